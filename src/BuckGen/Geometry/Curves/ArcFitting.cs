@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+
+namespace BuckGen.Geometry.Curves;
+
+/// <summary>
+/// Fits curves with lines and arcs within a stated distance, so that later offsets and cut files stay small and smooth.
+/// </summary>
+/// <remarks>
+/// A curved stretch is replaced by a pair of arcs that share its end points and end directions (a biarc with equal
+/// tangent lengths) and is halved until each pair lies within the tolerance. Source: D. S. Meek and D. J. Walton,
+/// "Approximating smooth planar curves by arc splines", J. Comput. Appl. Math. 59 (1995), from memory.
+/// </remarks>
+public static class ArcFitting
+{
+    private const int Samples = 12;
+    private const int DeepestHalving = 24;
+
+    /// <summary>The lines and arcs that stand for a curve; joined end to start.</summary>
+    /// <param name="curve">The curve.</param>
+    /// <param name="tolerance">Largest distance between curve and fit, mm.</param>
+    public static ImmutableArray<Segment> Fit(Curve curve, double tolerance)
+    {
+        ArgumentNullException.ThrowIfNull(curve);
+        var pieces = ImmutableArray.CreateBuilder<Segment>();
+        switch (curve)
+        {
+            case LineCurve line:
+                pieces.Add(new(line.From, line.To));
+                break;
+            case EllipseCurve { CircleRadius: not null } arc:
+                AddCircular(pieces, arc);
+                break;
+            default:
+                // Quarters first, so that a loop or an S never looks straight by chance.
+                for (var quarter = 0; quarter < 4; quarter++)
+                    AddFitted(pieces, curve, quarter / 4.0, (quarter + 1) / 4.0, tolerance, 0);
+                break;
+        }
+
+        return pieces.ToImmutable();
+    }
+
+    private static void AddCircular(ImmutableArray<Segment>.Builder pieces, EllipseCurve arc)
+    {
+        var sweep = (arc.Phi1 - arc.Phi0) * Math.Sign(arc.U.Cross(arc.V));
+        var parts = Math.Max(1, (int)Math.Ceiling(Math.Abs(sweep) / Math.PI - 1e-9));
+        for (var i = 0; i < parts; i++)
+            pieces.Add(Segment.Arc(arc.PointAt((double)i / parts), arc.PointAt((i + 1.0) / parts), sweep / parts));
+    }
+
+    private static void AddFitted(
+        ImmutableArray<Segment>.Builder pieces, Curve curve, double t0, double t1, double tolerance, int depth)
+    {
+        var (start, end) = (curve.PointAt(t0), curve.PointAt(t1));
+        if (start == end) return;
+        var chord = new Segment(start, end);
+        if (LiesWithin(curve, t0, t1, tolerance / 20, chord, chord))
+        {
+            pieces.Add(chord);
+            return;
+        }
+
+        if (depth == DeepestHalving)
+        {
+            pieces.Add(chord);
+            return;
+        }
+
+        var (first, second) = Biarc(start, Direction(curve, t0, t1), end, -Direction(curve, t1, t0));
+        if (LiesWithin(curve, t0, t1, tolerance, first, second))
+        {
+            pieces.Add(first);
+            pieces.Add(second);
+            return;
+        }
+
+        var middle = (t0 + t1) / 2;
+        AddFitted(pieces, curve, t0, middle, tolerance, depth + 1);
+        AddFitted(pieces, curve, middle, t1, tolerance, depth + 1);
+    }
+
+    /// <summary>Direction at <paramref name="at"/>, looking toward <paramref name="toward"/>; also where the derivative vanishes.</summary>
+    private static Vec2 Direction(Curve curve, double at, double toward)
+    {
+        var derivative = curve.DerivativeAt(at);
+        if (toward < at) derivative = -derivative;
+        if (derivative.LengthSquared > 1e-18) return derivative.Unit();
+        var near = curve.PointAt(at + (toward - at) * 1e-4) - curve.PointAt(at);
+        return near.LengthSquared > 0 ? near.Unit() : (curve.PointAt(toward) - curve.PointAt(at)).Unit();
+    }
+
+    private static (Segment First, Segment Second) Biarc(Vec2 start, Vec2 startDirection, Vec2 end, Vec2 endDirection)
+    {
+        var v = end - start;
+        var sum = startDirection + endDirection;
+        var (a, b, c) = (2 * (1 - startDirection.Dot(endDirection)), 2 * v.Dot(sum), -v.LengthSquared);
+        var root = Math.Sqrt(b * b - 4 * a * c);
+        // The stable form of the positive root; for parallel directions it is the linear solution.
+        var d = -2 * c / (b + root);
+        if (!double.IsFinite(d) || d <= 0) return (new(start, start.MidpointTo(end)), new(start.MidpointTo(end), end));
+        var joint = (start + startDirection * d).MidpointTo(end - endDirection * d);
+        return (Tangent(start, startDirection, joint), Tangent(end, -endDirection, joint).Reversed);
+    }
+
+    private static Segment Tangent(Vec2 start, Vec2 direction, Vec2 end)
+    {
+        var half = direction.AngleTo(end - start);
+        var arc = new Segment(start, end, Math.Tan(half / 2));
+        return arc.Sagitta < 1e-9 ? arc with { Bulge = 0 } : arc;
+    }
+
+    private static bool LiesWithin(Curve curve, double t0, double t1, double tolerance, Segment first, Segment second)
+    {
+        for (var i = 1; i < Samples; i++)
+        {
+            var p = curve.PointAt(t0 + (t1 - t0) * i / Samples);
+            if (Math.Min(first.DistanceTo(p), second.DistanceTo(p)) > tolerance) return false;
+        }
+
+        return true;
+    }
+}
