@@ -78,7 +78,7 @@ public sealed class Loop
     public bool IsCounterClockwise => SignedArea > 0;
 
     /// <summary>The same loop walked the other way.</summary>
-    public Loop Reversed() => new([.. Segments.Reverse().Select(s => s.Reversed)]);
+    public Loop Reversed() => new([.. Segments.Reverse().Select(s => s.Reversed())]);
 
     /// <summary>The loop moved, turned, scaled evenly or mirrored.</summary>
     /// <param name="map">A map that keeps circles circles.</param>

@@ -28,7 +28,7 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
     public double Sagitta => Math.Abs(Bulge) * Chord.Length / 2;
 
     /// <summary>The piece walked the other way.</summary>
-    public Segment Reversed => new(End, Start, -Bulge);
+    public Segment Reversed() => new(End, Start, -Bulge);
 
     /// <summary>The arc round a centre from one point on the circle to another.</summary>
     /// <param name="start">Where it starts.</param>

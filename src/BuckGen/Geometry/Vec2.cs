@@ -47,6 +47,9 @@ public readonly record struct Vec2(double X, double Y)
     /// <summary>The point half-way to another.</summary>
     public Vec2 MidpointTo(Vec2 other) => new((X + other.X) / 2, (Y + other.Y) / 2);
 
+    /// <summary>Both coordinates with three decimals, for messages: "(12.500, 3.000)".</summary>
+    public override string ToString() => FormattableString.Invariant($"({X:F3}, {Y:F3})");
+
     /// <summary>Sum.</summary>
     public static Vec2 operator +(Vec2 a, Vec2 b) => new(a.X + b.X, a.Y + b.Y);
 

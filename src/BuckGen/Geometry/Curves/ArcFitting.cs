@@ -99,7 +99,7 @@ public static class ArcFitting
         var d = -2 * c / (b + root);
         if (!double.IsFinite(d) || d <= 0) return (new(start, start.MidpointTo(end)), new(start.MidpointTo(end), end));
         var joint = (start + startDirection * d).MidpointTo(end - endDirection * d);
-        return (Tangent(start, startDirection, joint), Tangent(end, -endDirection, joint).Reversed);
+        return (Tangent(start, startDirection, joint), Tangent(end, -endDirection, joint).Reversed());
     }
 
     private static Segment Tangent(Vec2 start, Vec2 direction, Vec2 end)

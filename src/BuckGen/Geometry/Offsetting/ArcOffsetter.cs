@@ -1,0 +1,69 @@
+using NetTopologySuite.Index.HPRtree;
+
+namespace BuckGen.Geometry.Offsetting;
+
+/// <summary>The exact offset: lines stay lines, arcs stay concentric arcs, a circle stays a circle.</summary>
+/// <remarks>
+/// Every line and arc is moved aside and corners are joined; then from each moved piece those parts are cut out that lie
+/// nearer than the distance to any piece of the outline. What is left is the offset, and its parts are chained into loops.
+/// Nothing is approximated; ends that must meet do so to 0.00001 mm. When they do not, the offset is refused rather than
+/// repaired.
+/// </remarks>
+public sealed class ArcOffsetter : IOffsetter
+{
+    /// <inheritdoc/>
+    public Region Offset(Region region, double distance, CornerJoin join)
+    {
+        ArgumentNullException.ThrowIfNull(region);
+        ArgumentNullException.ThrowIfNull(join);
+        if (distance == 0 || region.IsEmpty) return region;
+        // Work near the origin, where doubles are finest.
+        var toOrigin = Affine.Translation(-region.Bounds.Centre);
+        var back = Affine.Translation(region.Bounds.Centre);
+        var centred = region.Transformed(toOrigin);
+        var parts = KeptParts(RawOffset.Of(centred, distance, join));
+        // A long mitre may come out on the far side of the outline, where no material changes.
+        parts.RemoveAll(p => p.IsMitre && centred.Contains(p.Segment.PointAt(0.5)) == distance > 0);
+        var loops = LoopChain.Close([.. parts.Select(p => p.Segment)], distance);
+        return Oriented(loops, distance).Transformed(back);
+    }
+
+    private static List<RawPiece> KeptParts(RawOffset raw)
+    {
+        var index = new HPRtree<int>();
+        for (var i = 0; i < raw.Zones.Count; i++) index.Insert(SegmentIndex.ToEnvelope(raw.Zones[i].Bounds), i);
+        index.Build();
+        var kept = new List<RawPiece>();
+        var open = new OpenIntervals();
+        foreach (var piece in raw.Pieces)
+        {
+            open.Reset();
+            var carrier = new Carrier(piece.Segment);
+            foreach (var zone in index.Query(SegmentIndex.ToEnvelope(piece.Segment.Bounds)))
+            {
+                open.Remove(carrier, raw.Zones[zone]);
+                if (open.IsEmpty) break;
+            }
+
+            foreach (var (from, to) in open.Intervals)
+            {
+                var part = from == 0 && to == 1 ? piece.Segment : piece.Segment.Part(from, to);
+                if (part.Length > OffsetPrecision.ShortestPiece) kept.Add(piece with { Segment = part });
+            }
+        }
+
+        return kept;
+    }
+
+    private static Region Oriented(List<Loop> loops, double distance)
+    {
+        var region = Region.FromLoops(loops);
+        // The pieces carry the material on their left; nesting must agree, or a loop has been lost or crossed.
+        var outer = loops.Count(l => l.IsCounterClockwise);
+        if (outer != region.Islands.Length)
+            throw new OffsetFailedException(
+                $"The offset by {distance} mm has {outer} loops that run as outer edges but {region.Islands.Length} islands.");
+        return region;
+    }
+
+}

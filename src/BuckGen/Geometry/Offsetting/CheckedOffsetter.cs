@@ -1,0 +1,38 @@
+namespace BuckGen.Geometry.Offsetting;
+
+/// <summary>Tries one offsetter after another and takes the first result that keeps the distance law.</summary>
+/// <param name="tolerance">Largest deviation from the distance, mm.</param>
+/// <param name="rungs">The offsetters, the best first.</param>
+public sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IOffsetter> rungs) : IOffsetter
+{
+    /// <summary>First exact on lines and arcs, then the polygon offset.</summary>
+    public static CheckedOffsetter Standard(Tolerance tolerance)
+    {
+        ArgumentNullException.ThrowIfNull(tolerance);
+        return new(tolerance.Chord, new ArcOffsetter(), new PolygonOffsetter(tolerance.Chord));
+    }
+
+    /// <inheritdoc/>
+    public Region Offset(Region region, double distance, CornerJoin join)
+    {
+        ArgumentNullException.ThrowIfNull(region);
+        var faults = new List<string>();
+        foreach (var rung in rungs)
+        {
+            try
+            {
+                var result = rung.Offset(region, distance, join);
+                var fault = OffsetCheck.Fault(region, result, distance, join, tolerance);
+                if (fault is null) return result;
+                faults.Add(fault);
+            }
+            catch (OffsetFailedException failure)
+            {
+                faults.Add(failure.Message);
+            }
+        }
+
+        throw new OffsetFailedException(FormattableString.Invariant(
+            $"The outline could not be offset by {distance} mm: {string.Join("; ", faults)}. Does it cross itself?"));
+    }
+}

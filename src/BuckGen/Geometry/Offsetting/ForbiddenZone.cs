@@ -1,0 +1,81 @@
+namespace BuckGen.Geometry.Offsetting;
+
+/// <summary>A part of the plane where no point of the offset can lie, because it is nearer to the outline than the distance.</summary>
+internal abstract class ForbiddenZone
+{
+    public abstract Bounds Bounds { get; }
+
+    /// <summary>True when the point lies inside by more than <see cref="OffsetPrecision.Depth"/>.</summary>
+    public abstract bool Contains(Vec2 p);
+
+    /// <summary>Adds the parameters at which a piece crosses the zone's edge.</summary>
+    public abstract void AddCrossings(in Carrier piece, ref ParameterList found);
+}
+
+/// <summary>Everything nearer to one line or arc of the outline than the offset distance.</summary>
+internal sealed class NearSegment(Segment source, double distance) : ForbiddenZone
+{
+    private readonly Carrier carrier = new(source);
+
+    public override Bounds Bounds { get; } = source.Bounds.Grown(distance);
+
+    public override bool Contains(Vec2 p) => carrier.DistanceTo(p) < distance - OffsetPrecision.Depth;
+
+    public override void AddCrossings(in Carrier piece, ref ParameterList found)
+    {
+        Intersections.WithCircle(piece, source.Start, distance, ref found);
+        Intersections.WithCircle(piece, source.End, distance, ref found);
+        if (carrier.IsArc)
+        {
+            Intersections.WithCircle(piece, carrier.Centre, carrier.Radius + distance, ref found);
+            Intersections.WithCircle(piece, carrier.Centre, Math.Abs(carrier.Radius - distance), ref found);
+        }
+        else
+        {
+            var aside = carrier.Chord.Left * (distance / carrier.ChordLength);
+            Intersections.WithLine(piece, source.Start + aside, carrier.Chord, ref found);
+            Intersections.WithLine(piece, source.Start - aside, carrier.Chord, ref found);
+        }
+    }
+}
+
+/// <summary>The wedge that a mitre adds outside a corner.</summary>
+/// <param name="corners">The wedge's corners, counter-clockwise and convex.</param>
+internal sealed class InsideMitre(Vec2[] corners) : ForbiddenZone
+{
+    public override Bounds Bounds { get; } = corners.Aggregate(Bounds.Nothing, (b, p) => b.With(p));
+
+    public override bool Contains(Vec2 p)
+    {
+        for (var i = 0; i < corners.Length; i++)
+        {
+            var edge = corners[(i + 1) % corners.Length] - corners[i];
+            if (edge.Cross(p - corners[i]) <= OffsetPrecision.Depth * edge.Length) return false;
+        }
+
+        return true;
+    }
+
+    public override void AddCrossings(in Carrier piece, ref ParameterList found)
+    {
+        for (var i = 0; i < corners.Length; i++)
+            Intersections.WithLine(piece, corners[i], corners[(i + 1) % corners.Length] - corners[i], ref found);
+    }
+}
+
+/// <summary>The lengths below which the exact offset treats differences as rounding.</summary>
+internal static class OffsetPrecision
+{
+    /// <summary>A point this much too near to the outline, mm, still counts as at the distance.</summary>
+    public const double Depth = 1e-9;
+
+    /// <summary>A piece shorter than this, mm, is left out.</summary>
+    public const double ShortestPiece = 1e-6;
+
+    /// <summary>Ends nearer than this, mm, are joined.</summary>
+    public const double Join = 1e-5;
+
+    /// <summary>A turn below this angle, in radians, is taken as smooth: both sides get one common end point.</summary>
+    /// <remarks>At this turn the ends would overlap by less than can be told apart at <see cref="Depth"/>.</remarks>
+    public static double SmoothTurn(double distance) => 2 * Math.Sqrt(8 * Depth / distance);
+}

@@ -1,0 +1,17 @@
+namespace BuckGen.Geometry.Offsetting;
+
+/// <summary>Moves the edge of a region by one distance everywhere.</summary>
+public interface IOffsetter
+{
+    /// <summary>The region grown or shrunk.</summary>
+    /// <param name="region">Islands whose loops do not cross.</param>
+    /// <param name="distance">Distance in mm: positive grows the material (holes shrink), negative shrinks it.</param>
+    /// <param name="join">What happens at corners that open.</param>
+    /// <returns>The new region; empty when nothing is left.</returns>
+    /// <exception cref="OffsetFailedException">The result could not be made or did not pass its check.</exception>
+    Region Offset(Region region, double distance, CornerJoin join);
+}
+
+/// <summary>An offset that could not be made; the message says what failed and where.</summary>
+/// <param name="message">What failed, with the distance and the place.</param>
+public sealed class OffsetFailedException(string message) : Exception(message);

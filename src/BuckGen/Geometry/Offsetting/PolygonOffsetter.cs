@@ -1,0 +1,27 @@
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Buffer;
+
+namespace BuckGen.Geometry.Offsetting;
+
+/// <summary>The safe offset: arcs become short lines, a general polygon library does the work, arcs are found again.</summary>
+/// <param name="chord">Largest distance, mm, between an arc and the lines that stand for it.</param>
+public sealed class PolygonOffsetter(double chord) : IOffsetter
+{
+    /// <inheritdoc/>
+    public Region Offset(Region region, double distance, CornerJoin join)
+    {
+        ArgumentNullException.ThrowIfNull(region);
+        ArgumentNullException.ThrowIfNull(join);
+        if (distance == 0 || region.IsEmpty) return region;
+        // The error of a chord is r(1 - cos(a/2)); a quarter of it is left to each of the four conversions.
+        var angle = 2 * Math.Acos(1 - Math.Min(1, chord / 4 / Math.Abs(distance)));
+        var parameters = new BufferParameters
+        {
+            JoinStyle = join.Corners == Corners.Round ? JoinStyle.Round : JoinStyle.Mitre,
+            MitreLimit = join.MitreLimit,
+            QuadrantSegments = Math.Clamp((int)Math.Ceiling(Math.PI / 2 / angle), 8, 500),
+            SimplifyFactor = 1e-4,
+        };
+        return PolygonConversion.FromGeometry(PolygonConversion.ToGeometry(region, chord / 4).Buffer(distance, parameters), chord / 4);
+    }
+}

@@ -1,0 +1,29 @@
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.HPRtree;
+
+namespace BuckGen.Geometry.Offsetting;
+
+/// <summary>Finds the pieces of an outline near a place.</summary>
+internal sealed class SegmentIndex
+{
+    private readonly Segment[] segments;
+    private readonly HPRtree<int> tree = new();
+
+    public SegmentIndex(IEnumerable<Segment> segments)
+    {
+        this.segments = [.. segments];
+        for (var i = 0; i < this.segments.Length; i++) tree.Insert(ToEnvelope(this.segments[i].Bounds), i);
+        tree.Build();
+    }
+
+    /// <summary>The distance to the nearest piece, mm; infinite when none lies within the reach.</summary>
+    public double DistanceWithin(Vec2 p, double reach)
+    {
+        var nearest = double.PositiveInfinity;
+        foreach (var i in tree.Query(ToEnvelope(Bounds.Of(p, p).Grown(reach))))
+            nearest = Math.Min(nearest, segments[i].DistanceTo(p));
+        return nearest <= reach ? nearest : double.PositiveInfinity;
+    }
+
+    internal static Envelope ToEnvelope(Bounds b) => new(b.MinX, b.MaxX, b.MinY, b.MaxY);
+}

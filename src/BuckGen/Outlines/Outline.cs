@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+
+namespace BuckGen.Outlines;
+
+/// <summary>Something in a drawing that was mended so that it could be used.</summary>
+/// <param name="Kind">A short stable word for programs, such as "gap-joined".</param>
+/// <param name="Count">How many places were mended.</param>
+/// <param name="Largest">The largest distance, mm, by which anything was moved or left out; 0 when nothing moved.</param>
+/// <param name="Message">The whole story in plain words.</param>
+public sealed record Repair(string Kind, int Count, double Largest, string Message);
+
+/// <summary>A drawn outline, read and healed: closed loops in mm with islands and holes resolved.</summary>
+/// <param name="Name">Name of the file or of the shape, for titles and messages.</param>
+/// <param name="Region">The islands and their holes; arcs stay arcs where the source had arcs.</param>
+/// <param name="Units">Where the scale came from, in words: "mm ($INSUNITS 4)".</param>
+/// <param name="Repairs">What was mended.</param>
+/// <param name="Notes">What was left out or taken on trust.</param>
+public sealed record Outline(
+    string Name, Region Region, string Units, ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes)
+{
+    /// <summary>An outline made in code, in mm.</summary>
+    public static Outline Of(string name, Region region) => new(name, region, "mm", [], []);
+
+    /// <summary>Number of closed loops.</summary>
+    public int LoopCount => Region.Islands.Length + Region.HoleCount;
+}
