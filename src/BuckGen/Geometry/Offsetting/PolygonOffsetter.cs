@@ -1,4 +1,3 @@
-using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 
 namespace BuckGen.Geometry.Offsetting;

@@ -25,5 +25,11 @@ internal sealed class SegmentIndex
         return nearest <= reach ? nearest : double.PositiveInfinity;
     }
 
+    /// <summary>The distance to the nearest piece, mm.</summary>
+    public double Distance(Vec2 p) => segments.Min(s => s.DistanceTo(p));
+
+    /// <summary>The pieces whose bounds meet a rectangle.</summary>
+    public IEnumerable<Segment> Meeting(Bounds bounds) => tree.Query(ToEnvelope(bounds)).Select(i => segments[i]);
+
     internal static Envelope ToEnvelope(Bounds b) => new(b.MinX, b.MaxX, b.MinY, b.MaxY);
 }

@@ -1,0 +1,67 @@
+using System.CommandLine;
+using BuckGen.Bucks;
+using BuckGen.Cli.Commands;
+using BuckGen.CutFiles;
+using BuckGen.Jobs;
+using BuckGen.Outlines;
+
+namespace BuckGen.Cli;
+
+/// <summary>Parses the arguments, runs a command, and turns every failure into one clear line.</summary>
+internal static class CommandLine
+{
+    /// <summary>Runs the program.</summary>
+    /// <param name="args">The arguments.</param>
+    /// <param name="terminal">Where it talks.</param>
+    /// <param name="cancellation">Stops it.</param>
+    public static int Run(string[] args, Terminal terminal, CancellationToken cancellation = default)
+    {
+        var parsed = Root(terminal, cancellation).Parse(args);
+        if (parsed.Errors.Count > 0)
+        {
+            terminal.Error.WriteLine($"buckgen: {parsed.Errors[0].Message.TrimEnd('.')}. See 'buckgen --help'.");
+            return ExitStatus.BadInput;
+        }
+
+        try
+        {
+            return parsed.Invoke(new() { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false });
+        }
+        catch (OperationCanceledException)
+        {
+            terminal.Error.WriteLine("buckgen: stopped; the last complete result is untouched.");
+            return ExitStatus.BadInput;
+        }
+        catch (Exception failure) when (failure is OutlineException or SpecException or JobFileException or CutFileException
+                                            or UsageException or IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine($"buckgen: {OneLine(failure.Message)}");
+            return ExitStatus.BadInput;
+        }
+    }
+
+    private static RootCommand Root(Terminal terminal, CancellationToken cancellation) => new(
+        """
+        BuckGen makes wooden forming bucks from drawings.
+
+        Start here:
+          buckgen new job.toml --outline sign.svg      write a job file with every setting explained
+          buckgen make job.toml                        do everything the job file says
+          buckgen buck sign.svg --depth 18mm --stock 6mm      the same without a job file
+          buckgen inspect sign.svg                     see what was read from a drawing
+          buckgen check job.toml                       only what could go wrong
+
+        Lengths take mm, cm, in, ft and fractions (1/2in); a bare number is mm.
+        Exit status: 0 done, 1 the design has errors, 2 bad input.
+        """)
+    {
+        MakeCommand.Create(terminal, cancellation),
+        BuckCommand.Create(terminal, cancellation),
+        CheckCommand.Create(terminal, cancellation),
+        InspectCommand.Create(terminal),
+        NewCommand.Create(terminal),
+        CatalogCommand.Create(terminal),
+    };
+
+    private static string OneLine(string message) => string.Join(' ', message.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
+}

@@ -1,0 +1,37 @@
+using System.CommandLine;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>buckgen buck OUTLINE: a buck from an outline and options.</summary>
+internal static class BuckCommand
+{
+    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    {
+        var outline = OutlineArgument();
+        var (reading, buck, run) = (new ReadingOptions(), new BuckOptions(), new RunOptions());
+        var command = new Command("buck",
+            """
+            Make a buck from a drawing.
+
+              buckgen buck sign.svg --depth 18mm --stock 6mm
+              buckgen buck tray.dxf --depth 1 1/2in --stock 1/2in 1/4in --kind female --base 1/2in
+              buckgen buck box.svg --depth 36mm --draft 3deg --stock mdf-12 --machine router --out box
+            """) { outline };
+        buck.AddTo(command);
+        reading.AddTo(command);
+        run.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            var path = parsed.GetValue(outline)!;
+            var how = reading.Of(parsed);
+            var spec = buck.Buck(parsed, how);
+            spec.Validate();
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation);
+            var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-buck";
+            return BuckRun.Write(terminal, plan, buck.Output(parsed), folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json));
+        });
+        return command;
+    }
+
+    internal static Argument<string> OutlineArgument() => new("OUTLINE") { Description = "The drawing: SVG or DXF." };
+}

@@ -1,0 +1,109 @@
+using System.CommandLine;
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+using BuckGen.Catalogs;
+using BuckGen.Dxf;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Outlines;
+using BuckGen.Quantities;
+using BuckGen.Sheets;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>Everything that can be said of a buck on the command line.</summary>
+internal sealed class BuckOptions
+{
+    private static readonly BuckSpec Defaults = new() { Depth = 1, Stock = [] };
+    private static readonly CuttingSpec CuttingDefaults = new();
+
+    private readonly Option<double> depth = QuantityOption.Length("--depth", "How deep the part is to be. Required.", double.NaN);
+    private readonly Option<string[]> stock = new("--stock")
+    {
+        Description = "Sheets you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may follow. Required.",
+        HelpName = "SHEET",
+        AllowMultipleArgumentsPerToken = true,
+    };
+
+    private readonly Option<string> sheet = new("--sheet")
+    {
+        Description = "Size of a whole sheet.", HelpName = "WIDTHxHEIGHT", DefaultValueFactory = _ => "600x400mm",
+    };
+
+    private readonly Option<double> draft = QuantityOption.Angle("--draft", "Slope of the walls.", Defaults.Draft);
+    private readonly Option<BuckKind> kind = QuantityOption.Choice("--kind", "The sheet goes over it or into it:", Defaults.Kind);
+    private readonly Option<OutlineAt> outlineAt = QuantityOption.Choice("--outline-at", "Where the drawing is to size:", Defaults.OutlineAt);
+    private readonly Option<Corners> corners = QuantityOption.Choice("--corners", "Corners of the drafted layers:", Corners.Round);
+    private readonly Option<double> mitreLimit = new("--mitre-limit")
+    {
+        Description = "How far a mitre may reach, times the offset.", DefaultValueFactory = _ => CornerJoin.Mitre.MitreLimit,
+    };
+
+    private readonly Option<Steps> steps = QuantityOption.Choice("--steps", "Sand the steps off, fill them, or half and half:", Defaults.Steps);
+    private readonly Option<double> shrinkage = QuantityOption.PerCent("--shrinkage", "Shrinkage of the plastic to allow for.", 0);
+    private readonly Option<string?> basePlate = new("--base") { Description = "A plate under the stack, from this sheet.", HelpName = "SHEET" };
+    private readonly Option<double> baseMargin = QuantityOption.Length("--base-margin", "How far the plate reaches beyond the foot.", 20);
+    private readonly Option<double> blockMargin = QuantityOption.Length("--block-margin", "Wood round a cavity.", Defaults.BlockMargin);
+    private readonly Option<double> dowel = QuantityOption.Length("--dowel", "Diameter of the dowels.", Defaults.Dowels.Diameter);
+    private readonly Option<Machine> machine = QuantityOption.Choice("--machine", "What cuts the sheets:", CuttingDefaults.Machine);
+    private readonly Option<double> kerf = QuantityOption.Length("--kerf", "Full width of the laser's cut.", CuttingDefaults.Kerf);
+    private readonly Option<double> spacing = QuantityOption.Length("--spacing", "Least distance between parts.", CuttingDefaults.Spacing);
+    private readonly Option<double> edgeMargin = QuantityOption.Length("--edge-margin", "Least distance to the sheet's edge.", CuttingDefaults.EdgeMargin);
+    private readonly Option<DxfVersion> dxf = QuantityOption.Choice("--dxf", "Form of DXF:", DxfVersion.R12);
+    private readonly Option<bool> svg = new("--svg") { Description = "Also write an SVG beside every DXF." };
+
+    public void AddTo(Command command)
+    {
+        foreach (var option in (Option[])[
+                     depth, stock, sheet, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin,
+                     dowel, machine, kerf, spacing, edgeMargin, dxf, svg])
+            command.Add(option);
+    }
+
+    public BuckSpec Buck(ParseResult parsed, OutlineOptions reading)
+    {
+        if (double.IsNaN(parsed.GetValue(depth))) throw new UsageException("--depth is missing; say how deep the part is to be, such as --depth 36mm.");
+        var (width, height) = SheetSize(parsed.GetValue(sheet)!);
+        var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(s => StockOf(s, width, height)).ToImmutableArray();
+        if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the sheets you have, such as --stock 12mm or --stock mdf-12.");
+        return new()
+        {
+            Kind = parsed.GetValue(kind),
+            Depth = parsed.GetValue(depth),
+            Draft = parsed.GetValue(draft),
+            OutlineAt = parsed.GetValue(outlineAt),
+            Stock = sheets,
+            Corners = new(parsed.GetValue(corners), parsed.GetValue(mitreLimit)),
+            Steps = parsed.GetValue(steps),
+            Shrinkage = parsed.GetValue(shrinkage),
+            Base = parsed.GetValue(basePlate) is { } plate ? new(StockOf(plate, width, height), parsed.GetValue(baseMargin)) : null,
+            BlockMargin = parsed.GetValue(blockMargin),
+            Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) },
+            Tolerance = reading.Tolerance,
+        };
+    }
+
+    public CuttingSpec Cutting(ParseResult parsed) =>
+        new(parsed.GetValue(machine), parsed.GetValue(kerf), parsed.GetValue(spacing), parsed.GetValue(edgeMargin));
+
+    public OutputOptions Output(ParseResult parsed) => new(parsed.GetValue(dxf), parsed.GetValue(svg));
+
+    private static Stock StockOf(string text, double width, double height)
+    {
+        if (QuantityText.TryLength(text, out var thickness))
+            return new(FormattableString.Invariant($"{thickness:0.###} mm"), thickness, width, height);
+        return Catalog.FindStock(text) is { } known
+            ? known with { SheetWidth = width, SheetHeight = height }
+            : throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'.");
+    }
+
+    private static (double Width, double Height) SheetSize(string text)
+    {
+        var parts = text.Split('x', 'X');
+        // "600x400mm": the unit at the end counts for both.
+        var unit = parts.Length == 2 ? new string([.. parts[1].Where(c => char.IsAsciiLetter(c) || c == '"')]) : "";
+        var first = parts[0].Any(char.IsAsciiLetter) ? parts[0] : parts[0] + unit;
+        return parts.Length == 2 && QuantityText.TryLength(first, out var width) && QuantityText.TryLength(parts[1], out var height)
+            ? (width, height)
+            : throw new UsageException($"--sheet is '{text}'; it must be two lengths, such as 600x400mm.");
+    }
+}

@@ -1,0 +1,34 @@
+using System.Text;
+using BuckGen.Bucks;
+using BuckGen.Cli.Printing;
+using BuckGen.Outlines;
+using BuckGen.Reports;
+using BuckGen.Sheets;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>The run that 'make' and 'buck' share: read, design, lay out, write, tell.</summary>
+internal static class BuckRun
+{
+    /// <summary>Reads an outline file.</summary>
+    public static Outline Read(string path, OutlineOptions reading)
+    {
+        if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the drawing itself.");
+        if (!File.Exists(path)) throw new UsageException($"{path} does not exist; check the name of the drawing.");
+        return OutlineReader.Read(File.ReadAllBytes(path), Path.GetFileName(path), reading);
+    }
+
+    /// <summary>Designs and lays out.</summary>
+    public static CutPlan Plan(Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, CancellationToken cancellation) =>
+        terminal.Working($"Designing the buck of {outline.Name}", () => CutPlan.Create(BuckDesign.Create(outline, buck, cancellation), cutting));
+
+    /// <summary>Writes the files and tells what was made.</summary>
+    public static int Write(Terminal terminal, CutPlan plan, OutputOptions output, string folder, bool force, bool json)
+    {
+        var files = OutputFiles.Of(plan, output, force);
+        OutputFolder.Write(folder, files);
+        if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.SummaryPath).Content]));
+        else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, [.. files.Select(f => f.Path)]), folder);
+        return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
+    }
+}

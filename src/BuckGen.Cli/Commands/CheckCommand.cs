@@ -1,0 +1,45 @@
+using System.CommandLine;
+using System.Text;
+using BuckGen.Cli.Printing;
+using BuckGen.Reports;
+using BuckGen.Sheets;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>buckgen check FILE: only the findings; nothing is written.</summary>
+internal static class CheckCommand
+{
+    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    {
+        var file = new Argument<string>("FILE") { Description = "A job file (TOML), or a drawing (then --depth and --stock are needed)." };
+        var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
+        var command = new Command("check",
+            "Say what could go wrong, and write nothing.\n\n  buckgen check job.toml\n  buckgen check sign.svg --depth 18mm --stock 6mm") { file };
+        buck.AddTo(command);
+        reading.AddTo(command);
+        command.Add(json);
+        command.SetAction(parsed =>
+        {
+            var plan = Plan(parsed.GetValue(file)!, parsed);
+            var summary = Summary.Of(plan, []);
+            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
+            else FindingsPrinter.Print(terminal.Console(), summary.Findings);
+            return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
+        });
+        return command;
+
+        CutPlan Plan(string path, ParseResult parsed)
+        {
+            if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
+            {
+                var job = MakeCommand.ReadJob(path);
+                var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading);
+                return BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, cancellation);
+            }
+
+            var how = reading.Of(parsed);
+            var spec = buck.Buck(parsed, how);
+            return BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+using System.CommandLine;
+using System.Text;
+using BuckGen.Cli.Printing;
+using BuckGen.Reports;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>buckgen inspect OUTLINE: what was read from a drawing.</summary>
+internal static class InspectCommand
+{
+    public static Command Create(Terminal terminal)
+    {
+        var outline = BuckCommand.OutlineArgument();
+        var (reading, json) = (new ReadingOptions(), RunOptions.JsonOption());
+        var command = new Command("inspect",
+            "Show what was read from a drawing: size, loops, islands, holes, repairs.\n\n  buckgen inspect sign.svg\n  buckgen inspect plate.dxf --units in") { outline };
+        reading.AddTo(command);
+        command.Add(json);
+        command.SetAction(parsed =>
+        {
+            var report = OutlineReport.Of(BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed)));
+            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(report)]));
+            else OutlinePrinter.Print(terminal.Console(), report);
+            return ExitStatus.Done;
+        });
+        return command;
+    }
+}

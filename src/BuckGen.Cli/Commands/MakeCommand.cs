@@ -1,0 +1,39 @@
+using System.CommandLine;
+using BuckGen.Jobs;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>buckgen make JOB: everything a job file says.</summary>
+internal static class MakeCommand
+{
+    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    {
+        var job = JobArgument();
+        var run = new RunOptions();
+        var command = new Command("make",
+            "Do everything a job file says.\n\n  buckgen make job.toml\n  buckgen make job.toml --out ~/cuts/sign") { job };
+        run.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            var path = parsed.GetValue(job)!;
+            var read = ReadJob(path);
+            var outline = BuckRun.Read(OutlinePath(path, read), read.Reading);
+            var plan = BuckRun.Plan(terminal, outline, read.Buck, read.Cutting, cancellation);
+            var folder = parsed.GetValue(run.Out) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", "out");
+            return BuckRun.Write(terminal, plan, read.Output, folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json));
+        });
+        return command;
+    }
+
+    internal static Argument<string> JobArgument() => new("JOB") { Description = "The job file (TOML); 'buckgen new' writes one." };
+
+    internal static Job ReadJob(string path)
+    {
+        if (!File.Exists(path)) throw new UsageException($"{path} does not exist; 'buckgen new {path}' writes a job file to start from.");
+        return JobFile.Read(File.ReadAllText(path), Path.GetFileName(path));
+    }
+
+    /// <summary>The outline's path is written relative to the job file.</summary>
+    internal static string OutlinePath(string jobPath, Job job) =>
+        Path.Combine(Path.GetDirectoryName(Path.GetFullPath(jobPath))!, job.OutlineFile);
+}

@@ -1,0 +1,25 @@
+using System.CommandLine;
+using BuckGen.Jobs;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>buckgen new JOB: a commented job file to start from.</summary>
+internal static class NewCommand
+{
+    public static Command Create(Terminal terminal)
+    {
+        var job = new Argument<string>("JOB") { Description = "The job file to write.", DefaultValueFactory = _ => "job.toml" };
+        var outline = new Option<string>("--outline") { Description = "The drawing to name in it.", DefaultValueFactory = _ => "outline.svg", HelpName = "FILE" };
+        var command = new Command("new",
+            "Write a job file with every setting explained.\n\n  buckgen new job.toml --outline sign.svg") { job, outline };
+        command.SetAction(parsed =>
+        {
+            var path = parsed.GetValue(job)!;
+            if (File.Exists(path)) throw new UsageException($"{path} exists already; choose another name or remove it first.");
+            File.WriteAllText(path, JobTemplate.Text(parsed.GetValue(outline)!));
+            terminal.Out.WriteLine($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");
+            return ExitStatus.Done;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,35 @@
+using System.CommandLine;
+using BuckGen.Geometry;
+using BuckGen.Outlines;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>How an outline file is read: shared by every command that takes one.</summary>
+internal sealed class ReadingOptions
+{
+    private readonly Option<string?> units = new("--units")
+    {
+        Description = "Unit of the drawing when the file is wrong or silent: mm, cm, m, in or ft.", HelpName = "UNIT",
+    };
+
+    private readonly Option<string[]> layers = new("--layers")
+    {
+        Description = "Only these layers of a DXF.", HelpName = "NAME", AllowMultipleArgumentsPerToken = true,
+    };
+
+    private readonly Option<double> join = QuantityOption.Length("--join", "Ends of drawn lines nearer than this are joined.", Tolerance.Default.Join);
+
+    private readonly Option<double> tolerance = QuantityOption.Length(
+        "--tolerance", "How near lines and arcs follow drawn curves.", Tolerance.Default.Chord);
+
+    public void AddTo(Command command)
+    {
+        foreach (var option in (Option[])[units, layers, join, tolerance]) command.Add(option);
+    }
+
+    public OutlineOptions Of(ParseResult parsed)
+    {
+        var tolerances = new Tolerance(parsed.GetValue(tolerance), parsed.GetValue(join), Tolerance.Default.Coincident);
+        return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []]);
+    }
+}

@@ -1,0 +1,22 @@
+using System.CommandLine;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>Options of commands that write a folder.</summary>
+internal sealed class RunOptions
+{
+    public Option<string?> Out { get; } = new("--out", "-o") { Description = "Folder to write.", HelpName = "DIR" };
+
+    public Option<bool> Force { get; } = new("--force") { Description = "Write the cut files in spite of errors." };
+
+    public Option<bool> Json { get; } = JsonOption();
+
+    public static Option<bool> JsonOption() => new("--json") { Description = "Print the answer as JSON." };
+
+    public void AddTo(Command command)
+    {
+        command.Add(Out);
+        command.Add(Force);
+        command.Add(Json);
+    }
+}

@@ -1,0 +1,24 @@
+using System.Globalization;
+using BuckGen.Reports;
+using Spectre.Console;
+
+namespace BuckGen.Cli.Printing;
+
+/// <summary>Prints what was read from a drawing.</summary>
+internal static class OutlinePrinter
+{
+    private const double Inch = 25.4;
+
+    public static void Print(IAnsiConsole console, OutlineReport report)
+    {
+        var (width, height) = (report.Bounds.MaxX - report.Bounds.MinX, report.Bounds.MaxY - report.Bounds.MinY);
+        console.WriteLine(Text($"{report.Name}"));
+        console.WriteLine(Text($"Size {width:0.###} x {height:0.###} mm ({width / Inch:0.###} x {height / Inch:0.###} in); unit: {report.Units}"));
+        console.WriteLine(Text($"{report.Loops} closed loops: {report.Islands} islands, {report.Holes} holes"));
+        console.WriteLine(Text($"Area {report.Area / 100:0.##} cm2, edges {report.Perimeter:0.#} mm long"));
+        foreach (var repair in report.Repairs) console.WriteLine($"Repaired: {repair.Message}");
+        foreach (var note in report.Notes) console.WriteLine($"Note: {note.Message}");
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

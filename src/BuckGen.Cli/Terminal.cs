@@ -1,0 +1,36 @@
+using Spectre.Console;
+
+namespace BuckGen.Cli;
+
+/// <summary>Where the program talks: answers go out, everything said to people on the side goes to the error stream.</summary>
+/// <param name="Out">Answers.</param>
+/// <param name="Error">Error lines and progress.</param>
+/// <param name="OutRedirected">True when nobody watches <paramref name="Out"/>.</param>
+/// <param name="ErrorRedirected">True when nobody watches <paramref name="Error"/>.</param>
+internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedirected = true, bool ErrorRedirected = true)
+{
+    /// <summary>Columns used where no window tells.</summary>
+    private const int DefaultWidth = 100;
+
+    /// <summary>A console for tables.</summary>
+    public IAnsiConsole Console()
+    {
+        var console = AnsiConsole.Create(new()
+        {
+            Out = new AnsiConsoleOutput(Out),
+            Ansi = OutRedirected ? AnsiSupport.No : AnsiSupport.Detect,
+            ColorSystem = OutRedirected ? ColorSystemSupport.NoColors : ColorSystemSupport.Detect,
+            Interactive = InteractionSupport.No,
+        });
+        if (OutRedirected) console.Profile.Width = DefaultWidth;
+        return console;
+    }
+
+    /// <summary>Does some work; shows a line about it meanwhile, but only to a person.</summary>
+    public T Working<T>(string what, Func<T> work)
+    {
+        if (ErrorRedirected) return work();
+        var console = AnsiConsole.Create(new() { Out = new AnsiConsoleOutput(Error) });
+        return console.Status().Start(Markup.Escape(what), _ => work());
+    }
+}

@@ -1,0 +1,38 @@
+namespace BuckGen.Dxf;
+
+/// <summary>The kinds of oddity that a reader accepts but tells.</summary>
+public enum DxfNoteKind
+{
+    /// <summary>The last line has no line end.</summary>
+    MissingLastLineEnd,
+
+    /// <summary>The file stops after a complete section without the <c>EOF</c> marker.</summary>
+    MissingEndOfFile,
+
+    /// <summary>A section is not closed by <c>ENDSEC</c>.</summary>
+    MissingSectionEnd,
+
+    /// <summary>A polyline is not closed by <c>SEQEND</c>.</summary>
+    MissingSequenceEnd,
+
+    /// <summary>There is text after the <c>EOF</c> marker; it was not looked at.</summary>
+    TextAfterEnd,
+
+    /// <summary>Lines end with CR CR LF, the trace of a text-mode copy.</summary>
+    DoubledCarriageReturns,
+
+    /// <summary>A count in the file differs from what is there; what is there was taken.</summary>
+    CountMismatch,
+
+    /// <summary>An optional value is absent or meaningless and its default was taken.</summary>
+    DefaultTaken,
+
+    /// <summary>A value stands where it belongs to nothing and was left out.</summary>
+    ValueIgnored,
+
+    /// <summary>Text does not fit the encoding that the file names.</summary>
+    UndecodableText,
+
+    /// <summary>An entity is newer than the version that the header names.</summary>
+    NewerThanVersion,
+}

@@ -1,0 +1,68 @@
+namespace BuckGen.Dxf.Reading;
+
+/// <summary>The whole file: sections in any order, then EOF.</summary>
+internal static class DrawingReading
+{
+    private static readonly string[] NewInR13 = ["LWPOLYLINE", "SPLINE", "ELLIPSE", "HATCH", "MTEXT"];
+
+    public static DxfDrawing Read(IEnumerable<DxfTag> tags, ReadContext context)
+    {
+        using var cursor = new GroupCursor(tags);
+        var drawing = new DxfDrawing();
+        var hasEntities = false;
+        while (cursor.Current is { Type: not "EOF" })
+        {
+            var head = cursor.Take();
+            if (head.Type != "SECTION")
+                throw head.Fault("a SECTION should begin here; a line is missing or damaged above, export the file again");
+            // The first one: header variables that follow in the same group use code 2 as well.
+            var name = head.Tags.FirstOrDefault(tag => tag.Code == 2).Value?.ToUpperInvariant();
+            hasEntities |= name == "ENTITIES";
+            drawing = Section(name, head, cursor, drawing, context);
+            Finish(name, head, cursor, context);
+        }
+
+        context.ThrowIfFaulty();
+        if (!hasEntities)
+            throw new DxfException("the file has no ENTITIES section, so there is no drawing in it; export it again");
+        if (cursor.Current is null)
+            context.Note(DxfNoteKind.MissingEndOfFile, "the file ends without the EOF marker, after a complete section", 0);
+        NoteNewerEntities(drawing, context);
+        return drawing with { Notes = context.Notes };
+    }
+
+    private static DxfDrawing Section(string? name, TagGroup head, GroupCursor cursor, DxfDrawing drawing, ReadContext context) =>
+        name switch
+        {
+            "HEADER" => HeaderReading.Read(head, drawing),
+            "TABLES" => drawing with { Layers = drawing.Layers.AddRange(TablesReading.Read(cursor)) },
+            "BLOCKS" => drawing with { Blocks = drawing.Blocks.AddRange(BlocksReading.Read(cursor, context)) },
+            "ENTITIES" => drawing with { Entities = drawing.Entities.AddRange(EntitiesReading.Read(cursor, context)) },
+            _ => drawing,
+        };
+
+    private static void Finish(string? name, TagGroup head, GroupCursor cursor, ReadContext context)
+    {
+        // Also passes over the sections that are not read.
+        while (!SectionEnd.IsAt(cursor))
+            cursor.Take();
+        if (cursor.Current!.Type == "ENDSEC")
+            cursor.Take();
+        else
+            context.Note(DxfNoteKind.MissingSectionEnd, $"the section {name} is not closed by ENDSEC", head.Line);
+    }
+
+    private static void NoteNewerEntities(DxfDrawing drawing, ReadContext context)
+    {
+        if (drawing.Version is not { } version || string.CompareOrdinal(version, "AC1012") >= 0)
+            return;
+        var newer = drawing.Entities.FirstOrDefault(entity => NewInR13.Contains(entity.Type));
+        if (newer is not null)
+        {
+            context.Note(
+                DxfNoteKind.NewerThanVersion,
+                $"{newer.Type} does not exist in {version}, the version that the file names; it was read all the same",
+                newer.Line);
+        }
+    }
+}

@@ -1,0 +1,20 @@
+namespace BuckGen.Dxf;
+
+/// <summary>How much a reader takes before it refuses. A file is never believed about its own size.</summary>
+public sealed record DxfReadLimits
+{
+    /// <summary>The limits used when none are given.</summary>
+    public static DxfReadLimits Default { get; } = new();
+
+    /// <summary>Largest file, in bytes. Default 64 MiB.</summary>
+    public long MaxBytes { get; init; } = 64L * 1024 * 1024;
+
+    /// <summary>Most entities, those in blocks included. Default one million.</summary>
+    public int MaxEntities { get; init; } = 1_000_000;
+
+    /// <summary>Most polyline corners, spline control points and knots and fit points together. Default four million.</summary>
+    public int MaxVertices { get; init; } = 4_000_000;
+
+    /// <summary>Largest coordinate or length, either sign, in drawing units. Default 1e9: a thousand kilometres in mm.</summary>
+    public double MaxCoordinate { get; init; } = 1e9;
+}

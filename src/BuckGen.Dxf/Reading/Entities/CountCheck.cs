@@ -1,0 +1,16 @@
+namespace BuckGen.Dxf.Reading.Entities;
+
+/// <summary>Counts in a file are hints. What is there is taken, and a difference is told.</summary>
+internal static class CountCheck
+{
+    public static void Compare(TagGroup group, int code, int found, string what, ReadContext context)
+    {
+        if (group.Find(code) is { } tag && (!NumberText.TryInteger(tag.Value, out var stated) || stated != found))
+        {
+            context.Note(
+                DxfNoteKind.CountMismatch,
+                $"the {group.Type} says it has {tag.Value} {what} and has {found}; those were taken",
+                tag.Line + 1);
+        }
+    }
+}

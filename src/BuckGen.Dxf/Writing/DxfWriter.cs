@@ -1,0 +1,64 @@
+using BuckGen.Dxf.Writing;
+using BuckGen.Dxf.Writing.R12;
+using BuckGen.Dxf.Writing.R2000;
+
+namespace BuckGen.Dxf;
+
+/// <summary>
+/// Writes flat drawings of lines, arcs, circles, points and polylines. The same drawing gives the same bytes on every machine and
+/// at every time. Whatever cannot be written faithfully is refused, never left out.
+/// </summary>
+public static class DxfWriter
+{
+    /// <summary>
+    /// Height of an arc over its chord, in drawing units, below which a polyline's bulge is written as a straight piece. Some
+    /// readers fail on bulges that are nearly zero.
+    /// </summary>
+    public const double FlatSagitta = 0.0005;
+
+    /// <summary>Largest coordinate or radius that is written, either sign, in drawing units.</summary>
+    public const double MaxCoordinate = 1e9;
+
+    /// <summary>Writes a drawing as tags.</summary>
+    /// <param name="drawing">
+    /// What to write. Units are <see cref="DxfDrawing.InsertionUnits"/>, or millimetres where that is null. Layers that entities
+    /// name but the table lacks are added in white. Bulges above 1 are split in two and vertices that repeat a place are dropped.
+    /// Block definitions are not written: they show nothing without an INSERT, and that is refused.
+    /// </param>
+    /// <param name="version">The form to write.</param>
+    /// <param name="sink">Where the tags go.</param>
+    /// <exception cref="DxfException">
+    /// The drawing is empty, or holds something that the form cannot say: another type of entity, a hidden, spatial or zero-size
+    /// one, a number that is not finite or too large, or a layer name other than 1 to 31 of <c>A-Z 0-9 $ _ -</c>.
+    /// </exception>
+    public static void Write(DxfDrawing drawing, DxfVersion version, IDxfTagSink sink)
+    {
+        ArgumentNullException.ThrowIfNull(drawing);
+        ArgumentNullException.ThrowIfNull(sink);
+        var plan = WritePlan.Of(drawing);
+        switch (version)
+        {
+            case DxfVersion.R12:
+                R12File.Write(plan, sink);
+                break;
+            case DxfVersion.R2000:
+                R2000File.Write(plan, sink);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(version), version, "the version must be R12 or R2000");
+        }
+    }
+
+    /// <summary>Writes a drawing as DXF text.</summary>
+    /// <param name="drawing">What to write; see <see cref="Write(DxfDrawing, DxfVersion, IDxfTagSink)"/>.</param>
+    /// <param name="version">The form to write.</param>
+    /// <param name="stream">Where the text goes. It stays open. Nothing is written when the drawing is refused.</param>
+    /// <exception cref="DxfException">The drawing cannot be written.</exception>
+    public static void Write(DxfDrawing drawing, DxfVersion version, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        using var whole = new MemoryStream();
+        Write(drawing, version, new DxfTextSink(whole));
+        whole.WriteTo(stream);
+    }
+}

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using BuckGen.Checks;
+using BuckGen.Geometry;
+using BuckGen.Outlines;
+
+namespace BuckGen.Bucks;
+
+/// <summary>Everything decided about a buck. Every output is made from this and decides no geometry of its own.</summary>
+/// <param name="Outline">The outline as read.</param>
+/// <param name="Spec">What was asked for.</param>
+/// <param name="Plan">The sheets chosen and the depth that results.</param>
+/// <param name="Layers">The layers, lowest first.</param>
+/// <param name="Footprint">The designed outline at the foot of the wall: where the formed part meets its flange.</param>
+/// <param name="Findings">What its maker should know, in order of height.</param>
+public sealed record BuckDesign(
+    Outline Outline, BuckSpec Spec, StackPlan Plan, ImmutableArray<Layer> Layers, Region Footprint, ImmutableArray<Finding> Findings)
+{
+    /// <summary>Height of the whole stack, base plate included, mm.</summary>
+    public double Height => Layers.IsEmpty ? 0 : Layers[^1].Top;
+
+    /// <summary>Designs a buck from an outline.</summary>
+    /// <param name="outline">A healed outline.</param>
+    /// <param name="spec">What is wanted.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="SpecException">A number of the spec is out of range.</exception>
+    /// <exception cref="OutlineException">The outline can't be offset.</exception>
+    public static BuckDesign Create(Outline outline, BuckSpec spec, CancellationToken cancellation = default) =>
+        BuckDesigner.Design(outline, spec, cancellation);
+}

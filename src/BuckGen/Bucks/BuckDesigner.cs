@@ -1,0 +1,57 @@
+using BuckGen.Checks;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Outlines;
+
+namespace BuckGen.Bucks;
+
+/// <summary>Walks the steps from outline to design: size, stack, drafted layers, dowels, marks, findings.</summary>
+internal static class BuckDesigner
+{
+    public static BuckDesign Design(Outline outline, BuckSpec spec, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(outline);
+        ArgumentNullException.ThrowIfNull(spec);
+        spec.Validate();
+        if (outline.Region.IsEmpty) throw new OutlineException($"{outline.Name}: no closed outline is left to make a buck from.");
+        try
+        {
+            return DesignChecked(outline, spec, cancellation);
+        }
+        catch (OffsetFailedException failure)
+        {
+            throw new OutlineException($"{outline.Name}: {failure.Message}", failure);
+        }
+    }
+
+    private static BuckDesign DesignChecked(Outline outline, BuckSpec spec, CancellationToken cancellation)
+    {
+        var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
+        var plan = StackPlan.Choose(spec.Depth, spec.Stock, spec.DepthTolerance);
+        var foot = spec.Base?.Stock.Thickness ?? 0;
+        var shape = new DraftedShape(Enlarged(outline.Region, spec.Shrinkage), spec, foot, foot + plan.Depth, offsetter);
+        var solid = new StackedSolid(shape, spec);
+
+        var blanks = LayerStack.Build(solid, spec, plan, cancellation);
+        var letters = IslandLetters.Assign(blanks);
+        var dowels = DowelColumns.Place(blanks, solid, spec, letters, offsetter);
+        var (layers, labelFindings) = LayerMarks.Complete(blanks, letters, dowels, solid, spec);
+
+        var heights = blanks.SelectMany(b => (double[])[b.Bottom, (b.Bottom + b.Top) / 2, b.Top]).Append(shape.Foot).Append(shape.Face);
+        var changes = ShapeChanges.Find(shape, heights, cancellation);
+        IEnumerable<Finding> findings =
+        [
+            .. StackChecks.Of(plan, spec, solid, blanks),
+            .. ShapeChangeFindings.Of(changes, spec),
+            .. dowels.Findings,
+            .. labelFindings,
+        ];
+        var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
+        return new(outline, spec, plan, layers, flange,
+            [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)]);
+    }
+
+    /// <summary>The outline made larger so that the cooled part is to size: divided by 1 - shrinkage.</summary>
+    private static Region Enlarged(Region region, double shrinkage) =>
+        shrinkage == 0 ? region : region.Transformed(Affine.Scaling(1 / (1 - shrinkage / 100), region.Bounds.Centre));
+}

@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Bucks;
+
+/// <summary>Which side of the sheet the buck touches.</summary>
+public enum BuckKind
+{
+    /// <summary>A raised buck: the sheet is pulled down over it. Material grows toward the base.</summary>
+    Male,
+
+    /// <summary>A cavity in a block: the sheet is pulled down into it. The cavity shrinks toward its floor.</summary>
+    Female,
+}
+
+/// <summary>The plane in which the drafted wall stands exactly on the drawn outline.</summary>
+public enum OutlineAt
+{
+    /// <summary>The upper plane: a male buck's top, a cavity's rim.</summary>
+    Face,
+
+    /// <summary>The lower plane: a male buck's foot, a cavity's floor.</summary>
+    Base,
+}
+
+/// <summary>Where a straight-cut layer stands against the sloping wall it stands for.</summary>
+public enum Steps
+{
+    /// <summary>Wood is left proud of the wall and sanded down to the line.</summary>
+    Outside,
+
+    /// <summary>The layer stays behind the wall; the steps are filled.</summary>
+    Inside,
+
+    /// <summary>Half of the step is sanded, half filled.</summary>
+    Middle,
+}
+
+/// <summary>A plate under the whole stack.</summary>
+/// <param name="Stock">Sheet it is cut from.</param>
+/// <param name="Margin">How far it reaches beyond the foot of the buck on every side, mm.</param>
+public sealed record BasePlate(Stock Stock, double Margin = 20);
+
+/// <summary>Dowels that hold the layers in place while they are glued.</summary>
+/// <param name="Diameter">Diameter of the dowel, mm.</param>
+/// <param name="Fit">How much wider the hole is than the dowel, mm. 0.1 to 0.2 is common practice (no source).</param>
+/// <param name="Wall">Least wood between a hole and any edge, mm.</param>
+public sealed record DowelSpec(double Diameter = 6, double Fit = 0.15, double Wall = 4)
+{
+    /// <summary>Diameter of the hole, mm.</summary>
+    public double HoleDiameter => Diameter + Fit;
+}
+
+/// <summary>Everything a maker decides about a buck. Lengths in mm, angles in degrees.</summary>
+public sealed record BuckSpec
+{
+    /// <summary>Steepest and flattest draft taken, degrees.</summary>
+    public const double LargestDraft = 45;
+
+    /// <summary>Greatest depth taken, mm.</summary>
+    public const double LargestDepth = 1000;
+
+    /// <summary>Male or female.</summary>
+    public BuckKind Kind { get; init; } = BuckKind.Male;
+
+    /// <summary>Wanted depth of the part, mm, above 0.</summary>
+    public required double Depth { get; init; }
+
+    /// <summary>Slope of the walls away from upright, degrees, 0 to 45.</summary>
+    public double Draft { get; init; } = 5;
+
+    /// <summary>Where the drawn outline is to size.</summary>
+    public OutlineAt OutlineAt { get; init; } = OutlineAt.Face;
+
+    /// <summary>The sheets the shop has, with their measured thicknesses.</summary>
+    public required ImmutableArray<Stock> Stock { get; init; }
+
+    /// <summary>How corners of drafted layers are joined.</summary>
+    public CornerJoin Corners { get; init; } = CornerJoin.Round;
+
+    /// <summary>Where the straight-cut layers stand against the wall.</summary>
+    public Steps Steps { get; init; } = Steps.Outside;
+
+    /// <summary>Shrinkage of the plastic on cooling, per cent of length, 0 to 10; the buck is made larger by it.</summary>
+    public double Shrinkage { get; init; }
+
+    /// <summary>How far the stack may miss the wanted depth, mm, before more layers are used to come nearer.</summary>
+    public double DepthTolerance { get; init; } = 0.5;
+
+    /// <summary>The plate under the stack; null for none.</summary>
+    public BasePlate? Base { get; init; }
+
+    /// <summary>Wood round a cavity at its rim, mm; female only.</summary>
+    public double BlockMargin { get; init; } = 25;
+
+    /// <summary>The dowels.</summary>
+    public DowelSpec Dowels { get; init; } = new();
+
+    /// <summary>Wanted height of the lettering, mm; smaller letters are used where these don't fit.</summary>
+    public double LetterHeight { get; init; } = 8;
+
+    /// <summary>The tolerances of the run.</summary>
+    public Tolerance Tolerance { get; init; } = Tolerance.Default;
+
+    /// <summary>Checks every number against its range.</summary>
+    /// <exception cref="SpecException">A number is out of range; the message names it, its limit and the remedy.</exception>
+    public void Validate()
+    {
+        Require(Depth > 0 && Depth <= LargestDepth, "depth", Depth, "mm", $"above 0 and at most {LargestDepth} mm");
+        Require(Draft >= 0 && Draft <= LargestDraft, "draft", Draft, "degrees", $"from 0 to {LargestDraft} degrees");
+        Require(Shrinkage is >= 0 and <= 10, "shrinkage", Shrinkage, "%", "from 0 to 10 %");
+        Require(DepthTolerance is >= 0 and <= 50, "depth tolerance", DepthTolerance, "mm", "from 0 to 50 mm");
+        Require(BlockMargin is > 0 and <= 500, "block margin", BlockMargin, "mm", "above 0 and at most 500 mm");
+        Require(Dowels.Diameter is >= 1 and <= 50, "dowel diameter", Dowels.Diameter, "mm", "from 1 to 50 mm");
+        Require(Dowels.Fit is >= 0 and <= 2, "dowel fit", Dowels.Fit, "mm", "from 0 to 2 mm");
+        Require(Dowels.Wall is >= 0.5 and <= 100, "dowel wall", Dowels.Wall, "mm", "from 0.5 to 100 mm");
+        Require(LetterHeight is >= 2 and <= 50, "letter height", LetterHeight, "mm", "from 2 to 50 mm");
+        Require(Corners.MitreLimit is >= 1 and <= 20, "mitre limit", Corners.MitreLimit, "", "from 1 to 20");
+        Require(Tolerance.Chord is >= 0.0005 and <= 1, "tolerance", Tolerance.Chord, "mm", "from 0.0005 to 1 mm");
+        if (Base is not null) Require(Base.Margin is >= 0 and <= 500, "base margin", Base.Margin, "mm", "from 0 to 500 mm");
+        if (Stock.IsDefaultOrEmpty) throw new SpecException("No stock is given; name at least one sheet thickness, such as 12mm.");
+        foreach (var stock in Stock) stock.Validate();
+        Base?.Stock.Validate();
+    }
+
+    private static void Require(bool holds, string what, double value, string unit, string range)
+    {
+        if (!holds) throw new SpecException(FormattableString.Invariant($"The {what} is {value} {unit}; it must be {range}.").Replace(" ;", ";", StringComparison.Ordinal));
+    }
+}

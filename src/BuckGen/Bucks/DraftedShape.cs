@@ -1,0 +1,47 @@
+using System.Collections.Concurrent;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Bucks;
+
+/// <summary>The designed solid with smooth sloping walls, as its outline at every height.</summary>
+/// <remarks>
+/// At a distance h from the reference plane the wall stands at the outline offset by h·tan(draft): outward below the
+/// plane and inward above it on a male buck, the other way round for a cavity.
+/// </remarks>
+internal sealed class DraftedShape
+{
+    private readonly Region outline;
+    private readonly CornerJoin corners;
+    private readonly IOffsetter offsetter;
+    private readonly double slope;
+    private readonly ConcurrentDictionary<double, Region> known = new();
+
+    /// <param name="outline">The outline in the reference plane.</param>
+    /// <param name="spec">Kind, draft, corners.</param>
+    /// <param name="foot">Height of the lower end of the walls, mm.</param>
+    /// <param name="face">Height of the upper end of the walls, mm.</param>
+    /// <param name="offsetter">Makes the offsets.</param>
+    public DraftedShape(Region outline, BuckSpec spec, double foot, double face, IOffsetter offsetter)
+    {
+        (this.outline, corners, this.offsetter) = (outline, spec.Corners, offsetter);
+        (Foot, Face) = (foot, face);
+        ReferenceHeight = spec.OutlineAt == OutlineAt.Face ? face : foot;
+        slope = Math.Tan(spec.Draft * Math.PI / 180) * (spec.Kind == BuckKind.Male ? -1 : 1);
+    }
+
+    /// <summary>Height of the lower end of the walls, mm.</summary>
+    public double Foot { get; }
+
+    /// <summary>Height of the upper end of the walls, mm.</summary>
+    public double Face { get; }
+
+    /// <summary>Height at which the outline is to size, mm.</summary>
+    public double ReferenceHeight { get; }
+
+    /// <summary>How far the wall stands outside the drawn outline at a height, mm; negative inside.</summary>
+    public double OffsetAt(double height) => (height - ReferenceHeight) * slope;
+
+    /// <summary>The outline at a height.</summary>
+    public Region At(double height) => known.GetOrAdd(OffsetAt(height), d => offsetter.Offset(outline, d, corners));
+}

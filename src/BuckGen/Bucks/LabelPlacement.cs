@@ -1,0 +1,76 @@
+using BuckGen.Geometry.Lettering;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Bucks;
+
+/// <summary>Finds room for the lettering of a piece: inside the wood and clear of every line and hole.</summary>
+internal static class LabelPlacement
+{
+    /// <summary>Clear space round the lettering, mm.</summary>
+    public const double Clearance = 1;
+
+    /// <summary>Smallest lettering that is still read after sanding, mm (common practice, no source).</summary>
+    public const double SmallestHeight = 2.5;
+
+    private const int CandidatesAcross = 40;
+
+    /// <summary>The lettering in the largest size that fits, nearest to the middle of the preferred place.</summary>
+    /// <param name="text">The lettering.</param>
+    /// <param name="height">Wanted height of the letters, mm.</param>
+    /// <param name="piece">The wood.</param>
+    /// <param name="obstacles">Lines and edges the lettering must not touch.</param>
+    /// <param name="preferred">Where it is hidden later, under the layer above; empty for anywhere.</param>
+    /// <returns>Null when it fits nowhere.</returns>
+    public static Label? Place(string text, double height, Island piece, SegmentIndex obstacles, Region preferred)
+    {
+        for (var size = height; size >= SmallestHeight; size *= 0.75)
+        {
+            var width = StrokeText.Width(text, size);
+            foreach (var upright in (ReadOnlySpan<bool>)[true, false])
+            {
+                var (w, h) = upright ? (width, size) : (size, width);
+                if (FindCentre(w, h, piece, obstacles, preferred) is { } centre) return Make(text, size, centre, w, h, upright);
+            }
+        }
+
+        return null;
+    }
+
+    private static Vec2? FindCentre(double w, double h, Island piece, SegmentIndex obstacles, Region preferred)
+    {
+        var area = preferred.IsEmpty ? piece.Outer.Bounds : preferred.Bounds;
+        var target = area.Centre;
+        var candidates =
+            from i in Enumerable.Range(0, CandidatesAcross + 1)
+            from j in Enumerable.Range(0, CandidatesAcross + 1)
+            let p = new Vec2(area.MinX + area.Width * i / CandidatesAcross, area.MinY + area.Height * j / CandidatesAcross)
+            orderby (p - target).LengthSquared
+            select p;
+        foreach (var p in candidates)
+        {
+            var box = new Bounds(p.X - w / 2, p.Y - h / 2, p.X + w / 2, p.Y + h / 2).Grown(Clearance);
+            if (!obstacles.Meeting(box).Any(s => Touches(s, box)) && piece.Contains(p)) return p;
+        }
+
+        return null;
+    }
+
+    /// <summary>True when a line or arc enters the box; judged at points closer together than the clearance.</summary>
+    private static bool Touches(Segment segment, Bounds box)
+    {
+        var count = Math.Max(1, (int)Math.Ceiling(segment.Length / (Clearance / 2)));
+        for (var i = 0; i <= count; i++)
+            if (box.Contains(segment.PointAt((double)i / count))) return true;
+        return false;
+    }
+
+    private static Label Make(string text, double size, Vec2 centre, double w, double h, bool upright)
+    {
+        var turn = upright ? Affine.Identity : Affine.Rotation(Math.PI / 2, new(0, 0)).Then(Affine.Translation(new(size, 0)));
+        var map = turn.Then(Affine.Translation(centre - new Vec2(w / 2, h / 2)));
+        var strokes = StrokeText.Layout(text, size).Select(s => new Stroke(
+            [.. s.Vertices.Select(v => map.Apply(new(v.X, v.Y)) is var p ? new StrokeVertex(p.X, p.Y, v.Bulge) : v)]));
+        return new(text, [.. strokes], new(centre.X - w / 2, centre.Y - h / 2, centre.X + w / 2, centre.Y + h / 2));
+    }
+}

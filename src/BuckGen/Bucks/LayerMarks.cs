@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BuckGen.Checks;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Bucks;
+
+/// <summary>Draws on each layer's top face: the sand-to line, the glue-up line of the layer above and the lettering.</summary>
+internal static class LayerMarks
+{
+    /// <summary>A line nearer to the edge of its own layer than this, mm, is not drawn: it would be the edge.</summary>
+    private const double OnTheEdge = 0.02;
+
+    public static (ImmutableArray<Layer> Layers, List<Finding> Findings) Complete(
+        IReadOnlyList<LayerBlank> blanks, string[][] letters, DowelColumns dowels, StackedSolid solid, BuckSpec spec)
+    {
+        var layers = ImmutableArray.CreateBuilder<Layer>(blanks.Count);
+        var findings = new List<Finding>();
+        for (var n = 0; n < blanks.Count; n++)
+        {
+            var blank = blanks[n];
+            var above = n + 1 < blanks.Count ? blanks[n + 1].Wood : Region.Empty;
+            var edges = new SegmentIndex(blank.Wood.Segments);
+            var sandTo = blank.Role == LayerRole.Wall && spec.Steps != Steps.Inside
+                ? OffTheEdge(solid.At(blank.Top).Loops, edges)
+                : [];
+            var glueUp = OffTheEdge(above.Loops, edges);
+            var parts = ImmutableArray.CreateBuilder<LayerPart>(blank.Wood.Islands.Length);
+            for (var i = 0; i < blank.Wood.Islands.Length; i++)
+            {
+                var (piece, holes, letter) = (blank.Wood.Islands[i], dowels.Holes[n][i], letters[n][i]);
+                var obstacles = new SegmentIndex(
+                    [.. blank.Wood.Segments, .. sandTo.Concat(glueUp).Concat(holes.Select(h => Loop.Circle(h.Centre, h.Diameter / 2)))
+                        .SelectMany(l => l.Segments)]);
+                var hidden = new Region([.. above.Islands.Where(a => piece.Contains(a.Outer.Segments[0].Start))]);
+                var text = blank.Number.ToString(CultureInfo.InvariantCulture) + letter;
+                var label = LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, hidden)
+                    ?? LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, Region.Empty);
+                if (label is null) findings.Add(NoRoom(text, piece, blank));
+                parts.Add(new(letter, piece, [.. holes], label));
+            }
+
+            layers.Add(new(blank.Number, blank.Role, blank.Stock, blank.Bottom, blank.Top,
+                [.. parts.OrderBy(p => p.Letter.Length).ThenBy(p => p.Letter, StringComparer.Ordinal)], sandTo, glueUp));
+        }
+
+        return (layers.ToImmutable(), findings);
+    }
+
+    private static ImmutableArray<Loop> OffTheEdge(IEnumerable<Loop> loops, SegmentIndex edges) =>
+        [.. loops.Where(l => l.Segments.Any(s =>
+            edges.DistanceWithin(s.Start, OnTheEdge) > OnTheEdge || edges.DistanceWithin(s.PointAt(0.5), OnTheEdge) > OnTheEdge))];
+
+    private static Finding NoRoom(string text, Island piece, LayerBlank blank) =>
+        new("label-no-room", Severity.Note,
+            FormattableString.Invariant($"The lettering {text} does not fit on its piece, even {LabelPlacement.SmallestHeight} mm high; it is left off."),
+            "Pencil the number on the piece when it comes off the machine.")
+        {
+            Place = piece.Outer.Bounds.Centre, Height = blank.Top,
+        };
+}

@@ -1,0 +1,38 @@
+using BuckGen.Geometry;
+
+namespace BuckGen.Bucks;
+
+/// <summary>A layer's wood before dowels and marks.</summary>
+internal sealed record LayerBlank(int Number, LayerRole Role, Stock Stock, double Bottom, double Top, Region Wood);
+
+/// <summary>Cuts the solid into layers.</summary>
+internal static class LayerStack
+{
+    /// <summary>The layers, lowest first; the stack ends early where no wood is left.</summary>
+    public static List<LayerBlank> Build(StackedSolid solid, BuckSpec spec, StackPlan plan, CancellationToken cancellation)
+    {
+        var layers = new List<LayerBlank>();
+        if (spec.Base is { } plate)
+            layers.Add(new(1, LayerRole.Base, plate.Stock, 0, plate.Stock.Thickness, solid.BasePlate(plate)));
+        var bottom = solid.Shape.Foot;
+        foreach (var stock in plan.Sheets)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var top = bottom + stock.Thickness;
+            var wood = solid.At(CutHeight(spec.Steps, bottom, top));
+            if (wood.IsEmpty) break;
+            layers.Add(new(layers.Count + 1, LayerRole.Wall, stock, bottom, top, wood));
+            bottom = top;
+        }
+
+        return layers;
+    }
+
+    /// <summary>The height whose outline a straight-cut layer is given. There is always more wood lower down.</summary>
+    private static double CutHeight(Steps steps, double bottom, double top) => steps switch
+    {
+        Steps.Outside => bottom,
+        Steps.Inside => top,
+        _ => (bottom + top) / 2,
+    };
+}

@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+using BuckGen.Catalogs;
+using BuckGen.Dxf;
+using BuckGen.Geometry;
+using BuckGen.Sheets;
+using Tomlyn.Parsing;
+using Tomlyn.Syntax;
+
+namespace BuckGen.Jobs;
+
+/// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
+public static class JobFile
+{
+    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "cutting", "output"];
+
+    /// <summary>Reads a job.</summary>
+    /// <param name="text">The file's text.</param>
+    /// <param name="name">The file's name, for messages.</param>
+    /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
+    public static Job Read(string text, string name)
+    {
+        var document = SyntaxParser.Parse(text, name, validate: true);
+        if (document.HasErrors)
+        {
+            var first = document.Diagnostics.First(d => d.Kind == DiagnosticMessageKind.Error);
+            throw new JobFileException($"{name}, line {first.Span.Start.Line + 1}: {first.Message.TrimEnd('.')}.");
+        }
+
+        var root = new JobTable(name, "", 1);
+        foreach (var item in document.KeyValues) root.Add(item);
+        var (tables, stock) = Tables(document, name);
+        JobTable Table(string key) => tables.GetValueOrDefault(key) ?? new JobTable(name, key, 1);
+
+        var outline = Table("outline");
+        var buck = Table("buck");
+        var tolerance = new Tolerance(
+            buck.Length("tolerance", Tolerance.Default.Chord), outline.Length("join", Tolerance.Default.Join), Tolerance.Default.Coincident);
+        var sheets = stock.Select(ReadStock).ToImmutableArray();
+        var job = new Job(
+            root.Text("title", Path.GetFileNameWithoutExtension(name)),
+            outline.RequiredText("file"),
+            new(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")]),
+            ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance),
+            ReadCutting(Table("cutting")),
+            new(Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false)));
+        foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();
+        return job;
+    }
+
+    private static (Dictionary<string, JobTable> Tables, List<JobTable> Stock) Tables(DocumentSyntax document, string file)
+    {
+        var tables = new Dictionary<string, JobTable>(StringComparer.Ordinal);
+        var stock = new List<JobTable>();
+        foreach (var syntax in document.Tables)
+        {
+            var (key, line) = (syntax.Name?.ToString().Trim() ?? "", syntax.Span.Start.Line + 1);
+            var table = new JobTable(file, key, line);
+            foreach (var item in syntax.Items) table.Add(item);
+            if (key == "stock" && syntax is TableArraySyntax) stock.Add(table);
+            else if (!SingleTables.Contains(key) || syntax is TableArraySyntax)
+                throw table.Fault(line, $"the table [{key}] is not known; known are {string.Join(", ", SingleTables.Select(t => $"[{t}]"))} and [[stock]]");
+            else tables.Add(key, table);
+        }
+
+        return (tables, stock);
+    }
+
+    private static Stock ReadStock(JobTable table)
+    {
+        var known = table.Text("catalog", "") is { Length: > 0 } id
+            ? Catalog.FindStock(id) ?? throw table.Fault(table.Line, $"the stock \"{id}\" is not in the catalog; see 'buckgen catalog'")
+            : null;
+        var thickness = known is null ? table.RequiredLength("thickness") : table.Length("thickness", known.Thickness);
+        var sheet = table.Size("sheet");
+        var name = table.Text("name", known?.Name ?? FormattableString.Invariant($"{thickness:0.###} mm"));
+        var (width, height) = sheet ?? (known?.SheetWidth ?? 600, known?.SheetHeight ?? 400);
+        return new(name, thickness, width, height);
+    }
+
+    private static BuckSpec ReadBuck(JobTable buck, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock, Tolerance tolerance)
+    {
+        var defaults = new BuckSpec { Depth = 1, Stock = stock };
+        return new()
+        {
+            Kind = buck.Choice("kind", defaults.Kind),
+            Depth = buck.RequiredLength("depth"),
+            Draft = buck.Angle("draft", defaults.Draft),
+            OutlineAt = buck.Choice("outline-at", defaults.OutlineAt),
+            Corners = new(buck.Choice("corners", defaults.Corners.Corners), buck.Number("mitre-limit", defaults.Corners.MitreLimit)),
+            Steps = buck.Choice("steps", defaults.Steps),
+            Shrinkage = buck.PerCent("shrinkage", defaults.Shrinkage),
+            DepthTolerance = buck.Length("depth-tolerance", defaults.DepthTolerance),
+            BlockMargin = buck.Length("block-margin", defaults.BlockMargin),
+            LetterHeight = buck.Length("letter-height", defaults.LetterHeight),
+            Stock = stock,
+            Base = plate is null ? null : ReadBase(plate, stock),
+            Dowels = new(
+                dowels.Length("diameter", defaults.Dowels.Diameter), dowels.Length("fit", defaults.Dowels.Fit),
+                dowels.Length("wall", defaults.Dowels.Wall)),
+            Tolerance = tolerance,
+        };
+    }
+
+    private static BasePlate ReadBase(JobTable table, ImmutableArray<Stock> stock)
+    {
+        var name = table.RequiredText("stock");
+        var found = stock.FirstOrDefault(s => s.Name == name)
+            ?? throw table.Fault(table.Line, $"the base's stock \"{name}\" is not one of the job's: {string.Join(", ", stock.Select(s => s.Name))}");
+        return new(found, table.Length("margin", new BasePlate(found).Margin));
+    }
+
+    private static CuttingSpec ReadCutting(JobTable table)
+    {
+        var defaults = new CuttingSpec();
+        return new(
+            table.Choice("machine", defaults.Machine), table.Length("kerf", defaults.Kerf),
+            table.Length("spacing", defaults.Spacing), table.Length("edge-margin", defaults.EdgeMargin));
+    }
+}

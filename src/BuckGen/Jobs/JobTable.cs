@@ -1,0 +1,117 @@
+using System.Globalization;
+using BuckGen.Quantities;
+using Tomlyn.Syntax;
+
+namespace BuckGen.Jobs;
+
+/// <summary>One table of a job file. Values are taken out by name; what is left over at the end was not understood.</summary>
+internal sealed class JobTable(string file, string name, int line)
+{
+    private readonly Dictionary<string, (object? Value, int Line)> values = new(StringComparer.Ordinal);
+    private readonly HashSet<string> asked = new(StringComparer.Ordinal);
+
+    /// <summary>Remembers a key; a key given twice is refused.</summary>
+    public void Add(KeyValueSyntax item)
+    {
+        var key = item.Key?.ToString().Trim() ?? "";
+        var at = item.Span.Start.Line + 1;
+        if (!values.TryAdd(key, (ValueOf(item.Value), at))) throw Fault(at, $"\"{key}\" is given twice; remove one");
+    }
+
+    public string Text(string key, string otherwise) => Take(key) is not { } found
+        ? otherwise
+        : found.Value as string ?? throw Fault(found.Line, $"\"{key}\" must be text in quotes");
+
+    public string RequiredText(string key) =>
+        values.ContainsKey(key) ? Text(key, "") : throw Fault(line, $"{Place}\"{key}\" is missing; add {key} = \"...\"");
+
+    public bool Flag(string key, bool otherwise) => Take(key) is not { } found
+        ? otherwise
+        : found.Value as bool? ?? throw Fault(found.Line, $"\"{key}\" must be true or false");
+
+    public double Length(string key, double otherwise) => Quantity(key, QuantityText.TryLength, "a length such as \"12mm\" or \"1/2in\"") ?? otherwise;
+
+    public double RequiredLength(string key) => Quantity(key, QuantityText.TryLength, "a length such as \"12mm\" or \"1/2in\"")
+        ?? throw Fault(line, $"{Place}\"{key}\" is missing; add {key} = \"36mm\"");
+
+    public double? OptionalLength(string key) => Quantity(key, QuantityText.TryLength, "a length such as \"12mm\" or \"1/2in\"");
+
+    public double Angle(string key, double otherwise) => Quantity(key, QuantityText.TryAngle, "an angle such as \"5deg\"") ?? otherwise;
+
+    public double PerCent(string key, double otherwise) => Quantity(key, QuantityText.TryPerCent, "a share such as \"0.5%\"") ?? otherwise;
+
+    public double Number(string key, double otherwise) =>
+        Quantity(key, (string? t, out double v) => double.TryParse(t, NumberStyles.Float, CultureInfo.InvariantCulture, out v), "a number") ?? otherwise;
+
+    /// <summary>One of the words of an enumeration, in lower case.</summary>
+    public T Choice<T>(string key, T otherwise) where T : struct, Enum
+    {
+        if (Take(key) is not { } found) return otherwise;
+        return Words.TryParse<T>(found.Value as string, out var value)
+            ? value
+            : throw Fault(found.Line, $"\"{key}\" is {Shown(found.Value)}; it must be {Words.Of<T>()}");
+    }
+
+    /// <summary>Two lengths in brackets.</summary>
+    public (double Width, double Height)? Size(string key)
+    {
+        if (Take(key) is not { } found) return null;
+        return found.Value is object?[] { Length: 2 } pair
+            && QuantityText.TryLength(AsText(pair[0]), out var width) && QuantityText.TryLength(AsText(pair[1]), out var height)
+                ? (width, height)
+                : throw Fault(found.Line, $"\"{key}\" must be two lengths, such as [\"600mm\", \"400mm\"]");
+    }
+
+    /// <summary>A list of texts.</summary>
+    public string[] Texts(string key)
+    {
+        if (Take(key) is not { } found) return [];
+        return found.Value is object?[] list && list.All(v => v is string)
+            ? [.. list.Cast<string>()]
+            : throw Fault(found.Line, $"\"{key}\" must be a list of texts, such as [\"CUT\"]");
+    }
+
+    /// <summary>Refuses what nobody asked for, with the words that would have been understood.</summary>
+    public void RefuseTheRest()
+    {
+        foreach (var (key, (_, at)) in values)
+            if (!asked.Contains(key))
+                throw Fault(at, $"{Place}\"{key}\" is not known; known here: {string.Join(", ", asked.Order(StringComparer.Ordinal))}");
+    }
+
+    public JobFileException Fault(int at, string what) => new($"{file}, line {at}: {what}.");
+
+    public int Line => line;
+
+    private string Place => name.Length == 0 ? "" : $"in [{name}] ";
+
+    private delegate bool Parser(string? text, out double value);
+
+    private double? Quantity(string key, Parser parse, string kind)
+    {
+        if (Take(key) is not { } found) return null;
+        return parse(AsText(found.Value), out var value)
+            ? value
+            : throw Fault(found.Line, $"\"{key}\" is {Shown(found.Value)}; it must be {kind}");
+    }
+
+    private (object? Value, int Line)? Take(string key)
+    {
+        asked.Add(key);
+        return values.TryGetValue(key, out var found) ? found : null;
+    }
+
+    private static string? AsText(object? value) => value as string ?? Convert.ToString(value, CultureInfo.InvariantCulture);
+
+    private static string Shown(object? value) => value is string text ? $"\"{text}\"" : AsText(value) ?? "nothing";
+
+    private static object? ValueOf(ValueSyntax? value) => value switch
+    {
+        StringValueSyntax text => text.Value,
+        IntegerValueSyntax whole => whole.Value,
+        FloatValueSyntax number => number.Value,
+        BooleanValueSyntax flag => flag.Value,
+        ArraySyntax list => list.Items.Select(i => ValueOf(i.Value)).ToArray(),
+        _ => value?.ToString(),
+    };
+}

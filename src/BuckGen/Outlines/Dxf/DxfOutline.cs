@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using BuckGen.Dxf;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Curves;
+
+namespace BuckGen.Outlines.Dxf;
+
+/// <summary>Takes the drawn paths out of a DXF drawing.</summary>
+public static class DxfOutline
+{
+    /// <summary>The paths of a DXF drawing in millimetres.</summary>
+    /// <param name="drawing">The drawing.</param>
+    /// <param name="name">Name of the file, for messages.</param>
+    /// <param name="options">The unit, when the file is not to be trusted, and the layers to take.</param>
+    /// <exception cref="OutlineException">An outline stands upright, blocks run away, or the size shows that the unit is wrong.</exception>
+    public static Drawing Read(DxfDrawing drawing, string name, OutlineOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(drawing);
+        ArgumentNullException.ThrowIfNull(options);
+        var scale = DxfScale.Of(drawing, options.Units);
+        var blocks = new BlockSizes(drawing, name);
+        blocks.RefuseRunaway();
+        var leftOut = new LeftOut();
+        var placed = new PlacedEntities(blocks, new(drawing, options), leftOut)
+            .Of(drawing.Entities, Affine.Scaling(scale.MillimetresPerUnit, default)).ToList();
+        var paths = Paths(placed, leftOut);
+        // A filled area repeats the outline round it, as a rule; only where nothing else is drawn does it stand for itself.
+        var hatches = placed.Where(p => p.Entity is DxfHatch).ToList();
+        if (paths.IsEmpty) paths = [.. hatches.SelectMany(HatchPaths)];
+        else hatches.ForEach(h => leftOut.Add("hatch-ignored", h.Entity, h.Layer));
+
+        var bounds = BoundsOf(paths);
+        scale.RefuseUnlikelySize(bounds, name);
+        ReadNote?[] unit = [paths.IsEmpty ? null : scale.Note(bounds)];
+        return new(paths, scale.Words,
+            [.. drawing.Notes.Select(n => new ReadNote("dxf-oddity", n.Line > 0 ? $"line {n.Line}: {n.Message}" : n.Message)), .. leftOut.Notes, .. unit.OfType<ReadNote>()]);
+    }
+
+    private static ImmutableArray<DrawnPath> Paths(List<PlacedEntity> placed, LeftOut leftOut)
+    {
+        var paths = ImmutableArray.CreateBuilder<DrawnPath>();
+        foreach (var (entity, layer, map) in placed)
+        {
+            if (EntityCurves.Of(entity) is { } curves)
+            {
+                paths.Add(PathOf(curves, entity, layer, map, paths.Count));
+                Remark(entity, layer, leftOut);
+            }
+            else if (entity is DxfText) leftOut.Add("text-ignored", entity, layer, "Convert text to outlines first if it is to be cut.");
+            else if (entity is not DxfHatch) leftOut.Add("entity-ignored", entity, layer);
+        }
+
+        return paths.ToImmutable();
+    }
+
+    private static DrawnPath PathOf(EntityCurves curves, DxfEntity entity, string layer, Affine map, int shape) =>
+        new([.. curves.Curves.Select(c => c.Transformed(map))], curves.Closed, $"{entity.Type} at line {entity.Line}", layer, shape);
+
+    private static void Remark(DxfEntity entity, string layer, LeftOut leftOut)
+    {
+        if (entity is DxfPolyline { HasWidth: true })
+            leftOut.AddWords("width-ignored", $"line width of {entity.Type} on layer {layer}", "The middle of a wide line counts.");
+        if (entity is DxfSpline spline && SplineCurves.IsFitOnly(spline))
+            leftOut.AddWords("spline-through-points", $"unknown curve of SPLINE at line {entity.Line}, which gives only points to pass through",
+                "A smooth curve was put through them; check it, or save the drawing with control points.");
+    }
+
+    private static IEnumerable<DrawnPath> HatchPaths(PlacedEntity placed)
+    {
+        var (hatch, layer, map) = placed;
+        var toDrawing = FlatPlane.MapOf(hatch).Then(map);
+        return ((DxfHatch)hatch).Paths.SelectMany((path, number) => path.Edges.Select(edge => (edge, number)))
+            .Select(e => PathOf(EntityCurves.Of(e.edge)!, e.edge, layer, toDrawing, e.number) with { Source = $"HATCH at line {hatch.Line}" });
+    }
+
+    private static Bounds BoundsOf(ImmutableArray<DrawnPath> paths) => paths.SelectMany(p => p.Curves)
+        .Aggregate(Bounds.Nothing, (bounds, curve) => Enumerable.Range(0, 9).Aggregate(bounds, (b, i) => b.With(curve.PointAt(i / 8.0))));
+}

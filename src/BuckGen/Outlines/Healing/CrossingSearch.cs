@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.HPRtree;
+
+namespace BuckGen.Outlines.Healing;
+
+/// <summary>Looks for crossings among all pieces of all loops; only pieces near each other are compared.</summary>
+internal sealed class CrossingSearch
+{
+    private const int MostCrossings = 1000;
+    private const long MostComparisons = 50_000_000;
+
+    private readonly ImmutableArray<Loop> loops;
+    private readonly Tolerance tolerance;
+    private readonly List<(int Loop, int Index)> pieces = [];
+    private readonly HPRtree<int> tree = new();
+    private readonly List<Crossing> crossings = [];
+    private double sharedLength;
+    private Vec2 firstShared;
+
+    private CrossingSearch(ImmutableArray<Loop> loops, Tolerance tolerance)
+    {
+        (this.loops, this.tolerance) = (loops, tolerance);
+        for (var l = 0; l < loops.Length; l++)
+            for (var i = 0; i < loops[l].Segments.Length; i++)
+            {
+                tree.Insert(Box(loops[l].Segments[i]), pieces.Count);
+                pieces.Add((l, i));
+            }
+
+        tree.Build();
+    }
+
+    /// <summary>What was found.</summary>
+    /// <param name="Crossings">Places where loops cross, in drawing order.</param>
+    /// <param name="SharedLength">Length of straight edges that lie on each other, mm.</param>
+    /// <param name="FirstShared">A place on the first of them.</param>
+    /// <param name="Entangled">True when the search was given up.</param>
+    public sealed record Findings(ImmutableArray<Crossing> Crossings, double SharedLength, Vec2 FirstShared, bool Entangled);
+
+    public static Findings Run(ImmutableArray<Loop> loops, Tolerance tolerance)
+    {
+        var search = new CrossingSearch(loops, tolerance);
+        var entangled = !search.CompareAll();
+        return new([.. search.crossings], search.sharedLength, search.firstShared, entangled);
+    }
+
+    private bool CompareAll()
+    {
+        var comparisons = 0L;
+        for (var p = 0; p < pieces.Count; p++)
+            foreach (var q in tree.Query(Box(SegmentOf(p))))
+            {
+                if (q <= p) continue;
+                if (++comparisons > MostComparisons) return false;
+                Compare(p, q);
+                if (crossings.Count >= MostCrossings) return true;
+            }
+
+        return true;
+    }
+
+    private void Compare(int p, int q)
+    {
+        var (a, b) = (SegmentOf(p), SegmentOf(q));
+        var (ofA, ofB) = (pieces[p], pieces[q]);
+        Span<Vec2> points = stackalloc Vec2[2];
+        var count = Meeting.Find(a, b, tolerance.Coincident, points);
+        for (var i = 0; i < count; i++)
+        {
+            var place = points[i];
+            if (crossings.Exists(c => c.Place.DistanceTo(place) <= tolerance.Chord)) continue;
+            if (ofA.Loop == ofB.Loop && AreNeighbours(loops[ofA.Loop], ofA.Index, ofB.Index, place)) continue;
+            if (Passing.Crosses(loops[ofA.Loop], ofA.Index, loops[ofB.Loop], ofB.Index, place, tolerance.Chord))
+                crossings.Add(new(place, ofA.Loop, ofB.Loop));
+        }
+
+        if (count == 0 && !a.IsArc && !b.IsArc && OverlappingLines.Common(a, b, tolerance) is { } common)
+        {
+            if (sharedLength == 0) firstShared = common.PointAt(0.5);
+            sharedLength += common.Length;
+        }
+    }
+
+    /// <summary>True when the way along the loop from one piece to the other, past the place, is within the tolerance.</summary>
+    private bool AreNeighbours(Loop loop, int first, int second, Vec2 place) =>
+        IsShortWay(loop, first, second, place) || IsShortWay(loop, second, first, place);
+
+    private bool IsShortWay(Loop loop, int from, int to, Vec2 place)
+    {
+        var segments = loop.Segments;
+        var way = segments[from].End.DistanceTo(place) + segments[to].Start.DistanceTo(place);
+        for (var i = (from + 1) % segments.Length; i != to && way <= 2 * tolerance.Chord; i = (i + 1) % segments.Length)
+            way += segments[i].Length;
+        return way <= 2 * tolerance.Chord;
+    }
+
+    private Segment SegmentOf(int piece) => loops[pieces[piece].Loop].Segments[pieces[piece].Index];
+
+    private Envelope Box(Segment s)
+    {
+        var b = s.Bounds.Grown(tolerance.Coincident);
+        return new(b.MinX, b.MaxX, b.MinY, b.MaxY);
+    }
+}

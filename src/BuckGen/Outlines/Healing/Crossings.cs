@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+
+namespace BuckGen.Outlines.Healing;
+
+/// <summary>A place where two loops, or two stretches of one, go through each other.</summary>
+internal readonly record struct Crossing(Vec2 Place, int LoopA, int LoopB);
+
+/// <summary>Refuses loops that cross themselves or each other, naming the places; tells of edges drawn twice.</summary>
+internal static class Crossings
+{
+    private const int PlacesNamed = 5;
+
+    /// <summary>Notes about loops that share edges.</summary>
+    /// <exception cref="OutlineException">Two loops, or two stretches of one, cross.</exception>
+    public static ImmutableArray<ReadNote> Refuse(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance)
+    {
+        var search = CrossingSearch.Run([.. loops.Select(l => l.Loop)], tolerance);
+        if (search.Entangled)
+            throw new OutlineException($"{name}: the loops run through each other in too many places to be sorted out; simplify the drawing");
+        if (!search.Crossings.IsEmpty) throw new OutlineException($"{name}: {Complaint(search.Crossings, loops)}");
+        return search.SharedLength == 0 ? [] : [new("shared-edge", FormattableString.Invariant(
+            $"outlines share {search.SharedLength:F3} mm of edge, at first near {search.FirstShared}; a cutter would cut it twice."))];
+    }
+
+    private static string Complaint(ImmutableArray<Crossing> crossings, ImmutableArray<SourcedLoop> loops)
+    {
+        var first = crossings[0];
+        var (a, b) = (loops[first.LoopA].Path.Source, loops[first.LoopB].Path.Source);
+        var alike = crossings.Where(c => (c.LoopA == c.LoopB) == (first.LoopA == first.LoopB)).ToList();
+        var places = string.Join(", ", alike.Take(PlacesNamed).Select(c => c.Place))
+            + (alike.Count > PlacesNamed ? $" and {alike.Count - PlacesNamed} more places" : "");
+        return first.LoopA == first.LoopB
+            ? $"the outline crosses itself at {places} ({a}); redraw it without crossings, or split it there into separate outlines"
+            : $"outlines cross at {places} ({a} and {b}); join the shapes into one in the drawing program, or move them apart";
+    }
+}

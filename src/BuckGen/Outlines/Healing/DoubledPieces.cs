@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+
+namespace BuckGen.Outlines.Healing;
+
+/// <summary>Takes away lines and arcs that were drawn more than once, wholly or in part, in either direction.</summary>
+/// <remarks>
+/// An edge that two touching outlines share is drawn twice as well, and rightly so. It shows by its ends: taking the second
+/// copy away would leave both of them open, so there the copies stay.
+/// </remarks>
+internal static class DoubledPieces
+{
+    public static Healed<ImmutableArray<Piece>> Remove(ImmutableArray<Piece> pieces, Tolerance tolerance)
+    {
+        var nodes = EndNodes.Of(pieces, tolerance);
+        ImmutableArray<DoubledSet> found = [.. RepeatedPieces.Find(pieces, nodes, tolerance), .. OverlappingLines.Find(pieces, nodes, tolerance)];
+        if (found.IsEmpty) return new(pieces, []);
+
+        var degrees = nodes.Degrees();
+        foreach (var set in found) Count(set, -1);
+        ImmutableArray<DoubledSet> doubled = [.. found.Where(set => !NeedsAll(set))];
+        if (doubled.IsEmpty) return new(pieces, []);
+
+        var result = pieces.Select(p => (Piece?)p).ToArray();
+        foreach (var set in doubled)
+        {
+            foreach (var member in set.Members) result[member] = null;
+            result[set.Members.Min()] = pieces[set.Members.Min()] with { Segment = set.Kept };
+        }
+
+        var count = doubled.Sum(s => s.Members.Length - 1);
+        var longest = doubled.Max(s => s.Members.Select(m => pieces[m].Segment.Length).Order().SkipLast(1).Last());
+        return new([.. result.OfType<Piece>()], [new("duplicate-removed", count, longest, FormattableString.Invariant(
+            $"{count} lines or arcs drawn again on top of others were taken away, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members.Max()].Path.Source}."))]);
+
+        // Changes the degrees from all copies to the one kept, or back.
+        void Count(DoubledSet set, int sign)
+        {
+            foreach (var member in set.Members)
+            {
+                degrees[nodes.From[member]] += sign;
+                degrees[nodes.To[member]] += sign;
+            }
+
+            degrees[set.KeptFrom] -= sign;
+            degrees[set.KeptTo] -= sign;
+        }
+
+        bool NeedsAll(DoubledSet set)
+        {
+            var ends = set.Members.SelectMany(m => new[] { nodes.From[m], nodes.To[m] }).Distinct().ToList();
+            var openWithOne = ends.Count(n => degrees[n] % 2 != 0);
+            Count(set, 1);
+            if (ends.Count(n => degrees[n] % 2 != 0) < openWithOne) return true;
+            Count(set, -1);
+            return false;
+        }
+    }
+}
+
+/// <summary>Pieces that cover the same line or arc.</summary>
+/// <param name="Members">Numbers of the pieces, at least two.</param>
+/// <param name="Kept">The one piece that covers them all.</param>
+/// <param name="KeptFrom">The node it starts from.</param>
+/// <param name="KeptTo">The node it leads to.</param>
+internal sealed record DoubledSet(ImmutableArray<int> Members, Segment Kept, int KeptFrom, int KeptTo);

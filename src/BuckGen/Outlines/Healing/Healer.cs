@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+
+namespace BuckGen.Outlines.Healing;
+
+/// <summary>Makes an outline of a drawing: fits, removes what is doubled, joins, checks and nests.</summary>
+internal static class Healer
+{
+    /// <summary>The outline that the drawn paths stand for.</summary>
+    /// <exception cref="OutlineException">The paths do not make up closed loops that lie clear of each other.</exception>
+    public static Outline Heal(Drawing drawing, string name, OutlineOptions options)
+    {
+        var tolerance = options.Tolerance;
+        var fitted = PathFitting.Fit(drawing.Paths, tolerance);
+        var loose = DoubledPieces.Remove(PiecesOf(fitted.Result), tolerance);
+        var joined = Joining.Join(loose.Result, tolerance);
+        var cleaned = LoopCleaning.Clean([.. ClosedOf(fitted.Result), .. joined.Result.Loops], tolerance, options.SmallestLoop);
+        var single = LoopDuplicates.Remove(cleaned.Result, tolerance);
+        var open = OpenEnds.Judge(joined.Result.Open, single.Result, name, tolerance);
+        if (single.Result.IsEmpty)
+            throw new OutlineException($"{name}: the drawing holds no closed outline{NoteSummary.Of(drawing.Notes)}; draw one that encloses an area");
+
+        var crossings = Crossings.Refuse(single.Result, name, tolerance);
+        var filled = FillRules.Apply(single.Result);
+        var region = Region.FromLoops(filled.Loops.Select(l => l.Loop));
+        return new(name, region, drawing.Units,
+            [.. fitted.Repairs, .. loose.Repairs, .. joined.Repairs, .. cleaned.Repairs, .. single.Repairs, .. open.Repairs],
+            [.. drawing.Notes, .. open.Notes, .. crossings, .. filled.Notes]);
+    }
+
+    private static ImmutableArray<Piece> PiecesOf(ImmutableArray<FittedPath> paths) =>
+        [.. paths.Where(p => !p.Closed).SelectMany(p => p.Segments.Select(s => new Piece(s, p.Path)))];
+
+    private static IEnumerable<SourcedLoop> ClosedOf(ImmutableArray<FittedPath> paths) =>
+        paths.Where(p => p.Closed && p.Segments.Length > 1).Select(p => new SourcedLoop(Loop.FromSegments(p.Segments), p.Path));
+}

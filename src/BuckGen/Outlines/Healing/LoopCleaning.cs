@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+
+namespace BuckGen.Outlines.Healing;
+
+/// <summary>Takes spikes off loops and leaves out loops that enclose nothing a tool could cut.</summary>
+internal static class LoopCleaning
+{
+    public static Healed<ImmutableArray<SourcedLoop>> Clean(
+        ImmutableArray<SourcedLoop> loops, Tolerance tolerance, double smallest)
+    {
+        var kept = ImmutableArray.CreateBuilder<SourcedLoop>(loops.Length);
+        var (empty, firstEmpty, spikes, longest) = (0, "", 0, 0.0);
+        foreach (var loop in loops)
+        {
+            var trimmed = Spikes.Trim(loop.Loop.Segments, tolerance);
+            if (trimmed.Length < 2 || IsThin(trimmed, smallest))
+            {
+                if (empty++ == 0) firstEmpty = loop.Path.Source;
+                continue;
+            }
+
+            var removed = loop.Loop.Segments.Length - trimmed.Length;
+            if (removed == 0)
+            {
+                kept.Add(loop);
+                continue;
+            }
+
+            var slimmer = loop with { Loop = Loop.FromSegments(trimmed) };
+            (spikes, longest) = (spikes + 1, Math.Max(longest, (loop.Loop.Length - slimmer.Loop.Length) / 2));
+            kept.Add(slimmer);
+        }
+
+        var repairs = ImmutableArray.CreateBuilder<Repair>();
+        if (empty > 0)
+            repairs.Add(new("empty-loop-dropped", empty, 0, $"{empty} closed paths that enclose nothing were left out, the first {firstEmpty}."));
+        if (spikes > 0)
+            repairs.Add(new("spike-trimmed", spikes, longest, $"{spikes} loops ran out and back on the same line; these spikes were cut off."));
+        return new(kept.ToImmutable(), repairs.ToImmutable());
+    }
+
+    /// <summary>True when all of the loop lies within a narrow strip.</summary>
+    private static bool IsThin(ImmutableArray<Segment> loop, double width)
+    {
+        var points = loop.SelectMany(s => s.IsArc ? new[] { s.Start, s.PointAt(0.5) } : [s.Start]).ToList();
+        var far = points.MaxBy(p => (p - points[0]).LengthSquared);
+        var along = far - points[0];
+        if (along.Length < width) return true;
+        var across = along.Left.Unit();
+        var offsets = points.Select(p => (p - points[0]).Dot(across)).ToList();
+        return offsets.Max() - offsets.Min() < width;
+    }
+}

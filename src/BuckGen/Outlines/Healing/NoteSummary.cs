@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+
+namespace BuckGen.Outlines.Healing;
+
+/// <summary>The notes of a drawing in a few words, for the message that nothing usable was left.</summary>
+internal static class NoteSummary
+{
+    public static string Of(ImmutableArray<ReadNote> notes)
+    {
+        var ignored = notes.Where(n => n.Kind.EndsWith("-ignored", StringComparison.Ordinal)).Select(n => n.Message.TrimEnd('.'));
+        var summary = string.Join("; ", ignored);
+        return summary.Length == 0 ? "" : $" ({summary})";
+    }
+}

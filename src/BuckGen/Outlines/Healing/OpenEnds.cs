@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Outlines.Healing;
+
+/// <summary>Decides what becomes of pieces that did not close: an outline with a gap must never be taken for a mark.</summary>
+/// <remarks>
+/// A chain that runs along a closed loop is that loop drawn again. A chain that is one straight line, whose ends lie farther
+/// from all other open ends than a quarter of its length, is a mark such as a centre line: no closed outline can be missing
+/// between so distant ends. Everything else is an outline that somebody left open.
+/// </remarks>
+internal static class OpenEnds
+{
+    private const double MarkClearance = 0.25;
+    private const int ChainsSearched = 200;
+
+    public static (ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes) Judge(
+        ImmutableArray<OpenChain> open, ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance)
+    {
+        if (open.IsEmpty) return ([], []);
+        var edges = new SegmentIndex(loops.SelectMany(l => l.Loop.Segments));
+        var again = open.Where(c => LiesOn(c, edges, 2 * tolerance.Chord)).ToHashSet();
+        var loose = open.Where(c => !again.Contains(c)).ToImmutableArray();
+        var wrong = loose.Where(c => loops.IsEmpty || !IsMark(c, loose)).ToImmutableArray();
+        if (!wrong.IsEmpty) throw new OutlineException($"{name}: {Complaint(wrong, loops.Length, tolerance)}");
+
+        ImmutableArray<Repair> repairs = again.Count == 0 ? [] :
+            [new("duplicate-removed", again.Count, 0, $"{again.Count} open lines that run along a closed outline were left out, the first {again.First().Path.Source}.")];
+        ImmutableArray<ReadNote> notes = loose.IsEmpty ? [] :
+            [new("open-lines-ignored", $"{loose.Length} single straight lines that end in the open were taken for construction marks and left out, the first {Described(loose[0])}.")];
+        return (repairs, notes);
+    }
+
+    private static bool LiesOn(OpenChain chain, SegmentIndex edges, double reach) =>
+        chain.Segments.All(s => new[] { 0, 0.29, 0.5, 1 }.All(t => edges.DistanceWithin(s.PointAt(t), reach) <= reach));
+
+    private static bool IsMark(OpenChain chain, ImmutableArray<OpenChain> all)
+    {
+        if (chain.Segments is not [{ IsArc: false } line]) return false;
+        var clearance = MarkClearance * line.Length;
+        return !all.Any(other => !ReferenceEquals(other, chain)
+            && (other.Start.DistanceTo(line.Start) < clearance || other.Start.DistanceTo(line.End) < clearance
+                || other.End.DistanceTo(line.Start) < clearance || other.End.DistanceTo(line.End) < clearance));
+    }
+
+    private static string Complaint(ImmutableArray<OpenChain> wrong, int closed, Tolerance tolerance)
+    {
+        var (a, b, chain) = NearestEnds(wrong);
+        var gap = a.DistanceTo(b);
+        var outlook = closed == 0 ? $"nothing is closed, {wrong.Length} open lines" : wrong.Length == 1 ? "the outline is open" : $"{wrong.Length} outlines are open";
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{outlook}: nearest ends at {a} and {b}, {gap:F3} mm apart ({Described(chain)}); join them or raise the joining distance (now {tolerance.Join:0.####} mm)");
+    }
+
+    private static (Vec2 A, Vec2 B, OpenChain Chain) NearestEnds(ImmutableArray<OpenChain> chains)
+    {
+        var best = (A: chains[0].Start, B: chains[0].End, Chain: chains[0]);
+        // The message needs one place to look at; in a drawing with very many open ends the first ones will do.
+        foreach (var chain in chains.Take(ChainsSearched))
+        {
+            // A lone line has two ends as well, but bringing those together would not close anything.
+            if (chain.Segments.Length > 1 || chain.Segments[0].IsArc) Offer(chain.Start, chain.End, chain);
+            foreach (var other in chains)
+                if (!ReferenceEquals(other, chain))
+                    foreach (var end in (ReadOnlySpan<Vec2>)[other.Start, other.End])
+                    {
+                        Offer(chain.Start, end, chain);
+                        Offer(chain.End, end, chain);
+                    }
+        }
+
+        return best;
+
+        void Offer(Vec2 a, Vec2 b, OpenChain chain)
+        {
+            if (a.DistanceTo(b) < best.A.DistanceTo(best.B)) best = (a, b, chain);
+        }
+    }
+
+    private static string Described(OpenChain chain) =>
+        chain.Path.Layer.Length == 0 ? chain.Path.Source : $"{chain.Path.Source}, layer {chain.Path.Layer}";
+}

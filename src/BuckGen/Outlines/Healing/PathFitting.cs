@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Curves;
+
+namespace BuckGen.Outlines.Healing;
+
+/// <summary>A drawn path as lines and arcs.</summary>
+/// <param name="Segments">The pieces in order, none of zero length; empty when the whole path has no length.</param>
+/// <param name="Closed">True when the path closes by itself.</param>
+/// <param name="Path">The path it was fitted to.</param>
+internal sealed record FittedPath(ImmutableArray<Segment> Segments, bool Closed, DrawnPath Path);
+
+/// <summary>Turns drawn curves into lines and arcs that meet exactly.</summary>
+internal static class PathFitting
+{
+    public static Healed<ImmutableArray<FittedPath>> Fit(ImmutableArray<DrawnPath> paths, Tolerance tolerance)
+    {
+        var fitted = ImmutableArray.CreateBuilder<FittedPath>(paths.Length);
+        var (dropped, first) = (0, "");
+        foreach (var path in paths)
+        {
+            var segments = Connected(path, tolerance, out var zeroes);
+            if (segments.IsEmpty) zeroes = Math.Max(zeroes, 1);
+            if (zeroes > 0 && dropped == 0) first = path.Source;
+            dropped += zeroes;
+            if (segments.IsEmpty) continue;
+            var meets = tolerance.AreCoincident(segments[0].Start, segments[^1].End);
+            fitted.Add(new(segments, path.Closed || (meets && segments.Length > 1), path));
+        }
+
+        return new(fitted.ToImmutable(), dropped == 0 ? [] :
+            [new("zero-length-dropped", dropped, 0, $"{dropped} pieces without length were left out, the first in {first}.")]);
+    }
+
+    /// <summary>Fits each curve and lets every piece start where the one before ends.</summary>
+    private static ImmutableArray<Segment> Connected(DrawnPath path, Tolerance tolerance, out int zeroes)
+    {
+        var segments = ImmutableArray.CreateBuilder<Segment>();
+        zeroes = 0;
+        foreach (var curve in path.Curves)
+        {
+            var before = segments.Count;
+            foreach (var s in ArcFitting.Fit(curve, tolerance.Chord))
+            {
+                var joined = segments.Count > 0 ? s with { Start = segments[^1].End } : s;
+                if (!tolerance.AreCoincident(joined.Start, joined.End)) segments.Add(joined);
+            }
+
+            if (segments.Count == before) zeroes++;
+        }
+
+        return segments.ToImmutable();
+    }
+}

@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+
+namespace BuckGen.Outlines;
+
+/// <summary>How an outline file is read.</summary>
+/// <param name="Tolerance">The tolerances of the run.</param>
+/// <param name="Units">The drawing's unit when the file is wrong or silent about it: mm, cm, m, in or ft; null to trust the file.</param>
+/// <param name="Layers">The layers to take, without regard to case; none named takes all of them.</param>
+/// <param name="SmallestLoop">Loops whose bounds are smaller than this in both directions, mm, are left out and told of.</param>
+public sealed record OutlineOptions(
+    Tolerance Tolerance, string? Units = null, ImmutableArray<string> Layers = default, double SmallestLoop = 0.005)
+{
+    /// <summary>The default tolerances, the file's own unit, all layers.</summary>
+    public static OutlineOptions Default { get; } = new(Tolerance.Default);
+
+    /// <summary>True when a layer is among those to take.</summary>
+    public bool Takes(string layer) => Layers.IsDefaultOrEmpty || Layers.Contains(layer, StringComparer.OrdinalIgnoreCase);
+}

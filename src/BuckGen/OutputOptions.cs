@@ -1,0 +1,8 @@
+using BuckGen.Dxf;
+
+namespace BuckGen;
+
+/// <summary>Which files are made.</summary>
+/// <param name="DxfVersion">The form of DXF.</param>
+/// <param name="Svg">True for an SVG beside every DXF.</param>
+public sealed record OutputOptions(DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false);

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using BuckGen.Catalogs;
+
+namespace BuckGen.Reports;
+
+/// <summary>Reports as JSON text: UTF-8, two spaces of indent, LF, names in camelCase, a line end at the end.</summary>
+public static class SummaryJson
+{
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        NewLine = "\n",
+        // Kept readable for people; the file is JSON only, never put into a page unescaped.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>The bytes of a summary.</summary>
+    public static ImmutableArray<byte> Write(Summary summary) => Bytes(summary);
+
+    /// <summary>The bytes of a report on an outline.</summary>
+    public static ImmutableArray<byte> Write(OutlineReport report) => Bytes(report);
+
+    /// <summary>The bytes of a catalog.</summary>
+    public static ImmutableArray<byte> Write(Catalog catalog) => Bytes(catalog);
+
+    private static ImmutableArray<byte> Bytes<T>(T value) => [.. JsonSerializer.SerializeToUtf8Bytes(value, Options), (byte)'\n'];
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+using BuckGen.CutFiles;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Sheets;
+
+/// <summary>One piece to be cut, with the kerf already allowed for, in the design's coordinates.</summary>
+/// <param name="Name">Its lettering: "3A".</param>
+/// <param name="Stock">The sheet it is cut from.</param>
+/// <param name="Paths">Marks, then holes, then the outer edge.</param>
+/// <param name="Bounds">Round the outer cut.</param>
+/// <param name="Area">Area of the finished piece, mm².</param>
+public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> Paths, Bounds Bounds, double Area)
+{
+    /// <summary>Length cut through, mm; marks not counted.</summary>
+    public double CutLength => Paths.Where(p => p.Layer != CutLayer.Mark).Sum(p => p.Length);
+
+    /// <summary>The pieces of a layer.</summary>
+    /// <param name="layer">The layer.</param>
+    /// <param name="compensation">How far edges are moved into the waste, mm.</param>
+    /// <param name="offsetter">Moves the edges.</param>
+    internal static IEnumerable<CutPart> Of(Layer layer, double compensation, IOffsetter offsetter)
+    {
+        foreach (var part in layer.Parts)
+        {
+            var cut = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round).Islands[0];
+            var marks = layer.SandTo.Concat(layer.GlueUp).Where(l => part.Shape.Contains(l.Segments[0].Start) || IsOn(part, l));
+            IEnumerable<CutPath> paths =
+            [
+                .. marks.Select(l => CutPath.Of(CutLayer.Mark, l)),
+                .. (part.Label?.Strokes ?? []).Select(s => CutPath.Of(CutLayer.Mark, s)),
+                .. part.Dowels.Select(d => CutPath.Of(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2 - compensation))),
+                .. cut.Holes.Select(h => CutPath.Of(CutLayer.CutInner, h)),
+                CutPath.Of(CutLayer.CutOuter, cut.Outer),
+            ];
+            var name = FormattableString.Invariant($"{layer.Number}{part.Letter}");
+            yield return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area);
+        }
+    }
+
+    /// <summary>True when most of a line lies on the piece, though it may start on its edge.</summary>
+    private static bool IsOn(LayerPart part, Loop line) =>
+        line.Segments.Count(s => part.Shape.Contains(s.PointAt(0.5))) * 2 > line.Segments.Length;
+}

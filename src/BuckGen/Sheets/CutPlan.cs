@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+using BuckGen.Checks;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Sheets;
+
+/// <summary>The parts of a design laid out on the sheets they are cut from.</summary>
+/// <param name="Design">The design.</param>
+/// <param name="Spec">How it is cut.</param>
+/// <param name="Sheets">The sheets, grouped by stock, thickest first.</param>
+/// <param name="Findings">Parts that fit on no sheet.</param>
+public sealed record CutPlan(
+    BuckDesign Design, CuttingSpec Spec, ImmutableArray<SheetLayout> Sheets, ImmutableArray<Finding> Findings)
+{
+    /// <summary>Length cut through in all sheets, mm.</summary>
+    public double CutLength => Sheets.SelectMany(s => s.Placements).Sum(p => p.Part.CutLength);
+
+    /// <summary>The findings of the design and of the plan together, the gravest first.</summary>
+    public ImmutableArray<Finding> AllFindings => [.. Findings.Concat(Design.Findings).OrderByDescending(f => f.Severity)];
+
+    /// <summary>True when the design or the plan has a finding of severity error.</summary>
+    public bool HasErrors => AllFindings.Any(f => f.Severity == Severity.Error);
+
+    /// <summary>Lays out the parts of a design.</summary>
+    /// <exception cref="SpecException">A number of the spec is out of range.</exception>
+    public static CutPlan Create(BuckDesign design, CuttingSpec spec)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(spec);
+        spec.Validate();
+        if (spec.Compensation * 2 >= design.Spec.Dowels.HoleDiameter)
+            throw new SpecException(FormattableString.Invariant(
+                $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
+        var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
+        var parts = design.Layers.SelectMany(l => CutPart.Of(l, spec.Compensation, offsetter)).ToArray();
+        var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
+        {
+            var (laidOut, tooLarge) = ShelfLayout.Arrange(group, group.Key, spec);
+            foreach (var placements in laidOut) sheets.Add(new(sheets.Count + 1, group.Key, [.. placements]));
+            findings.AddRange(tooLarge.Select(p => TooLarge(p, spec)));
+        }
+
+        return new(design, spec, sheets.ToImmutable(), findings.ToImmutable());
+    }
+
+    private static Finding TooLarge(CutPart part, CuttingSpec spec) =>
+        new("part-larger-than-stock", Severity.Error,
+            FormattableString.Invariant(
+                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; a sheet of {part.Stock.Name} is {part.Stock.SheetWidth:0.##} x {part.Stock.SheetHeight:0.##} mm with {spec.EdgeMargin:0.##} mm of margin."),
+            "Use a larger sheet, or make the outline or the base margin smaller.")
+        {
+            Place = part.Bounds.Centre,
+            Value = Math.Max(part.Bounds.Width, part.Bounds.Height),
+            Limit = Math.Max(part.Stock.SheetWidth, part.Stock.SheetHeight) - 2 * spec.EdgeMargin,
+        };
+}

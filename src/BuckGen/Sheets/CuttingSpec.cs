@@ -1,0 +1,38 @@
+using BuckGen.Bucks;
+
+namespace BuckGen.Sheets;
+
+/// <summary>The machine that cuts the sheets.</summary>
+public enum Machine
+{
+    /// <summary>A laser: paths are moved aside by half the kerf so that parts come out to size.</summary>
+    Laser,
+
+    /// <summary>A router: paths are the nominal outlines; its own program sets the cutter's side and diameter.</summary>
+    Router,
+}
+
+/// <summary>How parts are cut from sheets. Lengths in mm.</summary>
+/// <param name="Machine">Laser or router.</param>
+/// <param name="Kerf">Full width of the laser's cut; ignored for a router.</param>
+/// <param name="Spacing">Least distance between two parts.</param>
+/// <param name="EdgeMargin">Least distance between a part and the edge of the sheet.</param>
+public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 0.2, double Spacing = 4, double EdgeMargin = 5)
+{
+    /// <summary>How far an outer edge is moved outward, mm.</summary>
+    public double Compensation => Machine == Machine.Laser ? Kerf / 2 : 0;
+
+    /// <summary>Checks every number against its range.</summary>
+    /// <exception cref="SpecException">A number is out of range.</exception>
+    public void Validate()
+    {
+        Require(Kerf is >= 0 and <= 5, "kerf", Kerf, "from 0 to 5 mm");
+        Require(Spacing is >= 0 and <= 200, "spacing of parts", Spacing, "from 0 to 200 mm");
+        Require(EdgeMargin is >= 0 and <= 200, "edge margin", EdgeMargin, "from 0 to 200 mm");
+    }
+
+    private static void Require(bool holds, string what, double value, string range)
+    {
+        if (!holds) throw new SpecException(FormattableString.Invariant($"The {what} is {value} mm; it must be {range}."));
+    }
+}

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+using BuckGen.Geometry;
+
+namespace BuckGen.Sheets;
+
+/// <summary>A part on a sheet.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Map">From the design's coordinates to the sheet's: a shift, perhaps with a quarter turn.</param>
+/// <param name="Bounds">Where its outer cut lies on the sheet.</param>
+public sealed record Placement(CutPart Part, Affine Map, Bounds Bounds);
+
+/// <summary>One sheet of stock with parts on it; its lower left corner is (0, 0).</summary>
+/// <param name="Number">1 for the first sheet of the whole job.</param>
+/// <param name="Stock">What it is.</param>
+/// <param name="Placements">The parts on it.</param>
+public sealed record SheetLayout(int Number, Stock Stock, ImmutableArray<Placement> Placements)
+{
+    /// <summary>Area of the finished parts over area of the sheet, 0 to 1.</summary>
+    public double Utilisation => Placements.Sum(p => p.Part.Area) / (Stock.SheetWidth * Stock.SheetHeight);
+}

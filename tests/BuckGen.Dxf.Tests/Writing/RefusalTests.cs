@@ -1,0 +1,84 @@
+using BuckGen.Dxf.Tests.Support;
+
+namespace BuckGen.Dxf.Tests.Writing;
+
+public class RefusalTests
+{
+    private static readonly DxfCircle Circle = new(new(1, 2), 3);
+
+    public static TheoryData<DxfEntity, string> Unwritable { get; } = new()
+    {
+        { Circle with { Invisible = true }, "hidden" },
+        { Circle with { PaperSpace = true }, "paper sheet" },
+        { Circle with { Extrusion = new(0, 0, -1) }, "face straight up" },
+        { Circle with { Colour = 257 }, "colour is 257" },
+        { Circle with { Radius = 0 }, "radius is 0" },
+        { Circle with { Radius = -1 }, "radius is -1" },
+        { Circle with { Radius = double.NaN }, "finite" },
+        { Circle with { Centre = new(1e10, 0) }, "10000000000" },
+        { Circle with { Centre = new(0, 0, 1.5) }, "height is 1.5" },
+        { new DxfLine(new(1, 2), new(1, 2)), "no length" },
+        { new DxfArc(new(0, 0), 5, 0, 360), "use a circle" },
+        { new DxfPolyline([new(0, 0), new(1, double.PositiveInfinity)], false), "finite" },
+        { new DxfPolyline([new(0, 0), new(1, 1)], false) { Kind = DxfPolylineKind.Spatial }, "three-dimensional" },
+        { new DxfPolyline([new(0, 0), new(1, 1)], false) { HasWidth = true }, "width" },
+        { new DxfEllipse(new(0, 0), new(1, 0), 0.5, 0, 1), "not written" },
+        { new DxfOther("ACME_WIDGET"), "not written" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Unwritable), DisableDiscoveryEnumeration = true)]
+    public void What_cannot_be_said_is_refused_with_type_and_layer(DxfEntity entity, string why)
+    {
+        var exception = Drawings.Refused(entity with { Layer = "CUT" });
+        Assert.Equal(entity.Type, exception.EntityType);
+        Assert.Contains(why, exception.Message, StringComparison.Ordinal);
+        Assert.Contains("layer CUT", exception.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("cut")]
+    [InlineData("")]
+    [InlineData("A B")]
+    [InlineData("FRÄSEN")]
+    [InlineData("A2345678901234567890123456789012")]
+    public void A_layer_name_that_is_not_safe_everywhere_is_refused(string name)
+    {
+        Assert.Contains($"\"{name}\"", Drawings.Refused(Circle with { Layer = name }).Message, StringComparison.Ordinal);
+        Assert.Throws<DxfException>(() => Drawings.Tags(Drawings.Of(Circle) with { Layers = [new(name)] }, DxfVersion.R12));
+    }
+
+    [Theory]
+    [InlineData("A")]
+    [InlineData("CUT_2-$B")]
+    [InlineData("A234567890123456789012345678901")]
+    public void A_safe_layer_name_is_written(string name) =>
+        Assert.Contains($"8={name}", Drawings.EntityTags(Drawings.Of(Circle with { Layer = name }), DxfVersion.R12), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(256)]
+    public void A_layer_colour_outside_the_table_is_refused(int colour) =>
+        Assert.Throws<DxfException>(() => Drawings.Tags(Drawings.Of(Circle) with { Layers = [new("A", colour)] }, DxfVersion.R12));
+
+    [Fact]
+    public void An_empty_drawing_is_refused() =>
+        Assert.Contains("empty", Assert.Throws<DxfException>(() => Drawings.Tags(new(), DxfVersion.R12)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_placed_block_is_refused_and_an_unplaced_one_shows_nothing()
+    {
+        Assert.Equal("INSERT", Drawings.Refused(new DxfInsert("B", new(0, 0))).EntityType);
+        var drawing = Drawings.Of(Circle);
+        Assert.Equal(
+            Drawings.Tags(drawing, DxfVersion.R12), Drawings.Tags(drawing with { Blocks = [new("B", default, [])] }, DxfVersion.R12));
+    }
+
+    [Fact]
+    public void A_refused_drawing_leaves_the_stream_untouched()
+    {
+        using var stream = new MemoryStream();
+        Assert.Throws<DxfException>(() => DxfWriter.Write(Drawings.Of(Circle, Circle with { Radius = 0 }), DxfVersion.R12, stream));
+        Assert.Equal(0, stream.Length);
+    }
+}
