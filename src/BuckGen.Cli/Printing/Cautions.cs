@@ -7,8 +7,8 @@ internal static class Cautions
 {
     public static void Print(IAnsiConsole console)
     {
-        console.WriteLine("Take care: exhaust and a watchful eye at the laser, never PVC or vinyl in it; a mask against wood dust;");
-        console.WriteLine("gloves at the heater; guards at router and knives. A wooden buck is no food-safe tool. Local rules, the");
-        console.WriteLine("supplier's data sheet and licensed practice come first.");
+        console.WriteLine("Take care: exhaust and a watchful eye at the laser, never PVC or vinyl in it; a mask against");
+        console.WriteLine("wood dust; gloves at the heater; guards at router and knives. A wooden buck is no food-safe");
+        console.WriteLine("tool. Local rules, the supplier's data sheet and licensed practice come first.");
     }
 }

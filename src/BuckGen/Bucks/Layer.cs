@@ -40,7 +40,9 @@ public sealed record LayerPart(string Letter, Island Shape, ImmutableArray<Dowel
 /// <param name="Top">Height of its upper face, mm.</param>
 /// <param name="Parts">Its separate pieces.</param>
 /// <param name="SandTo">Lines on the top face down to which the step is sanded; empty when nothing is sanded.</param>
-/// <param name="GlueUp">Lines on the top face round the footprint of the layer above; empty on the top layer.</param>
+/// <param name="GlueUp">
+/// Lines on the top face round the footprint of the layer above, as far as the edge or a sand-to line does not already show it.
+/// </param>
 public sealed record Layer(
     int Number, LayerRole Role, Stock Stock, double Bottom, double Top,
     ImmutableArray<LayerPart> Parts, ImmutableArray<Loop> SandTo, ImmutableArray<Loop> GlueUp)

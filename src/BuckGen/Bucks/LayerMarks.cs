@@ -9,8 +9,8 @@ namespace BuckGen.Bucks;
 /// <summary>Draws on each layer's top face: the sand-to line, the glue-up line of the layer above and the lettering.</summary>
 internal static class LayerMarks
 {
-    /// <summary>A line nearer to the edge of its own layer than this, mm, is not drawn: it would be the edge.</summary>
-    private const double OnTheEdge = 0.02;
+    /// <summary>A line nearer than this, mm, to an edge or a line that is drawn already is the same line.</summary>
+    private const double SameLine = 0.02;
 
     public static (ImmutableArray<Layer> Layers, List<Finding> Findings) Complete(
         IReadOnlyList<LayerBlank> blanks, string[][] letters, DowelColumns dowels, StackedSolid solid, BuckSpec spec)
@@ -23,9 +23,10 @@ internal static class LayerMarks
             var above = n + 1 < blanks.Count ? blanks[n + 1].Wood : Region.Empty;
             var edges = new SegmentIndex(blank.Wood.Segments);
             var sandTo = blank.Role == LayerRole.Wall && spec.Steps != Steps.Inside
-                ? OffTheEdge(solid.At(blank.Top).Loops, edges)
+                ? NotYetDrawn(solid.At(blank.Top).Loops, edges)
                 : [];
-            var glueUp = OffTheEdge(above.Loops, edges);
+            // With steps outside, the layer above stands on the sand-to line: one line serves for both.
+            var glueUp = NotYetDrawn(above.Loops, new SegmentIndex([.. blank.Wood.Segments, .. sandTo.SelectMany(l => l.Segments)]));
             var parts = ImmutableArray.CreateBuilder<LayerPart>(blank.Wood.Islands.Length);
             for (var i = 0; i < blank.Wood.Islands.Length; i++)
             {
@@ -48,9 +49,9 @@ internal static class LayerMarks
         return (layers.ToImmutable(), findings);
     }
 
-    private static ImmutableArray<Loop> OffTheEdge(IEnumerable<Loop> loops, SegmentIndex edges) =>
+    private static ImmutableArray<Loop> NotYetDrawn(IEnumerable<Loop> loops, SegmentIndex drawn) =>
         [.. loops.Where(l => l.Segments.Any(s =>
-            edges.DistanceWithin(s.Start, OnTheEdge) > OnTheEdge || edges.DistanceWithin(s.PointAt(0.5), OnTheEdge) > OnTheEdge))];
+            drawn.DistanceWithin(s.Start, SameLine) > SameLine || drawn.DistanceWithin(s.PointAt(0.5), SameLine) > SameLine))];
 
     private static Finding NoRoom(string text, Island piece, LayerBlank blank) =>
         new("label-no-room", Severity.Note,

@@ -26,7 +26,7 @@ public static class OutlineReader
     private static Drawing Draw(byte[] content, string name, OutlineOptions options)
     {
         if (ContentKind.Foreign(content) is { } foreign) throw new OutlineException($"{name}: {foreign}");
-        if (ContentKind.IsSvg(content)) return SvgReader.Read(content, name);
+        if (ContentKind.IsSvg(content)) return SvgReader.Read(content, name, SvgOptions(name, options.Units));
         try
         {
             return DxfOutline.Read(DxfReader.Read(content), name, options);
@@ -37,12 +37,24 @@ public static class OutlineReader
         }
     }
 
+    /// <summary>An SVG may leave only its user unit open, the pixel; named lengths in it stay what they are.</summary>
+    private static SvgReadOptions SvgOptions(string name, string? unit)
+    {
+        if (unit is null) return SvgReadOptions.Default;
+        var pixelsPerInch = 25.4 / DrawingUnit.MillimetresIn(unit);
+        return pixelsPerInch >= 1
+            ? SvgReadOptions.Default with { PixelsPerInch = pixelsPerInch }
+            : throw new OutlineException($"{name}: the user unit of an SVG can be taken as mm, cm or in, not as {unit}");
+    }
+
     private static string FirstOf(DxfException e) =>
-        e.Faults.Length == 1 ? e.Faults[0].ToString() : $"{e.Faults[0]} (and {e.Faults.Length - 1} more faults)";
+        e.Faults.Length == 1 ? e.Faults[0].ToString() : $"{e.Faults[0]} (and {Counted.Of(e.Faults.Length - 1, "more fault")})";
 
     private static Drawing OfLayers(Drawing drawing, string name, OutlineOptions options)
     {
         var taken = drawing.Paths.Where(p => options.Takes(p.Layer)).ToImmutableArray();
+        if (taken.IsEmpty && !drawing.Paths.IsEmpty)
+            throw new OutlineException($"{name}: nothing is drawn on the layers asked for ({string.Join(", ", options.Layers)}); the drawing has {string.Join(", ", drawing.Paths.Select(p => p.Layer.Length == 0 ? "no layers" : p.Layer).Distinct().Order(StringComparer.Ordinal))}");
         return drawing with { Paths = taken };
     }
 }

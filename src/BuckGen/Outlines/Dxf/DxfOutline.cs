@@ -47,6 +47,7 @@ public static class DxfOutline
                 Remark(entity, layer, leftOut);
             }
             else if (entity is DxfText) leftOut.Add("text-ignored", entity, layer, "Convert text to outlines first if it is to be cut.");
+            else if (entity is DxfPolyline) leftOut.AddWords("entity-ignored", $"polygon mesh ({entity.Type}) on layer {layer}", "");
             else if (entity is not DxfHatch) leftOut.Add("entity-ignored", entity, layer);
         }
 
@@ -61,8 +62,8 @@ public static class DxfOutline
         if (entity is DxfPolyline { HasWidth: true })
             leftOut.AddWords("width-ignored", $"line width of {entity.Type} on layer {layer}", "The middle of a wide line counts.");
         if (entity is DxfSpline spline && SplineCurves.IsFitOnly(spline))
-            leftOut.AddWords("spline-through-points", $"unknown curve of SPLINE at line {entity.Line}, which gives only points to pass through",
-                "A smooth curve was put through them; check it, or save the drawing with control points.");
+            leftOut.Tell("spline-through-points",
+                $"The SPLINE at line {entity.Line} gives only points to pass through; a smooth curve was put through them. Check it, or save the drawing with control points.");
     }
 
     private static IEnumerable<DrawnPath> HatchPaths(PlacedEntity placed)

@@ -8,6 +8,7 @@ internal sealed class LeftOut
 {
     private readonly List<(string Kind, string What, string Remedy)> order = [];
     private readonly Dictionary<(string, string), int> counts = [];
+    private readonly List<ReadNote> single = [];
 
     /// <summary>Counts one more.</summary>
     /// <param name="kind">Short stable word for programs.</param>
@@ -24,8 +25,11 @@ internal sealed class LeftOut
         else order.Add((kind, what, remedy));
     }
 
-    /// <summary>One note for each kind and remedy.</summary>
+    /// <summary>Tells something that needs a sentence of its own.</summary>
+    public void Tell(string kind, string message) => single.Add(new(kind, message));
+
+    /// <summary>One note for each kind and remedy, then the single ones.</summary>
     public ImmutableArray<ReadNote> Notes => [.. order.GroupBy(o => (o.Kind, o.Remedy)).Select(group => new ReadNote(
         group.Key.Kind,
-        $"left out: {string.Join(", ", group.Select(o => $"{counts[(o.Kind, o.What)]} {o.What}"))}.{(group.Key.Remedy.Length == 0 ? "" : $" {group.Key.Remedy}")}"))];
+        $"left out: {string.Join(", ", group.Select(o => $"{counts[(o.Kind, o.What)]} {o.What}"))}.{(group.Key.Remedy.Length == 0 ? "" : $" {group.Key.Remedy}")}")), .. single];
 }

@@ -20,7 +20,7 @@ internal static class Crossings
             throw new OutlineException($"{name}: the loops run through each other in too many places to be sorted out; simplify the drawing");
         if (!search.Crossings.IsEmpty) throw new OutlineException($"{name}: {Complaint(search.Crossings, loops)}");
         return search.SharedLength == 0 ? [] : [new("shared-edge", FormattableString.Invariant(
-            $"outlines share {search.SharedLength:F3} mm of edge, at first near {search.FirstShared}; a cutter would cut it twice."))];
+            $"Outlines share {search.SharedLength:F3} mm of edge, at first near {search.FirstShared}; a cutter would cut it twice."))];
     }
 
     private static string Complaint(ImmutableArray<Crossing> crossings, ImmutableArray<SourcedLoop> loops)
@@ -32,6 +32,6 @@ internal static class Crossings
             + (alike.Count > PlacesNamed ? $" and {alike.Count - PlacesNamed} more places" : "");
         return first.LoopA == first.LoopB
             ? $"the outline crosses itself at {places} ({a}); redraw it without crossings, or split it there into separate outlines"
-            : $"outlines cross at {places} ({a} and {b}); join the shapes into one in the drawing program, or move them apart";
+            : $"outlines cross at {places} (first {a} and {b}); join the shapes into one in the drawing program, or move them apart";
     }
 }

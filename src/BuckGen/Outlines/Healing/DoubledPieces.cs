@@ -31,7 +31,7 @@ internal static class DoubledPieces
         var count = doubled.Sum(s => s.Members.Length - 1);
         var longest = doubled.Max(s => s.Members.Select(m => pieces[m].Segment.Length).Order().SkipLast(1).Last());
         return new([.. result.OfType<Piece>()], [new("duplicate-removed", count, longest, FormattableString.Invariant(
-            $"{count} lines or arcs drawn again on top of others were taken away, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members.Max()].Path.Source}."))]);
+            $"{Counted.Of(count, "line or arc", "lines or arcs")} drawn again on top of others {Counted.Were(count)} taken away, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members.Max()].Path.Source}."))]);
 
         // Changes the degrees from all copies to the one kept, or back.
         void Count(DoubledSet set, int sign)

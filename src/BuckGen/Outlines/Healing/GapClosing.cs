@@ -29,7 +29,7 @@ internal static class GapClosing
         return new(
             new([.. nodes.From.Select(n => merged[n])], [.. nodes.To.Select(n => merged[n])], places),
             count == 0 ? [] : [new("gap-joined", count, largest, FormattableString.Invariant(
-                $"{count} gaps between ends were closed, the largest {largest:0.####} mm (up to {tolerance.Join:0.####} mm are closed)."))]);
+                $"{Counted.Of(count, "gap")} between ends {Counted.Were(count)} closed, the largest {largest:0.####} mm; up to {tolerance.Join:0.####} mm is closed."))]);
     }
 
     private static IEnumerable<(double Distance, int A, int B)> Candidates(Vec2[] places, int[] degrees, double reach)

@@ -18,7 +18,7 @@ internal static class Healer
         var single = LoopDuplicates.Remove(cleaned.Result, tolerance);
         var open = OpenEnds.Judge(joined.Result.Open, single.Result, name, tolerance);
         if (single.Result.IsEmpty)
-            throw new OutlineException($"{name}: the drawing holds no closed outline{NoteSummary.Of(drawing.Notes)}; draw one that encloses an area");
+            throw new OutlineException($"{name}: {(drawing.Paths.IsEmpty ? "the drawing holds no geometry to cut" : "the drawing holds no outline that encloses an area")}{NoteSummary.Of(drawing.Notes)}; draw a closed outline");
 
         var crossings = Crossings.Refuse(single.Result, name, tolerance);
         var filled = FillRules.Apply(single.Result);

@@ -34,9 +34,9 @@ internal static class LoopCleaning
 
         var repairs = ImmutableArray.CreateBuilder<Repair>();
         if (empty > 0)
-            repairs.Add(new("empty-loop-dropped", empty, 0, $"{empty} closed paths that enclose nothing were left out, the first {firstEmpty}."));
+            repairs.Add(new("empty-loop-dropped", empty, 0, $"{Counted.Of(empty, "closed path")} around nothing {Counted.Were(empty)} left out, the first {firstEmpty}."));
         if (spikes > 0)
-            repairs.Add(new("spike-trimmed", spikes, longest, $"{spikes} loops ran out and back on the same line; these spikes were cut off."));
+            repairs.Add(new("spike-trimmed", spikes, longest, $"{Counted.Of(spikes, "loop")} ran out and back on the same line; that was cut off."));
         return new(kept.ToImmutable(), repairs.ToImmutable());
     }
 

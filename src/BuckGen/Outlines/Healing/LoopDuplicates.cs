@@ -32,7 +32,7 @@ internal static class LoopDuplicates
         }
 
         return new(kept.ToImmutable(), count == 0 ? [] :
-            [new("duplicate-removed", count, largest, $"{count} closed outlines that were drawn again on top of another were left out, the first {first}.")]);
+            [new("duplicate-removed", count, largest, $"{Counted.Of(count, "closed outline")} drawn again on top of another {Counted.Were(count)} left out, the first {first}.")]);
 
         SegmentIndex IndexOf(int i) => indexes.TryGetValue(i, out var index) ? index : indexes[i] = new(kept[i].Loop.Segments);
     }

@@ -27,9 +27,9 @@ internal static class OpenEnds
         if (!wrong.IsEmpty) throw new OutlineException($"{name}: {Complaint(wrong, loops.Length, tolerance)}");
 
         ImmutableArray<Repair> repairs = again.Count == 0 ? [] :
-            [new("duplicate-removed", again.Count, 0, $"{again.Count} open lines that run along a closed outline were left out, the first {again.First().Path.Source}.")];
+            [new("duplicate-removed", again.Count, 0, $"{Counted.Of(again.Count, "open line")} along a closed outline {Counted.Were(again.Count)} left out, the first {again.First().Path.Source}.")];
         ImmutableArray<ReadNote> notes = loose.IsEmpty ? [] :
-            [new("open-lines-ignored", $"{loose.Length} single straight lines that end in the open were taken for construction marks and left out, the first {Described(loose[0])}.")];
+            [new("open-lines-ignored", $"{Counted.Of(loose.Length, "single straight line")} with open ends {Counted.Were(loose.Length)} taken for a construction mark and left out, the first {Described(loose[0])}.")];
         return (repairs, notes);
     }
 
@@ -49,7 +49,7 @@ internal static class OpenEnds
     {
         var (a, b, chain) = NearestEnds(wrong);
         var gap = a.DistanceTo(b);
-        var outlook = closed == 0 ? $"nothing is closed, {wrong.Length} open lines" : wrong.Length == 1 ? "the outline is open" : $"{wrong.Length} outlines are open";
+        var outlook = closed == 0 ? $"nothing is closed, only {Counted.Of(wrong.Length, "open line")}" : wrong.Length == 1 ? "the outline is open" : $"{wrong.Length} outlines are open";
         return string.Create(CultureInfo.InvariantCulture,
             $"{outlook}: nearest ends at {a} and {b}, {gap:F3} mm apart ({Described(chain)}); join them or raise the joining distance (now {tolerance.Join:0.####} mm)");
     }

@@ -29,7 +29,7 @@ internal static class PathFitting
         }
 
         return new(fitted.ToImmutable(), dropped == 0 ? [] :
-            [new("zero-length-dropped", dropped, 0, $"{dropped} pieces without length were left out, the first in {first}.")]);
+            [new("zero-length-dropped", dropped, 0, $"{Counted.Of(dropped, "piece")} without length {Counted.Were(dropped)} left out, the first in {first}.")]);
     }
 
     /// <summary>Fits each curve and lets every piece start where the one before ends.</summary>
@@ -46,7 +46,8 @@ internal static class PathFitting
                 if (!tolerance.AreCoincident(joined.Start, joined.End)) segments.Add(joined);
             }
 
-            if (segments.Count == before) zeroes++;
+            // A path that is marked closed may come back to its start by itself as well.
+            if (segments.Count == before && !(path.Closed && ReferenceEquals(curve, path.Curves[^1]))) zeroes++;
         }
 
         return segments.ToImmutable();
