@@ -27,7 +27,7 @@ public static class OutputFiles
         }
 
         var withSummary = files.Select(f => f.Path).Append(SummaryPath);
-        files.Add(new(SummaryPath, SummaryJson.Write(Summary.Of(plan, [.. withSummary]))));
+        files.Add(new(SummaryPath, SummaryJson.Write(Summary.Of(plan, options.Title, [.. withSummary]))));
         return files.ToImmutable();
     }
 

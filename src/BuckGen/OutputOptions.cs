@@ -3,6 +3,7 @@ using BuckGen.Dxf;
 namespace BuckGen;
 
 /// <summary>Which files are made.</summary>
+/// <param name="Title">What the job is called; empty for the outline's name.</param>
 /// <param name="DxfVersion">The form of DXF.</param>
 /// <param name="Svg">True for an SVG beside every DXF.</param>
-public sealed record OutputOptions(DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false);
+public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false);

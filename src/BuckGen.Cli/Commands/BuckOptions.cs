@@ -85,7 +85,7 @@ internal sealed class BuckOptions
     public CuttingSpec Cutting(ParseResult parsed) =>
         new(parsed.GetValue(machine), parsed.GetValue(kerf), parsed.GetValue(spacing), parsed.GetValue(edgeMargin));
 
-    public OutputOptions Output(ParseResult parsed) => new(parsed.GetValue(dxf), parsed.GetValue(svg));
+    public OutputOptions Output(ParseResult parsed) => new("", parsed.GetValue(dxf), parsed.GetValue(svg));
 
     private static Stock StockOf(string text, double width, double height)
     {

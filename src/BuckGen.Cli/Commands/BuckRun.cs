@@ -28,7 +28,7 @@ internal static class BuckRun
         var files = OutputFiles.Of(plan, output, force);
         OutputFolder.Write(folder, files);
         if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.SummaryPath).Content]));
-        else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, [.. files.Select(f => f.Path)]), folder);
+        else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, output.Title, [.. files.Select(f => f.Path)]), folder);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
     }
 }

@@ -20,26 +20,26 @@ internal static class CheckCommand
         command.Add(json);
         command.SetAction(parsed =>
         {
-            var plan = Plan(parsed.GetValue(file)!, parsed);
-            var summary = Summary.Of(plan, []);
+            var (title, plan) = Plan(parsed.GetValue(file)!, parsed);
+            var summary = Summary.Of(plan, title, []);
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
             else FindingsPrinter.Print(terminal.Console(), summary.Findings);
             return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
         });
         return command;
 
-        CutPlan Plan(string path, ParseResult parsed)
+        (string Title, CutPlan Plan) Plan(string path, ParseResult parsed)
         {
             if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
             {
                 var job = MakeCommand.ReadJob(path);
                 var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading);
-                return BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, cancellation);
+                return (job.Title, BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, cancellation));
             }
 
             var how = reading.Of(parsed);
             var spec = buck.Buck(parsed, how);
-            return BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation);
+            return ("", BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation));
         }
     }
 }

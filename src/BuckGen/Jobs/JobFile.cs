@@ -37,13 +37,14 @@ public static class JobFile
         var tolerance = new Tolerance(
             buck.Length("tolerance", Tolerance.Default.Chord), outline.Length("join", Tolerance.Default.Join), Tolerance.Default.Coincident);
         var sheets = stock.Select(ReadStock).ToImmutableArray();
+        var title = root.Text("title", Path.GetFileNameWithoutExtension(name));
         var job = new Job(
-            root.Text("title", Path.GetFileNameWithoutExtension(name)),
+            title,
             outline.RequiredText("file"),
             new(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")]),
             ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance),
             ReadCutting(Table("cutting")),
-            new(Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false)));
+            new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false)));
         foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();
         return job;
     }

@@ -9,6 +9,7 @@ namespace BuckGen.Reports;
 /// <summary>Every number of a job, as it stands in summary.json; lengths in mm, areas in mm², angles in degrees.</summary>
 /// <remarks>The file's form is described by summary.schema.json beside this source.</remarks>
 /// <param name="Schema">Name and version of the form.</param>
+/// <param name="Title">What the job is called.</param>
 /// <param name="Units">Always "mm".</param>
 /// <param name="Outline">What was read.</param>
 /// <param name="Buck">What was asked for and what results.</param>
@@ -22,7 +23,7 @@ namespace BuckGen.Reports;
 /// <param name="Findings">What to know before cutting, the gravest first.</param>
 /// <param name="Files">Every file of the output folder.</param>
 public sealed record Summary(
-    string Schema, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
+    string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
     ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels, ImmutableArray<VentReport> Vents,
     CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
@@ -32,13 +33,14 @@ public sealed record Summary(
 
     /// <summary>Sums up a plan.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="title">What the job is called; empty for the outline's name.</param>
     /// <param name="files">The files made from it.</param>
-    public static Summary Of(CutPlan plan, ImmutableArray<string> files)
+    public static Summary Of(CutPlan plan, string title, ImmutableArray<string> files)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var design = plan.Design;
         return new(
-            SchemaId, "mm", OutlineReport.Of(design.Outline), BuckReport.Of(design), FootprintReport.Of(design.Footprint),
+            SchemaId, title.Length > 0 ? title : design.Outline.Name, "mm", OutlineReport.Of(design.Outline), BuckReport.Of(design), FootprintReport.Of(design.Footprint),
             [.. design.Layers.Select(l => LayerReport.Of(l, plan, files))],
             [.. design.Layers.SelectMany(l => l.Parts.SelectMany(p => p.Dowels)
                     .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Of)],
