@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Curves;
 
 namespace BuckGen.Outlines.Dxf;
 
