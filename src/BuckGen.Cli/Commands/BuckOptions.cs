@@ -24,9 +24,9 @@ internal sealed class BuckOptions
         AllowMultipleArgumentsPerToken = true,
     };
 
-    private readonly Option<string> sheet = new("--sheet")
+    private readonly Option<string?> sheet = new("--sheet")
     {
-        Description = "Size of a whole sheet.", HelpName = "WIDTHxHEIGHT", DefaultValueFactory = _ => "600x400mm",
+        Description = "Size of a whole sheet, such as 600x400mm; without it that size is assumed.", HelpName = "WIDTHxHEIGHT",
     };
 
     private readonly Option<double> draft = QuantityOption.Angle("--draft", "Slope of the walls.", Defaults.Draft);
@@ -62,8 +62,8 @@ internal sealed class BuckOptions
     public BuckSpec Buck(ParseResult parsed, OutlineOptions reading)
     {
         if (double.IsNaN(parsed.GetValue(depth))) throw new UsageException("--depth is missing; say how deep the part is to be, such as --depth 36mm.");
-        var (width, height) = SheetSize(parsed.GetValue(sheet)!);
-        var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(s => StockOf(s, width, height)).ToImmutableArray();
+        var size = parsed.GetValue(sheet) is { } text ? SheetSize(text) : null as (double Width, double Height)?;
+        var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(s => StockOf(s, size)).ToImmutableArray();
         if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the sheets you have, such as --stock 12mm or --stock mdf-12.");
         return new()
         {
@@ -75,7 +75,7 @@ internal sealed class BuckOptions
             Corners = new(parsed.GetValue(corners), parsed.GetValue(mitreLimit)),
             Steps = parsed.GetValue(steps),
             Shrinkage = parsed.GetValue(shrinkage),
-            Base = parsed.GetValue(basePlate) is { } plate ? new(StockOf(plate, width, height), parsed.GetValue(baseMargin)) : null,
+            Base = parsed.GetValue(basePlate) is { } plate ? new(StockOf(plate, size), parsed.GetValue(baseMargin)) : null,
             BlockMargin = parsed.GetValue(blockMargin),
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) },
             Tolerance = reading.Tolerance,
@@ -87,13 +87,13 @@ internal sealed class BuckOptions
 
     public OutputOptions Output(ParseResult parsed) => new("", parsed.GetValue(dxf), parsed.GetValue(svg));
 
-    private static Stock StockOf(string text, double width, double height)
+    private static Stock StockOf(string text, (double Width, double Height)? size)
     {
-        if (QuantityText.TryLength(text, out var thickness))
-            return new(FormattableString.Invariant($"{thickness:0.###} mm"), thickness, width, height);
-        return Catalog.FindStock(text) is { } known
-            ? known with { SheetWidth = width, SheetHeight = height }
-            : throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'.");
+        var stock = QuantityText.TryLength(text, out var thickness)
+            ? new Stock(FormattableString.Invariant($"{thickness:0.###} mm"), thickness) { SizeIsAssumed = true }
+            : Catalog.FindStock(text)
+              ?? throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'.");
+        return size is { } s ? stock with { SheetWidth = s.Width, SheetHeight = s.Height, SizeIsAssumed = false } : stock;
     }
 
     private static (double Width, double Height) SheetSize(string text)

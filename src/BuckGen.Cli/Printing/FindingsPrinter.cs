@@ -14,12 +14,15 @@ internal static class FindingsPrinter
             return;
         }
 
-        foreach (var finding in findings)
+        // Findings that differ only in their place and numbers are told once.
+        foreach (var group in findings.GroupBy(f => (f.Severity, f.Id)))
         {
+            var finding = group.First();
             var colour = finding.Severity switch { "error" => "red", "warning" => "yellow", _ => "grey" };
             var place = finding is { X: { } x, Y: { } y } ? FormattableString.Invariant($" at ({x:0.#}, {y:0.#})") : "";
             console.MarkupLine($"[{colour}]{finding.Severity.ToUpperInvariant()}[/] {Markup.Escape(finding.Message)}{Markup.Escape(place)} [grey]({finding.Id})[/]");
-            console.MarkupLine($"  {Markup.Escape(finding.Remedy)}");
+            if (group.Count() > 1) console.WriteLine($"  ... and {group.Count() - 1} more like it; summary.json has them all.");
+            console.WriteLine($"  {finding.Remedy}");
         }
     }
 }

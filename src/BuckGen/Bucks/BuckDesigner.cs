@@ -29,7 +29,9 @@ internal static class BuckDesigner
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
         var plan = StackPlan.Choose(spec.Depth, spec.Stock, spec.DepthTolerance);
         var foot = spec.Base?.Stock.Thickness ?? 0;
-        var shape = new DraftedShape(Enlarged(outline.Region, spec.Shrinkage), spec, foot, foot + plan.Depth, offsetter);
+        var heights = Heights(plan, foot).ToArray();
+        var shape = new DraftedShape(Enlarged(outline.Region, spec.Shrinkage), spec, foot, heights[^1], offsetter);
+        shape.Prepare(heights, cancellation);
         var solid = new StackedSolid(shape, spec);
 
         var blanks = LayerStack.Build(solid, spec, plan, cancellation);
@@ -37,7 +39,6 @@ internal static class BuckDesigner
         var dowels = DowelColumns.Place(blanks, solid, spec, letters, offsetter);
         var (layers, labelFindings) = LayerMarks.Complete(blanks, letters, dowels, solid, spec);
 
-        var heights = blanks.SelectMany(b => (double[])[b.Bottom, (b.Bottom + b.Top) / 2, b.Top]).Append(shape.Foot).Append(shape.Face);
         var changes = ShapeChanges.Find(shape, heights, cancellation);
         IEnumerable<Finding> findings =
         [
@@ -49,6 +50,19 @@ internal static class BuckDesigner
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
         return new(outline, spec, plan, layers, flange,
             [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)]);
+    }
+
+    /// <summary>The faces of all layers and the middles between them.</summary>
+    private static IEnumerable<double> Heights(StackPlan plan, double foot)
+    {
+        yield return foot;
+        foreach (var sheet in plan.Sheets)
+        {
+            var top = foot + sheet.Thickness;
+            yield return (foot + top) / 2;
+            yield return top;
+            foot = top;
+        }
     }
 
     /// <summary>The outline made larger so that the cooled part is to size: divided by 1 - shrinkage.</summary>

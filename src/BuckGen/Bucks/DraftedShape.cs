@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Runtime.ExceptionServices;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 
@@ -41,6 +42,20 @@ internal sealed class DraftedShape
 
     /// <summary>How far the wall stands outside the drawn outline at a height, mm; negative inside.</summary>
     public double OffsetAt(double height) => (height - ReferenceHeight) * slope;
+
+    /// <summary>Works out the outlines at several heights side by side.</summary>
+    public void Prepare(IEnumerable<double> heights, CancellationToken cancellation)
+    {
+        try
+        {
+            Parallel.ForEach(heights, new ParallelOptions { CancellationToken = cancellation }, h => At(h));
+        }
+        catch (AggregateException failures)
+        {
+            // One outline that can't be offset is enough; it is told as if nothing had run side by side.
+            ExceptionDispatchInfo.Throw(failures.InnerExceptions[0]);
+        }
+    }
 
     /// <summary>The outline at a height.</summary>
     public Region At(double height) => known.GetOrAdd(OffsetAt(height), d => offsetter.Offset(outline, d, corners));

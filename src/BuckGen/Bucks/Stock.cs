@@ -5,8 +5,17 @@ namespace BuckGen.Bucks;
 /// <param name="Thickness">Measured thickness, mm, 0.2 to 100; not the nominal one.</param>
 /// <param name="SheetWidth">Width of a whole sheet, mm.</param>
 /// <param name="SheetHeight">Height of a whole sheet, mm.</param>
-public sealed record Stock(string Name, double Thickness, double SheetWidth = 600, double SheetHeight = 400)
+public sealed record Stock(string Name, double Thickness, double SheetWidth = Stock.UsualWidth, double SheetHeight = Stock.UsualHeight)
 {
+    /// <summary>Width assumed where nobody says how large the sheets are, mm: a common laser bed (common practice, no source).</summary>
+    public const double UsualWidth = 600;
+
+    /// <summary>Height assumed where nobody says how large the sheets are, mm.</summary>
+    public const double UsualHeight = 400;
+
+    /// <summary>True when the size of the sheet was not stated; a part that does not fit is then no error.</summary>
+    public bool SizeIsAssumed { get; init; }
+
     internal void Validate()
     {
         if (!(Thickness is >= 0.2 and <= 100))

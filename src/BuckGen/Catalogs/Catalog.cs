@@ -62,11 +62,11 @@ public sealed record Catalog
     /// <summary>The catalog that comes with the library.</summary>
     public static Catalog BuiltIn { get; } = Read();
 
-    /// <summary>A sheet as stock of the usual 600 x 400 mm, or null when the catalog does not hold it.</summary>
+    /// <summary>A sheet as stock of assumed size, or null when the catalog does not hold it.</summary>
     /// <param name="id">Its word, upper and lower case alike.</param>
     public static Stock? FindStock(string id) =>
         BuiltIn.Stock.FirstOrDefault(s => string.Equals(s.Id, id, StringComparison.OrdinalIgnoreCase)) is { } found
-            ? new(found.Name, found.Thickness)
+            ? new(found.Name, found.Thickness) { SizeIsAssumed = true }
             : null;
 
     private static Catalog Read()

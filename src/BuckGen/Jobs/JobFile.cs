@@ -75,8 +75,8 @@ public static class JobFile
         var thickness = known is null ? table.RequiredLength("thickness") : table.Length("thickness", known.Thickness);
         var sheet = table.Size("sheet");
         var name = table.Text("name", known?.Name ?? FormattableString.Invariant($"{thickness:0.###} mm"));
-        var (width, height) = sheet ?? (known?.SheetWidth ?? 600, known?.SheetHeight ?? 400);
-        return new(name, thickness, width, height);
+        var (width, height) = sheet ?? (Stock.UsualWidth, Stock.UsualHeight);
+        return new(name, thickness, width, height) { SizeIsAssumed = sheet is null };
     }
 
     private static BuckSpec ReadBuck(JobTable buck, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock, Tolerance tolerance)

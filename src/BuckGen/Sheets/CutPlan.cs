@@ -47,10 +47,12 @@ public sealed record CutPlan(
     }
 
     private static Finding TooLarge(CutPart part, CuttingSpec spec) =>
-        new("part-larger-than-stock", Severity.Error,
+        new("part-larger-than-stock", part.Stock.SizeIsAssumed ? Severity.Warning : Severity.Error,
             FormattableString.Invariant(
-                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; a sheet of {part.Stock.Name} is {part.Stock.SheetWidth:0.##} x {part.Stock.SheetHeight:0.##} mm with {spec.EdgeMargin:0.##} mm of margin."),
-            "Use a larger sheet, or make the outline or the base margin smaller.")
+                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; a sheet of {part.Stock.Name} is {(part.Stock.SizeIsAssumed ? "taken as " : "")}{part.Stock.SheetWidth:0.##} x {part.Stock.SheetHeight:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part is on no sheet."),
+            part.Stock.SizeIsAssumed
+                ? "Say how large your sheets are."
+                : "Use a larger sheet, or make the outline or the base margin smaller.")
         {
             Place = part.Bounds.Centre,
             Value = Math.Max(part.Bounds.Width, part.Bounds.Height),

@@ -8,6 +8,9 @@ internal abstract class ForbiddenZone
     /// <summary>True when the point lies inside by more than <see cref="OffsetPrecision.Depth"/>.</summary>
     public abstract bool Contains(Vec2 p);
 
+    /// <summary>True when the straight way between two points of the zone never leaves it.</summary>
+    public abstract bool IsConvex { get; }
+
     /// <summary>Adds the parameters at which a piece crosses the zone's edge.</summary>
     public abstract void AddCrossings(in Carrier piece, ref ParameterList found);
 }
@@ -18,6 +21,8 @@ internal sealed class NearSegment(Segment source, double distance) : ForbiddenZo
     private readonly Carrier carrier = new(source);
 
     public override Bounds Bounds { get; } = source.Bounds.Grown(distance);
+
+    public override bool IsConvex => !carrier.IsArc;
 
     public override bool Contains(Vec2 p) => carrier.DistanceTo(p) < distance - OffsetPrecision.Depth;
 
@@ -44,6 +49,8 @@ internal sealed class NearSegment(Segment source, double distance) : ForbiddenZo
 internal sealed class InsideMitre(Vec2[] corners) : ForbiddenZone
 {
     public override Bounds Bounds { get; } = corners.Aggregate(Bounds.Nothing, (b, p) => b.With(p));
+
+    public override bool IsConvex => true;
 
     public override bool Contains(Vec2 p)
     {

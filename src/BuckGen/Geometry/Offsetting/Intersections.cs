@@ -65,6 +65,7 @@ internal readonly struct Carrier
         Segment = segment;
         (Start, Chord, IsArc) = (segment.Start, segment.Chord, segment.IsArc);
         ChordLength = Chord.Length;
+        Bounds = segment.Bounds;
         if (!IsArc) return;
         (Centre, Radius, Sweep) = (segment.Centre, segment.Radius, segment.Sweep);
         var toStart = Start - Centre;
@@ -75,6 +76,7 @@ internal readonly struct Carrier
     public Vec2 Start { get; }
     public Vec2 Chord { get; }
     public double ChordLength { get; }
+    public Bounds Bounds { get; }
     public bool IsArc { get; }
     public Vec2 Centre { get; }
     public double Radius { get; }

@@ -20,6 +20,13 @@ internal sealed class OpenIntervals
     /// <summary>Takes away what lies inside a zone.</summary>
     public void Remove(in Carrier piece, ForbiddenZone zone)
     {
+        if (!zone.Bounds.Meets(piece.Bounds)) return;
+        if (Swallows(zone, piece))
+        {
+            intervals.Clear();
+            return;
+        }
+
         Span<double> space = stackalloc double[16];
         var crossings = new ParameterList(space);
         zone.AddCrossings(piece, ref crossings);
@@ -39,6 +46,16 @@ internal sealed class OpenIntervals
         }
 
         (intervals, scratch) = (scratch, intervals);
+    }
+
+    /// <summary>A quick yes: a convex zone holds the whole piece if it holds the corners of a triangle round it.</summary>
+    private static bool Swallows(ForbiddenZone zone, in Carrier piece)
+    {
+        if (!zone.IsConvex || !zone.Contains(piece.Start) || !zone.Contains(piece.Segment.End)) return false;
+        if (!piece.IsArc) return true;
+        // The tangents at both ends meet at the apex; for more than a third of a turn the triangle is too large to be of use.
+        return Math.Abs(piece.Sweep) < 2 && zone.Contains(
+            piece.Start + piece.Segment.DirectionAt(0) * (piece.Radius * Math.Tan(Math.Abs(piece.Sweep) / 2)));
     }
 
     private void Keep(in Carrier piece, ForbiddenZone zone, double from, double to)

@@ -2,8 +2,9 @@ namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>One piece of a raw offset.</summary>
 /// <param name="Segment">The line or arc.</param>
+/// <param name="Zone">Number of the zone round the segment it comes from.</param>
 /// <param name="IsMitre">True for the side of a mitre, which may reach farther than the distance.</param>
-internal readonly record struct RawPiece(Segment Segment, bool IsMitre);
+internal readonly record struct RawPiece(Segment Segment, int Zone, bool IsMitre = false);
 
 /// <summary>
 /// The parallel lines, concentric arcs and corner joins of an outline before anything too near to it is taken away,
@@ -24,7 +25,7 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
     private void AddLoop(Loop loop, double distance, CornerJoin join)
     {
         var segments = loop.Segments;
-        var count = segments.Length;
+        var (count, firstZone) = (segments.Length, Zones.Count);
         var starts = new Vec2[count];
         var ends = new Vec2[count];
         for (var i = 0; i < count; i++)
@@ -41,7 +42,7 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
             if (Math.Abs(turn) < OffsetPrecision.SmoothTurn(Math.Abs(distance)))
                 ends[i] = starts[next] = SmoothMeeting(segments[next].Start, ends[i], starts[next], turn);
             else if (turn > 0 == distance > 0)
-                AddJoin(segments[next].Start, ends[i], starts[next], turn, distance, join);
+                AddJoin(segments[next].Start, ends[i], starts[next], turn, distance, join, firstZone + i);
         }
 
         for (var i = 0; i < count; i++)
@@ -50,7 +51,7 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
             // An arc offset past its own centre has no point at the distance.
             if (segment.IsArc && segment.Radius + distance * Math.Sign(segment.Bulge) <= OffsetPrecision.ShortestPiece) continue;
             var piece = Concentric(segment, starts[i], ends[i]);
-            if (piece.Length > OffsetPrecision.ShortestPiece) Pieces.Add(new(piece, false));
+            if (piece.Length > OffsetPrecision.ShortestPiece) Pieces.Add(new(piece, firstZone + i));
         }
     }
 
@@ -70,17 +71,17 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
         return corner + (from.MidpointTo(to) - corner) * (1 / (cos * cos));
     }
 
-    private void AddJoin(Vec2 corner, Vec2 from, Vec2 to, double turn, double distance, CornerJoin join)
+    private void AddJoin(Vec2 corner, Vec2 from, Vec2 to, double turn, double distance, CornerJoin join, int zone)
     {
         if (join.Corners == Corners.Round)
         {
-            Pieces.Add(new(Segment.Arc(from, to, turn), false));
+            Pieces.Add(new(Segment.Arc(from, to, turn), zone));
             return;
         }
 
         Vec2[] path = [from, .. MitreTip(corner, from, to, turn, Math.Abs(distance), join.MitreLimit), to];
         for (var i = 0; i + 1 < path.Length; i++)
-            if (path[i].DistanceTo(path[i + 1]) > OffsetPrecision.ShortestPiece) Pieces.Add(new(new(path[i], path[i + 1]), true));
+            if (path[i].DistanceTo(path[i + 1]) > OffsetPrecision.ShortestPiece) Pieces.Add(new(new(path[i], path[i + 1]), zone, true));
         Vec2[] wedge = [corner, .. path];
         if (turn < 0) Array.Reverse(wedge);
         Zones.Add(new InsideMitre(wedge));
