@@ -1,10 +1,11 @@
-using System.CommandLine;
 using System.Collections.Immutable;
+using System.CommandLine;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Outlines;
+using BuckGen.Output;
 using BuckGen.Quantities;
 using BuckGen.Sheets;
 

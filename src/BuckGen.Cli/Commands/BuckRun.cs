@@ -1,7 +1,9 @@
 using System.Text;
 using BuckGen.Bucks;
 using BuckGen.Cli.Printing;
+using BuckGen.Designs;
 using BuckGen.Outlines;
+using BuckGen.Output;
 using BuckGen.Reports;
 using BuckGen.Sheets;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BuckGen.Checks;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 

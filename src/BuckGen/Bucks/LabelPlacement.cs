@@ -1,5 +1,5 @@
-using BuckGen.Geometry.Lettering;
 using BuckGen.Geometry;
+using BuckGen.Geometry.Lettering;
 using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Bucks;

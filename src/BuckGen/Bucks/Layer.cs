@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using BuckGen.Geometry.Lettering;
 using BuckGen.Geometry;
+using BuckGen.Geometry.Lettering;
 
 namespace BuckGen.Bucks;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BuckGen.Checks;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 

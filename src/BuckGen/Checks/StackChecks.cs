@@ -1,4 +1,5 @@
 using BuckGen.Bucks;
+using BuckGen.Findings;
 
 namespace BuckGen.Checks;
 

@@ -1,3 +1,4 @@
+using BuckGen.CutPaths;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.CutPaths;
 using BuckGen.Dxf;
 
 namespace BuckGen.CutFiles;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Security;
 using System.Text;
+using BuckGen.CutPaths;
 using BuckGen.Geometry;
 
 namespace BuckGen.CutFiles;

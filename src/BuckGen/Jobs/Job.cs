@@ -1,5 +1,6 @@
 using BuckGen.Bucks;
 using BuckGen.Outlines;
+using BuckGen.Output;
 using BuckGen.Sheets;
 
 namespace BuckGen.Jobs;

@@ -1,4 +1,4 @@
-using BuckGen.Bucks;
+using BuckGen.Designs;
 using BuckGen.Quantities;
 
 namespace BuckGen.Reports;

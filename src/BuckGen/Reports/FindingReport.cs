@@ -1,4 +1,4 @@
-using BuckGen.Checks;
+using BuckGen.Findings;
 using BuckGen.Quantities;
 
 namespace BuckGen.Reports;

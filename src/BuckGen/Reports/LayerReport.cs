@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
+using BuckGen.CutFiles;
 using BuckGen.Quantities;
 
 namespace BuckGen.Reports;
@@ -28,7 +29,7 @@ public sealed record LayerReport(
         var cut = region.Perimeter + dowels.Sum(d => Math.PI * d.Diameter);
         return new(
             layer.Number, Words.Of(layer.Role), layer.Stock.Name, Rounded.Of(layer.Thickness), Rounded.Of(layer.Bottom),
-            Rounded.Of(layer.Top), Summary.Listed(OutputFiles.LayerPath(layer.Number), files), Rounded.Of(region.Area),
+            Rounded.Of(layer.Top), Summary.Listed(CutFilePaths.Layer(layer.Number), files), Rounded.Of(region.Area),
             region.Islands.Length, region.HoleCount, Rounded.Of(cut), BoundsReport.Of(region.Bounds));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.CutFiles;
 using BuckGen.Sheets;
 
 namespace BuckGen.Reports;
@@ -16,5 +17,5 @@ public sealed record SheetReport(
 {
     internal static SheetReport Of(SheetLayout s, ImmutableArray<string> files) => new(
         s.Stock.Name, s.Stock.Thickness, s.Stock.SheetWidth, s.Stock.SheetHeight,
-        Summary.Listed(OutputFiles.SheetPath(s), files), Rounded.Of(s.Utilisation), [.. s.Placements.Select(p => p.Part.Name)]);
+        Summary.Listed(CutFilePaths.Sheet(s), files), Rounded.Of(s.Utilisation), [.. s.Placements.Select(p => p.Part.Name)]);
 }

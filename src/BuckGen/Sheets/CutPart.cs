@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
-using BuckGen.CutFiles;
+using BuckGen.CutPaths;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
-using BuckGen.Checks;
+using BuckGen.Designs;
+using BuckGen.Findings;
 using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Sheets;

@@ -26,7 +26,7 @@ public class CorpusTests
         if (outcome.Refusal is { } refusal)
         {
             Assert.True(file.Expect.Contains("reject") || file.Expect.Contains("clear-error"), refusal);
-            Assert.StartsWith($"{name}: ", refusal);
+            Assert.StartsWith(name, refusal);
             Assert.DoesNotContain('\n', refusal);
         }
         else

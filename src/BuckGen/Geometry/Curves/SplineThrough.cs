@@ -15,9 +15,8 @@ public static class SplineThrough
     {
         if (!closed) return Open(points);
         var around = points.Length - 1;
-        var lead = Math.Min(Wrapped, around);
-        var wrapped = Enumerable.Range(-lead, around + 1 + 2 * lead).Select(i => points[(i + lead * around) % around]);
-        return [.. Open([.. wrapped]).Skip(lead).Take(around)];
+        var wrapped = Enumerable.Range(-Wrapped, around + 1 + 2 * Wrapped).Select(i => points[(i + Wrapped * around) % around]);
+        return [.. Open([.. wrapped]).Skip(Wrapped).Take(around)];
     }
 
     private static ImmutableArray<BezierCurve> Open(ImmutableArray<Vec2> points)

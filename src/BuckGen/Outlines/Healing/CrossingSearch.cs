@@ -9,7 +9,7 @@ namespace BuckGen.Outlines.Healing;
 internal sealed class CrossingSearch
 {
     private const int MostCrossings = 1000;
-    private const long MostComparisons = 50_000_000;
+    private const long MostComparisons = 20_000_000;
 
     private readonly ImmutableArray<Loop> loops;
     private readonly Tolerance tolerance;

@@ -10,10 +10,11 @@ namespace BuckGen.Outlines.Healing;
 /// </remarks>
 internal static class DoubledPieces
 {
-    public static Healed<ImmutableArray<Piece>> Remove(ImmutableArray<Piece> pieces, Tolerance tolerance)
+    /// <summary>The pieces without needless copies; null when too many lie on each other to be sorted out.</summary>
+    public static Healed<ImmutableArray<Piece>>? Remove(ImmutableArray<Piece> pieces, Tolerance tolerance)
     {
         var nodes = EndNodes.Of(pieces, tolerance);
-        ImmutableArray<DoubledSet> found = [.. RepeatedPieces.Find(pieces, nodes, tolerance), .. OverlappingLines.Find(pieces, nodes, tolerance)];
+        if (FindSets(pieces, nodes, tolerance) is not { } found) return null;
         if (found.IsEmpty) return new(pieces, []);
 
         var degrees = nodes.Degrees();
@@ -25,13 +26,13 @@ internal static class DoubledPieces
         foreach (var set in doubled)
         {
             foreach (var member in set.Members) result[member] = null;
-            result[set.Members.Min()] = pieces[set.Members.Min()] with { Segment = set.Kept };
+            result[set.Members[0]] = pieces[set.Members[0]] with { Segment = set.Kept };
         }
 
         var count = doubled.Sum(s => s.Members.Length - 1);
         var longest = doubled.Max(s => s.Members.Select(m => pieces[m].Segment.Length).Order().SkipLast(1).Last());
         return new([.. result.OfType<Piece>()], [new("duplicate-removed", count, longest, FormattableString.Invariant(
-            $"{Counted.Of(count, "line or arc", "lines or arcs")} drawn again on top of others {Counted.Were(count)} taken away, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members.Max()].Path.Source}."))]);
+            $"{Counted.Of(count, "line or arc", "lines or arcs")} drawn again on top of others {Counted.Were(count)} taken away, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members[^1]].Path.Source}."))]);
 
         // Changes the degrees from all copies to the one kept, or back.
         void Count(DoubledSet set, int sign)
@@ -56,10 +57,25 @@ internal static class DoubledPieces
             return false;
         }
     }
+
+    /// <summary>Exact copies first; one of each then takes part in the search for overlaps.</summary>
+    private static ImmutableArray<DoubledSet>? FindSets(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance)
+    {
+        var repeated = RepeatedPieces.Find(pieces, nodes, tolerance);
+        var copies = repeated.SelectMany(s => s.Members.Skip(1)).ToHashSet();
+        var lines = Enumerable.Range(0, pieces.Length).Where(i => !pieces[i].Segment.IsArc && !copies.Contains(i)).ToImmutableArray();
+        if (OverlappingLines.Find(pieces, lines, nodes, tolerance) is not { } overlapping) return null;
+        var copiesOf = repeated.ToDictionary(s => s.Members[0]);
+        ImmutableArray<DoubledSet> whole = [.. overlapping.Select(s => s with
+        {
+            Members = [.. s.Members.SelectMany(m => copiesOf.Remove(m, out var set) ? set.Members : [m]).Order()],
+        })];
+        return [.. copiesOf.Values.Concat(whole).OrderBy(s => s.Members[0])];
+    }
 }
 
 /// <summary>Pieces that cover the same line or arc.</summary>
-/// <param name="Members">Numbers of the pieces, at least two.</param>
+/// <param name="Members">Numbers of the pieces, at least two, in drawing order.</param>
 /// <param name="Kept">The one piece that covers them all.</param>
 /// <param name="KeptFrom">The node it starts from.</param>
 /// <param name="KeptTo">The node it leads to.</param>

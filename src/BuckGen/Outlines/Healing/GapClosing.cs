@@ -11,6 +11,7 @@ internal static class GapClosing
     /// <summary>The nodes with each pair of open ends in reach of each other made one; the nearest pairs go first.</summary>
     public static Healed<EndNodes> Close(EndNodes nodes, Tolerance tolerance)
     {
+        if (tolerance.Join <= tolerance.Coincident) return new(nodes, []);
         var degrees = nodes.Degrees();
         var merged = Enumerable.Range(0, degrees.Length).ToArray();
         var places = nodes.Places.ToArray();

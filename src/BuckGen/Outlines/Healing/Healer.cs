@@ -12,7 +12,8 @@ internal static class Healer
     {
         var tolerance = options.Tolerance;
         var fitted = PathFitting.Fit(drawing.Paths, tolerance);
-        var loose = DoubledPieces.Remove(PiecesOf(fitted.Result), tolerance);
+        var loose = DoubledPieces.Remove(PiecesOf(fitted.Result), tolerance)
+            ?? throw new OutlineException($"{name}: too many lines lie on each other to tell what is meant; draw every edge once");
         var joined = Joining.Join(loose.Result, tolerance);
         var cleaned = LoopCleaning.Clean([.. ClosedOf(fitted.Result), .. joined.Result.Loops], tolerance, options.SmallestLoop);
         var single = LoopDuplicates.Remove(cleaned.Result, tolerance);
@@ -32,5 +33,5 @@ internal static class Healer
         [.. paths.Where(p => !p.Closed).SelectMany(p => p.Segments.Select(s => new Piece(s, p.Path)))];
 
     private static IEnumerable<SourcedLoop> ClosedOf(ImmutableArray<FittedPath> paths) =>
-        paths.Where(p => p.Closed && p.Segments.Length > 1).Select(p => new SourcedLoop(Loop.FromSegments(p.Segments), p.Path));
+        paths.Where(p => p.Closed).Select(p => new SourcedLoop(Loop.FromSegments(p.Segments), p.Path));
 }

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Outlines.Healing;
 
@@ -23,7 +25,8 @@ internal static class OpenEnds
         var edges = new SegmentIndex(loops.SelectMany(l => l.Loop.Segments));
         var again = open.Where(c => LiesOn(c, edges, 2 * tolerance.Chord)).ToHashSet();
         var loose = open.Where(c => !again.Contains(c)).ToImmutableArray();
-        var wrong = loose.Where(c => loops.IsEmpty || !IsMark(c, loose)).ToImmutableArray();
+        var ends = EndsOf(loose);
+        var wrong = loose.Where((c, i) => loops.IsEmpty || !IsMark(c, i, loose, ends)).ToImmutableArray();
         if (!wrong.IsEmpty) throw new OutlineException($"{name}: {Complaint(wrong, loops.Length, tolerance)}");
 
         ImmutableArray<Repair> repairs = again.Count == 0 ? [] :
@@ -36,13 +39,27 @@ internal static class OpenEnds
     private static bool LiesOn(OpenChain chain, SegmentIndex edges, double reach) =>
         chain.Segments.All(s => new[] { 0, 0.29, 0.5, 1 }.All(t => edges.DistanceWithin(s.PointAt(t), reach) <= reach));
 
-    private static bool IsMark(OpenChain chain, ImmutableArray<OpenChain> all)
+    private static HPRtree<int> EndsOf(ImmutableArray<OpenChain> chains)
+    {
+        var ends = new HPRtree<int>();
+        for (var i = 0; i < chains.Length; i++)
+        {
+            ends.Insert(new(new Coordinate(chains[i].Start.X, chains[i].Start.Y)), i);
+            ends.Insert(new(new Coordinate(chains[i].End.X, chains[i].End.Y)), i);
+        }
+
+        ends.Build();
+        return ends;
+    }
+
+    private static bool IsMark(OpenChain chain, int number, ImmutableArray<OpenChain> all, HPRtree<int> ends)
     {
         if (chain.Segments is not [{ IsArc: false } line]) return false;
         var clearance = MarkClearance * line.Length;
-        return !all.Any(other => !ReferenceEquals(other, chain)
-            && (other.Start.DistanceTo(line.Start) < clearance || other.Start.DistanceTo(line.End) < clearance
-                || other.End.DistanceTo(line.Start) < clearance || other.End.DistanceTo(line.End) < clearance));
+        return !IsNearOther(line.Start) && !IsNearOther(line.End);
+
+        bool IsNearOther(Vec2 end) => ends.Query(SegmentIndex.ToEnvelope(Bounds.Of(end, end).Grown(clearance))).Any(other => other != number
+            && (all[other].Start.DistanceTo(end) < clearance || all[other].End.DistanceTo(end) < clearance));
     }
 
     private static string Complaint(ImmutableArray<OpenChain> wrong, int closed, Tolerance tolerance)

@@ -25,7 +25,7 @@ internal static class PathFitting
             dropped += zeroes;
             if (segments.IsEmpty) continue;
             var meets = tolerance.AreCoincident(segments[0].Start, segments[^1].End);
-            fitted.Add(new(segments, path.Closed || (meets && segments.Length > 1), path));
+            fitted.Add(new(segments, segments.Length > 1 && (path.Closed || meets), path));
         }
 
         return new(fitted.ToImmutable(), dropped == 0 ? [] :

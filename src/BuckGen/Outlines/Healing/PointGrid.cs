@@ -3,9 +3,11 @@ using BuckGen.Geometry;
 namespace BuckGen.Outlines.Healing;
 
 /// <summary>Points sorted into square cells, to find those near a place without looking at the rest.</summary>
-/// <param name="reach">The largest distance ever asked for, mm; also the size of a cell.</param>
+/// <param name="reach">How far from a place a point still counts as near, mm.</param>
 internal sealed class PointGrid(double reach)
 {
+    // Cells well larger than the reach, so that most places need only one of them.
+    private readonly double size = 8 * reach;
     private readonly Dictionary<(long, long), int> newest = [];
     private readonly List<(Vec2 Point, int Id, int Older)> entries = [];
 
@@ -20,12 +22,12 @@ internal sealed class PointGrid(double reach)
     /// <summary>The numbers of the points within the reach of a place.</summary>
     public IEnumerable<int> Near(Vec2 place)
     {
-        var (column, row) = CellOf(place);
-        for (var x = column - 1; x <= column + 1; x++)
-            for (var y = row - 1; y <= row + 1; y++)
+        var (low, high) = (CellOf(place - new Vec2(reach, reach)), CellOf(place + new Vec2(reach, reach)));
+        for (var x = low.Column; x <= high.Column; x++)
+            for (var y = low.Row; y <= high.Row; y++)
                 for (var i = newest.GetValueOrDefault((x, y), -1); i >= 0; i = entries[i].Older)
                     if ((entries[i].Point - place).LengthSquared <= reach * reach) yield return entries[i].Id;
     }
 
-    private (long, long) CellOf(Vec2 p) => ((long)Math.Floor(p.X / reach), (long)Math.Floor(p.Y / reach));
+    private (long Column, long Row) CellOf(Vec2 p) => ((long)Math.Floor(p.X / size), (long)Math.Floor(p.Y / size));
 }

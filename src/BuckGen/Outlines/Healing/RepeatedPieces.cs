@@ -3,22 +3,31 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Outlines.Healing;
 
-/// <summary>Arcs drawn exactly again, in either direction. Lines are left to <see cref="OverlappingLines"/>.</summary>
+/// <summary>Lines and arcs drawn exactly again, in either direction.</summary>
 internal static class RepeatedPieces
 {
-    public static IEnumerable<DoubledSet> Find(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance)
+    public static ImmutableArray<DoubledSet> Find(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance)
     {
-        var arcs = Enumerable.Range(0, pieces.Length).Where(i => pieces[i].Segment.IsArc);
-        foreach (var sameEnds in arcs.GroupBy(i => (Math.Min(nodes.From[i], nodes.To[i]), Math.Max(nodes.From[i], nodes.To[i]))))
+        var sets = ImmutableArray.CreateBuilder<DoubledSet>();
+        var byEnds = Enumerable.Range(0, pieces.Length).GroupBy(i => (Math.Min(nodes.From[i], nodes.To[i]), Math.Max(nodes.From[i], nodes.To[i])));
+        foreach (var sameEnds in byEnds.Where(g => g.Skip(1).Any()))
         {
-            var rest = sameEnds.ToList();
-            while (rest.Count > 1)
+            // Between the same two ends there may be several arcs; the middle tells them apart.
+            var middles = new PointGrid(tolerance.Coincident);
+            var copies = new Dictionary<int, List<int>>();
+            foreach (var i in sameEnds)
             {
-                var (first, middle) = (rest[0], pieces[rest[0]].Segment.PointAt(0.5));
-                var same = rest.Where(i => tolerance.AreCoincident(pieces[i].Segment.PointAt(0.5), middle)).ToImmutableArray();
-                if (same.Length > 1) yield return new(same, pieces[first].Segment, nodes.From[first], nodes.To[first]);
-                rest.RemoveAll(i => same.Contains(i));
+                var middle = pieces[i].Segment.PointAt(0.5);
+                var first = middles.Near(middle).DefaultIfEmpty(i).First();
+                if (first == i) middles.Add(middle, i);
+                if (!copies.TryGetValue(first, out var list)) copies[first] = list = [];
+                list.Add(i);
             }
+
+            foreach (var (first, all) in copies)
+                if (all.Count > 1) sets.Add(new([.. all], pieces[first].Segment, nodes.From[first], nodes.To[first]));
         }
+
+        return sets.ToImmutable();
     }
 }

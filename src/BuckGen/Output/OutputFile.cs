@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BuckGen;
+namespace BuckGen.Output;
 
 /// <summary>A finished file, not yet on any disk.</summary>
 /// <param name="Path">Place below the output folder, with forward slashes: "layers/layer-01.dxf".</param>

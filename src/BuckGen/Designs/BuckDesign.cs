@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
-using BuckGen.Checks;
+using BuckGen.Bucks;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
 
-namespace BuckGen.Bucks;
+namespace BuckGen.Designs;
 
 /// <summary>Everything decided about a buck. Every output is made from this and decides no geometry of its own.</summary>
 /// <param name="Outline">The outline as read.</param>

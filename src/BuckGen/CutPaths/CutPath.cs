@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Lettering;
 
-namespace BuckGen.CutFiles;
+namespace BuckGen.CutPaths;
 
 /// <summary>One path of a machine: lines and arcs, closed or open.</summary>
 /// <param name="Layer">What is done along it.</param>

@@ -1,4 +1,4 @@
-namespace BuckGen.CutFiles;
+namespace BuckGen.CutPaths;
 
 /// <summary>What a machine does along a path. Each has a layer of its own in a cut file.</summary>
 public enum CutLayer

@@ -1,6 +1,6 @@
-using BuckGen.Sheets;
+using BuckGen.CutPaths;
 
-namespace BuckGen.CutFiles;
+namespace BuckGen.Sheets;
 
 /// <summary>A sheet with its parts as a drawing for the machine, kerf applied.</summary>
 public static class SheetDrawing

@@ -1,7 +1,7 @@
 using BuckGen.Bucks;
 using BuckGen.Geometry;
 
-namespace BuckGen.CutFiles;
+namespace BuckGen.CutPaths;
 
 /// <summary>A layer of the stack as a drawing, nominal size, in the design's own coordinates.</summary>
 public static class LayerDrawing

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 
-namespace BuckGen;
+namespace BuckGen.Output;
 
 /// <summary>Puts finished files into a folder so that an interrupted run leaves the last complete result.</summary>
 public static class OutputFolder

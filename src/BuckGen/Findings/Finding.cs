@@ -1,6 +1,6 @@
 using BuckGen.Geometry;
 
-namespace BuckGen.Checks;
+namespace BuckGen.Findings;
 
 /// <summary>How much a finding matters.</summary>
 public enum Severity

@@ -1,6 +1,6 @@
 using BuckGen.Dxf;
 
-namespace BuckGen;
+namespace BuckGen.Output;
 
 /// <summary>Which files are made.</summary>
 /// <param name="Title">What the job is called; empty for the outline's name.</param>

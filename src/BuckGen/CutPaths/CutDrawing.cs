@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
 
-namespace BuckGen.CutFiles;
+namespace BuckGen.CutPaths;
 
 /// <summary>A drawing for a machine, in mm.</summary>
 /// <param name="Title">What it shows, for a comment in the file; ASCII.</param>

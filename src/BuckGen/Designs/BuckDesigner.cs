@@ -1,9 +1,11 @@
+using BuckGen.Bucks;
 using BuckGen.Checks;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Outlines;
 
-namespace BuckGen.Bucks;
+namespace BuckGen.Designs;
 
 /// <summary>Walks the steps from outline to design: size, stack, drafted layers, dowels, marks, findings.</summary>
 internal static class BuckDesigner

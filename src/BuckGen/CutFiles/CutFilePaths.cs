@@ -1,0 +1,26 @@
+using System.Globalization;
+using BuckGen.Sheets;
+
+namespace BuckGen.CutFiles;
+
+/// <summary>Where cut files lie below the output folder.</summary>
+public static class CutFilePaths
+{
+    /// <summary>A layer's DXF: "layers/layer-01.dxf".</summary>
+    public static string Layer(int number) => string.Create(CultureInfo.InvariantCulture, $"layers/layer-{number:00}.dxf");
+
+    /// <summary>A sheet's DXF: "cut/sheet-01-mdf-12.dxf".</summary>
+    public static string Sheet(SheetLayout sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return string.Create(CultureInfo.InvariantCulture, $"cut/sheet-{sheet.Number:00}-{FileName(sheet.Stock.Name)}.dxf");
+    }
+
+    /// <summary>Lower-case letters and digits of a name, joined by dashes: "MDF 12 mm" becomes "mdf-12-mm".</summary>
+    private static string FileName(string name)
+    {
+        var kept = name.Select(c => char.IsAsciiLetterOrDigit(c) || c == '.' ? char.ToLowerInvariant(c) : '-').ToArray();
+        var parts = new string(kept).Split('-', StringSplitOptions.RemoveEmptyEntries);
+        return parts.Length == 0 ? "stock" : string.Join('-', parts);
+    }
+}
