@@ -14,7 +14,7 @@ internal static class BuckCommand
             Make a buck from a drawing.
 
               buckgen buck sign.svg --depth 18mm --stock 6mm
-              buckgen buck tray.dxf --depth 1 1/2in --stock 1/2in 1/4in --kind female --base 1/2in
+              buckgen buck tray.dxf --depth 1-1/2in --stock 1/2in 1/4in --kind female --base 1/2in
               buckgen buck box.svg --depth 36mm --draft 3deg --stock mdf-12 --machine router --out box
             """) { outline };
         buck.AddTo(command);

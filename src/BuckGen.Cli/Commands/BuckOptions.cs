@@ -15,9 +15,10 @@ namespace BuckGen.Cli.Commands;
 internal sealed class BuckOptions
 {
     private static readonly BuckSpec Defaults = new() { Depth = 1, Stock = [] };
+    private static readonly BasePlate BaseDefaults = new(new("", 1));
     private static readonly CuttingSpec CuttingDefaults = new();
 
-    private readonly Option<double> depth = QuantityOption.Length("--depth", "How deep the part is to be. Required.", double.NaN);
+    private readonly Option<double?> depth = QuantityOption.Length("--depth", "How deep the part is to be. Required.");
     private readonly Option<string[]> stock = new("--stock")
     {
         Description = "Sheets you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may follow. Required.",
@@ -30,26 +31,26 @@ internal sealed class BuckOptions
         Description = "Size of a whole sheet, such as 600x400mm; without it that size is assumed.", HelpName = "WIDTHxHEIGHT",
     };
 
-    private readonly Option<double> draft = QuantityOption.Angle("--draft", "Slope of the walls.", Defaults.Draft);
-    private readonly Option<BuckKind> kind = QuantityOption.Choice("--kind", "The sheet goes over it or into it:", Defaults.Kind);
-    private readonly Option<OutlineAt> outlineAt = QuantityOption.Choice("--outline-at", "Where the drawing is to size:", Defaults.OutlineAt);
-    private readonly Option<Corners> corners = QuantityOption.Choice("--corners", "Corners of the drafted layers:", Corners.Round);
-    private readonly Option<double> mitreLimit = new("--mitre-limit")
+    private readonly Option<double?> draft = QuantityOption.Angle("--draft", "Slope of the walls.", Defaults.Draft);
+    private readonly Option<BuckKind?> kind = QuantityOption.Choice("--kind", "The sheet goes over it or into it:", Defaults.Kind);
+    private readonly Option<OutlineAt?> outlineAt = QuantityOption.Choice("--outline-at", "Where the drawing is to size:", Defaults.OutlineAt);
+    private readonly Option<Corners?> corners = QuantityOption.Choice("--corners", "Corners of the drafted layers:", Corners.Round);
+    private readonly Option<double?> mitreLimit = new("--mitre-limit")
     {
-        Description = "How far a mitre may reach, times the offset.", DefaultValueFactory = _ => CornerJoin.Mitre.MitreLimit,
+        Description = $"How far a mitre may reach, times the offset. Default: {CornerJoin.Mitre.MitreLimit}.", HelpName = "TIMES",
     };
 
-    private readonly Option<Steps> steps = QuantityOption.Choice("--steps", "Sand the steps off, fill them, or half and half:", Defaults.Steps);
-    private readonly Option<double> shrinkage = QuantityOption.PerCent("--shrinkage", "Shrinkage of the plastic to allow for.", 0);
+    private readonly Option<Steps?> steps = QuantityOption.Choice("--steps", "Sand the steps off, fill them, or half and half:", Defaults.Steps);
+    private readonly Option<double?> shrinkage = QuantityOption.PerCent("--shrinkage", "Shrinkage of the plastic to allow for.", Defaults.Shrinkage);
     private readonly Option<string?> basePlate = new("--base") { Description = "A plate under the stack, from this sheet.", HelpName = "SHEET" };
-    private readonly Option<double> baseMargin = QuantityOption.Length("--base-margin", "How far the plate reaches beyond the foot.", 20);
-    private readonly Option<double> blockMargin = QuantityOption.Length("--block-margin", "Wood round a cavity.", Defaults.BlockMargin);
-    private readonly Option<double> dowel = QuantityOption.Length("--dowel", "Diameter of the dowels.", Defaults.Dowels.Diameter);
-    private readonly Option<Machine> machine = QuantityOption.Choice("--machine", "What cuts the sheets:", CuttingDefaults.Machine);
-    private readonly Option<double> kerf = QuantityOption.Length("--kerf", "Full width of the laser's cut.", CuttingDefaults.Kerf);
-    private readonly Option<double> spacing = QuantityOption.Length("--spacing", "Least distance between parts.", CuttingDefaults.Spacing);
-    private readonly Option<double> edgeMargin = QuantityOption.Length("--edge-margin", "Least distance to the sheet's edge.", CuttingDefaults.EdgeMargin);
-    private readonly Option<DxfVersion> dxf = QuantityOption.Choice("--dxf", "Form of DXF:", DxfVersion.R12);
+    private readonly Option<double?> baseMargin = QuantityOption.Length("--base-margin", "How far the plate reaches beyond the foot.", BaseDefaults.Margin);
+    private readonly Option<double?> blockMargin = QuantityOption.Length("--block-margin", "Wood round a cavity.", Defaults.BlockMargin);
+    private readonly Option<double?> dowel = QuantityOption.Length("--dowel", "Diameter of the dowels.", Defaults.Dowels.Diameter);
+    private readonly Option<Machine?> machine = QuantityOption.Choice("--machine", "What cuts the sheets:", CuttingDefaults.Machine);
+    private readonly Option<double?> kerf = QuantityOption.Length("--kerf", "Full width of the laser's cut.", CuttingDefaults.Kerf);
+    private readonly Option<double?> spacing = QuantityOption.Length("--spacing", "Least distance between parts.", CuttingDefaults.Spacing);
+    private readonly Option<double?> edgeMargin = QuantityOption.Length("--edge-margin", "Least distance to the sheet's edge.", CuttingDefaults.EdgeMargin);
+    private readonly Option<DxfVersion?> dxf = QuantityOption.Choice("--dxf", "Form of DXF:", DxfVersion.R12);
     private readonly Option<bool> svg = new("--svg") { Description = "Also write an SVG beside every DXF." };
 
     public void AddTo(Command command)
@@ -62,31 +63,35 @@ internal sealed class BuckOptions
 
     public BuckSpec Buck(ParseResult parsed, OutlineOptions reading)
     {
-        if (double.IsNaN(parsed.GetValue(depth))) throw new UsageException("--depth is missing; say how deep the part is to be, such as --depth 36mm.");
+        var deep = parsed.GetValue(depth)
+            ?? throw new UsageException("--depth is missing; say how deep the part is to be, such as --depth 36mm.");
         var size = parsed.GetValue(sheet) is { } text ? SheetSize(text) : null as (double Width, double Height)?;
         var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(s => StockOf(s, size)).ToImmutableArray();
         if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the sheets you have, such as --stock 12mm or --stock mdf-12.");
         return new()
         {
-            Kind = parsed.GetValue(kind),
-            Depth = parsed.GetValue(depth),
-            Draft = parsed.GetValue(draft),
-            OutlineAt = parsed.GetValue(outlineAt),
+            Kind = parsed.GetValue(kind) ?? Defaults.Kind,
+            Depth = deep,
+            Draft = parsed.GetValue(draft) ?? Defaults.Draft,
+            OutlineAt = parsed.GetValue(outlineAt) ?? Defaults.OutlineAt,
             Stock = sheets,
-            Corners = new(parsed.GetValue(corners), parsed.GetValue(mitreLimit)),
-            Steps = parsed.GetValue(steps),
-            Shrinkage = parsed.GetValue(shrinkage),
-            Base = parsed.GetValue(basePlate) is { } plate ? new(StockOf(plate, size), parsed.GetValue(baseMargin)) : null,
-            BlockMargin = parsed.GetValue(blockMargin),
-            Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) },
+            Corners = new(
+                parsed.GetValue(corners) ?? Defaults.Corners.Corners, parsed.GetValue(mitreLimit) ?? Defaults.Corners.MitreLimit),
+            Steps = parsed.GetValue(steps) ?? Defaults.Steps,
+            Shrinkage = parsed.GetValue(shrinkage) ?? Defaults.Shrinkage,
+            Base = parsed.GetValue(basePlate) is { } plate ? new(StockOf(plate, size), parsed.GetValue(baseMargin) ?? BaseDefaults.Margin) : null,
+            BlockMargin = parsed.GetValue(blockMargin) ?? Defaults.BlockMargin,
+            Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
         };
     }
 
     public CuttingSpec Cutting(ParseResult parsed) =>
-        new(parsed.GetValue(machine), parsed.GetValue(kerf), parsed.GetValue(spacing), parsed.GetValue(edgeMargin));
+        new(
+            parsed.GetValue(machine) ?? CuttingDefaults.Machine, parsed.GetValue(kerf) ?? CuttingDefaults.Kerf,
+            parsed.GetValue(spacing) ?? CuttingDefaults.Spacing, parsed.GetValue(edgeMargin) ?? CuttingDefaults.EdgeMargin);
 
-    public OutputOptions Output(ParseResult parsed) => new("", parsed.GetValue(dxf), parsed.GetValue(svg));
+    public OutputOptions Output(ParseResult parsed) => new("", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg));
 
     private static Stock StockOf(string text, (double Width, double Height)? size)
     {

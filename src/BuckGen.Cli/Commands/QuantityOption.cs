@@ -3,44 +3,43 @@ using BuckGen.Quantities;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>Options whose values are lengths, angles, shares or words.</summary>
+/// <summary>Options whose values are lengths, angles, shares or words; null when not given.</summary>
 internal static class QuantityOption
 {
     public delegate bool Parser(string? text, out double value);
 
-    public static Option<double> Length(string name, string description, double otherwise) =>
-        Make(name, description, otherwise, QuantityText.TryLength, "a length such as 12mm or 1/2in", "LENGTH");
+    public static Option<double?> Length(string name, string description, double? otherwise = null) =>
+        Make(name, description, otherwise, "mm", QuantityText.TryLength, "a length such as 12mm or 1/2in", "LENGTH");
 
-    public static Option<double> Angle(string name, string description, double otherwise) =>
-        Make(name, description, otherwise, QuantityText.TryAngle, "an angle such as 5deg", "ANGLE");
+    public static Option<double?> Angle(string name, string description, double? otherwise = null) =>
+        Make(name, description, otherwise, "degrees", QuantityText.TryAngle, "an angle such as 5deg", "ANGLE");
 
-    public static Option<double> PerCent(string name, string description, double otherwise) =>
-        Make(name, description, otherwise, QuantityText.TryPerCent, "a share such as 0.5%", "SHARE");
+    public static Option<double?> PerCent(string name, string description, double? otherwise = null) =>
+        Make(name, description, otherwise, "%", QuantityText.TryPerCent, "a share such as 0.5%", "SHARE");
 
     /// <summary>A word out of a few.</summary>
-    public static Option<T> Choice<T>(string name, string description, T otherwise) where T : struct, Enum => new(name)
+    public static Option<T?> Choice<T>(string name, string description, T otherwise) where T : struct, Enum => new(name)
     {
-        Description = $"{description} {Words.Of<T>()}.",
+        Description = $"{description} {Words.Of<T>()}. Default: {Words.Of(otherwise)}.",
         HelpName = string.Join('|', Enum.GetNames<T>()).ToLowerInvariant(),
-        DefaultValueFactory = _ => otherwise,
         CustomParser = result =>
         {
             if (Words.TryParse<T>(result.Tokens[0].Value, out var value)) return value;
             result.AddError($"{name} is '{result.Tokens[0].Value}'; it must be {Words.Of<T>()}");
-            return otherwise;
+            return null;
         },
     };
 
-    private static Option<double> Make(string name, string description, double otherwise, Parser parse, string kind, string helpName) => new(name)
+    private static Option<double?> Make(
+        string name, string description, double? otherwise, string unit, Parser parse, string kind, string helpName) => new(name)
     {
-        Description = description,
+        Description = otherwise is { } value ? FormattableString.Invariant($"{description} Default: {value} {unit}.") : description,
         HelpName = helpName,
-        DefaultValueFactory = _ => otherwise,
         CustomParser = result =>
         {
-            if (parse(result.Tokens[0].Value, out var value)) return value;
+            if (parse(result.Tokens[0].Value, out var parsed)) return parsed;
             result.AddError($"{name} is '{result.Tokens[0].Value}'; it must be {kind}");
-            return otherwise;
+            return null;
         },
     };
 }

@@ -17,9 +17,9 @@ internal sealed class ReadingOptions
         Description = "Only these layers of a DXF.", HelpName = "NAME", AllowMultipleArgumentsPerToken = true,
     };
 
-    private readonly Option<double> join = QuantityOption.Length("--join", "Ends of drawn lines nearer than this are joined.", Tolerance.Default.Join);
+    private readonly Option<double?> join = QuantityOption.Length("--join", "Ends of drawn lines nearer than this are joined.", Tolerance.Default.Join);
 
-    private readonly Option<double> tolerance = QuantityOption.Length(
+    private readonly Option<double?> tolerance = QuantityOption.Length(
         "--tolerance", "How near lines and arcs follow drawn curves.", Tolerance.Default.Chord);
 
     public void AddTo(Command command)
@@ -29,7 +29,8 @@ internal sealed class ReadingOptions
 
     public OutlineOptions Of(ParseResult parsed)
     {
-        var tolerances = new Tolerance(parsed.GetValue(tolerance), parsed.GetValue(join), Tolerance.Default.Coincident);
+        var tolerances = new Tolerance(
+            parsed.GetValue(tolerance) ?? Tolerance.Default.Chord, parsed.GetValue(join) ?? Tolerance.Default.Join, Tolerance.Default.Coincident);
         return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []]);
     }
 }

@@ -16,6 +16,12 @@ internal static class OutlinePrinter
         console.WriteLine(Text($"Size {width:0.###} x {height:0.###} mm ({width / Inch:0.###} x {height / Inch:0.###} in); unit: {report.Units}"));
         console.WriteLine(Text($"{report.Loops} closed loops: {report.Islands} islands, {report.Holes} holes"));
         console.WriteLine(Text($"Area {report.Area / 100:0.##} cm2, edges {report.Perimeter:0.#} mm long"));
+        PrintRemarks(console, report);
+    }
+
+    /// <summary>What was mended, left out or taken on trust.</summary>
+    public static void PrintRemarks(IAnsiConsole console, OutlineReport report)
+    {
         foreach (var repair in report.Repairs) console.WriteLine($"Repaired: {repair.Message}");
         foreach (var note in report.Notes) console.WriteLine($"Note: {note.Message}");
     }

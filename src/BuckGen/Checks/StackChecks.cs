@@ -27,6 +27,13 @@ internal static class StackChecks
             {
                 Height = reached, Value = reached - solid.Shape.Foot, Limit = plan.Depth,
             };
+        if (spec.Kind == BuckKind.Female && spec.Base is null)
+            yield return new("cavity-open", Severity.Note,
+                "The cavity goes through the whole stack: it has no floor of its own.",
+                "Set the block on a flat plate when forming, or add a base.")
+            {
+                Height = solid.Shape.Foot,
+            };
         if (spec.Kind == BuckKind.Female && solid.Shape.At(solid.Shape.Foot).IsEmpty)
             yield return new("cavity-closes", Severity.Error,
                 "The draft closes the cavity before it reaches its floor.",

@@ -14,6 +14,9 @@ namespace BuckGen.Sheets;
 /// <param name="Area">Area of the finished piece, mm².</param>
 public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> Paths, Bounds Bounds, double Area)
 {
+    /// <summary>Number of holes that are cut, dowels not counted.</summary>
+    public int HoleCount => Paths.Count(p => p.Layer == CutLayer.CutInner);
+
     /// <summary>Length cut through, mm; marks not counted.</summary>
     public double CutLength => Paths.Where(p => p.Layer != CutLayer.Mark).Sum(p => p.Length);
 

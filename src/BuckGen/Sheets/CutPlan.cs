@@ -35,8 +35,10 @@ public sealed record CutPlan(
                 $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
         var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
         var parts = design.Layers.SelectMany(l => CutPart.Of(l, spec.Compensation, offsetter)).ToArray();
+        var holes = design.Layers.SelectMany(l => l.Parts).Select(p => p.Shape.Holes.Length);
         var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
+        findings.AddRange(parts.Zip(holes).Where(p => p.First.HoleCount != p.Second).Select(p => NarrowerThanKerf(p.First, spec)));
         foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
         {
             var (laidOut, tooLarge) = ShelfLayout.Arrange(group, group.Key, spec);
@@ -46,6 +48,14 @@ public sealed record CutPlan(
 
         return new(design, spec, sheets.ToImmutable(), findings.ToImmutable());
     }
+
+    private static Finding NarrowerThanKerf(CutPart part, CuttingSpec spec) =>
+        new("narrower-than-kerf", Severity.Warning,
+            FormattableString.Invariant($"Part {part.Name} has a hole or a slot narrower than the kerf of {spec.Kerf:0.###} mm; it can't be cut to size."),
+            "Make it wider, or drill or file it by hand.")
+        {
+            Place = part.Bounds.Centre, Limit = spec.Kerf,
+        };
 
     private static Finding TooLarge(CutPart part, CuttingSpec spec) =>
         new("part-larger-than-stock", part.Stock.SizeIsAssumed ? Severity.Warning : Severity.Error,
