@@ -7,8 +7,11 @@ namespace BuckGen.Bucks;
 /// <summary>Finds room for the lettering of a piece: inside the wood and clear of every line and hole.</summary>
 internal static class LabelPlacement
 {
-    /// <summary>Clear space round the lettering, mm.</summary>
+    /// <summary>Least clear space round the lettering, mm.</summary>
     public const double Clearance = 1;
+
+    /// <summary>Clear space that is tried first, mm.</summary>
+    private const double Comfortable = 3;
 
     /// <summary>Smallest lettering that is still read after sanding, mm (common practice, no source).</summary>
     public const double SmallestHeight = 2.5;
@@ -27,17 +30,17 @@ internal static class LabelPlacement
         for (var size = height; size >= SmallestHeight; size *= 0.75)
         {
             var width = StrokeText.Width(text, size);
-            foreach (var upright in (ReadOnlySpan<bool>)[true, false])
+            foreach (var (room, upright) in (ReadOnlySpan<(double, bool)>)[(Comfortable, true), (Comfortable, false), (Clearance, true), (Clearance, false)])
             {
                 var (w, h) = upright ? (width, size) : (size, width);
-                if (FindCentre(w, h, piece, obstacles, preferred) is { } centre) return Make(text, size, centre, w, h, upright);
+                if (FindCentre(w, h, room, piece, obstacles, preferred) is { } centre) return Make(text, size, centre, w, h, upright);
             }
         }
 
         return null;
     }
 
-    private static Vec2? FindCentre(double w, double h, Island piece, SegmentIndex obstacles, Region preferred)
+    private static Vec2? FindCentre(double w, double h, double room, Island piece, SegmentIndex obstacles, Region preferred)
     {
         var area = preferred.IsEmpty ? piece.Outer.Bounds : preferred.Bounds;
         var target = area.Centre;
@@ -49,7 +52,7 @@ internal static class LabelPlacement
             select p;
         foreach (var p in candidates)
         {
-            var box = new Bounds(p.X - w / 2, p.Y - h / 2, p.X + w / 2, p.Y + h / 2).Grown(Clearance);
+            var box = new Bounds(p.X - w / 2, p.Y - h / 2, p.X + w / 2, p.Y + h / 2).Grown(room);
             if (!obstacles.Meeting(box).Any(s => Touches(s, box)) && piece.Contains(p)) return p;
         }
 

@@ -36,10 +36,12 @@ public sealed class ArcOffsetter : IOffsetter
         var index = new HPRtree<int>();
         for (var i = 0; i < raw.Zones.Count; i++) index.Insert(SegmentIndex.ToEnvelope(raw.Zones[i].Bounds), i);
         index.Build();
+        var doubles = new DoubledMitres(raw.Pieces);
         var kept = new List<RawPiece>();
         var open = new OpenIntervals();
-        foreach (var piece in raw.Pieces)
+        for (var number = 0; number < raw.Pieces.Count; number++)
         {
+            var piece = raw.Pieces[number];
             open.Reset();
             var carrier = new Carrier(piece.Segment);
             RemoveNeighbours(open, carrier, piece, raw.Zones);
@@ -50,6 +52,7 @@ public sealed class ArcOffsetter : IOffsetter
                 if (open.IsEmpty) break;
             }
 
+            if (piece.IsMitre) doubles.Remove(open, number);
             foreach (var (from, to) in open.Intervals)
             {
                 var part = from == 0 && to == 1 ? piece.Segment : piece.Segment.Part(from, to);

@@ -5,6 +5,7 @@ internal static class ArcRecovery
 {
     private const int FewestPoints = 4;
     private const double SharpestTurn = 0.5;
+    private const int Patience = 8;
 
     /// <summary>The polygon as a loop in which each run of corners on one circle has become an arc.</summary>
     /// <param name="points">The corners, the first not repeated.</param>
@@ -25,11 +26,11 @@ internal static class ArcRecovery
     private static (int Last, Segment? Arc) LongestArc(IReadOnlyList<Vec2> points, int first, double tolerance)
     {
         (int Last, Segment? Arc) best = (first + 1, null);
-        for (var last = first + FewestPoints - 1; last <= points.Count; last++)
+        // A few points in a row may say nothing of the arc, as when a short side lies between two long ones.
+        for (var last = first + FewestPoints - 1; last <= points.Count && last - best.Last <= Patience; last++)
         {
-            var arc = Through(points[first], points[(first + last) / 2], points[last % points.Count]);
-            if (arc is not { } candidate || Math.Abs(candidate.Bulge) > 1 || !Fits(points, first, last, candidate, tolerance)) break;
-            best = (last, candidate);
+            if (Through(points[first], points[(first + last) / 2], points[last % points.Count]) is { } arc
+                && Math.Abs(arc.Bulge) <= 1 && Fits(points, first, last, arc, tolerance)) best = (last, arc);
         }
 
         return best;

@@ -16,8 +16,9 @@ public static class OffsetCheck
         ArgumentNullException.ThrowIfNull(join);
         if (distance >= 0 && result.Area < source.Area * (1 - 1e-9)) return "growing lost area";
         if (distance <= 0 && result.Area > source.Area * (1 + 1e-9)) return "shrinking gained area";
-        var (least, most) = (Math.Abs(distance) - tolerance, Math.Abs(distance) + tolerance);
-        if (join.Corners == Corners.Mitre) most = Math.Abs(distance) * join.MitreLimit + tolerance;
+        if (distance > 0 && source.Islands.FirstOrDefault(i => !result.Contains(i.Outer.Segments[0].Start)) is { } lost)
+            return $"the island at {lost.Outer.Segments[0].Start} is lost";
+        var (least, most) = (Math.Abs(distance) - tolerance, Math.Abs(distance) * join.FarthestReach + tolerance);
         var nearby = new SegmentIndex(source.Segments);
         foreach (var segment in result.Segments)
         {
@@ -28,6 +29,25 @@ public static class OffsetCheck
                 if (found < least || found > most)
                     return FormattableString.Invariant($"the point {p} lies {found:F4} mm from the outline");
             }
+        }
+
+        return join.Corners == Corners.Round ? Gap(source, result, nearby, distance, tolerance) : null;
+    }
+
+    /// <summary>
+    /// A point at the full distance from the outline, with room beyond it, that is on no edge of the result: a loop is missing.
+    /// </summary>
+    private static string? Gap(Region source, Region result, SegmentIndex outline, double distance, double tolerance)
+    {
+        var edges = new SegmentIndex(result.Segments);
+        foreach (var segment in source.Segments)
+        {
+            var aside = segment.DirectionAt(0.5).Left * -Math.Sign(distance);
+            var p = segment.PointAt(0.5) + aside * Math.Abs(distance);
+            // Where two sides meet exactly half-way the result may end in a line, which is no edge.
+            var room = Math.Abs(distance) + 4 * tolerance;
+            if (outline.DistanceWithin(segment.PointAt(0.5) + aside * room, room) >= room - tolerance / 10
+                && edges.DistanceWithin(p, tolerance) > tolerance) return $"no edge runs through {p}";
         }
 
         return null;

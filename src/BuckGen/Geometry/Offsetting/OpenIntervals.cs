@@ -48,6 +48,19 @@ internal sealed class OpenIntervals
         (intervals, scratch) = (scratch, intervals);
     }
 
+    /// <summary>Takes away everything between two parameters.</summary>
+    public void Remove(double start, double end)
+    {
+        scratch.Clear();
+        foreach (var (from, to) in intervals)
+        {
+            if (from < start) scratch.Add((from, Math.Min(to, start)));
+            if (to > end) scratch.Add((Math.Max(from, end), to));
+        }
+
+        (intervals, scratch) = (scratch, intervals);
+    }
+
     /// <summary>A quick yes: a convex zone holds the whole piece if it holds the corners of a triangle round it.</summary>
     private static bool Swallows(ForbiddenZone zone, in Carrier piece)
     {

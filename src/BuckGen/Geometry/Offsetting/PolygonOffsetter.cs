@@ -12,15 +12,17 @@ public sealed class PolygonOffsetter(double chord) : IOffsetter
         ArgumentNullException.ThrowIfNull(region);
         ArgumentNullException.ThrowIfNull(join);
         if (distance == 0 || region.IsEmpty) return region;
-        // The error of a chord is r(1 - cos(a/2)); a quarter of it is left to each of the four conversions.
-        var angle = 2 * Math.Acos(1 - Math.Min(1, chord / 4 / Math.Abs(distance)));
+        // The errors of cutting arcs, rounding corners and finding arcs again add up; each gets a share of the whole.
+        var share = chord / 8;
+        // The error of a chord is r(1 - cos(a/2)).
+        var angle = 2 * Math.Acos(1 - Math.Min(1, share / Math.Abs(distance)));
         var parameters = new BufferParameters
         {
             JoinStyle = join.Corners == Corners.Round ? JoinStyle.Round : JoinStyle.Mitre,
             MitreLimit = join.MitreLimit,
-            QuadrantSegments = Math.Clamp((int)Math.Ceiling(Math.PI / 2 / angle), 8, 500),
+            QuadrantSegments = Math.Clamp((int)Math.Ceiling(Math.PI / 2 / angle), 8, 1000),
             SimplifyFactor = 1e-4,
         };
-        return PolygonConversion.FromGeometry(PolygonConversion.ToGeometry(region, chord / 4).Buffer(distance, parameters), chord / 4);
+        return PolygonConversion.FromGeometry(PolygonConversion.ToGeometry(region, share).Buffer(distance, parameters), share);
     }
 }
