@@ -33,7 +33,7 @@ internal sealed record DowelColumns(List<DowelHole>[][] Holes, ImmutableArray<Fi
 
     private static bool IsUnderAnother(IReadOnlyList<LayerBlank> layers, int layer, int island) =>
         layer + 1 < layers.Count && layers[layer + 1].Wood.Islands.Any(
-            above => layers[layer].Wood.Islands[island].Contains(above.Outer.Segments[0].Start));
+            above => layers[layer].Wood.Islands[island].Contains(InsidePoint.Of(above)));
 
     /// <summary>Where a hole's centre may lie: in the wood that is left on top after sanding, with a wall all round.</summary>
     private static Region Allowed(LayerBlank layer, int island, StackedSolid solid, BuckSpec spec, IOffsetter offsetter)
@@ -41,7 +41,7 @@ internal sealed record DowelColumns(List<DowelHole>[][] Holes, ImmutableArray<Fi
         var piece = layer.Wood.Islands[island];
         var sanded = spec.Steps == Steps.Inside
             ? [piece]
-            : solid.At(layer.Top).Islands.Where(i => piece.Contains(i.Outer.Segments[0].Start)).ToImmutableArray();
+            : solid.At(layer.Top).Islands.Where(i => piece.Contains(InsidePoint.Of(i))).ToImmutableArray();
         return offsetter.Offset(new(sanded), -(spec.Dowels.HoleDiameter / 2 + spec.Dowels.Wall), CornerJoin.Round);
     }
 

@@ -1,3 +1,5 @@
+using BuckGen.Geometry;
+
 namespace BuckGen.Bucks;
 
 /// <summary>Gives every island a letter that it keeps through all the layers it reaches.</summary>
@@ -17,7 +19,7 @@ internal static class IslandLetters
             {
                 var above = layer + 1 < layers.Count
                     ? Enumerable.Range(0, letters[layer + 1].Length)
-                        .Where(a => islands[i].Contains(layers[layer + 1].Wood.Islands[a].Outer.Segments[0].Start)).ToArray()
+                        .Where(a => islands[i].Contains(InsidePoint.Of(layers[layer + 1].Wood.Islands[a]))).ToArray()
                     : [];
                 letters[layer][i] = above.Length == 0
                     ? Letter(used++)

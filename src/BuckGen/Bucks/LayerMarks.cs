@@ -34,7 +34,7 @@ internal static class LayerMarks
                 var obstacles = new SegmentIndex(
                     [.. blank.Wood.Segments, .. sandTo.Concat(glueUp).Concat(holes.Select(h => Loop.Circle(h.Centre, h.Diameter / 2)))
                         .SelectMany(l => l.Segments)]);
-                var hidden = new Region([.. above.Islands.Where(a => piece.Contains(a.Outer.Segments[0].Start))]);
+                var hidden = new Region([.. above.Islands.Where(a => piece.Contains(InsidePoint.Of(a)))]);
                 var text = blank.Number.ToString(CultureInfo.InvariantCulture) + letter;
                 var label = LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, hidden)
                     ?? LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, Region.Empty);

@@ -74,7 +74,7 @@ internal static class ShapeChanges
         var (small, large) = grows ? (near, far) : (far, near);
         foreach (var island in large.Islands)
         {
-            var inside = small.Islands.Where(s => island.Contains(s.Outer.Segments[0].Start)).ToArray();
+            var inside = small.Islands.Where(s => island.Contains(InsidePoint.Of(s))).ToArray();
             if (inside.Length == 0) yield return (ShapeChangeKind.IslandVanishes, island.Outer.Bounds.Centre);
             for (var i = 1; i < inside.Length; i++)
                 yield return (grows ? ShapeChangeKind.IslandsMerge : ShapeChangeKind.NeckPinches,
@@ -84,7 +84,7 @@ internal static class ShapeChanges
         var (wide, tight) = (small.Islands.SelectMany(i => i.Holes).ToArray(), large.Islands.SelectMany(i => i.Holes).ToArray());
         foreach (var hole in wide)
         {
-            var inside = tight.Where(t => hole.Contains(t.Segments[0].Start)).ToArray();
+            var inside = tight.Where(t => hole.Contains(InsidePoint.Of(t))).ToArray();
             // Seen from a growing outline a hole without successor has closed; shrinking never makes a hole.
             if (inside.Length == 0 && grows) yield return (ShapeChangeKind.HoleCloses, hole.Bounds.Centre);
             for (var i = 1; i < inside.Length; i++)
@@ -94,7 +94,7 @@ internal static class ShapeChanges
 
         foreach (var hole in tight)
         {
-            if (wide.Any(w => w.Contains(hole.Segments[0].Start))) continue;
+            if (wide.Any(w => w.Contains(InsidePoint.Of(hole)))) continue;
             if (grows) yield return (ShapeChangeKind.BayCloses, hole.Bounds.Centre);
             else yield return (ShapeChangeKind.HoleOpens, Closeness.Place(hole, large.Islands.Select(i => i.Outer)));
         }

@@ -16,7 +16,7 @@ public static class OffsetCheck
         ArgumentNullException.ThrowIfNull(join);
         if (distance >= 0 && result.Area < source.Area * (1 - 1e-9)) return "growing lost area";
         if (distance <= 0 && result.Area > source.Area * (1 + 1e-9)) return "shrinking gained area";
-        if (distance > 0 && source.Islands.FirstOrDefault(i => !result.Contains(i.Outer.Segments[0].Start)) is { } lost)
+        if (distance > 0 && source.Islands.FirstOrDefault(i => !result.Contains(InsidePoint.Of(i))) is { } lost)
             return $"the island at {lost.Outer.Segments[0].Start} is lost";
         var (least, most) = (Math.Abs(distance) - tolerance, Math.Abs(distance) * join.FarthestReach + tolerance);
         var nearby = new SegmentIndex(source.Segments);
