@@ -107,18 +107,18 @@ public sealed record BuckSpec
     /// <exception cref="SpecException">A number is out of range; the message names it, its limit and the remedy.</exception>
     public void Validate()
     {
-        Require(Depth > 0 && Depth <= LargestDepth, "depth", Depth, "mm", $"above 0 and at most {LargestDepth} mm");
-        Require(Draft >= 0 && Draft <= LargestDraft, "draft", Draft, "degrees", $"from 0 to {LargestDraft} degrees");
-        Require(Shrinkage is >= 0 and <= 10, "shrinkage", Shrinkage, "%", "from 0 to 10 %");
-        Require(DepthTolerance is >= 0 and <= 50, "depth tolerance", DepthTolerance, "mm", "from 0 to 50 mm");
-        Require(BlockMargin is > 0 and <= 500, "block margin", BlockMargin, "mm", "above 0 and at most 500 mm");
-        Require(Dowels.Diameter is >= 1 and <= 50, "dowel diameter", Dowels.Diameter, "mm", "from 1 to 50 mm");
-        Require(Dowels.Fit is >= 0 and <= 2, "dowel fit", Dowels.Fit, "mm", "from 0 to 2 mm");
-        Require(Dowels.Wall is >= 0.5 and <= 100, "dowel wall", Dowels.Wall, "mm", "from 0.5 to 100 mm");
-        Require(LetterHeight is >= 2 and <= 50, "letter height", LetterHeight, "mm", "from 2 to 50 mm");
+        Require(Depth > 0 && Depth <= LargestDepth, "depth", Depth, " mm", $"above 0 and at most {LargestDepth} mm");
+        Require(Draft >= 0 && Draft <= LargestDraft, "draft", Draft, " degrees", $"from 0 to {LargestDraft} degrees");
+        Require(Shrinkage is >= 0 and <= 10, "shrinkage", Shrinkage, " %", "from 0 to 10 %");
+        Require(DepthTolerance is >= 0 and <= 50, "depth tolerance", DepthTolerance, " mm", "from 0 to 50 mm");
+        Require(BlockMargin is > 0 and <= 500, "block margin", BlockMargin, " mm", "above 0 and at most 500 mm");
+        Require(Dowels.Diameter is >= 1 and <= 50, "dowel diameter", Dowels.Diameter, " mm", "from 1 to 50 mm");
+        Require(Dowels.Fit is >= 0 and <= 2, "dowel fit", Dowels.Fit, " mm", "from 0 to 2 mm");
+        Require(Dowels.Wall is >= 0.5 and <= 100, "dowel wall", Dowels.Wall, " mm", "from 0.5 to 100 mm");
+        Require(LetterHeight is >= 2 and <= 50, "letter height", LetterHeight, " mm", "from 2 to 50 mm");
         Require(Corners.MitreLimit is >= 1 and <= 20, "mitre limit", Corners.MitreLimit, "", "from 1 to 20");
-        Require(Tolerance.Chord is >= 0.0005 and <= 1, "tolerance", Tolerance.Chord, "mm", "from 0.0005 to 1 mm");
-        if (Base is not null) Require(Base.Margin is >= 0 and <= 500, "base margin", Base.Margin, "mm", "from 0 to 500 mm");
+        Require(Tolerance.Chord is >= 0.0005 and <= 1, "tolerance", Tolerance.Chord, " mm", "from 0.0005 to 1 mm");
+        if (Base is not null) Require(Base.Margin is >= 0 and <= 500, "base margin", Base.Margin, " mm", "from 0 to 500 mm");
         if (Stock.IsDefaultOrEmpty) throw new SpecException("No stock is given; name at least one sheet thickness, such as 12mm.");
         foreach (var stock in Stock) stock.Validate();
         Base?.Stock.Validate();
@@ -126,6 +126,6 @@ public sealed record BuckSpec
 
     private static void Require(bool holds, string what, double value, string unit, string range)
     {
-        if (!holds) throw new SpecException(FormattableString.Invariant($"The {what} is {value} {unit}; it must be {range}.").Replace(" ;", ";", StringComparison.Ordinal));
+        if (!holds) throw new SpecException(FormattableString.Invariant($"The {what} is {value}{unit}; it must be {range}."));
     }
 }

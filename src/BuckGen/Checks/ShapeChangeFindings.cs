@@ -35,7 +35,7 @@ internal static class ShapeChangeFindings
                 "Widen its narrow place, or use less draft or depth."),
             ShapeChangeKind.IslandVanishes => (
                 male ? "island-vanishes" : "pocket-vanishes",
-                $"An {part} shrinks to nothing {beyond} {height}.".Replace("An pocket", "A pocket", StringComparison.Ordinal),
+                $"{(male ? "An island" : "A pocket")} shrinks to nothing {beyond} {height}.",
                 "Make it wider, or use less draft or depth, or draw the outline at the other end of the wall."),
             ShapeChangeKind.NeckPinches => (
                 male ? "neck-pinches" : "pocket-neck-pinches",

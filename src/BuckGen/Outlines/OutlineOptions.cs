@@ -14,6 +14,16 @@ public sealed record OutlineOptions(
     /// <summary>The default tolerances, the file's own unit, all layers.</summary>
     public static OutlineOptions Default { get; } = new(Tolerance.Default);
 
+    /// <summary>Checks the tolerances against their ranges.</summary>
+    /// <exception cref="OutlineException">One is out of range.</exception>
+    internal void Validate(string name)
+    {
+        if (Tolerance.Chord is not (>= 0.0005 and <= 1))
+            throw new OutlineException(FormattableString.Invariant($"{name}: the tolerance is {Tolerance.Chord} mm; it must be from 0.0005 to 1 mm"));
+        if (Tolerance.Join is not (>= 0 and <= 10))
+            throw new OutlineException(FormattableString.Invariant($"{name}: the joining distance is {Tolerance.Join} mm; it must be from 0 to 10 mm"));
+    }
+
     /// <summary>True when a layer is among those to take.</summary>
     public bool Takes(string layer) => Layers.IsDefaultOrEmpty || Layers.Contains(layer, StringComparer.OrdinalIgnoreCase);
 }

@@ -19,6 +19,7 @@ public static class OutlineReader
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(name);
         options ??= OutlineOptions.Default;
+        options.Validate(name);
         var drawing = OfLayers(Draw(content, name, options), name, options);
         return Healer.Heal(drawing, name, options);
     }
