@@ -1,5 +1,6 @@
 using BuckGen.Bucks;
 using BuckGen.Findings;
+using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Checks;
 
@@ -7,50 +8,50 @@ namespace BuckGen.Checks;
 internal static class ShapeChangeFindings
 {
     /// <summary>One finding a change.</summary>
-    public static IEnumerable<Finding> Of(IEnumerable<ShapeChange> changes, BuckSpec spec) => changes.Select(c => Of(c, spec));
+    public static IEnumerable<Finding> Of(IEnumerable<RegionChange> changes, BuckSpec spec) => changes.Select(c => Of(c, spec));
 
-    private static Finding Of(ShapeChange change, BuckSpec spec)
+    private static Finding Of(RegionChange change, BuckSpec spec)
     {
         var male = spec.Kind == BuckKind.Male;
-        var height = FormattableString.Invariant($"{change.Height:F2} mm above the bottom of the stack");
+        var height = FormattableString.Invariant($"{change.At:F2} mm above the bottom of the stack");
         var beyond = spec.OutlineAt == OutlineAt.Face ? "below" : "above";
         var part = male ? "island" : "pocket";
         var (id, message, remedy) = change.Kind switch
         {
-            ShapeChangeKind.IslandsMerge => (
+            RegionChangeKind.IslandsMerge => (
                 male ? "islands-merge" : "pockets-merge",
                 $"Two {part}s grow together {beyond} {height}.",
                 "Set them farther apart or use less draft or depth; as it is the sheet bridges the groove between them."),
-            ShapeChangeKind.HoleCloses => (
+            RegionChangeKind.HoleCloses => (
                 male ? "counter-closes" : "post-vanishes",
                 $"A {(male ? "counter (hole)" : "standing post")} closes {beyond} {height}.",
                 "Make it wider, or use less draft or depth, if it must go all the way."),
-            ShapeChangeKind.BayCloses => (
+            RegionChangeKind.BayCloses => (
                 "bay-closes",
                 $"A bay in the outline closes at its mouth {beyond} {height} and becomes a pit.",
                 "Open the mouth wider, or use less draft or depth; a pit needs its own vent."),
-            ShapeChangeKind.HoleSplits => (
+            RegionChangeKind.HoleSplits => (
                 male ? "counter-splits" : "post-splits",
                 $"A {(male ? "counter (hole)" : "standing post")} is divided at its narrow place {beyond} {height}.",
                 "Widen its narrow place, or use less draft or depth."),
-            ShapeChangeKind.IslandVanishes => (
+            RegionChangeKind.IslandVanishes => (
                 male ? "island-vanishes" : "pocket-vanishes",
                 $"{(male ? "An island" : "A pocket")} shrinks to nothing {beyond} {height}.",
                 "Make it wider, or use less draft or depth, or draw the outline at the other end of the wall."),
-            ShapeChangeKind.NeckPinches => (
+            RegionChangeKind.NeckPinches => (
                 male ? "neck-pinches" : "pocket-neck-pinches",
                 $"A neck of the {part} pinches off {beyond} {height}.",
                 "Widen the neck, or use less draft or depth."),
-            ShapeChangeKind.HolesMerge => (
+            RegionChangeKind.HolesMerge => (
                 male ? "counters-merge" : "posts-merge",
                 $"The wall between two {(male ? "counters" : "standing posts")} is gone {beyond} {height}.",
                 "Set them farther apart, or use less draft or depth."),
-            ShapeChangeKind.HoleOpens => (
+            RegionChangeKind.HoleOpens => (
                 male ? "counter-opens" : "post-joins-wall",
                 $"The wall between a {(male ? "counter" : "standing post")} and the outside is gone {beyond} {height}.",
                 "Make the wall thicker, or use less draft or depth."),
             _ => throw new InvalidOperationException($"Unknown change {change.Kind}."),
         };
-        return new(id, Severity.Warning, message, remedy) { Place = change.Place, Height = change.Height, Value = change.Height };
+        return new(id, Severity.Warning, message, remedy) { Place = change.Place, Height = change.At, Value = change.At };
     }
 }

@@ -10,6 +10,9 @@ namespace BuckGen.Designs;
 /// <summary>Walks the steps from outline to design: size, stack, drafted layers, dowels, marks, findings.</summary>
 internal static class BuckDesigner
 {
+    /// <summary>How exactly the height of a change of shape is found, mm.</summary>
+    private const double HeightResolution = 0.02;
+
     public static BuckDesign Design(Outline outline, BuckSpec spec, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(outline);
@@ -41,7 +44,8 @@ internal static class BuckDesigner
         var dowels = DowelColumns.Place(blanks, solid, spec, letters, offsetter);
         var (layers, labelFindings) = LayerMarks.Complete(blanks, letters, dowels, solid, spec);
 
-        var changes = ShapeChanges.Find(shape, heights, cancellation);
+        var outward = heights.OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
+        var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
         IEnumerable<Finding> findings =
         [
             .. StackChecks.Of(plan, spec, solid, blanks),

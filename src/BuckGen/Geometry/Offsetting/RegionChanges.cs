@@ -1,0 +1,101 @@
+namespace BuckGen.Geometry.Offsetting;
+
+/// <summary>What happens to a region as it is offset farther and farther.</summary>
+internal enum RegionChangeKind
+{
+    /// <summary>Two islands grow together.</summary>
+    IslandsMerge,
+
+    /// <summary>A hole shrinks to nothing.</summary>
+    HoleCloses,
+
+    /// <summary>A bay is closed at its mouth and becomes a hole.</summary>
+    BayCloses,
+
+    /// <summary>A hole is divided by its own narrow place.</summary>
+    HoleSplits,
+
+    /// <summary>An island shrinks to nothing.</summary>
+    IslandVanishes,
+
+    /// <summary>An island is divided by its own neck.</summary>
+    NeckPinches,
+
+    /// <summary>The wall between two holes is gone.</summary>
+    HolesMerge,
+
+    /// <summary>The wall between a hole and the outside is gone.</summary>
+    HoleOpens,
+}
+
+/// <summary>One change.</summary>
+/// <param name="Kind">What happens.</param>
+/// <param name="At">The parameter at which it happens: a distance or a height, mm.</param>
+/// <param name="Place">Where it happens.</param>
+internal sealed record RegionChange(RegionChangeKind Kind, double At, Vec2 Place);
+
+/// <summary>Finds where a region that is offset step by step loses, gains, joins or divides its parts.</summary>
+internal static class RegionChanges
+{
+    /// <summary>All changes between the first parameter and the last.</summary>
+    /// <param name="at">The region at a parameter; farther on it only grows, or only shrinks.</param>
+    /// <param name="steps">Parameters to look at first, in order; between two that look alike nothing is searched.</param>
+    /// <param name="grows">True when the region grows along the steps.</param>
+    /// <param name="resolution">How exactly the parameter of a change is found, mm.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    public static List<RegionChange> Find(
+        Func<double, Region> at, IReadOnlyList<double> steps, bool grows, double resolution, CancellationToken cancellation)
+    {
+        var found = new List<RegionChange>();
+        for (var i = 0; i + 1 < steps.Count; i++) Search(steps[i], steps[i + 1]);
+        return found;
+
+        void Search(double near, double far)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var changes = Compare(at(near), at(far), grows).ToList();
+            if (changes.Count == 0) return;
+            if (Math.Abs(far - near) <= resolution)
+            {
+                found.AddRange(changes.Select(c => new RegionChange(c.Kind, (near + far) / 2, c.Place)));
+                return;
+            }
+
+            var middle = (near + far) / 2;
+            Search(near, middle);
+            Search(middle, far);
+        }
+    }
+
+    /// <summary>What differs between an outline and its offset. Growing and shrinking mirror each other.</summary>
+    private static IEnumerable<(RegionChangeKind Kind, Vec2 Place)> Compare(Region near, Region far, bool grows)
+    {
+        var (small, large) = grows ? (near, far) : (far, near);
+        foreach (var island in large.Islands)
+        {
+            var inside = small.Islands.Where(s => island.Contains(InsidePoint.Of(s))).ToArray();
+            if (inside.Length == 0) yield return (RegionChangeKind.IslandVanishes, island.Outer.Bounds.Centre);
+            for (var i = 1; i < inside.Length; i++)
+                yield return (grows ? RegionChangeKind.IslandsMerge : RegionChangeKind.NeckPinches,
+                    Closeness.Place(inside[i].Outer, inside.Take(i).Select(o => o.Outer)));
+        }
+
+        var (wide, tight) = (small.Islands.SelectMany(i => i.Holes).ToArray(), large.Islands.SelectMany(i => i.Holes).ToArray());
+        foreach (var hole in wide)
+        {
+            var inside = tight.Where(t => hole.Contains(InsidePoint.Of(t))).ToArray();
+            // Seen from a growing outline a hole without successor has closed; shrinking never makes a hole.
+            if (inside.Length == 0 && grows) yield return (RegionChangeKind.HoleCloses, hole.Bounds.Centre);
+            for (var i = 1; i < inside.Length; i++)
+                yield return (grows ? RegionChangeKind.HoleSplits : RegionChangeKind.HolesMerge,
+                    Closeness.Place(inside[i], inside.Take(i)));
+        }
+
+        foreach (var hole in tight)
+        {
+            if (wide.Any(w => w.Contains(InsidePoint.Of(hole)))) continue;
+            if (grows) yield return (RegionChangeKind.BayCloses, hole.Bounds.Centre);
+            else yield return (RegionChangeKind.HoleOpens, Closeness.Place(hole, large.Islands.Select(i => i.Outer)));
+        }
+    }
+}

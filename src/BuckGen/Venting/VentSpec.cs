@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+
+namespace BuckGen.Venting;
+
+/// <summary>Where vents go.</summary>
+public enum VentPattern
+{
+    /// <summary>Along the foot of every wall, corners first: where the sheet traps air last.</summary>
+    Walls,
+
+    /// <summary>On a square grid all over the floors, besides one in every counter, gap and pit.</summary>
+    Grid,
+
+    /// <summary>Only where the job says, besides one in every counter, gap and pit.</summary>
+    Given,
+}
+
+/// <summary>How air leaves from under the sheet. Lengths in mm.</summary>
+public sealed record VentSpec
+{
+    /// <summary>Where vents go.</summary>
+    public VentPattern Pattern { get; init; } = VentPattern.Walls;
+
+    /// <summary>Thickness of the sheet before forming; the holes are no wider than it is where it lands on them.</summary>
+    public double Gauge { get; init; } = 1;
+
+    /// <summary>Farthest two vents lie apart along a wall. 25 mm along corner lines is common practice (no source).</summary>
+    public double Spacing { get; init; } = 25;
+
+    /// <summary>Pitch of the grid, for <see cref="VentPattern.Grid"/>. 50 to 75 mm on broad flats is common practice (no source).</summary>
+    public double GridPitch { get; init; } = 50;
+
+    /// <summary>From the foot of the wall to the edge of the hole.</summary>
+    public double WallDistance { get; init; } = 0.5;
+
+    /// <summary>Diameter of the hole at the surface; null to work it out from the gauge and the depth.</summary>
+    public double? Diameter { get; init; }
+
+    /// <summary>Diameter of the relief bores below the surface layer. 3 to 6 mm is common practice (no source).</summary>
+    public double BoreDiameter { get; init; } = 5;
+
+    /// <summary>Thickness left above a relief bore that is drilled from below into the surface layer. 3 to 6 mm is common practice (no source).</summary>
+    public double FaceThickness { get; init; } = 3;
+
+    /// <summary>Least wood between a bore and an edge, a dowel or another bore.</summary>
+    public double Land { get; init; } = 2;
+
+    /// <summary>Further places for vents, in the design's coordinates.</summary>
+    public ImmutableArray<Vec2> Points { get; init; } = [];
+
+    /// <summary>Areas without vents.</summary>
+    public ImmutableArray<Bounds> KeepOut { get; init; } = [];
+}
