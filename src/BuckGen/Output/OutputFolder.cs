@@ -41,7 +41,7 @@ public static class OutputFolder
         try
         {
             using var json = JsonDocument.Parse(File.ReadAllBytes(summary));
-            if (!json.RootElement.TryGetProperty("files", out var listed) || listed.ValueKind != JsonValueKind.Array) return [];
+            if (json.RootElement.ValueKind != JsonValueKind.Object || !json.RootElement.TryGetProperty("files", out var listed) || listed.ValueKind != JsonValueKind.Array) return [];
             return [.. listed.EnumerateArray()
                 .Where(f => f.ValueKind == JsonValueKind.String).Select(f => f.GetString()!)
                 .Where(f => Path.GetFullPath(Path.Combine(root, f)).StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal))];

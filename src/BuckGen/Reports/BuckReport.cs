@@ -20,6 +20,7 @@ public sealed record BuckReport(
     string OutlineAt, string Corners, string Steps, double Shrinkage, double Tolerance)
 {
     internal static BuckReport Of(BuckDesign d) => new(
-        Words.Of(d.Spec.Kind), d.Spec.Depth, Rounded.Of(d.Plan.Depth), Rounded.Of(d.Plan.Miss), Rounded.Of(d.Height), d.Spec.Draft,
-        Words.Of(d.Spec.OutlineAt), Words.Of(d.Spec.Corners.Corners), Words.Of(d.Spec.Steps), d.Spec.Shrinkage, d.Spec.Tolerance.Chord);
+        Words.Of(d.Spec.Kind), Rounded.Of(d.Spec.Depth), Rounded.Of(d.Plan.Depth), Rounded.Of(d.Plan.Miss), Rounded.Of(d.Height), Rounded.Of(d.Spec.Draft),
+        Words.Of(d.Spec.OutlineAt), Words.Of(d.Spec.Corners.Corners), Words.Of(d.Spec.Steps), Rounded.Of(d.Spec.Shrinkage),
+        Rounded.Of(d.Spec.Tolerance.Chord));
 }

@@ -16,7 +16,7 @@ namespace BuckGen.Reports;
 /// <param name="Area">Area of its wood, dowel holes not taken off.</param>
 /// <param name="Islands">Number of separate pieces.</param>
 /// <param name="Holes">Number of holes, dowels not counted.</param>
-/// <param name="CutLength">Length cut through on the machine, dowels counted.</param>
+/// <param name="CutLength">Length of its nominal edges and dowel holes; what the machine runs differs by the kerf.</param>
 /// <param name="Bounds">Bounds of its wood.</param>
 public sealed record LayerReport(
     int Number, string Role, string Stock, double Thickness, double Bottom, double Top, string? File, double Area,
@@ -25,7 +25,6 @@ public sealed record LayerReport(
     internal static LayerReport Of(Layer layer, ImmutableArray<string> files)
     {
         var (region, dowels) = (layer.Region, layer.Parts.SelectMany(p => p.Dowels));
-        // Nominal edges; what the machine runs differs by the kerf and is summed in the plan.
         var cut = region.Perimeter + dowels.Sum(d => Math.PI * d.Diameter);
         return new(
             layer.Number, Words.Of(layer.Role), layer.Stock.Name, Rounded.Of(layer.Thickness), Rounded.Of(layer.Bottom),
