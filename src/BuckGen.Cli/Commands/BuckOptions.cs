@@ -53,22 +53,29 @@ internal sealed class BuckOptions
     private readonly Option<DxfVersion?> dxf = QuantityOption.Choice("--dxf", "Form of DXF:", DxfVersion.R12);
     private readonly Option<bool> svg = new("--svg") { Description = "Also write an SVG beside every DXF." };
 
+    private readonly VentOptions vents = new();
+
     public void AddTo(Command command)
     {
         foreach (var option in (Option[])[
                      depth, stock, sheet, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin,
                      dowel, machine, kerf, spacing, edgeMargin, dxf, svg])
             command.Add(option);
+        vents.AddTo(command);
     }
 
-    public BuckSpec Buck(ParseResult parsed, OutlineOptions reading)
+    /// <summary>The buck that is asked for.</summary>
+    /// <param name="parsed">The arguments.</param>
+    /// <param name="reading">Where the tolerances come from.</param>
+    /// <param name="withVents">True for vents even when they are not asked for.</param>
+    public BuckSpec Buck(ParseResult parsed, OutlineOptions reading, bool withVents = false)
     {
         var deep = parsed.GetValue(depth)
             ?? throw new UsageException("--depth is missing; say how deep the part is to be, such as --depth 36mm.");
         var size = parsed.GetValue(sheet) is { } text ? SheetSize(text) : null as (double Width, double Height)?;
         var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(s => StockOf(s, size)).ToImmutableArray();
         if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the sheets you have, such as --stock 12mm or --stock mdf-12.");
-        return new()
+        var buck = new BuckSpec
         {
             Kind = parsed.GetValue(kind) ?? Defaults.Kind,
             Depth = deep,
@@ -84,6 +91,7 @@ internal sealed class BuckOptions
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
         };
+        return vents.Of(parsed, buck, withVents);
     }
 
     public CuttingSpec Cutting(ParseResult parsed) =>

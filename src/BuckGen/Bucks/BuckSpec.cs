@@ -40,7 +40,8 @@ public enum Steps
 /// <summary>A plate under the whole stack.</summary>
 /// <param name="Stock">Sheet it is cut from.</param>
 /// <param name="Margin">How far it reaches beyond the foot of the buck on every side, mm.</param>
-public sealed record BasePlate(Stock Stock, double Margin = 20);
+/// <param name="Under">Sheet of a second plate below it, which carries the relief bores of the vents; null for none.</param>
+public sealed record BasePlate(Stock Stock, double Margin = 20, Stock? Under = null);
 
 /// <summary>Dowels that hold the layers in place while they are glued.</summary>
 /// <param name="Diameter">Diameter of the dowel, mm.</param>
@@ -91,6 +92,12 @@ public sealed record BuckSpec
     /// <summary>The plate under the stack; null for none.</summary>
     public BasePlate? Base { get; init; }
 
+    /// <summary>The vents; null for none. They need a base plate.</summary>
+    public VentSpec? Vents { get; init; }
+
+    /// <summary>The layer under the base that leads the air away; null for none. It needs a base plate.</summary>
+    public PlenumSpec? Plenum { get; init; }
+
     /// <summary>Wood round a cavity at its rim, mm; female only.</summary>
     public double BlockMargin { get; init; } = 25;
 
@@ -119,12 +126,15 @@ public sealed record BuckSpec
         Require(Corners.MitreLimit is >= 1 and <= 20, "mitre limit", Corners.MitreLimit, "", "from 1 to 20");
         Require(Tolerance.Chord is >= 0.0005 and <= 1, "tolerance", Tolerance.Chord, " mm", "from 0.0005 to 1 mm");
         if (Base is not null) Require(Base.Margin is >= 0 and <= 500, "base margin", Base.Margin, " mm", "from 0 to 500 mm");
+        Vents?.Validate(Base);
+        Plenum?.Validate(Base);
         if (Stock.IsDefaultOrEmpty) throw new SpecException("No stock is given; name at least one sheet thickness, such as 12mm.");
         foreach (var stock in Stock) stock.Validate();
         Base?.Stock.Validate();
+        Base?.Under?.Validate();
     }
 
-    private static void Require(bool holds, string what, double value, string unit, string range)
+    internal static void Require(bool holds, string what, double value, string unit, string range)
     {
         if (!holds) throw new SpecException(FormattableString.Invariant($"The {what} is {value}{unit}; it must be {range}."));
     }

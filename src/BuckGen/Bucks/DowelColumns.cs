@@ -5,10 +5,10 @@ using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Bucks;
 
-/// <summary>The dowel holes of every piece of every layer, with what could not be placed.</summary>
-/// <param name="Holes">For each layer and each of its islands the holes through it.</param>
+/// <summary>The dowel holes of every layer, with what could not be placed.</summary>
+/// <param name="Holes">The holes through each layer, lowest first.</param>
 /// <param name="Findings">Islands without room, or that could go on the wrong way.</param>
-internal sealed record DowelColumns(List<DowelHole>[][] Holes, ImmutableArray<Finding> Findings)
+internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableArray<Finding> Findings)
 {
     /// <summary>Places dowels in every topmost island and carries them down through all the layers beneath it.</summary>
     public static DowelColumns Place(
@@ -28,7 +28,7 @@ internal sealed record DowelColumns(List<DowelHole>[][] Holes, ImmutableArray<Fi
             }
         }
 
-        return new(holes, findings.ToImmutable());
+        return new([.. holes.Select(l => (IReadOnlyList<DowelHole>)[.. l.SelectMany(h => h)])], findings.ToImmutable());
     }
 
     private static bool IsUnderAnother(IReadOnlyList<LayerBlank> layers, int layer, int island) =>

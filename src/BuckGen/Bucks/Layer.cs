@@ -10,14 +10,23 @@ public enum LayerRole
     /// <summary>Part of the drafted wall.</summary>
     Wall,
 
-    /// <summary>The plate under the stack.</summary>
+    /// <summary>A plate under the stack.</summary>
     Base,
+
+    /// <summary>What keeps the base plate off the former's platen and lets the air through.</summary>
+    Plenum,
 }
 
 /// <summary>A hole for a dowel.</summary>
 /// <param name="Centre">Its centre.</param>
 /// <param name="Diameter">Diameter of the hole, mm.</param>
 public sealed record DowelHole(Vec2 Centre, double Diameter);
+
+/// <summary>A hole through which air leaves.</summary>
+/// <param name="Centre">Its centre.</param>
+/// <param name="Diameter">Diameter, mm.</param>
+/// <param name="IsBore">True for a relief bore, false for the narrow hole at the surface.</param>
+public sealed record VentHole(Vec2 Centre, double Diameter, bool IsBore);
 
 /// <summary>Lettering on a part.</summary>
 /// <param name="Text">The layer's number and the island's letter: "3A".</param>
@@ -29,8 +38,10 @@ public sealed record Label(string Text, ImmutableArray<Stroke> Strokes, Bounds B
 /// <param name="Letter">The island's letter, the same in every layer it reaches.</param>
 /// <param name="Shape">What is cut out of the sheet, nominal size, without dowel holes.</param>
 /// <param name="Dowels">Dowel holes through this piece.</param>
+/// <param name="Vents">Vents and relief bores through this piece.</param>
 /// <param name="Label">Its lettering; null when it could not fit.</param>
-public sealed record LayerPart(string Letter, Island Shape, ImmutableArray<DowelHole> Dowels, Label? Label);
+public sealed record LayerPart(
+    string Letter, Island Shape, ImmutableArray<DowelHole> Dowels, ImmutableArray<VentHole> Vents, Label? Label);
 
 /// <summary>One layer of the stack: straight walls, cut from one sheet.</summary>
 /// <param name="Number">1 for the lowest.</param>

@@ -13,7 +13,7 @@ internal static class LayerMarks
     private const double SameLine = 0.02;
 
     public static (ImmutableArray<Layer> Layers, List<Finding> Findings) Complete(
-        IReadOnlyList<LayerBlank> blanks, string[][] letters, DowelColumns dowels, StackedSolid solid, BuckSpec spec)
+        IReadOnlyList<LayerBlank> blanks, string[][] letters, IReadOnlyList<DowelHole>[] dowels, IReadOnlyList<VentHole>[] vents, StackedSolid solid, BuckSpec spec)
     {
         var layers = ImmutableArray.CreateBuilder<Layer>(blanks.Count);
         var findings = new List<Finding>();
@@ -26,20 +26,23 @@ internal static class LayerMarks
                 ? NotYetDrawn(solid.At(blank.Top).Loops, edges)
                 : [];
             // With steps outside, the layer above stands on the sand-to line: one line serves for both.
-            var glueUp = NotYetDrawn(above.Loops, new SegmentIndex([.. blank.Wood.Segments, .. sandTo.SelectMany(l => l.Segments)]));
+            // The base hides a plenum wholly: there is nothing to glue up to.
+            var glueUp = blank.Role == LayerRole.Plenum ? [] : NotYetDrawn(above.Loops, new SegmentIndex([.. blank.Wood.Segments, .. sandTo.SelectMany(l => l.Segments)]));
             var parts = ImmutableArray.CreateBuilder<LayerPart>(blank.Wood.Islands.Length);
             for (var i = 0; i < blank.Wood.Islands.Length; i++)
             {
-                var (piece, holes, letter) = (blank.Wood.Islands[i], dowels.Holes[n][i], letters[n][i]);
-                var obstacles = new SegmentIndex(
-                    [.. blank.Wood.Segments, .. sandTo.Concat(glueUp).Concat(holes.Select(h => Loop.Circle(h.Centre, h.Diameter / 2)))
-                        .SelectMany(l => l.Segments)]);
+                var (piece, letter) = (blank.Wood.Islands[i], letters[n][i]);
+                var holes = dowels[n].Where(d => piece.Contains(d.Centre)).ToImmutableArray();
+                var bores = vents[n].Where(v => piece.Contains(v.Centre)).ToImmutableArray();
+                var round = holes.Select(h => Loop.Circle(h.Centre, h.Diameter / 2))
+                    .Concat(bores.Select(b => Loop.Circle(b.Centre, b.Diameter / 2)));
+                var obstacles = new SegmentIndex([.. blank.Wood.Segments, .. sandTo.Concat(glueUp).Concat(round).SelectMany(l => l.Segments)]);
                 var hidden = new Region([.. above.Islands.Where(a => piece.Contains(InsidePoint.Of(a)))]);
                 var text = blank.Number.ToString(CultureInfo.InvariantCulture) + letter;
                 var label = LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, hidden)
                     ?? LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, Region.Empty);
                 if (label is null) findings.Add(NoRoom(text, piece, blank));
-                parts.Add(new(letter, piece, [.. holes], label));
+                parts.Add(new(letter, piece, holes, bores, label));
             }
 
             layers.Add(new(blank.Number, blank.Role, blank.Stock, blank.Bottom, blank.Top,

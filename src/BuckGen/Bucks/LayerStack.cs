@@ -12,9 +12,13 @@ internal static class LayerStack
     public static List<LayerBlank> Build(StackedSolid solid, BuckSpec spec, StackPlan plan, CancellationToken cancellation)
     {
         var layers = new List<LayerBlank>();
-        if (spec.Base is { } plate)
-            layers.Add(new(1, LayerRole.Base, plate.Stock, 0, plate.Stock.Thickness, solid.BasePlate(plate)));
-        var bottom = solid.Shape.Foot;
+        var bottom = 0.0;
+        foreach (var (role, stock) in Plates(spec))
+        {
+            layers.Add(new(layers.Count + 1, role, stock, bottom, bottom + stock.Thickness, solid.BasePlate(spec.Base!)));
+            bottom += stock.Thickness;
+        }
+
         foreach (var stock in plan.Sheets)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -26,6 +30,14 @@ internal static class LayerStack
         }
 
         return layers;
+    }
+
+    /// <summary>What lies under the drafted layers, lowest first.</summary>
+    public static IEnumerable<(LayerRole Role, Stock Stock)> Plates(BuckSpec spec)
+    {
+        if (spec.Plenum is { } plenum) yield return (LayerRole.Plenum, plenum.Stock);
+        if (spec.Base?.Under is { } under) yield return (LayerRole.Base, under);
+        if (spec.Base is { } plate) yield return (LayerRole.Base, plate.Stock);
     }
 
     /// <summary>The height whose outline a straight-cut layer is given. There is always more wood lower down.</summary>

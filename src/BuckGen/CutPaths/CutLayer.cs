@@ -6,6 +6,9 @@ public enum CutLayer
     /// <summary>Drawn on the surface, not cut through.</summary>
     Mark,
 
+    /// <summary>A vent or a relief bore.</summary>
+    Vent,
+
     /// <summary>A dowel hole.</summary>
     Dowel,
 
@@ -23,6 +26,7 @@ public static class CutLayers
     public static string Name(this CutLayer layer) => layer switch
     {
         CutLayer.Mark => "MARK",
+        CutLayer.Vent => "VENT",
         CutLayer.Dowel => "DOWEL",
         CutLayer.CutInner => "CUT_INNER",
         CutLayer.CutOuter => "CUT_OUTER",
@@ -33,6 +37,7 @@ public static class CutLayers
     public static int ColourNumber(this CutLayer layer) => layer switch
     {
         CutLayer.Mark => 42,
+        CutLayer.Vent => 202,
         CutLayer.Dowel => 112,
         CutLayer.CutInner => 152,
         CutLayer.CutOuter => 7,
@@ -43,6 +48,7 @@ public static class CutLayers
     public static string StrokeColour(this CutLayer layer) => layer switch
     {
         CutLayer.Mark => "#b07a2a",
+        CutLayer.Vent => "#8a3ffc",
         CutLayer.Dowel => "#007d79",
         CutLayer.CutInner => "#1f5fbf",
         CutLayer.CutOuter => "#161616",

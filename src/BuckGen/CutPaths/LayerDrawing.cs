@@ -15,6 +15,7 @@ public static class LayerDrawing
             .. layer.SandTo.Select(l => CutPath.Of(CutLayer.Mark, l)),
             .. layer.GlueUp.Select(l => CutPath.Of(CutLayer.Mark, l)),
             .. layer.Parts.SelectMany(p => p.Label?.Strokes ?? []).Select(s => CutPath.Of(CutLayer.Mark, s)),
+            .. layer.Parts.SelectMany(p => p.Vents).Select(v => CutPath.Of(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2))),
             .. layer.Parts.SelectMany(p => p.Dowels)
                 .Select(d => CutPath.Of(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2))),
             .. layer.Parts.SelectMany(p => p.Shape.Holes).Select(h => CutPath.Of(CutLayer.CutInner, h)),

@@ -3,6 +3,7 @@ using BuckGen.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
+using BuckGen.Venting;
 
 namespace BuckGen.Designs;
 
@@ -11,10 +12,11 @@ namespace BuckGen.Designs;
 /// <param name="Spec">What was asked for.</param>
 /// <param name="Plan">The sheets chosen and the depth that results.</param>
 /// <param name="Layers">The layers, lowest first.</param>
+/// <param name="Vents">The vents; null when none are asked for.</param>
 /// <param name="Footprint">The designed outline at the foot of the wall: where the formed part meets its flange.</param>
 /// <param name="Findings">What its maker should know, in order of height.</param>
 public sealed record BuckDesign(
-    Outline Outline, BuckSpec Spec, StackPlan Plan, ImmutableArray<Layer> Layers, Region Footprint, ImmutableArray<Finding> Findings)
+    Outline Outline, BuckSpec Spec, StackPlan Plan, ImmutableArray<Layer> Layers, VentDesign? Vents, Region Footprint, ImmutableArray<Finding> Findings)
 {
     /// <summary>Height of the whole stack, base plate included, mm.</summary>
     public double Height => Layers.IsEmpty ? 0 : Layers[^1].Top;

@@ -4,6 +4,7 @@ using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Outlines;
+using BuckGen.Venting;
 
 namespace BuckGen.Designs;
 
@@ -33,16 +34,23 @@ internal static class BuckDesigner
     {
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
         var plan = StackPlan.Choose(spec.Depth, spec.Stock, spec.DepthTolerance);
-        var foot = spec.Base?.Stock.Thickness ?? 0;
+        var foot = LayerStack.Plates(spec).Aggregate(0.0, (height, plate) => height + plate.Stock.Thickness);
         var heights = Heights(plan, foot).ToArray();
         var shape = new DraftedShape(Enlarged(outline.Region, spec.Shrinkage), spec, foot, heights[^1], offsetter);
         shape.Prepare(heights, cancellation);
         var solid = new StackedSolid(shape, spec);
 
         var blanks = LayerStack.Build(solid, spec, plan, cancellation);
-        var letters = IslandLetters.Assign(blanks);
-        var dowels = DowelColumns.Place(blanks, solid, spec, letters, offsetter);
-        var (layers, labelFindings) = LayerMarks.Complete(blanks, letters, dowels, solid, spec);
+        // A plenum is shaped last, round the bores, and lies flush under the base: it takes no part in the rest.
+        var upper = blanks.Where(b => b.Role != LayerRole.Plenum).ToArray();
+        var dowels = DowelColumns.Place(upper, solid, spec, IslandLetters.Assign(upper), offsetter);
+        var vents = spec.Vents is { } wanted
+            ? VentDesign.Of(upper, dowels.Holes.SelectMany(h => h), solid, spec, wanted, offsetter)
+            : null;
+        blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents) : b)];
+        var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
+        var (layers, labelFindings) = LayerMarks.Complete(
+            blanks, IslandLetters.Assign(blanks), holes, VentHoles.Of(blanks, vents), solid, spec);
 
         var outward = heights.OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
@@ -51,10 +59,11 @@ internal static class BuckDesigner
             .. StackChecks.Of(plan, spec, solid, blanks),
             .. ShapeChangeFindings.Of(changes, spec),
             .. dowels.Findings,
+            .. vents?.Findings ?? [],
             .. labelFindings,
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
-        return new(outline, spec, plan, layers, flange,
+        return new(outline, spec, plan, layers, vents, flange,
             [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)]);
     }
 

@@ -12,7 +12,7 @@ namespace BuckGen.Jobs;
 /// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
 public static class JobFile
 {
-    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "cutting", "output"];
+    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "plenum", "cutting", "output"];
 
     /// <summary>Reads a job.</summary>
     /// <param name="text">The file's text.</param>
@@ -42,7 +42,11 @@ public static class JobFile
             title,
             outline.RequiredText("file"),
             new(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")]),
-            ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance),
+            ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance) with
+            {
+                Vents = VentTables.Vents(tables.GetValueOrDefault("vents")),
+                Plenum = VentTables.Plenum(tables.GetValueOrDefault("plenum"), sheets),
+            },
             ReadCutting(Table("cutting")),
             new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false)));
         foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();
@@ -105,10 +109,8 @@ public static class JobFile
 
     private static BasePlate ReadBase(JobTable table, ImmutableArray<Stock> stock)
     {
-        var name = table.RequiredText("stock");
-        var found = stock.FirstOrDefault(s => s.Name == name)
-            ?? throw table.Fault(table.Line, $"the base's stock \"{name}\" is not one of the job's: {string.Join(", ", stock.Select(s => s.Name))}");
-        return new(found, table.Length("margin", new BasePlate(found).Margin));
+        var found = table.Sheet("stock", stock);
+        return new(found, table.Length("margin", new BasePlate(found).Margin), table.Has("under") ? table.Sheet("under", stock) : null);
     }
 
     private static CuttingSpec ReadCutting(JobTable table)

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using BuckGen.Bucks;
 using BuckGen.Quantities;
 using Tomlyn.Syntax;
 
@@ -21,6 +23,13 @@ internal sealed class JobTable(string file, string name, int line)
     public string Text(string key, string otherwise) => Take(key) is not { } found
         ? otherwise
         : found.Value as string ?? throw Fault(found.Line, $"\"{key}\" must be text in quotes");
+
+    /// <summary>True when the key is given.</summary>
+    public bool Has(string key)
+    {
+        asked.Add(key);
+        return values.ContainsKey(key);
+    }
 
     public string RequiredText(string key) =>
         values.ContainsKey(key) ? Text(key, "") : throw Fault(line, $"{Place}\"{key}\" is missing; add {key} = \"...\"");
@@ -62,6 +71,16 @@ internal sealed class JobTable(string file, string name, int line)
                 : throw Fault(found.Line, $"\"{key}\" must be two lengths, such as [\"600mm\", \"400mm\"]");
     }
 
+    /// <summary>A list of equally many lengths in brackets each.</summary>
+    public ImmutableArray<double[]> LengthLists(string key, int count, string example)
+    {
+        if (Take(key) is not { } found) return [];
+        var rows = (found.Value as object?[])?.Select(row => Lengths(row, count)).ToArray();
+        return rows is not null && Array.TrueForAll(rows, r => r is not null)
+            ? [.. rows.Select(r => r!)]
+            : throw Fault(found.Line, $"\"{key}\" must be a list such as {example}");
+    }
+
     /// <summary>A list of texts.</summary>
     public string[] Texts(string key)
     {
@@ -69,6 +88,14 @@ internal sealed class JobTable(string file, string name, int line)
         return found.Value is object?[] list && list.All(v => v is string)
             ? [.. list.Cast<string>()]
             : throw Fault(found.Line, $"\"{key}\" must be a list of texts, such as [\"CUT\"]");
+    }
+
+    /// <summary>One of the job's sheets, by its name.</summary>
+    public Stock Sheet(string key, ImmutableArray<Stock> stock)
+    {
+        var wanted = RequiredText(key);
+        return stock.FirstOrDefault(s => s.Name == wanted)
+            ?? throw Fault(line, $"{Place}the stock \"{wanted}\" is not one of the job's: {string.Join(", ", stock.Select(s => s.Name))}");
     }
 
     /// <summary>Refuses what nobody asked for, with the words that would have been understood.</summary>
@@ -99,6 +126,15 @@ internal sealed class JobTable(string file, string name, int line)
     {
         asked.Add(key);
         return values.TryGetValue(key, out var found) ? found : null;
+    }
+
+    private static double[]? Lengths(object? row, int count)
+    {
+        if (row is not object?[] cells || cells.Length != count) return null;
+        var lengths = new double[count];
+        for (var i = 0; i < count; i++)
+            if (!QuantityText.TryLength(AsText(cells[i]), out lengths[i])) return null;
+        return lengths;
     }
 
     private static string? AsText(object? value) => value as string ?? Convert.ToString(value, CultureInfo.InvariantCulture);

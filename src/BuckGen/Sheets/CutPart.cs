@@ -14,6 +14,8 @@ namespace BuckGen.Sheets;
 /// <param name="Area">Area of the finished piece, mm².</param>
 public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> Paths, Bounds Bounds, double Area)
 {
+    private const double CrossArm = 1;
+
     /// <summary>Number of holes that are cut, dowels not counted.</summary>
     public int HoleCount => Paths.Count(p => p.Layer == CutLayer.CutInner);
 
@@ -22,10 +24,11 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
 
     /// <summary>The pieces of a layer.</summary>
     /// <param name="layer">The layer.</param>
-    /// <param name="compensation">How far edges are moved into the waste, mm.</param>
+    /// <param name="spec">How they are cut.</param>
     /// <param name="offsetter">Moves the edges.</param>
-    internal static IEnumerable<CutPart> Of(Layer layer, double compensation, IOffsetter offsetter)
+    internal static IEnumerable<CutPart> Of(Layer layer, CuttingSpec spec, IOffsetter offsetter)
     {
+        var (compensation, smallest) = (spec.Compensation, spec.SmallestHole(layer.Thickness));
         foreach (var part in layer.Parts)
         {
             var cut = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round).Islands[0];
@@ -34,6 +37,9 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
             [
                 .. marks.Select(l => CutPath.Of(CutLayer.Mark, l)),
                 .. (part.Label?.Strokes ?? []).Select(s => CutPath.Of(CutLayer.Mark, s)),
+                .. part.Vents.Where(v => v.Diameter < smallest).SelectMany(v => Cross(v.Centre)),
+                .. part.Vents.Where(v => v.Diameter >= smallest)
+                    .Select(v => CutPath.Of(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2 - compensation))),
                 .. part.Dowels.Select(d => CutPath.Of(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2 - compensation))),
                 .. cut.Holes.Select(h => CutPath.Of(CutLayer.CutInner, h)),
                 CutPath.Of(CutLayer.CutOuter, cut.Outer),
@@ -42,6 +48,13 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
             yield return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area);
         }
     }
+
+    /// <summary>A small cross to set a drill on, where the machine can't make the hole itself.</summary>
+    private static IEnumerable<CutPath> Cross(Vec2 p) =>
+    [
+        new(CutLayer.Mark, [new(p - new Vec2(CrossArm, 0), p + new Vec2(CrossArm, 0))], false),
+        new(CutLayer.Mark, [new(p - new Vec2(0, CrossArm), p + new Vec2(0, CrossArm))], false),
+    ];
 
     /// <summary>True when most of a line lies on the piece, though it may start on its edge.</summary>
     private static bool IsOn(LayerPart part, Loop line) =>

@@ -34,10 +34,11 @@ public sealed record CutPlan(
             throw new SpecException(FormattableString.Invariant(
                 $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
         var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
-        var parts = design.Layers.SelectMany(l => CutPart.Of(l, spec.Compensation, offsetter)).ToArray();
+        var parts = design.Layers.SelectMany(l => CutPart.Of(l, spec, offsetter)).ToArray();
         var holes = design.Layers.SelectMany(l => l.Parts).Select(p => p.Shape.Holes.Length);
         var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
+        findings.AddRange(design.Layers.Select(l => DrillByHand(l, spec)).OfType<Finding>());
         findings.AddRange(parts.Zip(holes).Where(p => p.First.HoleCount != p.Second).Select(p => NarrowerThanKerf(p.First, spec)));
         foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
         {
@@ -56,6 +57,21 @@ public sealed record CutPlan(
         {
             Place = part.Bounds.Centre, Limit = spec.Kerf,
         };
+
+    private static Finding? DrillByHand(Layer layer, CuttingSpec spec)
+    {
+        var smallest = spec.SmallestHole(layer.Thickness);
+        var narrow = layer.Parts.SelectMany(p => p.Vents).Where(v => v.Diameter < smallest).ToArray();
+        return narrow.Length == 0
+            ? null
+            : new("vents-drill-by-hand", Severity.Note,
+                FormattableString.Invariant(
+                    $"{narrow.Length} holes of {narrow[0].Diameter:0.##} mm in layer {layer.Number} are narrower than the machine makes through {layer.Thickness:0.##} mm ({smallest:0.##} mm); they are marked with crosses."),
+                "Drill them by the drill map, or use a thinner sheet for the surface of the base.")
+            {
+                Height = layer.Top, Value = narrow[0].Diameter, Limit = smallest, Source = "common practice, no source",
+            };
+    }
 
     private static Finding TooLarge(CutPart part, CuttingSpec spec) =>
         new("part-larger-than-stock", part.Stock.SizeIsAssumed ? Severity.Warning : Severity.Error,

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
 
-namespace BuckGen.Venting;
+namespace BuckGen.Bucks;
 
 /// <summary>Where vents go.</summary>
 public enum VentPattern
@@ -51,4 +51,17 @@ public sealed record VentSpec
 
     /// <summary>Areas without vents.</summary>
     public ImmutableArray<Bounds> KeepOut { get; init; } = [];
+
+    internal void Validate(BasePlate? plate)
+    {
+        if (plate is null) throw new SpecException("Vents need a base plate to open on; add a base.");
+        BuckSpec.Require(Gauge is >= 0.1 and <= 25, "gauge of the sheet", Gauge, " mm", "from 0.1 to 25 mm");
+        BuckSpec.Require(Spacing is >= 5 and <= 500, "spacing of vents", Spacing, " mm", "from 5 to 500 mm");
+        BuckSpec.Require(GridPitch is >= 5 and <= 500, "pitch of the vent grid", GridPitch, " mm", "from 5 to 500 mm");
+        BuckSpec.Require(WallDistance is >= 0 and <= 20, "distance of vents from the wall", WallDistance, " mm", "from 0 to 20 mm");
+        if (Diameter is { } d) BuckSpec.Require(d is >= 0.2 and <= 10, "diameter of vents", d, " mm", "from 0.2 to 10 mm");
+        BuckSpec.Require(BoreDiameter is >= 1 and <= 30, "diameter of relief bores", BoreDiameter, " mm", "from 1 to 30 mm");
+        BuckSpec.Require(FaceThickness is >= 0.5 and <= 50, "thickness left over a relief bore", FaceThickness, " mm", "from 0.5 to 50 mm");
+        BuckSpec.Require(Land is >= 0.5 and <= 50, "land round bores", Land, " mm", "from 0.5 to 50 mm");
+    }
 }

@@ -1,0 +1,43 @@
+using System.CommandLine;
+using BuckGen.Bucks;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>What can be said on the command line of how air leaves; a job file can say more.</summary>
+internal sealed class VentOptions
+{
+    private static readonly VentSpec Defaults = new();
+
+    private readonly Option<VentPattern?> pattern = QuantityOption.Choice("--vents", "Place vents (needs --base):", Defaults.Pattern);
+    private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet; holes are no wider than it ends up.", Defaults.Gauge);
+    private readonly Option<double?> spacing = QuantityOption.Length("--vent-spacing", "Farthest two vents lie apart along a wall.", Defaults.Spacing);
+    private readonly Option<double?> diameter = QuantityOption.Length("--vent-diameter", "Diameter of the vents instead of the one worked out.");
+    private readonly Option<double?> bore = QuantityOption.Length("--bore", "Diameter of the relief bores.", Defaults.BoreDiameter);
+    private readonly Option<PlenumKind?> plenum = QuantityOption.Choice(
+        "--plenum", "A layer under the base that leads the air away, of the base's sheet (needs --base):", PlenumKind.Channels);
+
+    public void AddTo(Command command)
+    {
+        foreach (var option in (Option[])[pattern, gauge, spacing, diameter, bore, plenum]) command.Add(option);
+    }
+
+    /// <summary>The spec with vents when they are asked for, or when the command is about nothing else.</summary>
+    public BuckSpec Of(ParseResult parsed, BuckSpec buck, bool always)
+    {
+        if (always && buck.Base is null) buck = buck with { Base = new(buck.Stock.MaxBy(s => s.Thickness)!) };
+        return buck with
+        {
+            Vents = always || parsed.GetValue(pattern) is not null
+                ? Defaults with
+                {
+                    Pattern = parsed.GetValue(pattern) ?? Defaults.Pattern,
+                    Gauge = parsed.GetValue(gauge) ?? Defaults.Gauge,
+                    Spacing = parsed.GetValue(spacing) ?? Defaults.Spacing,
+                    Diameter = parsed.GetValue(diameter),
+                    BoreDiameter = parsed.GetValue(bore) ?? Defaults.BoreDiameter,
+                }
+                : null,
+            Plenum = parsed.GetValue(plenum) is { } kind ? new(buck.Base?.Stock ?? buck.Stock[0], kind) : null,
+        };
+    }
+}

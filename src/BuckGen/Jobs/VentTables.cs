@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+using BuckGen.Geometry;
+
+namespace BuckGen.Jobs;
+
+/// <summary>Reads the tables of a job file that tell how air leaves.</summary>
+internal static class VentTables
+{
+    /// <summary>The table [vents]; null when the job has none.</summary>
+    public static VentSpec? Vents(JobTable? table)
+    {
+        if (table is null) return null;
+        var defaults = new VentSpec();
+        return new()
+        {
+            Pattern = table.Choice("pattern", defaults.Pattern),
+            Gauge = table.Length("gauge", defaults.Gauge),
+            Spacing = table.Length("spacing", defaults.Spacing),
+            GridPitch = table.Length("grid-pitch", defaults.GridPitch),
+            WallDistance = table.Length("wall-distance", defaults.WallDistance),
+            Diameter = table.OptionalLength("diameter"),
+            BoreDiameter = table.Length("bore", defaults.BoreDiameter),
+            FaceThickness = table.Length("face-thickness", defaults.FaceThickness),
+            Land = table.Length("land", defaults.Land),
+            Points = [.. table.LengthLists("points", 2, "[[\"10mm\", \"20mm\"]]").Select(p => new Vec2(p[0], p[1]))],
+            KeepOut = [.. table.LengthLists("keep-out", 4, "[[\"0mm\", \"0mm\", \"30mm\", \"20mm\"]]")
+                .Select(k => Bounds.Of(new(k[0], k[1]), new(k[2], k[3])))],
+        };
+    }
+
+    /// <summary>The table [plenum]; null when the job has none.</summary>
+    public static PlenumSpec? Plenum(JobTable? table, ImmutableArray<Stock> stock)
+    {
+        if (table is null) return null;
+        var defaults = new PlenumSpec(stock[0]);
+        return new(table.Sheet("stock", stock), table.Choice("kind", defaults.Kind))
+        {
+            Width = table.Length("width", defaults.Width),
+            PortDiameter = table.Length("port-diameter", defaults.PortDiameter),
+            LargestBow = table.Length("largest-bow", defaults.LargestBow),
+            Port = table.Size("port") is { } port ? new Vec2(port.Width, port.Height) : null,
+        };
+    }
+}

@@ -1,0 +1,49 @@
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.OverlayNG;
+
+namespace BuckGen.Venting;
+
+/// <summary>A plate in which channels join every bore to the port.</summary>
+internal static class PlenumChannels
+{
+    /// <summary>The plate with the channels cut out.</summary>
+    /// <param name="plate">The plate.</param>
+    /// <param name="bores">Centres of the bores above it.</param>
+    /// <param name="port">Where the air goes.</param>
+    /// <param name="width">Width of the channels, mm.</param>
+    /// <param name="portDiameter">Diameter of the opening at the port, mm.</param>
+    /// <param name="chord">Largest distance, mm, between the channels' round ends and the arcs that stand for them.</param>
+    public static Region Cut(Region plate, IReadOnlyList<Vec2> bores, Vec2 port, double width, double portDiameter, double chord)
+    {
+        var factory = new GeometryFactory();
+        var ways = ShortestTree([port, .. bores]).Select(w => factory.CreateLineString([ToCoordinate(w.From), ToCoordinate(w.To)]));
+        var quarter = (int)Math.Ceiling(Math.PI / 4 / Math.Acos(1 - chord / Math.Max(width, portDiameter)));
+        var channels = OverlayNGRobust.Union(
+        [
+            .. ways.Select(w => w.Buffer(width / 2, quarter)),
+            factory.CreatePoint(ToCoordinate(port)).Buffer(portDiameter / 2, quarter),
+        ]);
+        var wood = OverlayNGRobust.Overlay(PolygonConversion.ToGeometry(plate, chord), channels, NetTopologySuite.Operation.Overlay.SpatialFunction.Difference);
+        return PolygonConversion.FromGeometry(wood, chord);
+    }
+
+    /// <summary>The shortest set of straight ways that joins all points (Prim's algorithm).</summary>
+    private static IEnumerable<(Vec2 From, Vec2 To)> ShortestTree(IReadOnlyList<Vec2> points)
+    {
+        var nearest = new int[points.Count];
+        var joined = new bool[points.Count];
+        joined[0] = true;
+        for (var n = 1; n < points.Count; n++)
+        {
+            var next = Enumerable.Range(0, points.Count).Where(i => !joined[i]).MinBy(i => points[i].DistanceTo(points[nearest[i]]));
+            joined[next] = true;
+            yield return (points[nearest[next]], points[next]);
+            for (var i = 0; i < points.Count; i++)
+                if (!joined[i] && points[i].DistanceTo(points[next]) < points[i].DistanceTo(points[nearest[i]])) nearest[i] = next;
+        }
+    }
+
+    private static Coordinate ToCoordinate(Vec2 p) => new(p.X, p.Y);
+}
