@@ -13,6 +13,8 @@ internal static class PlanPrinter
         console.WriteLine(Text($"{summary.Title}: {buck.Kind} buck, {buck.Draft:0.##} degrees of draft, to size at the {buck.OutlineAt}"));
         console.WriteLine(Text($"Depth {buck.Depth:0.##} mm (wanted {buck.DepthWanted:0.##}, off by {buck.DepthMiss:+0.##;-0.##;0}); stack {buck.Height:0.##} mm high"));
         console.WriteLine(Text($"Footprint {summary.Footprint.Width:0.0} x {summary.Footprint.Height:0.0} mm; {summary.CutLength / 1000:0.00} m to cut"));
+        if (summary.Air is { } air)
+            console.WriteLine(Text($"{air.VentsPlaced} vents of {summary.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm, ruled by the {air.RuledBy}; {air.Volume:0.##} L of air leave in {(air.Seconds is { } s ? Text($"{s:0.##} s") : "more than a minute")}"));
         OutlinePrinter.PrintRemarks(console, summary.Outline);
         console.WriteLine();
         console.Write(Layers(summary));

@@ -35,6 +35,9 @@ public sealed record PlenumSpec(Stock Stock, PlenumKind Kind = PlenumKind.Channe
         BuckSpec.Require(Width is >= 3 and <= 100, "width of plenum channels and feet", Width, " mm", "from 3 to 100 mm");
         BuckSpec.Require(PortDiameter is >= 3 and <= 200, "diameter of the port", PortDiameter, " mm", "from 3 to 200 mm");
         BuckSpec.Require(LargestBow is >= 0.01 and <= 5, "largest bow of the base", LargestBow, " mm", "from 0.01 to 5 mm");
+        BuckSpec.Require(
+            (plate.Under ?? plate.Stock).Thickness is >= 2.5 and <= 45, "thickness of the base over a plenum",
+            (plate.Under ?? plate.Stock).Thickness, " mm", "from 2.5 to 45 mm");
         Stock.Validate();
     }
 }

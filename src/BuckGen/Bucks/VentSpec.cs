@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
+using BuckGen.Physics.Air;
 
 namespace BuckGen.Bucks;
 
@@ -46,6 +47,9 @@ public sealed record VentSpec
     /// <summary>Least wood between a bore and an edge, a dowel or another bore.</summary>
     public double Land { get; init; } = 2;
 
+    /// <summary>What draws the air out, and how fast it should go.</summary>
+    public AirFlowSpec Air { get; init; } = new();
+
     /// <summary>Further places for vents, in the design's coordinates.</summary>
     public ImmutableArray<Vec2> Points { get; init; } = [];
 
@@ -62,6 +66,15 @@ public sealed record VentSpec
         if (Diameter is { } d) BuckSpec.Require(d is >= 0.2 and <= 10, "diameter of vents", d, " mm", "from 0.2 to 10 mm");
         BuckSpec.Require(BoreDiameter is >= 1 and <= 30, "diameter of relief bores", BoreDiameter, " mm", "from 1 to 30 mm");
         BuckSpec.Require(FaceThickness is >= 0.5 and <= 50, "thickness left over a relief bore", FaceThickness, " mm", "from 0.5 to 50 mm");
+        try
+        {
+            Air.Validate();
+        }
+        catch (ArgumentOutOfRangeException outOfRange)
+        {
+            throw new SpecException(outOfRange.Message.Split('\n')[0]);
+        }
+
         BuckSpec.Require(Land is >= 0.5 and <= 50, "land round bores", Land, " mm", "from 0.5 to 50 mm");
     }
 }

@@ -44,13 +44,13 @@ internal static class BuckDesigner
         // A plenum is shaped last, round the bores, and lies flush under the base: it takes no part in the rest.
         var upper = blanks.Where(b => b.Role != LayerRole.Plenum).ToArray();
         var dowels = DowelColumns.Place(upper, solid, spec, IslandLetters.Assign(upper), offsetter);
-        var vents = spec.Vents is { } wanted
-            ? VentDesign.Of(upper, dowels.Holes.SelectMany(h => h), solid, spec, wanted, offsetter)
+        var vents = spec.Vents is not null
+            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, spec, offsetter)
             : null;
         blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents) : b)];
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
         var (layers, labelFindings) = LayerMarks.Complete(
-            blanks, IslandLetters.Assign(blanks), holes, VentHoles.Of(blanks, vents), solid, spec);
+            blanks, IslandLetters.Assign(blanks), holes, LayerVents.Of(blanks, vents), solid, spec);
 
         var outward = heights.OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
@@ -60,6 +60,7 @@ internal static class BuckDesigner
             .. ShapeChangeFindings.Of(changes, spec),
             .. dowels.Findings,
             .. vents?.Findings ?? [],
+            .. PlenumChecks.Of(spec, blanks),
             .. labelFindings,
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);

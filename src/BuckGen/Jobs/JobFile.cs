@@ -12,7 +12,7 @@ namespace BuckGen.Jobs;
 /// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
 public static class JobFile
 {
-    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "plenum", "cutting", "output"];
+    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "cutting", "output"];
 
     /// <summary>Reads a job.</summary>
     /// <param name="text">The file's text.</param>
@@ -44,7 +44,7 @@ public static class JobFile
             new(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")]),
             ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance) with
             {
-                Vents = VentTables.Vents(tables.GetValueOrDefault("vents")),
+                Vents = VentTables.Vents(tables.GetValueOrDefault("vents"), Table("vacuum")),
                 Plenum = VentTables.Plenum(tables.GetValueOrDefault("plenum"), sheets),
             },
             ReadCutting(Table("cutting")),

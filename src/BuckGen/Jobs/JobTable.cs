@@ -47,10 +47,14 @@ internal sealed class JobTable(string file, string name, int line)
 
     public double Angle(string key, double otherwise) => Quantity(key, QuantityText.TryAngle, "an angle such as \"5deg\"") ?? otherwise;
 
+    public double? OptionalPressure(string key) => Quantity(key, QuantityText.TryPressure, "a pressure such as \"70kPa\" or \"20inHg\"");
+
+    public double? OptionalNumber(string key) => Quantity(key, TryNumber, "a number");
+
     public double PerCent(string key, double otherwise) => Quantity(key, QuantityText.TryPerCent, "a share such as \"0.5%\"") ?? otherwise;
 
     public double Number(string key, double otherwise) =>
-        Quantity(key, (string? t, out double v) => double.TryParse(t, NumberStyles.Float, CultureInfo.InvariantCulture, out v), "a number") ?? otherwise;
+        OptionalNumber(key) ?? otherwise;
 
     /// <summary>One of the words of an enumeration, in lower case.</summary>
     public T Choice<T>(string key, T otherwise) where T : struct, Enum
@@ -127,6 +131,9 @@ internal sealed class JobTable(string file, string name, int line)
         asked.Add(key);
         return values.TryGetValue(key, out var found) ? found : null;
     }
+
+    private static bool TryNumber(string? text, out double value) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value);
 
     private static double[]? Lengths(object? row, int count)
     {

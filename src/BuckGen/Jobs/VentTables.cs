@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Geometry;
+using BuckGen.Physics.Air;
 
 namespace BuckGen.Jobs;
 
@@ -8,8 +9,9 @@ namespace BuckGen.Jobs;
 internal static class VentTables
 {
     /// <summary>The table [vents]; null when the job has none.</summary>
-    public static VentSpec? Vents(JobTable? table)
+    public static VentSpec? Vents(JobTable? table, JobTable vacuum)
     {
+        var air = Air(vacuum);
         if (table is null) return null;
         var defaults = new VentSpec();
         return new()
@@ -23,9 +25,23 @@ internal static class VentTables
             BoreDiameter = table.Length("bore", defaults.BoreDiameter),
             FaceThickness = table.Length("face-thickness", defaults.FaceThickness),
             Land = table.Length("land", defaults.Land),
+            Air = air,
             Points = [.. table.LengthLists("points", 2, "[[\"10mm\", \"20mm\"]]").Select(p => new Vec2(p[0], p[1]))],
             KeepOut = [.. table.LengthLists("keep-out", 4, "[[\"0mm\", \"0mm\", \"30mm\", \"20mm\"]]")
                 .Select(k => Bounds.Of(new(k[0], k[1]), new(k[2], k[3])))],
+        };
+    }
+
+    /// <summary>The table [vacuum].</summary>
+    private static AirFlowSpec Air(JobTable table)
+    {
+        var defaults = new AirFlowSpec();
+        return defaults with
+        {
+            ReservoirPressure = table.OptionalPressure("vacuum") is { } below ? defaults.AmbientPressure - below : defaults.ReservoirPressure,
+            PumpDisplacement = table.OptionalNumber("pump-litres-per-second"),
+            ReservoirVolume = table.OptionalNumber("tank-litres"),
+            WantedTime = table.Number("seconds", defaults.WantedTime),
         };
     }
 

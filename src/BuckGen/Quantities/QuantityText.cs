@@ -16,7 +16,7 @@ public static class QuantityText
     {
         millimetres = 0;
         if (!TrySplit(text, out var number, out var unit)) return false;
-        if (unit.Length == 0) unit = "mm";
+        unit = unit.Length == 0 ? "mm" : unit.ToLowerInvariant();
         if (unit is "\"" or "inch" or "inches") unit = "in";
         if (!UnitsNetSetup.Default.UnitParser.TryParse<LengthUnit>(unit, CultureInfo.InvariantCulture, out var found)) return false;
         // A unit's size is rounded to twelve digits, so that an inch is 25.4 mm and not a hair off.
@@ -32,10 +32,24 @@ public static class QuantityText
     {
         degrees = 0;
         if (!TrySplit(text, out var number, out var unit)) return false;
-        if (unit.Length == 0 || unit is "degree" or "degrees") unit = "deg";
+        unit = unit.ToLowerInvariant() is "" or "degree" or "degrees" ? "deg" : unit.ToLowerInvariant();
         if (!UnitsNetSetup.Default.UnitParser.TryParse<AngleUnit>(unit, CultureInfo.InvariantCulture, out var found)) return false;
         degrees = number * Math.Round(Angle.From(1, found).Degrees, 12);
         return double.IsFinite(degrees);
+    }
+
+    /// <summary>Reads a pressure.</summary>
+    /// <param name="text">A number with kPa, mbar, bar, inHg, mmHg or psi; a bare number is kPa.</param>
+    /// <param name="pascals">The pressure, Pa.</param>
+    /// <returns>False when the text is no pressure.</returns>
+    public static bool TryPressure(string? text, out double pascals)
+    {
+        pascals = 0;
+        if (!TrySplit(text, out var number, out var unit)) return false;
+        if (unit.Length == 0) unit = "kPa";
+        if (!UnitsNetSetup.Default.UnitParser.TryParse<PressureUnit>(unit, CultureInfo.InvariantCulture, out var found)) return false;
+        pascals = number * Math.Round(Pressure.From(1, found).Pascals, 6);
+        return double.IsFinite(pascals);
     }
 
     /// <summary>Reads a share in per cent.</summary>
@@ -51,7 +65,7 @@ public static class QuantityText
         var end = 0;
         while (end < trimmed.Length && (char.IsAsciiDigit(trimmed[end]) || trimmed[end] is '.' or '/' or ' ' or '-' or '+')) end++;
         if (!TryNumber(trimmed[..end].Trim(), out number)) return false;
-        unit = trimmed[end..].Trim().ToLowerInvariant();
+        unit = trimmed[end..].Trim();
         return true;
     }
 

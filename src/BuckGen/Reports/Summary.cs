@@ -14,6 +14,7 @@ namespace BuckGen.Reports;
 /// <param name="Layers">The layers, lowest first.</param>
 /// <param name="Dowels">The dowel holes, each once.</param>
 /// <param name="Vents">The vents; none when none are asked for.</param>
+/// <param name="Air">How the air leaves; null without vents.</param>
 /// <param name="Cutting">How the sheets are cut.</param>
 /// <param name="Sheets">The sheets.</param>
 /// <param name="CutLength">Length cut through in all sheets.</param>
@@ -22,7 +23,7 @@ namespace BuckGen.Reports;
 public sealed record Summary(
     string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
     ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels,
-    ImmutableArray<VentReport> Vents, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength,
+    ImmutableArray<VentReport> Vents, AirReport? Air, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
     /// <summary>Name and version of the form.</summary>
@@ -42,7 +43,7 @@ public sealed record Summary(
             [.. design.Layers.Select(l => LayerReport.Of(l, files))],
             [.. design.Layers.SelectMany(l => l.Parts.SelectMany(p => p.Dowels)
                     .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Of)],
-            [.. design.Vents?.Vents.Select(VentReport.Of) ?? []], CuttingReport.Of(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Of(s, files))], Rounded.Of(plan.CutLength),
+            [.. design.Vents?.Vents.Select(VentReport.Of) ?? []], design.Vents is { } vents ? AirReport.Of(vents) : null, CuttingReport.Of(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Of(s, files))], Rounded.Of(plan.CutLength),
             [.. plan.AllFindings.Select(FindingReport.Of)], files);
     }
 

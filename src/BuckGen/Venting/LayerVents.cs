@@ -3,7 +3,7 @@ using BuckGen.Bucks;
 namespace BuckGen.Venting;
 
 /// <summary>What the vents do to each layer: a narrow hole in the surface layer, a relief bore in every layer under it.</summary>
-internal static class VentHoles
+internal static class LayerVents
 {
     /// <summary>The holes of each layer, lowest first. A plenum gets none: its channels lie under the bores.</summary>
     public static IReadOnlyList<VentHole>[] Of(IReadOnlyList<LayerBlank> layers, VentDesign? design) =>

@@ -1,0 +1,59 @@
+namespace BuckGen.Physics.Plates;
+
+/// <summary>A wide board over parallel ribs with equal gaps. The factors are for the distance between ribs.</summary>
+/// <remarks>
+/// A strip of the board across the ribs bends like a beam of the plate's stiffness, so that nothing of its width counts.
+/// Source: Clapeyron's equation of three moments, solved for the number of bays.
+/// </remarks>
+public static class ContinuousStrip
+{
+    /// <summary>Every bay as if clamped at both ribs: the inner bays of a board over many ribs. Deflection q·l⁴/(384·D), moment q·l²/12.</summary>
+    public static PlateFactors Inner { get; } = new(1.0 / 384, 1.0 / 12);
+
+    /// <summary>A number of bays in a row, the outermost ribs letting the board tilt; the worst bay and the worst rib rule.</summary>
+    /// <param name="bays">How many gaps between ribs, 1 to 1000.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is out of range.</exception>
+    public static PlateFactors Of(int bays)
+    {
+        Bound.Check(bays, 1, 1000, "number of bays");
+        var moments = SupportMoments(bays);
+        var (deflection, moment) = (0.0, 0.0);
+        for (var i = 0; i < bays; i++)
+        {
+            var (left, right) = (moments[i], moments[i + 1]);
+            // The moment along the bay is a parabola, greatest where its slope is nothing.
+            var top = Math.Clamp(0.5 + right - left, 0, 1);
+            moment = Math.Max(moment, Math.Max(Math.Abs(left), top * (1 - top) / 2 + left + (right - left) * top));
+            deflection = Math.Max(deflection, Sag(left, right));
+        }
+        return new(deflection, moment);
+    }
+
+    /// <summary>Moments at the ribs over q·l², negative where the board arches over a rib.</summary>
+    private static double[] SupportMoments(int bays)
+    {
+        // M[i-1] + 4·M[i] + M[i+1] = -1/2 at each inner rib: eliminated forward, put in backward.
+        var (moments, share, rest) = (new double[bays + 1], new double[bays + 1], new double[bays + 1]);
+        for (var i = 1; i < bays; i++)
+        {
+            share[i] = 1 / (4 - share[i - 1]);
+            rest[i] = (-0.5 - rest[i - 1]) * share[i];
+        }
+        for (var i = bays - 1; i > 0; i--) moments[i] = rest[i] - share[i] * moments[i + 1];
+        return moments;
+    }
+
+    /// <summary>Greatest deflection of a bay over q·l⁴/D, from the moments at its ends.</summary>
+    private static double Sag(double left, double right)
+    {
+        double At(double x) => x * (1 - x) / 24 * (1 + x * (1 - x)) + left * x * (1 - x) * (2 - x) / 6 + right * x * (1 - x) * (1 + x) / 6;
+        var (low, high) = (0.0, 1.0);
+        while (high - low > 1e-9)
+        {
+            var third = (high - low) / 3;
+            if (At(low + third) < At(high - third)) low += third;
+            else high -= third;
+        }
+        return At((low + high) / 2);
+    }
+}

@@ -1,0 +1,97 @@
+namespace BuckGen.Physics.Plates;
+
+/// <summary>A rectangular plate held along all four edges, by the ratio of its sides. The factors are for the shorter side.</summary>
+/// <remarks>
+/// Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, articles 30 and 44: the series are summed here, not
+/// read from the tables; they agree with those tables, and with Roark's, to their last figure but one.
+/// </remarks>
+public static class RectangularPlate
+{
+    /// <summary>Largest ratio of the sides that is worked out; from about 5 on the plate is a strip anyway.</summary>
+    public const double LargestRatio = 20;
+
+    private const int Terms = 41;
+
+    /// <summary>Edges that rest on their support and can tilt, corners held down: the greatest moment is in the middle, across the shorter side.</summary>
+    /// <param name="ratio">Longer side over shorter side, 1 to 20.</param>
+    /// <param name="poissonRatio">Poisson's ratio, 0 to 0.49.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    public static PlateFactors SimplySupported(double ratio, double poissonRatio = 0.3)
+    {
+        Bound.Check(ratio, 1, LargestRatio, "ratio of the sides");
+        Bound.Check(poissonRatio, 0, 0.49, "Poisson's ratio");
+        var (deflection, moment) = (5.0 / 384, 1.0 / 8);
+        for (var m = 1; m <= Terms; m += 2)
+        {
+            var alpha = m * Math.PI * ratio / 2;
+            var b = 2 / (Math.Pow(Math.PI * m, 5) * Math.Cosh(alpha));
+            var a = -b * (alpha * Math.Tanh(alpha) + 2);
+            deflection += Sign(m) * a;
+            moment += Sign(m) * Math.PI * Math.PI * m * m * ((1 - poissonRatio) * a - 2 * poissonRatio * b);
+        }
+        return new(deflection, moment);
+    }
+
+    /// <summary>Edges that can't tilt: the greatest moment is at the middle of the longer edges.</summary>
+    /// <param name="ratio">Longer side over shorter side, 1 to 20.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is out of range.</exception>
+    public static PlateFactors Clamped(double ratio)
+    {
+        Bound.Check(ratio, 1, LargestRatio, "ratio of the sides");
+        var (alongShort, alongLong) = EdgeMoments(ratio);
+        var deflection = SimplySupported(ratio).Deflection;
+        var edge = 0.0;
+        for (var i = 0; i < alongShort.Length; i++)
+        {
+            var m = 2 * i + 1;
+            deflection += Sign(m) * (Relief(alongShort[i], m, ratio) + ratio * ratio * Relief(alongLong[i], m, 1 / ratio));
+            edge -= Sign(m) * alongLong[i];
+        }
+        return new(deflection, edge);
+    }
+
+    /// <summary>Deflection in the middle from one term of the moments along a pair of edges, over the square of the edge's length.</summary>
+    private static double Relief(double moment, int m, double otherSide)
+    {
+        var alpha = m * Math.PI * otherSide / 2;
+        return moment * alpha * Math.Tanh(alpha) / (2 * Math.PI * Math.PI * m * m * Math.Cosh(alpha));
+    }
+
+    /// <summary>
+    /// The series of the moments along the shorter and the longer edges that keep a simply supported plate from tilting there (article 44),
+    /// found by turns until they stand.
+    /// </summary>
+    private static (double[] AlongShort, double[] AlongLong) EdgeMoments(double ratio)
+    {
+        const int count = (Terms + 1) / 2;
+        var (alongShort, alongLong) = (new double[count], new double[count]);
+        for (var round = 0; round < 60; round++)
+        {
+            for (var i = 0; i < count; i++) alongShort[i] = Term(i, ratio, 1, alongLong);
+            for (var i = 0; i < count; i++) alongLong[i] = Term(i, 1 / ratio, ratio, alongShort);
+        }
+        return (alongShort, alongLong);
+    }
+
+    /// <summary>One term of the moments along an edge that makes its tilt nothing, given the moments along the other pair of edges.</summary>
+    /// <param name="index">Which term.</param>
+    /// <param name="otherSide">The other side over this edge.</param>
+    /// <param name="edge">This edge over the shorter side.</param>
+    /// <param name="others">The moments along the other pair.</param>
+    private static double Term(int index, double otherSide, double edge, double[] others)
+    {
+        var i = 2 * index + 1;
+        var alpha = i * Math.PI * otherSide / 2;
+        var (tanh, cosh) = (Math.Tanh(alpha), Math.Cosh(alpha));
+        var load = 4 * edge * edge / Math.Pow(Math.PI, 3) / Math.Pow(i, 4) * (alpha / cosh / cosh - tanh);
+        var sum = 0.0;
+        for (var k = 0; k < others.Length; k++)
+        {
+            double m = 2 * k + 1;
+            sum += others[k] / (m * m * m) / Math.Pow(1 / (otherSide * otherSide) + i * i / (m * m), 2);
+        }
+        return i * (load - 8 * i / (Math.PI * otherSide) * sum) / (tanh + alpha / cosh / cosh);
+    }
+
+    private static int Sign(int odd) => odd % 4 == 1 ? 1 : -1;
+}

@@ -1,0 +1,62 @@
+namespace BuckGen.Physics.Plates;
+
+/// <summary>How far apart the ribs or feet under a board may stand.</summary>
+public static class SupportSpacing
+{
+    /// <summary>Largest distance between the middles of parallel ribs, mm, for a board over three ribs or more.</summary>
+    /// <remarks>The outermost of three bays bends most and the middle rib of two bays bears the greatest moment; both are kept to.</remarks>
+    /// <param name="thickness">Thickness of the board, mm, 0.2 to 100.</param>
+    /// <param name="board">What it is made of.</param>
+    /// <param name="deflection">Deflection allowed, mm, 0.001 to 100.</param>
+    /// <param name="pressure">Pressure, Pa, 1 to 1 000 000.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    public static double Ribs(double thickness, BoardProperties board, double deflection, double pressure = PlateFactors.Atmosphere)
+    {
+        var worst = new PlateFactors(ContinuousStrip.Of(3).Deflection, ContinuousStrip.Of(2).Moment);
+        return worst.LargestSpan(thickness, board, deflection, pressure);
+    }
+
+    /// <summary>The least number of equal bays that ribs must divide a width into, the outermost ribs standing at its two sides.</summary>
+    /// <param name="width">From the middle of the first rib to the middle of the last, mm, 1 to 10 000.</param>
+    /// <param name="thickness">Thickness of the board, mm, 0.2 to 100.</param>
+    /// <param name="board">What it is made of.</param>
+    /// <param name="deflection">Deflection allowed, mm, 0.001 to 100.</param>
+    /// <param name="pressure">Pressure, Pa, 1 to 1 000 000.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range, or even 1000 bays are too few.</exception>
+    public static int Bays(
+        double width, double thickness, BoardProperties board, double deflection, double pressure = PlateFactors.Atmosphere)
+    {
+        Bound.Check(width, 1, 10_000, "width", " mm");
+        var bays = 1;
+        while (ContinuousStrip.Of(bays).LargestSpan(thickness, board, deflection, pressure) < width / bays) bays++;
+        return bays;
+    }
+
+    /// <summary>Largest distance between the middles of square feet on a square grid, mm.</summary>
+    /// <param name="footSide">Side of a foot, mm, 1 to 1000.</param>
+    /// <param name="thickness">Thickness of the board, mm, 0.2 to 100.</param>
+    /// <param name="board">What it is made of.</param>
+    /// <param name="deflection">Deflection allowed, mm, 0.001 to 100.</param>
+    /// <param name="pressure">Pressure, Pa, 1 to 1 000 000.</param>
+    /// <returns>At most 20 times the side of a foot; null when even feet nearly side by side, 1.12 times their side apart, are too far.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    public static double? Feet(
+        double footSide, double thickness, BoardProperties board, double deflection, double pressure = PlateFactors.Atmosphere)
+    {
+        ArgumentNullException.ThrowIfNull(board);
+        Bound.Check(footSide, 1, 1000, "side of a foot", " mm");
+        bool Holds(double distance) =>
+            PadPlate.Of(footSide / distance, board.PoissonRatio).LargestSpan(thickness, board, deflection, pressure) >= distance;
+
+        var (near, far) = (footSide * 1.12, footSide * 20);
+        if (Holds(far)) return far;
+        if (!Holds(near)) return null;
+        for (var i = 0; i < 30; i++)
+        {
+            var middle = (near + far) / 2;
+            if (Holds(middle)) near = middle;
+            else far = middle;
+        }
+        return near;
+    }
+}
