@@ -31,6 +31,6 @@ internal static class PlenumChecks
             FormattableString.Invariant($"{what} without bowing {plenum.LargestBow:0.##} mm or breaking under one atmosphere."),
             "Use a thicker base, narrower channels or larger feet.")
         {
-            Value = value, Limit = limit, Source = "plate theory (Timoshenko and Woinowsky-Krieger); boards taken as MDF of EN 622-5",
+            Value = value, Limit = limit, Source = "plate theory (Timoshenko and Woinowsky-Krieger); the worse of MDF and birch plywood",
         };
 }

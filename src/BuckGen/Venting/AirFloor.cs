@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Geometry;
 
@@ -17,12 +16,14 @@ internal sealed record AirFloor(LayerBlank Layer, Island Air, Region Walls)
         {
             if (layers[n + 1].Role != LayerRole.Wall) continue;
             var walls = solid.At(layers[n + 1].Bottom);
-            IEnumerable<Island> air = layers[n].Role == LayerRole.Base ? OverThePlate(layers[n].Wood, walls) : Pits(layers[n].Wood, walls);
+            IEnumerable<Island> air = layers[n].Role == LayerRole.Base ? OverThePlate(layers[n].Wood, walls, solid.Block) : Pits(layers[n].Wood, walls);
             foreach (var island in air) yield return new(layers[n], island, walls);
         }
     }
 
-    private static ImmutableArray<Island> OverThePlate(Region plate, Region walls) => Region.FromLoops(plate.Loops.Concat(walls.Loops)).Islands;
+    /// <summary>Round and inside what stands on the plate; round a block with a cavity nothing is formed.</summary>
+    private static IEnumerable<Island> OverThePlate(Region plate, Region walls, Loop? block) =>
+        Region.FromLoops(plate.Loops.Concat(walls.Loops)).Islands.Where(i => block is null || block.Contains(InsidePoint.Of(i)));
 
     /// <summary>Holes in the layer above that the layer below does not have.</summary>
     private static IEnumerable<Island> Pits(Region below, Region walls)

@@ -10,27 +10,34 @@ internal static class PlenumLayer
     /// <summary>Feet stand no farther apart than this, mm, however stiff the base (common practice, no source).</summary>
     private const double LargestPitch = 120;
 
+    /// <summary>Thinnest plywood whose strength is known, mm.</summary>
+    private const double ThinnestPlywood = 3.5;
+
     /// <summary>Farthest two feet may stand apart under the base, mm, so that it neither bows nor breaks; null when no distance will do.</summary>
     public static double? FeetPitch(BuckSpec buck)
     {
-        var (thickness, board) = Board(buck);
+        var thickness = Thickness(buck);
         // A round foot bears like a square one of the same area.
         var side = buck.Plenum!.Width * Math.Sqrt(Math.PI) / 2;
-        return SupportSpacing.Feet(side, thickness, board, buck.Plenum.LargestBow) is { } pitch ? Math.Min(pitch, LargestPitch) : null;
+        var pitches = Boards(thickness).Select(b => SupportSpacing.Feet(side, thickness, b, buck.Plenum.LargestBow)).ToArray();
+        return Array.TrueForAll(pitches, p => p is not null) ? Math.Min(pitches.Min()!.Value, LargestPitch) : null;
     }
 
     /// <summary>Widest opening the base spans without bowing or breaking, mm.</summary>
     public static double WidestChannel(BuckSpec buck)
     {
-        var (thickness, board) = Board(buck);
-        return SupportSpacing.Ribs(thickness, board, buck.Plenum!.LargestBow);
+        var thickness = Thickness(buck);
+        return Boards(thickness).Min(b => SupportSpacing.Ribs(thickness, b, buck.Plenum!.LargestBow));
     }
 
-    /// <summary>What rests on the plenum. Boards are taken as MDF, the weaker of the usual ones.</summary>
-    private static (double Thickness, BoardProperties Board) Board(BuckSpec buck)
+    /// <summary>Thickness of the board that rests on the plenum, mm.</summary>
+    private static double Thickness(BuckSpec buck) => (buck.Base!.Under ?? buck.Base.Stock).Thickness;
+
+    /// <summary>The usual boards; what a stock is made of is not known, so the worse of them counts.</summary>
+    private static IEnumerable<BoardProperties> Boards(double thickness)
     {
-        var thickness = (buck.Base!.Under ?? buck.Base.Stock).Thickness;
-        return (thickness, BoardProperties.Mdf(thickness));
+        yield return BoardProperties.Mdf(thickness);
+        if (thickness >= ThinnestPlywood) yield return BoardProperties.BirchPlywood(thickness);
     }
 
     /// <summary>The plenum with its feet or channels.</summary>

@@ -47,7 +47,9 @@ public static class OffsetCheck
             // Where two sides meet exactly half-way the result may end in a line, which is no edge.
             var room = Math.Abs(distance) + 4 * tolerance;
             if (outline.DistanceWithin(segment.PointAt(0.5) + aside * room, room) >= room - tolerance / 10
-                && edges.DistanceWithin(p, tolerance) > tolerance) return $"no edge runs through {p}";
+                && edges.DistanceWithin(p, tolerance) > tolerance
+                // Where islands touch, the other side of an edge is no open air.
+                && source.Contains(p) == distance < 0) return $"no edge runs through {p}";
         }
 
         return null;

@@ -4,10 +4,11 @@ namespace BuckGen.Physics.Air;
 
 /// <summary>How long the air under a sheet takes to leave through the vents.</summary>
 /// <remarks>
-/// While the sheet sinks it is soft: the air below it stays at about ambient pressure and its volume is swept through the vents into the
-/// reservoir, whose pressure rises and is lowered by the pump (a constant volume per second). Should the sheet not give at all, the volume
-/// stays and its pressure falls: the rigid case. Temperatures stay even in both. Through choked vents into a reservoir that stays deep enough,
-/// the times are V/Q and V/Q·ln(p1/p2), where Q is the volume the vents draw; in between they are followed step by step, to 0.01 %.
+/// While the sheet sinks it is soft: the air below it stays at about ambient pressure and its volume is swept through the vents
+/// into the reservoir, whose pressure rises and is lowered by the pump (a constant volume per second). Should the sheet not give
+/// at all, the volume stays and its pressure falls: the rigid case. Temperatures stay even in both. Through choked vents into a
+/// reservoir that stays deep enough, the times are V/Q and V/Q·ln(p1/p2), where Q is the volume the vents draw; in between they
+/// are followed step by step, to 0.1 %.
 /// </remarks>
 public static class DrawDown
 {
@@ -41,7 +42,10 @@ public static class DrawDown
         };
     }
 
-    /// <summary>The least number of equal vents that draws the form in the wanted time; null when no number does, for want of pump and reservoir.</summary>
+    /// <summary>
+    /// The least number of equal vents that draws the form in the wanted time; null when no number does, for want of pump and
+    /// reservoir.
+    /// </summary>
     /// <param name="volume">Air under the sheet at the start, L, 0.0001 to 10 000.</param>
     /// <param name="diameter">Bore of the vents, mm, 0.05 to 100.</param>
     /// <param name="length">Their length, mm, 0 to 1000.</param>
@@ -55,13 +59,9 @@ public static class DrawDown
         new VentHoles(diameter, length, 0).Validate();
 
         bool Suffices(int count) =>
-            TimeOf(Sinking(volume, new([new(diameter, length, count)], spec), spec)) <= spec.WantedTime;
-        var (tooFew, enough) = (0, 1);
-        while (!Suffices(enough))
-        {
-            if (enough > 1_000_000) return null;
-            (tooFew, enough) = (enough, 2 * enough);
-        }
+            Sinking(volume, new([new(diameter, length, count)], spec), spec, spec.WantedTime)[^1].X <= 1 - spec.SweptShare;
+        var (tooFew, enough) = (0, VentHoles.Most);
+        if (!Suffices(enough)) return null;
         while (enough - tooFew > 1)
         {
             var middle = (tooFew + enough) / 2;
@@ -72,13 +72,13 @@ public static class DrawDown
     }
 
     /// <summary>X: share of the volume left. Y: pressure of the reservoir over ambient pressure.</summary>
-    private static List<StiffPair.Moment> Sinking(double volume, HoleFlow flow, AirFlowSpec spec) => StiffPair.Follow(
+    private static List<StiffPair.Moment> Sinking(double volume, HoleFlow flow, AirFlowSpec spec, double longest = Longest) => StiffPair.Follow(
         (left, reservoir) =>
         {
             var drawn = flow.At(reservoir);
             return (-drawn / volume, ReservoirSlope(drawn, reservoir, spec));
         },
-        1, spec.ReservoirPressure / spec.AmbientPressure, 1 - spec.SweptShare, Longest);
+        1, spec.ReservoirPressure / spec.AmbientPressure, 1 - spec.SweptShare, longest);
 
     /// <summary>X and Y: pressures under the sheet and in the reservoir, over ambient pressure.</summary>
     private static List<StiffPair.Moment> Rigid(double volume, HoleFlow flow, AirFlowSpec spec) => StiffPair.Follow(
@@ -121,7 +121,7 @@ public static class DrawDown
         var next = 1;
         for (var i = 0; i < MomentCount; i++)
         {
-            var time = moments[^1].Time * i / (MomentCount - 1);
+            var time = moments[^1].Time * (i / (MomentCount - 1.0));
             while (next < moments.Count - 1 && moments[next].Time < time) next++;
             var (a, b) = (moments[next - 1], moments[next]);
             var share = (time - a.Time) / (b.Time - a.Time);

@@ -24,10 +24,15 @@ public readonly record struct DrawDownMoment(double Seconds, double Volume, doub
 /// <summary>How the air leaves.</summary>
 public sealed record DrawDownResult
 {
-    /// <summary>Time until the form is drawn while the sheet sinks, s; null when that takes longer than <see cref="DrawDown.Longest"/>, or for ever.</summary>
+    /// <summary>
+    /// Time until the form is drawn while the sheet sinks, s; null when that takes longer than <see cref="DrawDown.Longest"/>, or
+    /// for ever.
+    /// </summary>
     public required double? Seconds { get; init; }
 
-    /// <summary>Time until a rigid volume is down to the pressure of the drawn form, s; null as above. Real forming lies between the two.</summary>
+    /// <summary>
+    /// Time until a rigid volume is down to the pressure of the drawn form, s; null as above. Real forming lies between the two.
+    /// </summary>
     public required double? RigidSeconds { get; init; }
 
     /// <summary>Share of the time, 0 to 1, in which the vents are choked, so that a deeper vacuum would draw no faster.</summary>

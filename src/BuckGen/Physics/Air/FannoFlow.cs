@@ -36,11 +36,11 @@ internal static class FannoFlow
     public static double InletMach(double resistance, double pressureRatio, double chokedInletMach) => InletMach(
         mach => ResistanceToChoke(mach) - ResistanceToChoke(ExitMach(FlowFunction(mach), pressureRatio)) - resistance, chokedInletMach);
 
-    /// <summary>Halves the range down to the last bit; the excess falls as the Mach number rises.</summary>
+    /// <summary>Halves the range until it is narrower than 1e-13; the excess falls as the Mach number rises.</summary>
     private static double InletMach(Func<double, double> excess, double high)
     {
         var low = 0.0;
-        for (var i = 0; i < 55; i++)
+        for (var i = 0; i < 45; i++)
         {
             var middle = (low + high) / 2;
             if (excess(middle) > 0) low = middle;

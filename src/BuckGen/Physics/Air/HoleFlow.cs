@@ -6,8 +6,8 @@ namespace BuckGen.Physics.Air;
 internal sealed class HoleFlow
 {
     /// <summary>
-    /// From this ratio up to 1 the flow falls evenly to nothing, as the slow flow of small pressure differences does; the square root
-    /// of the nozzle relation would end in an infinite slope there. It changes times by less than 0.1 %.
+    /// From this ratio up to 1 the flow falls evenly to nothing, as the slow flow of small pressure differences does; the square
+    /// root of the nozzle relation would end in an infinite slope there. It changes times by less than 0.1 %.
     /// </summary>
     private const double NearlyEqual = 0.999;
 
@@ -22,7 +22,8 @@ internal sealed class HoleFlow
         groups = [.. holes.Where(h => h.Count > 0).Select(h => GroupOf(h, spec, factor * speed))];
     }
 
-    private sealed record Group(double AreaTimesSpeed, double Resistance, double ChokedFlow, double CriticalRatio, double NearlyNone);
+    private sealed record Group(
+        double AreaTimesSpeed, double Resistance, double ChokedInletMach, double ChokedFlow, double CriticalRatio, double NearlyNone);
 
     /// <summary>Volume drawn, L/s, measured at the pressure before the holes.</summary>
     /// <param name="ratio">Pressure behind the holes over that before them; a little above 1 gives a little flow back.</param>
@@ -38,6 +39,7 @@ internal sealed class HoleFlow
         return new(
             squareMillimetres * 1e-3 * spec.DischargeCoefficient * speed,
             resistance,
+            LongHole.ChokedInletMach(resistance),
             LongHole.FlowFunction(0, resistance),
             LongHole.CriticalPressureRatio(resistance),
             LongHole.FlowFunction(NearlyEqual, resistance));
@@ -47,7 +49,7 @@ internal sealed class HoleFlow
     {
         if (ratio <= group.CriticalRatio) return group.ChokedFlow;
         return ratio < NearlyEqual
-            ? LongHole.FlowFunction(ratio, group.Resistance)
+            ? LongHole.FlowFunction(ratio, group.Resistance, group.ChokedInletMach)
             : group.NearlyNone * (1 - ratio) / (1 - NearlyEqual);
     }
 }

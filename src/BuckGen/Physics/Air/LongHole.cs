@@ -3,12 +3,14 @@ namespace BuckGen.Physics.Air;
 /// <summary>Air through a hole that is long against its bore, such as a pilot hole through a face layer.</summary>
 /// <remarks>
 /// The bore is a pipe with wall friction and no heat (Fanno flow) behind a nozzle, and the whole is multiplied by the discharge
-/// coefficient of the entry. Behind a sharp entry the jet fills a long bore again (Weisbach's 0.81 to 0.84 instead of about 0.65); that gain is
-/// left out, so that a longer hole never passes more and the result errs on the slow side.
+/// coefficient of the entry. Behind a sharp entry the jet fills a long bore again (Weisbach's 0.81 to 0.84 instead of about
+/// 0.65); that gain is left out, so that a longer hole never passes more and the result errs on the slow side.
 /// </remarks>
 public static class LongHole
 {
-    /// <summary>Friction factor (Fanning's, a quarter of Darcy's) of a bore through MDF or plywood taken where nothing else is said.</summary>
+    /// <summary>
+    /// Friction factor (Fanning's, a quarter of Darcy's) of a bore through MDF or plywood taken where nothing else is said.
+    /// </summary>
     /// <remarks>
     /// Colebrook's formula for fuzz 0.02 mm high in a 1 mm bore at a Reynolds number of 10 000 gives 0.013, a smooth bore 0.008;
     /// the height of the fuzz is an estimate, no source.
@@ -27,12 +29,14 @@ public static class LongHole
         return 4 * friction * length / diameter;
     }
 
-    /// <summary>Flow of a choked long hole over that of a choked short one, 0 to 1. Its choking pressure ratio is less by the same factor.</summary>
+    /// <summary>
+    /// Flow of a choked long hole over that of a choked short one, 0 to 1. Its choking pressure ratio is less by the same factor.
+    /// </summary>
     /// <param name="resistance">4fL/D, 0 or more.</param>
     public static double Factor(double resistance)
     {
         Bound.Check(resistance, 0, 1e6, "resistance 4fL/D");
-        return resistance == 0 ? 1 : FannoFlow.FlowFunction(FannoFlow.ChokedInletMach(resistance)) / Orifice.CriticalFlowFunction;
+        return FannoFlow.FlowFunction(ChokedInletMach(resistance)) / Orifice.CriticalFlowFunction;
     }
 
     /// <summary>Pressure ratio at and below which the hole is choked, 0 to 0.5283.</summary>
@@ -46,12 +50,19 @@ public static class LongHole
     {
         Bound.Check(pressureRatio, 0, 1, "pressure ratio");
         Bound.Check(resistance, 0, 1e6, "resistance 4fL/D");
+        return FlowFunction(pressureRatio, resistance, ChokedInletMach(resistance));
+    }
+
+    internal static double ChokedInletMach(double resistance) => resistance == 0 ? 1 : FannoFlow.ChokedInletMach(resistance);
+
+    /// <summary>The same, with the Mach number at the inlet of the choked hole known.</summary>
+    internal static double FlowFunction(double pressureRatio, double resistance, double chokedInletMach)
+    {
         if (resistance == 0) return Orifice.FlowFunction(pressureRatio);
         if (pressureRatio == 1) return 0;
-        var choked = FannoFlow.ChokedInletMach(resistance);
-        var most = FannoFlow.FlowFunction(choked);
+        var most = FannoFlow.FlowFunction(chokedInletMach);
         if (pressureRatio <= FannoFlow.ChokedPressureRatio(most)) return most;
-        return FannoFlow.FlowFunction(FannoFlow.InletMach(resistance, pressureRatio, choked));
+        return FannoFlow.FlowFunction(FannoFlow.InletMach(resistance, pressureRatio, chokedInletMach));
     }
 
     /// <summary>Mass flow of one hole, g/s.</summary>

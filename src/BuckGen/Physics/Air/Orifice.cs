@@ -3,17 +3,18 @@ namespace BuckGen.Physics.Air;
 /// <summary>Air through a sharp hole in thin material.</summary>
 /// <remarks>
 /// The isentropic nozzle relation times a discharge coefficient: mass flow = Cd·A·p·C(r)/√(R·T), where p and T are the state
-/// before the hole and r is the pressure behind it over the pressure before it. C(r) grows as r falls until the air
-/// moves at the speed of sound; from there on a deeper vacuum draws no more: the hole is choked.
-/// Sources: NACA Report 1135 (1953) for the isentropic relations; ISO 9300, whose critical flow function is C at choking
-/// (both from memory; the tests derive the same numbers by numerical integration).
+/// before the hole and r is the pressure behind it over the pressure before it. C(r) grows as r falls until the air moves at the
+/// speed of sound; from there on a deeper vacuum draws no more: the hole is choked. Sources: NACA Report 1135 (1953) for the
+/// isentropic relations; ISO 9300, whose critical flow function is C at choking (both from memory; the tests derive the same
+/// numbers by numerical integration).
 /// </remarks>
 public static class Orifice
 {
     /// <summary>Discharge coefficient of a sharp-edged hole taken where nothing else is said.</summary>
     /// <remarks>
-    /// Published range for sharp edges and gases 0.61 to 0.65 at small pressure differences; Weisbach measured 0.563 to 0.788 for air and
-    /// 0.81 to 0.84 for short tubes (Encyclopaedia Britannica, 11th edition, "Hydraulics", § 63). 0.65 errs on the slow side for vents.
+    /// Commonly 0.61 to 0.65 for sharp edges at small pressure differences; Weisbach measured 0.563 to 0.788 for air and 0.81 to
+    /// 0.84 for short tubes (Encyclopaedia Britannica, 11th edition, "Hydraulics", by § 64). 0.65 errs on the slow side for
+    /// vents.
     /// </remarks>
     public const double SharpEdge = 0.65;
 

@@ -2,21 +2,23 @@ namespace BuckGen.Physics.Air;
 
 /// <summary>Two quantities that change with time, one perhaps much faster than the other, followed step by step.</summary>
 /// <remarks>
-/// The second-order Rosenbrock method ROS2, which stays stable however stiff the pair is and keeps its order with any estimate of the slopes
-/// (J. G. Verwer, E. J. Spee, J. G. Blom, W. Hundsdorfer, SIAM J. Sci. Comput. 20 (1999) 1456, from memory). Steps follow the
-/// error estimate, so the result depends on nothing but its input.
+/// The second-order Rosenbrock method ROS2, which stays stable however stiff the pair is and keeps its order with any estimate of
+/// the slopes (J. G. Verwer, E. J. Spee, J. G. Blom, W. Hundsdorfer, SIAM J. Sci. Comput. 20 (1999) 1456, from memory). Steps
+/// follow the error estimate, so the result depends on nothing but its input.
 /// </remarks>
 internal static class StiffPair
 {
     /// <summary>Largest error of one step, in the unit of the quantities, which should be near 1.</summary>
-    private const double StepError = 1e-6;
+    private const double StepError = 1e-5;
 
     private const double Gamma = 1 - 0.70710678118654752;
 
     /// <summary>The pair at a time, s.</summary>
     internal readonly record struct Moment(double Time, double X, double Y);
 
-    /// <summary>Follows the pair until X has fallen to a limit or the time is over; the last moment lies on the limit or at the end.</summary>
+    /// <summary>
+    /// Follows the pair until X has fallen to a limit or the time is over; the last moment lies on the limit or at the end.
+    /// </summary>
     public static List<Moment> Follow(Func<double, double, (double X, double Y)> slope, double x, double y, double limit, double longest)
     {
         var moments = new List<Moment> { new(0, x, y) };

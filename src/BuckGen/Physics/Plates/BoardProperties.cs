@@ -12,8 +12,8 @@ public sealed record BoardProperties(string Name, double Modulus, double Strengt
 
     /// <summary>Bending strength over the stress allowed, 1 to 20.</summary>
     /// <remarks>
-    /// 3 covers many loadings, damp or warm boards and the holes through them (our choice, no source): board standards give factory test
-    /// values, and EN 622-5 says itself that its values are none to design with.
+    /// 3 covers many loadings, damp or warm boards and the holes through them (our choice, no source): board standards give
+    /// factory test values, and EN 622-5 says itself that its values are none to design with.
     /// </remarks>
     public double SafetyFactor { get; init; } = 3;
 

@@ -2,12 +2,14 @@ namespace BuckGen.Physics.Plates;
 
 /// <summary>A wide board over parallel ribs with equal gaps. The factors are for the distance between ribs.</summary>
 /// <remarks>
-/// A strip of the board across the ribs bends like a beam of the plate's stiffness, so that nothing of its width counts.
-/// Source: Clapeyron's equation of three moments, solved for the number of bays.
+/// A strip of the board across the ribs bends like a beam of the plate's stiffness, so that nothing of its width counts. Source:
+/// Clapeyron's equation of three moments, solved for the number of bays.
 /// </remarks>
 public static class ContinuousStrip
 {
-    /// <summary>Every bay as if clamped at both ribs: the inner bays of a board over many ribs. Deflection q·l⁴/(384·D), moment q·l²/12.</summary>
+    /// <summary>
+    /// Every bay as if clamped at both ribs: the inner bays of a board over many ribs. Deflection q·l⁴/(384·D), moment q·l²/12.
+    /// </summary>
     public static PlateFactors Inner { get; } = new(1.0 / 384, 1.0 / 12);
 
     /// <summary>A number of bays in a row, the outermost ribs letting the board tilt; the worst bay and the worst rib rule.</summary>

@@ -2,11 +2,11 @@ namespace BuckGen.Physics.Plates;
 
 /// <summary>A wide board on a square grid of square pads, such as standoff feet. The factors are for the distance between pads.</summary>
 /// <remarks>
-/// Each pad is taken to press evenly over its area. The deflection is that of the middle between four pads below the middle of a pad; the
-/// greatest moment is over the pad and grows without end as the pad gets small, as does the stress of a board on a point.
-/// Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, article 54 (flat slabs, 0.00581·q·a⁴/D on points), here
-/// as the double cosine series of the periodic load, summed to within 0.1 % for pads of a twentieth and more.
-/// Pads under the rim of a board and a rim beyond them are not covered.
+/// Each pad is taken to press evenly over its area. The deflection is that of the middle between four pads below the middle of a
+/// pad; the greatest moment is over the pad and grows without end as the pad gets small, as does the stress of a board on a
+/// point. Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, article 54 (flat slabs,
+/// 0.00581·q·a⁴/D on points), here as the double cosine series of the periodic load, summed to within 0.02 % for pads of a
+/// twentieth and more. Pads under the rim of a board and a rim beyond them are not covered.
 /// </remarks>
 public static class PadPlate
 {

@@ -7,9 +7,9 @@ public readonly record struct PlateResponse(double Deflection, double Stress);
 
 /// <summary>What a thin plate of some shape and support does under even pressure q, for any size.</summary>
 /// <remarks>
-/// Deflection = factor·q·l⁴/D and moment = factor·q·l² a mm of width, with the stiffness D = E·h³/(12·(1 - ν²)) and the stress 6·moment/h².
-/// Holds while the deflection is below about half the thickness and the span above about ten times it. Shorter spans bend somewhat
-/// more than this says, through shear; but they bend little.
+/// Deflection = factor·q·l⁴/D and moment = factor·q·l² a mm of width, with the stiffness D = E·h³/(12·(1 - ν²)) and the stress
+/// 6·moment/h². Holds while the deflection is below about half the thickness and the span above about ten times it. Shorter spans
+/// bend somewhat more than this says, through shear; but they bend little.
 /// </remarks>
 /// <param name="Deflection">Factor of the greatest deflection.</param>
 /// <param name="Moment">Factor of the greatest moment, positive whichever way it bends.</param>

@@ -2,8 +2,8 @@ namespace BuckGen.Physics.Plates;
 
 /// <summary>A rectangular plate held along all four edges, by the ratio of its sides. The factors are for the shorter side.</summary>
 /// <remarks>
-/// Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, articles 30 and 44: the series are summed here, not
-/// read from the tables; they agree with those tables, and with Roark's, to their last figure but one.
+/// Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, articles 30 and 44: the series are
+/// summed here, not read from the tables; they agree with those tables, and with Roark's, to their last figure but one.
 /// </remarks>
 public static class RectangularPlate
 {
@@ -12,7 +12,10 @@ public static class RectangularPlate
 
     private const int Terms = 41;
 
-    /// <summary>Edges that rest on their support and can tilt, corners held down: the greatest moment is in the middle, across the shorter side.</summary>
+    /// <summary>
+    /// Edges that rest on their support and can tilt, corners held down: the greatest moment is in the middle, across the shorter
+    /// side.
+    /// </summary>
     /// <param name="ratio">Longer side over shorter side, 1 to 20.</param>
     /// <param name="poissonRatio">Poisson's ratio, 0 to 0.49.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
@@ -50,7 +53,9 @@ public static class RectangularPlate
         return new(deflection, edge);
     }
 
-    /// <summary>Deflection in the middle from one term of the moments along a pair of edges, over the square of the edge's length.</summary>
+    /// <summary>
+    /// Deflection in the middle from one term of the moments along a pair of edges, over the square of the edge's length.
+    /// </summary>
     private static double Relief(double moment, int m, double otherSide)
     {
         var alpha = m * Math.PI * otherSide / 2;
@@ -58,8 +63,8 @@ public static class RectangularPlate
     }
 
     /// <summary>
-    /// The series of the moments along the shorter and the longer edges that keep a simply supported plate from tilting there (article 44),
-    /// found by turns until they stand.
+    /// The series of the moments along the shorter and the longer edges that keep a simply supported plate from tilting there
+    /// (article 44), found by turns until they stand.
     /// </summary>
     private static (double[] AlongShort, double[] AlongLong) EdgeMoments(double ratio)
     {
@@ -73,7 +78,9 @@ public static class RectangularPlate
         return (alongShort, alongLong);
     }
 
-    /// <summary>One term of the moments along an edge that makes its tilt nothing, given the moments along the other pair of edges.</summary>
+    /// <summary>
+    /// One term of the moments along an edge that makes its tilt nothing, given the moments along the other pair of edges.
+    /// </summary>
     /// <param name="index">Which term.</param>
     /// <param name="otherSide">The other side over this edge.</param>
     /// <param name="edge">This edge over the shorter side.</param>

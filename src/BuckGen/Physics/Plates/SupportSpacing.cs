@@ -4,7 +4,9 @@ namespace BuckGen.Physics.Plates;
 public static class SupportSpacing
 {
     /// <summary>Largest distance between the middles of parallel ribs, mm, for a board over three ribs or more.</summary>
-    /// <remarks>The outermost of three bays bends most and the middle rib of two bays bears the greatest moment; both are kept to.</remarks>
+    /// <remarks>
+    /// The outermost of three bays bends most and the middle rib of two bays bears the greatest moment; both are kept to.
+    /// </remarks>
     /// <param name="thickness">Thickness of the board, mm, 0.2 to 100.</param>
     /// <param name="board">What it is made of.</param>
     /// <param name="deflection">Deflection allowed, mm, 0.001 to 100.</param>
@@ -38,7 +40,8 @@ public static class SupportSpacing
     /// <param name="board">What it is made of.</param>
     /// <param name="deflection">Deflection allowed, mm, 0.001 to 100.</param>
     /// <param name="pressure">Pressure, Pa, 1 to 1 000 000.</param>
-    /// <returns>At most 20 times the side of a foot; null when even feet nearly side by side, 1.12 times their side apart, are too far.</returns>
+    /// <returns>At most 20 times the side of a foot; null when even feet nearly side by side, 1.12 times their side apart, are
+    /// too far.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
     public static double? Feet(
         double footSide, double thickness, BoardProperties board, double deflection, double pressure = PlateFactors.Atmosphere)
