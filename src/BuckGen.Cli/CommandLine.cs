@@ -38,6 +38,11 @@ internal static class CommandLine
             terminal.Error.WriteLine($"buckgen: {OneLine(failure.Message)}");
             return ExitStatus.BadInput;
         }
+        catch (Exception fault)
+        {
+            terminal.Error.WriteLine($"buckgen: a fault of the program itself ({fault.GetType().Name}: {OneLine(fault.Message)}); please report it with the command and the drawing.");
+            return ExitStatus.Fault;
+        }
     }
 
     private static RootCommand Root(Terminal terminal, CancellationToken cancellation) => new(

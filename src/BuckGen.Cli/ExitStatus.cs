@@ -11,4 +11,7 @@ internal static class ExitStatus
 
     /// <summary>Bad input or usage; nothing was written.</summary>
     public const int BadInput = 2;
+
+    /// <summary>The program itself is at fault.</summary>
+    public const int Fault = 3;
 }

@@ -35,10 +35,8 @@ internal sealed class BuckOptions
     private readonly Option<BuckKind?> kind = QuantityOption.Choice("--kind", "The sheet goes over it or into it:", Defaults.Kind);
     private readonly Option<OutlineAt?> outlineAt = QuantityOption.Choice("--outline-at", "Where the drawing is to size:", Defaults.OutlineAt);
     private readonly Option<Corners?> corners = QuantityOption.Choice("--corners", "Corners of the drafted layers:", Corners.Round);
-    private readonly Option<double?> mitreLimit = new("--mitre-limit")
-    {
-        Description = $"How far a mitre may reach, times the offset. Default: {CornerJoin.Mitre.MitreLimit}.", HelpName = "TIMES",
-    };
+    private readonly Option<double?> mitreLimit = QuantityOption.Number(
+        "--mitre-limit", "How far a mitre may reach, times the offset.", CornerJoin.Mitre.MitreLimit);
 
     private readonly Option<Steps?> steps = QuantityOption.Choice("--steps", "Sand the steps off, fill them, or half and half:", Defaults.Steps);
     private readonly Option<double?> shrinkage = QuantityOption.PerCent("--shrinkage", "Shrinkage of the plastic to allow for.", Defaults.Shrinkage);

@@ -28,7 +28,9 @@ internal static class BuckRun
     public static int Write(Terminal terminal, CutPlan plan, OutputOptions output, string folder, bool force, bool json)
     {
         var files = OutputFiles.Of(plan, output, force);
-        OutputFolder.Write(folder, files);
+        if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
+        var removed = OutputFolder.Write(folder, files);
+        if (removed.Length > 0) terminal.Error.WriteLine($"Removed {removed.Length} files of an earlier run that this one did not make: {string.Join(", ", removed)}");
         if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.SummaryPath).Content]));
         else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, output.Title, [.. files.Select(f => f.Path)]), folder);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;

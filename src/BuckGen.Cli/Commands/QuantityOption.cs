@@ -17,6 +17,9 @@ internal static class QuantityOption
     public static Option<double?> PerCent(string name, string description, double? otherwise = null) =>
         Make(name, description, otherwise, "%", QuantityText.TryPerCent, "a share such as 0.5%", "SHARE");
 
+    public static Option<double?> Number(string name, string description, double otherwise) =>
+        Make(name, description, otherwise, "times", QuantityText.TryNumber, "a number such as 2.5", "TIMES");
+
     /// <summary>A word out of a few.</summary>
     public static Option<T?> Choice<T>(string name, string description, T otherwise) where T : struct, Enum => new(name)
     {

@@ -86,7 +86,10 @@ public sealed record BuckSpec
     /// <summary>Shrinkage of the plastic on cooling, per cent of length, 0 to 10; the buck is made larger by it.</summary>
     public double Shrinkage { get; init; }
 
-    /// <summary>How far the stack may miss the wanted depth, mm, before more layers are used to come nearer.</summary>
+    /// <summary>Depth the stack must have so that the cooled part has the wanted one, mm: divided by 1 - shrinkage.</summary>
+    public double StackDepth => Depth / (1 - Shrinkage / 100);
+
+    /// <summary>How far the stack may miss its depth, mm, before more layers are used to come nearer.</summary>
     public double DepthTolerance { get; init; } = 0.5;
 
     /// <summary>The plate under the stack; null for none.</summary>

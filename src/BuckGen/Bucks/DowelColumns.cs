@@ -16,24 +16,24 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
     {
         var holes = layers.Select(l => l.Wood.Islands.Select(_ => new List<DowelHole>()).ToArray()).ToArray();
         var findings = ImmutableArray.CreateBuilder<Finding>();
+        // The lowest piece of each island that is still too small for dowels; the pieces above it are smaller yet.
+        var without = new SortedDictionary<string, (LayerBlank Layer, Island Piece)>(StringComparer.Ordinal);
         for (var layer = layers.Count - 1; layer > 0; layer--)
         {
             for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
             {
-                // An island with wood on top of it already has the dowels of the island above.
-                if (holes[layer][i].Count > 0 || IsUnderAnother(layers, layer, i)) continue;
+                // Dowels that came down from an island above serve this one too.
+                if (holes[layer][i].Count > 0) continue;
                 var places = DowelPlacement.Choose(Allowed(layers[layer], i, solid, spec, offsetter), 2 * spec.Dowels.HoleDiameter);
                 CarryDown(holes, layers, layer, i, places, spec.Dowels.HoleDiameter);
-                if (Check(layers[layer], i, letters[layer][i], places, spec.Dowels) is { } finding) findings.Add(finding);
+                if (places.IsEmpty) without[letters[layer][i]] = (layers[layer], layers[layer].Wood.Islands[i]);
+                else if (TurnCheck.FitsWrongWay(layers[layer].Wood.Islands[i], places)) findings.Add(Turnable(layers[layer], letters[layer][i], places[0]));
             }
         }
 
+        findings.AddRange(without.Select(w => NoRoom(w.Value.Layer, w.Value.Piece, w.Key, spec.Dowels)));
         return new([.. holes.Select(l => (IReadOnlyList<DowelHole>)[.. l.SelectMany(h => h)])], findings.ToImmutable());
     }
-
-    private static bool IsUnderAnother(IReadOnlyList<LayerBlank> layers, int layer, int island) =>
-        layer + 1 < layers.Count && layers[layer + 1].Wood.Islands.Any(
-            above => layers[layer].Wood.Islands[island].Contains(InsidePoint.Of(above)));
 
     /// <summary>Where a hole's centre may lie: in the wood that is left on top after sanding, with a wall all round.</summary>
     private static Region Allowed(LayerBlank layer, int island, StackedSolid solid, BuckSpec spec, IOffsetter offsetter)
@@ -59,23 +59,20 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
         }
     }
 
-    private static Finding? Check(LayerBlank layer, int island, string letter, ImmutableArray<Vec2> places, DowelSpec dowels)
-    {
-        var piece = layer.Wood.Islands[island];
-        if (places.IsEmpty)
-            return new Finding("dowels-no-room", Severity.Warning,
-                FormattableString.Invariant(
-                    $"Island {letter} is too small at layer {layer.Number} for two {dowels.Diameter} mm dowels with {dowels.Wall} mm of wood round them."),
-                "Use thinner dowels or less wall, or glue this island by eye along the glue-up line.")
-            {
-                Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = dowels.Diameter, Source = "common practice, no source",
-            };
-        if (!TurnCheck.FitsWrongWay(piece, places)) return null;
-        return new Finding("dowels-turnable", Severity.Warning,
+    private static Finding NoRoom(LayerBlank layer, Island piece, string letter, DowelSpec dowels) =>
+        new("dowels-no-room", Severity.Warning,
+            FormattableString.Invariant(
+                $"From layer {layer.Number} up, island {letter} is too small for two {dowels.Diameter} mm dowels with {dowels.Wall} mm of wood round them."),
+            "Use thinner dowels or less wall, or glue these pieces by eye along the glue-up lines.")
+        {
+            Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = dowels.Diameter, Source = "common practice, no source",
+        };
+
+    private static Finding Turnable(LayerBlank layer, string letter, Vec2 place) =>
+        new("dowels-turnable", Severity.Warning,
             $"The two dowels of island {letter} also fit turned or flipped, and its outline would not show it.",
             "Glue with all numbers facing up and reading the same way; thinner dowels would leave room for a third.")
         {
-            Place = places[0], Height = layer.Bottom, Source = "common practice, no source",
+            Place = place, Height = layer.Bottom, Source = "common practice, no source",
         };
-    }
 }

@@ -25,7 +25,7 @@ internal static class DowelPlacement
         if (pair is not { } ends || ends.A.DistanceTo(ends.B) < leastDistance) return [];
         var third = candidates
             .Where(c => IsDistinct(ends.A, ends.B, c) && Math.Min(c.DistanceTo(ends.A), c.DistanceTo(ends.B)) >= leastDistance)
-            .Select(c => (Place: (Vec2?)c, Area: Math.Abs((ends.B - ends.A).Cross(c - ends.A))))
+            .Select(c => (Place: (Vec2?)c, Area: Key(Math.Abs((ends.B - ends.A).Cross(c - ends.A)))))
             .DefaultIfEmpty()
             .MaxBy(c => c.Area);
         return third.Place is { } place ? [ends.A, ends.B, place] : [ends.A, ends.B];
@@ -49,7 +49,9 @@ internal static class DowelPlacement
             for (var i = 0; i < count; i++) points.Add(segment.PointAt((double)i / count));
         }
 
-        return points.Count <= 4 * Candidates ? points : [.. points.Where((_, i) => i % (points.Count / (2 * Candidates)) == 0)];
+        // The lowest, then the leftmost first: of equals the first is chosen.
+        var few = points.Count <= 4 * Candidates ? points : points.Where((_, i) => i % (points.Count / (2 * Candidates)) == 0);
+        return [.. few.OrderBy(p => Key(p.Y)).ThenBy(p => Key(p.X))];
     }
 
     private static (Vec2 A, Vec2 B)? FarthestPair(List<Vec2> points)
@@ -58,7 +60,11 @@ internal static class DowelPlacement
         var longest = 0.0;
         for (var i = 0; i < points.Count; i++)
             for (var j = i + 1; j < points.Count; j++)
-                if ((points[i] - points[j]).LengthSquared is var squared && squared > longest) (best, longest) = ((points[i], points[j]), squared);
+                if (Key((points[i] - points[j]).LengthSquared) is var squared && squared > longest)
+                    (best, longest) = ((points[i], points[j]), squared);
         return best;
     }
+
+    /// <summary>A number to compare by: rounded, so that the last bit of a double, which differs between machines, decides nothing.</summary>
+    private static double Key(double value) => Math.Round(value, 5);
 }

@@ -15,7 +15,8 @@ internal static class IslandLetters
             var islands = layers[layer].Wood.Islands;
             letters[layer] = new string[islands.Length];
             // New letters run from left to right as one reads the plan.
-            foreach (var i in Enumerable.Range(0, islands.Length).OrderBy(i => islands[i].Outer.Bounds.MinX))
+            foreach (var i in Enumerable.Range(0, islands.Length).OrderBy(i => Math.Round(islands[i].Outer.Bounds.MinX, 6))
+                         .ThenBy(i => Math.Round(islands[i].Outer.Bounds.MinY, 6)))
             {
                 var above = layer + 1 < layers.Count
                     ? Enumerable.Range(0, letters[layer + 1].Length)

@@ -48,24 +48,16 @@ internal static class LabelPlacement
             from i in Enumerable.Range(0, CandidatesAcross + 1)
             from j in Enumerable.Range(0, CandidatesAcross + 1)
             let p = new Vec2(area.MinX + area.Width * i / CandidatesAcross, area.MinY + area.Height * j / CandidatesAcross)
-            orderby (p - target).LengthSquared
+            // Rounded, so that the last bit of a double decides nothing; of equals the lowest, then the leftmost.
+            orderby Math.Round((p - target).LengthSquared, 6), j, i
             select p;
         foreach (var p in candidates)
         {
             var box = new Bounds(p.X - w / 2, p.Y - h / 2, p.X + w / 2, p.Y + h / 2).Grown(room);
-            if (!obstacles.Meeting(box).Any(s => Touches(s, box)) && piece.Contains(p)) return p;
+            if (!obstacles.Meeting(box).Any(s => s.Enters(box)) && piece.Contains(p)) return p;
         }
 
         return null;
-    }
-
-    /// <summary>True when a line or arc enters the box; judged at points closer together than the clearance.</summary>
-    private static bool Touches(Segment segment, Bounds box)
-    {
-        var count = Math.Max(1, (int)Math.Ceiling(segment.Length / (Clearance / 2)));
-        for (var i = 0; i <= count; i++)
-            if (box.Contains(segment.PointAt((double)i / count))) return true;
-        return false;
     }
 
     private static Label Make(string text, double size, Vec2 centre, double w, double h, bool upright)

@@ -8,9 +8,6 @@ namespace BuckGen.Bucks;
 /// <param name="Miss">Real depth less wanted depth, mm.</param>
 public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, double Miss)
 {
-    /// <summary>Thicknesses are counted in steps of this length, mm.</summary>
-    private const double Grain = 0.01;
-
     /// <summary>Most layers in a stack.</summary>
     private const int MostLayers = 400;
 
@@ -25,44 +22,49 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
     public static StackPlan Choose(double depth, ImmutableArray<Stock> stock, double tolerance)
     {
         // Of two sheets equally thick the first listed is used.
-        var sheets = stock.DistinctBy(s => Grains(s.Thickness)).OrderByDescending(s => s.Thickness).ToArray();
-        var fewest = FewestLayers(Grains(depth) + Grains(sheets[0].Thickness), [.. sheets.Select(s => Grains(s.Thickness))]);
-        var best = Enumerable.Range(1, fewest.Count - 1)
+        var sheets = stock.DistinctBy(s => s.Thickness).OrderByDescending(s => s.Thickness).ToArray();
+        var grain = Grain(sheets);
+        int[] thicknesses = [.. sheets.Select(s => Grains(s.Thickness, grain))];
+        var fewest = FewestLayers(Grains(depth, grain) + thicknesses[0], thicknesses);
+        var best = Enumerable.Range(1, fewest.Length - 1)
             .Where(g => fewest[g].Layers > 0)
-            .Select(g => (Grains: g, fewest[g].Layers, Miss: Math.Abs(g * Grain - depth)))
-            .OrderBy(c => c.Miss <= tolerance + Grain / 2 ? 0 : 1)
-            .ThenBy(c => c.Miss <= tolerance + Grain / 2 ? c.Layers : c.Miss)
-            .ThenBy(c => c.Miss <= tolerance + Grain / 2 ? c.Miss : c.Layers)
-            .First();
+            .Select(g => (Grains: g, fewest[g].Layers, Miss: Math.Abs(g * grain - depth)))
+            .MinBy(c => c.Miss <= tolerance + grain / 2 ? (0, (double)c.Layers, c.Miss) : (1, c.Miss, c.Layers));
         if (best.Layers > MostLayers)
             throw new SpecException($"The stack would need {best.Layers} layers, the limit is {MostLayers}; use thicker stock.");
         var chosen = new List<Stock>();
-        for (var g = best.Grains; g > 0; g -= Grains(sheets[fewest[g].Last].Thickness)) chosen.Add(sheets[fewest[g].Last]);
+        for (var g = best.Grains; g > 0; g -= thicknesses[fewest[g].Last]) chosen.Add(sheets[fewest[g].Last]);
         var ordered = chosen.OrderByDescending(s => s.Thickness).ToImmutableArray();
         var real = ordered.Sum(s => s.Thickness);
         return new(ordered, real, real - depth);
     }
 
-    /// <summary>For every height in grains the fewest layers that reach it exactly (0 when none do) and the last sheet used.</summary>
-    private static List<(int Layers, int Last)> FewestLayers(int most, int[] thicknesses)
+    /// <summary>The coarsest step, from 0.1 to 0.0001 mm, in which all thicknesses are whole numbers; else the finest.</summary>
+    private static double Grain(Stock[] sheets)
     {
-        var table = new List<(int Layers, int Last)>(most + 1) { (0, -1) };
+        ReadOnlySpan<double> grains = [0.1, 0.01, 0.001];
+        foreach (var grain in grains)
+            if (Array.TrueForAll(sheets, s => Math.Abs(s.Thickness / grain - Math.Round(s.Thickness / grain)) < 1e-6)) return grain;
+        return 0.0001;
+    }
+
+    /// <summary>For every height in grains the fewest layers that reach it exactly (0 when none do) and the last sheet used.</summary>
+    private static (short Layers, short Last)[] FewestLayers(int most, int[] thicknesses)
+    {
+        var table = new (short Layers, short Last)[most + 1];
         for (var g = 1; g <= most; g++)
         {
-            (int Layers, int Last) best = (0, -1);
-            for (var i = 0; i < thicknesses.Length; i++)
+            for (short i = 0; i < thicknesses.Length; i++)
             {
                 var below = g - thicknesses[i];
                 if (below < 0 || (below > 0 && table[below].Layers == 0)) continue;
                 var layers = table[below].Layers + 1;
-                if (best.Layers == 0 || layers < best.Layers) best = (layers, i);
+                if (table[g].Layers == 0 || layers < table[g].Layers) table[g] = ((short)layers, i);
             }
-
-            table.Add(best);
         }
 
         return table;
     }
 
-    private static int Grains(double length) => (int)Math.Round(length / Grain);
+    private static int Grains(double length, double grain) => (int)Math.Round(length / grain);
 }

@@ -12,7 +12,7 @@ internal static class StackChecks
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
             yield return new("depth-missed", Severity.Warning,
                 FormattableString.Invariant(
-                    $"The stock gives a depth of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm {(plan.Miss > 0 ? "more" : "less")} than the {spec.Depth:F2} mm wanted."),
+                    $"The stock gives a depth of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm {(plan.Miss > 0 ? "more" : "less")} than the {spec.StackDepth:F2} mm it should have."),
                 "Add a thinner sheet to the stock, or accept the depth.")
             {
                 Value = plan.Miss, Limit = spec.DepthTolerance,

@@ -33,7 +33,7 @@ internal static class BuckDesigner
     private static BuckDesign DesignChecked(Outline outline, BuckSpec spec, CancellationToken cancellation)
     {
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
-        var plan = StackPlan.Choose(spec.Depth, spec.Stock, spec.DepthTolerance);
+        var plan = StackPlan.Choose(spec.StackDepth, spec.Stock, spec.DepthTolerance);
         var foot = LayerStack.Plates(spec).Aggregate(0.0, (height, plate) => height + plate.Stock.Thickness);
         var heights = Heights(plan, foot).ToArray();
         var shape = new DraftedShape(Enlarged(outline.Region, spec.Shrinkage), spec, foot, heights[^1], offsetter);

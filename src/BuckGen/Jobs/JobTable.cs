@@ -49,7 +49,7 @@ internal sealed class JobTable(string file, string name, int line)
 
     public double? OptionalPressure(string key) => Quantity(key, QuantityText.TryPressure, "a pressure such as \"70kPa\" or \"20inHg\"");
 
-    public double? OptionalNumber(string key) => Quantity(key, TryNumber, "a number");
+    public double? OptionalNumber(string key) => Quantity(key, QuantityText.TryNumber, "a number");
 
     public double PerCent(string key, double otherwise) => Quantity(key, QuantityText.TryPerCent, "a share such as \"0.5%\"") ?? otherwise;
 
@@ -131,9 +131,6 @@ internal sealed class JobTable(string file, string name, int line)
         asked.Add(key);
         return values.TryGetValue(key, out var found) ? found : null;
     }
-
-    private static bool TryNumber(string? text, out double value) =>
-        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value);
 
     private static double[]? Lengths(object? row, int count)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using BuckGen.Reports;
 
 namespace BuckGen.Output;
 
@@ -9,18 +10,24 @@ public static class OutputFolder
     /// <summary>Ending of files that are not complete yet.</summary>
     private const string Unfinished = ".unfinished";
 
+    /// <summary>Folders that hold nothing but files of this program.</summary>
+    private static readonly ImmutableArray<string> OwnFolders = ["layers/", "cut/", "drill/"];
+
     /// <summary>
-    /// Writes all files under temporary names, moves them into place with the summary last, and removes what an earlier
-    /// run of this program listed in its summary and this run did not make. Other files are left alone.
+    /// Writes all files under temporary names, moves them into place with the summary last, and removes the cut files that an
+    /// earlier run listed in its summary and this run did not make. Other files are left alone.
     /// </summary>
     /// <param name="folder">The output folder; made when missing.</param>
     /// <param name="files">The files.</param>
+    /// <returns>What was removed, as paths below the folder.</returns>
+    /// <exception cref="ArgumentException">The folder's name is empty.</exception>
     /// <exception cref="IOException">The folder can't be written.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
-    public static void Write(string folder, ImmutableArray<OutputFile> files)
+    public static ImmutableArray<string> Write(string folder, ImmutableArray<OutputFile> files)
     {
-        var root = Path.GetFullPath(folder);
-        var stale = EarlierFiles(root).Except(files.Select(f => f.Path), StringComparer.Ordinal).ToArray();
+        ArgumentException.ThrowIfNullOrWhiteSpace(folder);
+        var root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
+        var stale = EarlierFiles(root).Except(files.Select(f => f.Path), StringComparer.Ordinal).ToImmutableArray();
         foreach (var file in files)
         {
             var path = Path.Combine(root, file.Path);
@@ -31,9 +38,10 @@ public static class OutputFolder
         foreach (var file in files.OrderBy(f => f.Path == OutputFiles.SummaryPath))
             File.Move(Path.Combine(root, file.Path) + Unfinished, Path.Combine(root, file.Path), overwrite: true);
         foreach (var path in stale) File.Delete(Path.Combine(root, path));
+        return stale;
     }
 
-    /// <summary>The files that the summary in the folder lists, as far as they lie inside it.</summary>
+    /// <summary>The cut files that a summary of ours in the folder lists and that are still there.</summary>
     private static IEnumerable<string> EarlierFiles(string root)
     {
         var summary = Path.Combine(root, OutputFiles.SummaryPath);
@@ -41,10 +49,13 @@ public static class OutputFolder
         try
         {
             using var json = JsonDocument.Parse(File.ReadAllBytes(summary));
-            if (json.RootElement.ValueKind != JsonValueKind.Object || !json.RootElement.TryGetProperty("files", out var listed) || listed.ValueKind != JsonValueKind.Array) return [];
-            return [.. listed.EnumerateArray()
-                .Where(f => f.ValueKind == JsonValueKind.String).Select(f => f.GetString()!)
-                .Where(f => Path.GetFullPath(Path.Combine(root, f)).StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal))];
+            return json.RootElement.ValueKind == JsonValueKind.Object
+                && json.RootElement.TryGetProperty("schema", out var schema) && schema.ValueKind == JsonValueKind.String
+                && schema.GetString()!.StartsWith(Summary.SchemaFamily, StringComparison.Ordinal)
+                && json.RootElement.TryGetProperty("files", out var listed) && listed.ValueKind == JsonValueKind.Array
+                ? [.. listed.EnumerateArray().Where(f => f.ValueKind == JsonValueKind.String).Select(f => f.GetString()!)
+                    .Where(f => IsOurs(f) && File.Exists(Path.Combine(root, f)))]
+                : [];
         }
         catch (JsonException)
         {
@@ -52,4 +63,9 @@ public static class OutputFolder
             return [];
         }
     }
+
+    /// <summary>True for a path of the kind this program writes: one of its own folders and a plain file name.</summary>
+    private static bool IsOurs(string path) => OwnFolders.Any(folder =>
+        path.StartsWith(folder, StringComparison.Ordinal)
+        && path[folder.Length..].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.') && !path.Contains("..", StringComparison.Ordinal));
 }

@@ -58,19 +58,25 @@ public static class QuantityText
     /// <returns>False when the text is no share.</returns>
     public static bool TryPerCent(string? text, out double perCent) => TrySplit(text, out perCent, out var unit) && unit is "" or "%";
 
+    /// <summary>Reads a plain number or fraction.</summary>
+    /// <param name="text">The number, with a point for decimals.</param>
+    /// <param name="number">The number.</param>
+    /// <returns>False when the text is no number.</returns>
+    public static bool TryNumber(string? text, out double number) => TrySplit(text, out number, out var unit) && unit.Length == 0;
+
     private static bool TrySplit(string? text, out double number, [NotNullWhen(true)] out string? unit)
     {
         (number, unit) = (0, null);
         var trimmed = text?.Trim() ?? "";
         var end = 0;
         while (end < trimmed.Length && (char.IsAsciiDigit(trimmed[end]) || trimmed[end] is '.' or '/' or ' ' or '-' or '+')) end++;
-        if (!TryNumber(trimmed[..end].Trim(), out number)) return false;
+        if (!TryPlain(trimmed[..end].Trim(), out number)) return false;
         unit = trimmed[end..].Trim();
         return true;
     }
 
     /// <summary>A decimal number, a fraction "3/8", or a whole number and a fraction "1 1/2" or "1-1/2".</summary>
-    private static bool TryNumber(string text, out double number)
+    private static bool TryPlain(string text, out double number)
     {
         const NumberStyles Decimal = NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign;
         if (double.TryParse(text, Decimal, CultureInfo.InvariantCulture, out number)) return true;

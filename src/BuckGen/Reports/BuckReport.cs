@@ -5,9 +5,9 @@ namespace BuckGen.Reports;
 
 /// <summary>What was asked for and what results.</summary>
 /// <param name="Kind">"male" or "female".</param>
-/// <param name="DepthWanted">Wanted depth.</param>
+/// <param name="DepthWanted">Wanted depth of the cooled part.</param>
 /// <param name="Depth">Depth of the stack without its base plate.</param>
-/// <param name="DepthMiss">Real less wanted depth.</param>
+/// <param name="DepthMiss">Depth of the stack less the wanted depth with the shrinkage added.</param>
 /// <param name="Height">Height of the whole stack with its base plate.</param>
 /// <param name="Draft">Draft, degrees.</param>
 /// <param name="OutlineAt">"face" or "base": where the outline is to size.</param>

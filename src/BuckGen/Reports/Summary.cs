@@ -27,7 +27,10 @@ public sealed record Summary(
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
     /// <summary>Name and version of the form.</summary>
-    public const string SchemaId = "buckgen-summary/1";
+    public const string SchemaId = SchemaFamily + "1";
+
+    /// <summary>What the name of every version starts with.</summary>
+    public const string SchemaFamily = "buckgen-summary/";
 
     /// <summary>Sums up a plan.</summary>
     /// <param name="plan">The plan.</param>
