@@ -29,6 +29,7 @@ internal static class BuckRun
     {
         var files = OutputFiles.Of(plan, output, force);
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
+        if (File.Exists(folder)) throw new UsageException($"{folder} is a file; --out names a folder.");
         var removed = OutputFolder.Write(folder, files);
         if (removed.Length > 0) terminal.Error.WriteLine($"Removed {removed.Length} files of an earlier run that this one did not make: {string.Join(", ", removed)}");
         if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.SummaryPath).Content]));

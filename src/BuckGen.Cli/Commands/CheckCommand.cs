@@ -32,6 +32,8 @@ internal static class CheckCommand
         {
             if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
             {
+                if (command.Options.FirstOrDefault(o => o != json && parsed.GetResult(o) is { Implicit: false }) is { } beside)
+                    throw new UsageException($"{beside.Name} does nothing beside a job file; set it in {path}.");
                 var job = MakeCommand.ReadJob(path);
                 var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading);
                 return (job.Title, BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, cancellation));

@@ -29,6 +29,7 @@ internal static class MakeCommand
 
     internal static Job ReadJob(string path)
     {
+        if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the job file itself.");
         if (!File.Exists(path)) throw new UsageException($"{path} does not exist; 'buckgen new {path}' writes a job file to start from.");
         return JobFile.Read(File.ReadAllText(path), Path.GetFileName(path));
     }

@@ -16,6 +16,7 @@ internal static class NewCommand
         {
             var path = parsed.GetValue(job)!;
             if (string.IsNullOrWhiteSpace(path)) throw new UsageException("The job file's name is empty; name the file to write.");
+            if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the file to write.");
             if (File.Exists(path)) throw new UsageException($"{path} exists already; choose another name or remove it first.");
             File.WriteAllText(path, JobTemplate.Text(parsed.GetValue(outline)!));
             terminal.Out.WriteLine($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");

@@ -10,7 +10,7 @@ internal static class StackChecks
     public static IEnumerable<Finding> Of(StackPlan plan, BuckSpec spec, StackedSolid solid, IReadOnlyList<LayerBlank> layers)
     {
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
-            yield return new("depth-missed", Severity.Warning,
+            yield return new("depth-missed", Math.Abs(plan.Miss) > spec.Stock.Min(s => s.Thickness) / 2 ? Severity.Error : Severity.Warning,
                 FormattableString.Invariant(
                     $"The stock gives a depth of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm {(plan.Miss > 0 ? "more" : "less")} than the {spec.StackDepth:F2} mm it should have."),
                 "Add a thinner sheet to the stock, or accept the depth.")
@@ -26,6 +26,13 @@ internal static class StackChecks
                 "Use less draft or depth, a larger outline, or let the outline be to size at the face.")
             {
                 Height = reached, Value = reached - solid.Shape.Foot, Limit = plan.Depth,
+            };
+        if (spec.Base is null && layers.Count > 0 && layers[0].Wood.Islands.Length > 1)
+            yield return new("islands-loose", Severity.Note,
+                $"The {layers[0].Wood.Islands.Length} islands of the lowest layer are held in place by nothing.",
+                "Add a base, or set them on the platen by the layer drawing.")
+            {
+                Height = 0,
             };
         if (spec.Kind == BuckKind.Female && spec.Base is null)
             yield return new("cavity-open", Severity.Note,

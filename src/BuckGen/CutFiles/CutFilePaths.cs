@@ -6,6 +6,9 @@ namespace BuckGen.CutFiles;
 /// <summary>Where cut files lie below the output folder.</summary>
 public static class CutFilePaths
 {
+    /// <summary>A stock's share of a file name is cut off here; the sheet's number keeps names apart.</summary>
+    private const int LongestName = 40;
+
     /// <summary>A layer's DXF: "layers/layer-01.dxf".</summary>
     public static string Layer(int number) => string.Create(CultureInfo.InvariantCulture, $"layers/layer-{number:00}.dxf");
 
@@ -21,6 +24,7 @@ public static class CutFilePaths
     {
         var kept = name.Select(c => char.IsAsciiLetterOrDigit(c) || c == '.' ? char.ToLowerInvariant(c) : '-').ToArray();
         var parts = new string(kept).Split('-', StringSplitOptions.RemoveEmptyEntries);
-        return parts.Length == 0 ? "stock" : string.Join('-', parts);
+        var joined = string.Join('-', parts);
+        return parts.Length == 0 ? "stock" : joined[..Math.Min(joined.Length, LongestName)];
     }
 }

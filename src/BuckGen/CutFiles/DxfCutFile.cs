@@ -7,9 +7,6 @@ namespace BuckGen.CutFiles;
 /// <summary>Writes a cut drawing as DXF: one closed polyline or circle a contour, arcs as arcs, one layer a kind of work.</summary>
 public static class DxfCutFile
 {
-    /// <summary>Circles are told from other loops to this distance, mm.</summary>
-    private const double CircleTolerance = 1e-4;
-
     /// <summary>The bytes of the file, checked by reading them back.</summary>
     /// <param name="drawing">The drawing, with at least one path.</param>
     /// <param name="version">R12 or R2000.</param>
@@ -29,7 +26,7 @@ public static class DxfCutFile
     private static DxfEntity ToEntity(CutPath path)
     {
         var layer = path.Layer.Name();
-        if (path.AsLoop()?.AsCircle(CircleTolerance) is { } circle)
+        if (path.AsCircle() is { } circle)
             return new DxfCircle(new(circle.Centre.X, circle.Centre.Y), circle.Radius) { Layer = layer };
         var vertices = path.Segments.Select(s => new DxfVertex(s.Start.X, s.Start.Y, s.Bulge));
         if (!path.Closed) vertices = vertices.Append(new(path.Segments[^1].End.X, path.Segments[^1].End.Y));

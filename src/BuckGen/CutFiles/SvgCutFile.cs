@@ -10,8 +10,6 @@ namespace BuckGen.CutFiles;
 /// <summary>Writes a cut drawing as SVG in real size: one user unit is one millimetre.</summary>
 public static class SvgCutFile
 {
-    private const double CircleTolerance = 1e-4;
-
     /// <summary>The bytes of the file.</summary>
     public static ImmutableArray<byte> Write(CutDrawing drawing)
     {
@@ -35,7 +33,7 @@ public static class SvgCutFile
 
     private static string Element(CutPath path, Bounds page)
     {
-        if (path.AsLoop()?.AsCircle(CircleTolerance) is { } circle)
+        if (path.AsCircle() is { } circle)
             return $"<circle cx=\"{X(circle.Centre, page)}\" cy=\"{Y(circle.Centre, page)}\" r=\"{Number(circle.Radius)}\"/>";
         var data = new StringBuilder($"M{X(path.Segments[0].Start, page)} {Y(path.Segments[0].Start, page)}");
         foreach (var s in path.Segments)

@@ -4,7 +4,7 @@ using BuckGen.Geometry;
 namespace BuckGen.CutPaths;
 
 /// <summary>A drawing for a machine, in mm.</summary>
-/// <param name="Title">What it shows, for a comment in the file; ASCII.</param>
+/// <param name="Title">What it shows; the title of an SVG.</param>
 /// <param name="Paths">The paths in the order they are to be cut.</param>
 /// <param name="Page">The rectangle shown: a whole sheet, or the bounds of a part.</param>
 public sealed record CutDrawing(string Title, ImmutableArray<CutPath> Paths, Bounds Page);

@@ -143,7 +143,12 @@ internal sealed class JobTable(string file, string name, int line)
 
     private static string? AsText(object? value) => value as string ?? Convert.ToString(value, CultureInfo.InvariantCulture);
 
-    private static string Shown(object? value) => value is string text ? $"\"{text}\"" : AsText(value) ?? "nothing";
+    private static string Shown(object? value) => value switch
+    {
+        string text => $"\"{text}\"",
+        object?[] => "a list",
+        _ => AsText(value) ?? "nothing",
+    };
 
     private static object? ValueOf(ValueSyntax? value) => value switch
     {

@@ -9,7 +9,14 @@ public static class JobTemplate
     {
         using var stream = typeof(JobTemplate).Assembly.GetManifestResourceStream("BuckGen.Jobs.template.toml")!;
         using var reader = new StreamReader(stream);
-        var escaped = outlineFile.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal);
-        return reader.ReadToEnd().Replace("\"outline.svg\"  ", $"\"{escaped}\"  ", StringComparison.Ordinal);
+        return reader.ReadToEnd().Replace("file = \"outline.svg\"", $"file = \"{Escaped(outlineFile)}\"", StringComparison.Ordinal);
     }
+
+    /// <summary>The text as it stands between quotes in TOML.</summary>
+    private static string Escaped(string text) => string.Concat(text.Select(c => c switch
+    {
+        '"' or '\\' => $"\\{c}",
+        < ' ' or '\x7f' => $"\\u{(int)c:X4}",
+        _ => c.ToString(),
+    }));
 }

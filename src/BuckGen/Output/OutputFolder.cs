@@ -7,15 +7,15 @@ namespace BuckGen.Output;
 /// <summary>Puts finished files into a folder so that an interrupted run leaves the last complete result.</summary>
 public static class OutputFolder
 {
-    /// <summary>Ending of files that are not complete yet.</summary>
+    /// <summary>Ending of the folder beside the output in which files wait until all are complete.</summary>
     private const string Unfinished = ".unfinished";
 
     /// <summary>Folders that hold nothing but files of this program.</summary>
     private static readonly ImmutableArray<string> OwnFolders = ["layers/", "cut/", "drill/"];
 
     /// <summary>
-    /// Writes all files under temporary names, moves them into place with the summary last, and removes the cut files that an
-    /// earlier run listed in its summary and this run did not make. Other files are left alone.
+    /// Writes all files beside the folder, removes the cut files that an earlier run listed in its summary and this run did not
+    /// make, and moves the new ones into place with the summary last. Other files are left alone.
     /// </summary>
     /// <param name="folder">The output folder; made when missing.</param>
     /// <param name="files">The files.</param>
@@ -28,16 +28,28 @@ public static class OutputFolder
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
         var root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
         var stale = EarlierFiles(root).Except(files.Select(f => f.Path), StringComparer.Ordinal).ToImmutableArray();
-        foreach (var file in files)
+        if (files.FirstOrDefault(f => Directory.Exists(Path.Combine(root, f.Path))) is { } blocked)
+            throw new IOException($"{Path.Combine(root, blocked.Path)} is a folder where a file must go; move it away.");
+        var staging = root + Unfinished;
+        try
         {
-            var path = Path.Combine(root, file.Path);
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllBytes(path + Unfinished, [.. file.Content]);
+            foreach (var file in files)
+            {
+                var path = Path.Combine(staging, file.Path);
+                Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+                File.WriteAllBytes(path, [.. file.Content]);
+            }
+
+            foreach (var file in files) Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(root, file.Path))!);
+            foreach (var path in stale) File.Delete(Path.Combine(root, path));
+            foreach (var file in files.OrderBy(f => f.Path == OutputFiles.SummaryPath))
+                File.Move(Path.Combine(staging, file.Path), Path.Combine(root, file.Path), overwrite: true);
+        }
+        finally
+        {
+            if (Directory.Exists(staging)) Directory.Delete(staging, recursive: true);
         }
 
-        foreach (var file in files.OrderBy(f => f.Path == OutputFiles.SummaryPath))
-            File.Move(Path.Combine(root, file.Path) + Unfinished, Path.Combine(root, file.Path), overwrite: true);
-        foreach (var path in stale) File.Delete(Path.Combine(root, path));
         return stale;
     }
 

@@ -18,7 +18,8 @@ public static class QuantityText
         if (!TrySplit(text, out var number, out var unit)) return false;
         unit = unit.Length == 0 ? "mm" : unit.ToLowerInvariant();
         if (unit is "\"" or "inch" or "inches") unit = "in";
-        if (!UnitsNetSetup.Default.UnitParser.TryParse<LengthUnit>(unit, CultureInfo.InvariantCulture, out var found)) return false;
+        if (!UnitsNetSetup.Default.UnitParser.TryParse<LengthUnit>(unit, CultureInfo.InvariantCulture, out var found)
+            || found is not (LengthUnit.Millimeter or LengthUnit.Centimeter or LengthUnit.Meter or LengthUnit.Inch or LengthUnit.Foot)) return false;
         // A unit's size is rounded to twelve digits, so that an inch is 25.4 mm and not a hair off.
         millimetres = number * Math.Round(Length.From(1, found).Millimeters, 12);
         return double.IsFinite(millimetres);

@@ -3,6 +3,7 @@ using BuckGen.Bucks;
 using BuckGen.Designs;
 using BuckGen.Findings;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Outlines;
 
 namespace BuckGen.Sheets;
 
@@ -33,8 +34,7 @@ public sealed record CutPlan(
         if (spec.Compensation * 2 >= design.Spec.Dowels.HoleDiameter)
             throw new SpecException(FormattableString.Invariant(
                 $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
-        var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
-        var parts = design.Layers.SelectMany(l => CutPart.Of(l, spec, offsetter)).ToArray();
+        var parts = Parts(design, spec);
         var holes = design.Layers.SelectMany(l => l.Parts).Select(p => p.Shape.Holes.Length);
         var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
@@ -42,9 +42,11 @@ public sealed record CutPlan(
         findings.AddRange(parts.Zip(holes).Where(p => p.First.HoleCount != p.Second).Select(p => NarrowerThanKerf(p.First, spec)));
         foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
         {
-            var (laidOut, tooLarge) = ShelfLayout.Arrange(group, group.Key, spec);
-            foreach (var placements in laidOut) sheets.Add(new(sheets.Count + 1, group.Key, [.. placements]));
+            var stock = Sized(group.Key, group, spec);
+            var (laidOut, tooLarge) = ShelfLayout.Arrange(group, stock, spec);
+            foreach (var placements in laidOut) sheets.Add(new(sheets.Count + 1, stock, [.. placements]));
             findings.AddRange(tooLarge.Select(p => TooLarge(p, spec)));
+            if (stock != group.Key) findings.Add(SizeAssumed(stock));
         }
 
         return new(design, spec, sheets.ToImmutable(), findings.ToImmutable());
@@ -73,13 +75,46 @@ public sealed record CutPlan(
             };
     }
 
-    private static Finding TooLarge(CutPart part, CuttingSpec spec) =>
-        new("part-larger-than-stock", part.Stock.SizeIsAssumed ? Severity.Warning : Severity.Error,
+    private static CutPart[] Parts(BuckDesign design, CuttingSpec spec)
+    {
+        try
+        {
+            var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
+            return [.. design.Layers.SelectMany(l => CutPart.Of(l, spec, offsetter))];
+        }
+        catch (OffsetFailedException failure)
+        {
+            throw new OutlineException($"{design.Outline.Name}: the kerf could not be allowed for. {failure.Message}", failure);
+        }
+    }
+
+    /// <summary>A sheet whose size nobody stated is taken as large as its largest part needs.</summary>
+    private static Stock Sized(Stock stock, IEnumerable<CutPart> parts, CuttingSpec spec)
+    {
+        if (!stock.SizeIsAssumed) return stock;
+        var width = parts.Max(p => Math.Max(p.Bounds.Width, p.Bounds.Height)) + 2 * spec.EdgeMargin;
+        var height = parts.Max(p => Math.Min(p.Bounds.Width, p.Bounds.Height)) + 2 * spec.EdgeMargin;
+        return width <= stock.SheetWidth && height <= stock.SheetHeight
+            ? stock
+            : stock with { SheetWidth = UpToTen(Math.Max(width, stock.SheetWidth)), SheetHeight = UpToTen(Math.Max(height, stock.SheetHeight)) };
+    }
+
+    private static double UpToTen(double length) => Math.Ceiling(length / 10) * 10;
+
+    private static Finding SizeAssumed(Stock stock) =>
+        new("sheet-size-assumed", Severity.Warning,
             FormattableString.Invariant(
-                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; a sheet of {part.Stock.Name} is {(part.Stock.SizeIsAssumed ? "taken as " : "")}{part.Stock.SheetWidth:0.##} x {part.Stock.SheetHeight:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part is on no sheet."),
-            part.Stock.SizeIsAssumed
-                ? "Say how large your sheets are."
-                : "Use a larger sheet, or make the outline or the base margin smaller.")
+                $"Nobody said how large the sheets of {stock.Name} are; {stock.SheetWidth:0} x {stock.SheetHeight:0} mm are taken, so that the largest part fits."),
+            "Say how large your sheets are.")
+        {
+            Value = stock.SheetWidth,
+        };
+
+    private static Finding TooLarge(CutPart part, CuttingSpec spec) =>
+        new("part-larger-than-stock", Severity.Error,
+            FormattableString.Invariant(
+                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; a sheet of {part.Stock.Name} is {part.Stock.SheetWidth:0.##} x {part.Stock.SheetHeight:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part is on no sheet."),
+            "Use a larger sheet, or make the outline or the base margin smaller.")
         {
             Place = part.Bounds.Centre,
             Value = Math.Max(part.Bounds.Width, part.Bounds.Height),

@@ -27,7 +27,7 @@ public sealed class ArcOffsetter : IOffsetter
         var parts = KeptParts(RawOffset.Of(centred, distance, join));
         // A long mitre may come out on the far side of the outline, where no material changes.
         parts.RemoveAll(p => p.IsMitre && centred.Contains(p.Segment.PointAt(0.5)) == distance > 0);
-        var loops = LoopChain.Close([.. parts.Select(p => p.Segment)], distance);
+        var loops = LoopChain.Close([.. CoincidentPieces.Resolve(parts).Select(p => p.Segment)], distance);
         return Oriented(loops, distance).Transformed(back);
     }
 
@@ -36,12 +36,10 @@ public sealed class ArcOffsetter : IOffsetter
         var index = new HPRtree<int>();
         for (var i = 0; i < raw.Zones.Count; i++) index.Insert(SegmentIndex.ToEnvelope(raw.Zones[i].Bounds), i);
         index.Build();
-        var doubles = new DoubledMitres(raw.Pieces);
         var kept = new List<RawPiece>();
         var open = new OpenIntervals();
-        for (var number = 0; number < raw.Pieces.Count; number++)
+        foreach (var piece in raw.Pieces)
         {
-            var piece = raw.Pieces[number];
             open.Reset();
             var carrier = new Carrier(piece.Segment);
             RemoveNeighbours(open, carrier, piece, raw.Zones);
@@ -52,7 +50,6 @@ public sealed class ArcOffsetter : IOffsetter
                 if (open.IsEmpty) break;
             }
 
-            if (piece.IsMitre) doubles.Remove(open, number);
             foreach (var (from, to) in open.Intervals)
             {
                 var part = from == 0 && to == 1 ? piece.Segment : piece.Segment.Part(from, to);
