@@ -14,6 +14,9 @@ internal static class BuckDesigner
     /// <summary>How exactly the height of a change of shape is found, mm.</summary>
     private const double HeightResolution = 0.02;
 
+    /// <summary>Farthest the wall moves between two heights that are compared, mm.</summary>
+    private const double LookStep = 0.25;
+
     public static BuckDesign Design(Outline outline, BuckSpec spec, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(outline);
@@ -52,12 +55,14 @@ internal static class BuckDesigner
         var (layers, labelFindings) = LayerMarks.Complete(
             blanks, IslandLetters.Assign(blanks), holes, LayerVents.Of(blanks, vents), solid, spec);
 
-        var outward = heights.OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
+        var outward = CloseSteps(shape, heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
+        shape.Prepare(outward, cancellation);
         var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
         IEnumerable<Finding> findings =
         [
             .. StackChecks.Of(plan, spec, solid, blanks),
             .. ShapeChangeFindings.Of(changes, spec),
+            .. SlotFindings.Of(shape.At(shape.ReferenceHeight), shape, changes, spec),
             .. dowels.Findings,
             .. vents?.Findings ?? [],
             .. PlenumChecks.Of(spec, blanks),
@@ -66,6 +71,18 @@ internal static class BuckDesigner
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
         return new(outline, spec, plan, layers, vents, flange,
             [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)]);
+    }
+
+    /// <summary>Heights between which the wall moves little, so that no part can come and go unseen.</summary>
+    private static IEnumerable<double> CloseSteps(DraftedShape shape, double[] heights)
+    {
+        for (var i = 0; i < heights.Length; i++)
+        {
+            yield return heights[i];
+            if (i + 1 == heights.Length) yield break;
+            var steps = (int)Math.Ceiling(Math.Abs(shape.OffsetAt(heights[i + 1]) - shape.OffsetAt(heights[i])) / LookStep);
+            for (var k = 1; k < steps; k++) yield return heights[i] + (heights[i + 1] - heights[i]) * k / steps;
+        }
     }
 
     /// <summary>The faces of all layers and the middles between them.</summary>

@@ -28,6 +28,9 @@ internal sealed class SegmentIndex
     /// <summary>The distance to the nearest piece, mm.</summary>
     public double Distance(Vec2 p) => segments.Min(s => s.DistanceTo(p));
 
+    /// <summary>The numbers of the pieces whose bounds meet a rectangle.</summary>
+    public IEnumerable<int> NumbersMeeting(Bounds bounds) => tree.Query(ToEnvelope(bounds));
+
     /// <summary>The pieces whose bounds meet a rectangle.</summary>
     public IEnumerable<Segment> Meeting(Bounds bounds) => tree.Query(ToEnvelope(bounds)).Select(i => segments[i]);
 
