@@ -12,7 +12,7 @@ internal static class CatalogCommand
     public static Command Create(Terminal terminal)
     {
         var json = RunOptions.JsonOption();
-        var command = new Command("catalog", "List known sheets and plastics with the sources of their figures.") { json };
+        var command = new Command("catalog", "List known sheets and plastics with the sources of their figures.\n\n  buckgen catalog\n  buckgen catalog --json") { json };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(Catalog.BuiltIn)]));

@@ -1,0 +1,85 @@
+using Xunit;
+
+namespace BuckGen.Cli.Tests;
+
+public sealed class CheckAndInspectTests : Workshop
+{
+    [Fact]
+    public void Check_says_what_could_go_wrong_and_writes_nothing()
+    {
+        Write("plate.svg", Plate);
+        Write("job.toml", PlateJob.Replace("24mm", "30mm", StringComparison.Ordinal));
+
+        var run = Cli.Run("check", At("job.toml"));
+
+        run.AssertDone();
+        Assert.Contains("depth-missed", run.Out);
+        Assert.Equal(["job.toml", "plate.svg"], Present());
+    }
+
+    [Fact]
+    public void Check_ends_with_1_when_the_design_has_errors()
+    {
+        var run = Cli.Run("check", Write("strip.svg", Strip), "--depth", "36", "--stock", "12", "--outline-at", "base", "--json");
+
+        Assert.Equal((1, ""), (run.Status, run.Error));
+        Assert.Contains("nothing-left", run.Json.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("id").GetString()));
+        Assert.Equal(["strip.svg"], Present());
+    }
+
+    [Fact]
+    public void Check_of_a_sound_design_says_so()
+    {
+        Write("plate.svg", Plate);
+        var run = Cli.Run("check", Write("job.toml", PlateJob));
+
+        run.AssertDone();
+        Assert.Contains("nothing speaks against", run.Out);
+    }
+
+    [Fact]
+    public void Inspect_tells_size_loops_and_unit()
+    {
+        var run = Cli.Run("inspect", Write("plate.svg", Plate));
+
+        run.AssertDone();
+        Assert.Contains("100 x 60 mm (3.937 x 2.362 in)", run.Out);
+        Assert.Contains("2 closed loops: 1 islands, 1 holes", run.Out);
+    }
+
+    [Fact]
+    public void Inspect_answers_in_JSON_with_the_promised_names()
+    {
+        var json = Cli.Run("inspect", Write("plate.svg", Plate), "--json").Json;
+
+        Assert.Equal((2, 1, 1), (json.GetProperty("loops").GetInt32(), json.GetProperty("islands").GetInt32(), json.GetProperty("holes").GetInt32()));
+        Assert.Equal(100, json.GetProperty("bounds").GetProperty("maxX").GetDouble() - json.GetProperty("bounds").GetProperty("minX").GetDouble(), 1e-3);
+        // 6000 less four corners of (4 - π)·6²/4 each and a disc of 12 mm radius.
+        Assert.Equal(6000 - (4 - Math.PI) * 36 - Math.PI * 144, json.GetProperty("area").GetDouble(), 0.05);
+        Assert.Equal(2 * (88 + 48) + 2 * Math.PI * 6 + 2 * Math.PI * 12, json.GetProperty("perimeter").GetDouble(), 0.05);
+        Assert.All((string[])["units", "repairs", "notes", "name"], name => Assert.True(json.TryGetProperty(name, out _), name));
+    }
+
+    [Fact]
+    public void The_unit_can_be_said_when_the_drawing_is_silent()
+    {
+        var silent = Write("silent.svg", """<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 20 20"><rect width="4" height="2"/></svg>""");
+
+        var bounds = Cli.Run("inspect", silent, "--units", "in", "--json").Json.GetProperty("bounds");
+
+        Assert.Equal(4 * 25.4, bounds.GetProperty("maxX").GetDouble() - bounds.GetProperty("minX").GetDouble(), 1e-3);
+    }
+
+    [Fact]
+    public void The_catalog_lists_sheets_and_plastics_with_their_sources()
+    {
+        var run = Cli.Run("catalog");
+        var json = Cli.Run("catalog", "--json").Json;
+
+        run.AssertDone();
+        Assert.Contains("mdf-12", run.Out);
+        Assert.Contains("petg", run.Out);
+        Assert.All(json.GetProperty("stock").EnumerateArray().Concat(json.GetProperty("plastic").EnumerateArray()),
+            e => Assert.NotEqual("", e.GetProperty("source").GetString()));
+    }
+}

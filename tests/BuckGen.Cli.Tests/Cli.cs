@@ -1,0 +1,41 @@
+using System.Text.Json;
+using Xunit;
+
+namespace BuckGen.Cli.Tests;
+
+/// <summary>What a run of the program said and how it ended.</summary>
+/// <param name="Status">Exit status.</param>
+/// <param name="Out">Standard output.</param>
+/// <param name="Error">Standard error.</param>
+internal sealed record Cli(int Status, string Out, string Error)
+{
+    public static Cli Run(params string[] args)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        var status = CommandLine.Run(args, new(output, error));
+        return new(status, output.ToString(), error.ToString());
+    }
+
+    /// <summary>The JSON on standard output.</summary>
+    public JsonElement Json => JsonDocument.Parse(Out).RootElement;
+
+    /// <summary>Refused: status 2, nothing but one line that names the thing, no trace of the program's insides.</summary>
+    public void AssertRefused(params string[] says)
+    {
+        Assert.Equal(2, Status);
+        Assert.Equal("", Out);
+        Assert.StartsWith("buckgen: ", Error);
+        Assert.EndsWith("\n", Error);
+        Assert.Equal(1, Error.Count(c => c == '\n'));
+        Assert.DoesNotContain("Exception", Error);
+        Assert.DoesNotContain("   at ", Error);
+        Assert.All(says, s => Assert.Contains(s, Error));
+    }
+
+    public void AssertDone()
+    {
+        Assert.Equal("", Error);
+        Assert.Equal(0, Status);
+    }
+}

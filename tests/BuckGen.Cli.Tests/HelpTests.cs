@@ -1,0 +1,54 @@
+using Xunit;
+
+namespace BuckGen.Cli.Tests;
+
+public class HelpTests
+{
+    private static readonly string[] Commands = ["make", "buck", "check", "inspect", "new", "catalog"];
+
+    public static TheoryData<string> Names => [.. Commands];
+
+    [Fact]
+    public void The_first_page_shows_how_to_start_and_what_the_exit_status_means()
+    {
+        var run = Cli.Run("--help");
+
+        run.AssertDone();
+        Assert.Contains("buckgen new job.toml", run.Out);
+        Assert.Contains("buckgen make job.toml", run.Out);
+        Assert.Contains("0 done, 1 the design has errors, 2 bad input", run.Out);
+        Assert.All(Commands, c => Assert.Contains($"  {c} ", run.Out));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_command_explains_itself_by_an_example(string command)
+    {
+        var run = Cli.Run(command, "--help");
+
+        run.AssertDone();
+        Assert.Contains($"buckgen {command}", run.Out.Split("Usage:")[0]);
+    }
+
+    [Fact]
+    public void Every_option_is_described() =>
+        Assert.All(Commands.SelectMany(c => Cli.Run(c, "--help").Out.Split('\n')).Where(l => l.TrimStart().StartsWith("--", StringComparison.Ordinal)),
+            line => Assert.Matches(@"^\s+--\S+.*\s{2,}\S|^\s+--.*>\s+\S", line));
+
+    [Fact]
+    public void A_call_without_a_command_is_told_what_to_do()
+    {
+        var run = Cli.Run();
+
+        Assert.Equal(2, run.Status);
+        Assert.StartsWith("buckgen: ", run.Error);
+        Assert.Contains("--help", run.Error);
+    }
+
+    [Theory]
+    [InlineData("bukc")]
+    [InlineData("buck", "--dpeth", "3")]
+    [InlineData("make")]
+    [InlineData("inspect", "a.svg", "b.svg")]
+    public void A_slip_of_the_pen_is_one_line(params string[] args) => Cli.Run(args).AssertRefused("--help");
+}

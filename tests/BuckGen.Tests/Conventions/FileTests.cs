@@ -1,0 +1,38 @@
+using System.Text.RegularExpressions;
+using Xunit;
+
+namespace BuckGen.Tests.Conventions;
+
+/// <summary>What every source file keeps to.</summary>
+public class FileTests
+{
+    private static readonly string[] Sources = [.. Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
+        .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}"))];
+
+    [Fact]
+    public void No_source_file_holds_more_than_one_idea_can_fill()
+    {
+        Assert.InRange(Sources.Length, 100, int.MaxValue);
+        // Past about 300 lines a second idea has moved in; our own rule.
+        Assert.Empty(Sources.Where(f => File.ReadAllLines(f).Length > 330).Select(Name));
+    }
+
+    [Fact]
+    public void A_file_lies_where_its_namespace_says() =>
+        Assert.Empty(Sources.Where(f => Namespace(f) is { } n && n != Expected(f)).Select(f => $"{Name(f)} is in {Namespace(f)}"));
+
+    [Fact]
+    public void Nobody_asks_the_clock_or_rolls_dice() =>
+        Assert.Empty(Sources.Where(f => Regex.IsMatch(File.ReadAllText(f), @"DateTime(Offset)?\.(Utc)?Now|Guid\.NewGuid|new Random\b|Random\.Shared")).Select(Name));
+
+    private static string Name(string file) => Path.GetRelativePath(Repository.Root, file);
+
+    private static string? Namespace(string file) => Regex.Match(File.ReadAllText(file), @"^namespace ([\w.]+);", RegexOptions.Multiline) is { Success: true } m ? m.Groups[1].Value : null;
+
+    /// <summary>The project's name and the folders; the entities of the DXF library share its one namespace.</summary>
+    private static string Expected(string file)
+    {
+        var parts = Name(file).Split(Path.DirectorySeparatorChar);
+        return Namespace(file) is { } n && parts[1] == "BuckGen.Dxf" && n == "BuckGen.Dxf" ? n : string.Join('.', parts[1..^1]);
+    }
+}

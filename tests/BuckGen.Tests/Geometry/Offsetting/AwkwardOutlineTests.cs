@@ -1,0 +1,113 @@
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+using Xunit;
+
+namespace BuckGen.Tests.Geometry.Offsetting;
+
+/// <summary>The rows of <see cref="AwkwardOutline"/> against the definition of an offset and against the polygon rung.</summary>
+public class AwkwardOutlineTests
+{
+    private static readonly ArcOffsetter Exact = new();
+    private static readonly PolygonOffsetter Polygon = new(0.01);
+
+    public static TheoryData<string, double> Rows
+    {
+        get
+        {
+            var rows = new TheoryData<string, double>();
+            foreach (var outline in AwkwardOutline.All)
+                foreach (var distance in outline.Distances) rows.Add(outline.Name, distance);
+            return rows;
+        }
+    }
+
+    [Fact]
+    public void Every_row_has_a_name_of_its_own_a_reason_and_a_distance()
+    {
+        Assert.Equal(AwkwardOutline.All.Count, AwkwardOutline.All.Select(o => o.Name).Distinct().Count());
+        Assert.All(AwkwardOutline.All, o => Assert.True(o.Why.Length > 10 && o.Distances.Length > 0 && !o.Region.IsEmpty, o.Name));
+    }
+
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void The_exact_offset_is_what_the_definition_says(string name, double distance)
+    {
+        var region = Named(name);
+
+        var result = Exact.Offset(region, distance, CornerJoin.Round);
+
+        Assert.Null(DistanceOracle.Disagreement(region, result, distance, 1e-4));
+        Assert.InRange(DistanceOracle.WorstEdge(region, result, distance), 0, 1e-5);
+    }
+
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void The_exact_offset_has_the_area_of_the_polygon_offset(string name, double distance)
+    {
+        var outline = AwkwardOutline.All.Single(o => o.Name == name);
+        foreach (var join in (CornerJoin[])[CornerJoin.Round, CornerJoin.Mitre])
+        {
+            var (exact, polygon) = (Exact.Offset(outline.Region, distance, join), Polygon.Offset(outline.Region, distance, join));
+
+            // A mitre 5 times the distance long swings sideways by the first chord of a flattened arc, up to 0.05 rad.
+            var swing = join.Corners == Corners.Mitre ? outline.SharpCorners * Math.Pow(5 * distance, 2) * 0.05 : 0;
+            Assert.InRange(Math.Abs(exact.Area - polygon.Area), 0, 0.01 * (outline.Region.Perimeter + exact.Perimeter) + swing);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void Mitred_corners_contain_round_ones(string name, double distance)
+    {
+        var region = Named(name);
+
+        var (round, mitred) = (Exact.Offset(region, distance, CornerJoin.Round), Exact.Offset(region, distance, CornerJoin.Mitre));
+
+        // Shrinking has its open corners in bays and holes: there the mitre takes more away.
+        var (large, small) = distance > 0 ? (mitred, round) : (round, mitred);
+        Assert.True(large.Area >= small.Area - 1e-4);
+        Assert.All(small.Segments, s =>
+        {
+            var p = s.PointAt(0.5);
+            Assert.True(large.Contains(p) || large.DistanceToEdge(p) < 1e-5, $"{p} is outside");
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void The_ladder_takes_the_exact_rung(string name, double distance)
+    {
+        var region = Named(name);
+        foreach (var join in (CornerJoin[])[CornerJoin.Round, CornerJoin.Mitre])
+        {
+            var ladder = CheckedOffsetter.Standard(Tolerance.Default).Offset(region, distance, join);
+
+            Assert.Equal(Exact.Offset(region, distance, join).Segments, ladder.Segments);
+        }
+    }
+
+    [Theory]
+    [InlineData("half the width of a rectangle", -30)]
+    [InlineData("half the width of a slot", -10)]
+    [InlineData("radius of a disc", -20)]
+    [InlineData("half the width of a ring", -10)]
+    public void What_shrinks_to_a_line_or_a_point_is_gone(string name, double distance) =>
+        Assert.True(Exact.Offset(Named(name), distance, CornerJoin.Round).IsEmpty);
+
+    [Theory]
+    [InlineData("circle of eight arcs", 5, 25)]
+    [InlineData("circle of eight arcs", -5, 15)]
+    [InlineData("hole closed exactly", 10, 40)]
+    public void What_is_round_comes_out_as_one_circle(string name, double distance, double radius)
+    {
+        var circle = Exact.Offset(Named(name), distance, CornerJoin.Round).OnlyLoop().AsCircle(1e-6);
+
+        Assert.Equal(radius, circle!.Value.Radius, 1e-6);
+    }
+
+    [Fact]
+    public void Vertices_along_a_side_are_not_carried_on() =>
+        Assert.Equal(8, Exact.Offset(Named("collinear vertices"), 3, CornerJoin.Round).OnlyLoop().Segments.Length);
+
+    private static Region Named(string name) => AwkwardOutline.All.Single(o => o.Name == name).Region;
+}

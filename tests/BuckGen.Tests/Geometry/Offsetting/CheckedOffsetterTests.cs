@@ -1,0 +1,56 @@
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+using Xunit;
+
+namespace BuckGen.Tests.Geometry.Offsetting;
+
+public class CheckedOffsetterTests
+{
+    private static readonly Region Source = Shapes.Rectangle(100, 60);
+
+    [Fact]
+    public void The_first_rung_that_keeps_the_law_is_taken()
+    {
+        var offsetter = new CheckedOffsetter(0.01, new ArcOffsetter(), new Broken());
+
+        Assert.Equal(8, offsetter.Offset(Source, 3, CornerJoin.Round).Segments.Count());
+    }
+
+    [Fact]
+    public void A_rung_that_breaks_the_law_is_passed_over()
+    {
+        var offsetter = new CheckedOffsetter(0.01, new Wrong(), new ArcOffsetter());
+
+        Assert.Equal(6000 + 320 * 3 + Math.PI * 9, offsetter.Offset(Source, 3, CornerJoin.Round).Area, 1e-6);
+    }
+
+    [Fact]
+    public void A_rung_that_gives_up_is_passed_over()
+    {
+        var offsetter = new CheckedOffsetter(0.01, new Broken(), new ArcOffsetter());
+
+        Assert.Equal(6000 + 320 * 3 + Math.PI * 9, offsetter.Offset(Source, 3, CornerJoin.Round).Area, 1e-6);
+    }
+
+    [Fact]
+    public void When_no_rung_is_left_every_fault_is_told()
+    {
+        var offsetter = new CheckedOffsetter(0.01, new Broken(), new Wrong());
+
+        var message = Assert.Throws<OffsetFailedException>(() => offsetter.Offset(Source, 3, CornerJoin.Round)).Message;
+
+        Assert.Contains("could not be offset by 3 mm", message);
+        Assert.Contains("gave up", message);
+        Assert.Contains("from the outline", message);
+    }
+
+    private sealed class Broken : IOffsetter
+    {
+        public Region Offset(Region region, double distance, CornerJoin join) => throw new OffsetFailedException("gave up");
+    }
+
+    private sealed class Wrong : IOffsetter
+    {
+        public Region Offset(Region region, double distance, CornerJoin join) => new ArcOffsetter().Offset(region, distance * 1.5, join);
+    }
+}

@@ -1,0 +1,213 @@
+using System.Text.RegularExpressions;
+using BuckGen.Bucks;
+using BuckGen.Dxf;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Jobs;
+using BuckGen.Sheets;
+using Xunit;
+
+namespace BuckGen.Tests.Jobs;
+
+public partial class JobFileTests
+{
+    private const string Least = """
+        [outline]
+        file = "sign.svg"
+        [buck]
+        depth = "36mm"
+        [[stock]]
+        thickness = "12mm"
+        """;
+
+    /// <summary>The template with every setting that is commented out switched on.</summary>
+    private static string Everything { get; } = CommentedSetting().Replace(JobTemplate.Text("sign.svg"), "$1")
+        // Two tables of stock are in it; one names the catalog.
+        .Replace("# [", "[", StringComparison.Ordinal);
+
+    [Fact]
+    public void What_is_left_out_has_the_defaults_of_the_library()
+    {
+        var job = JobFile.Read(Least, "sign.toml");
+
+        var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
+        Assert.Equal(defaults, job.Buck);
+        Assert.Equal(new CuttingSpec(), job.Cutting);
+        Assert.Equal((DxfVersion.R12, false), (job.Output.DxfVersion, job.Output.Svg));
+        Assert.Equal("sign", job.Title);
+        Assert.Null(job.Reading.Units);
+        Assert.Equal(("12 mm", 12.0), (job.Buck.Stock[0].Name, job.Buck.Stock[0].Thickness));
+    }
+
+    [Fact]
+    public void The_template_says_what_the_defaults_are()
+    {
+        var job = JobFile.Read(JobTemplate.Text("sign.svg"), "job.toml");
+
+        Assert.Equal("sign.svg", job.OutlineFile);
+        Assert.Equal(new BuckSpec { Depth = 36, Stock = job.Buck.Stock }, job.Buck);
+        Assert.Equal(new CuttingSpec(), job.Cutting);
+        Assert.Equal((DxfVersion.R12, false), (job.Output.DxfVersion, job.Output.Svg));
+    }
+
+    [Fact]
+    public void Every_setting_of_the_template_is_understood_when_switched_on()
+    {
+        var job = JobFile.Read(Everything, "job.toml");
+
+        // The values shown beside the comment signs are the defaults too, where there is one.
+        var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
+        Assert.Equal(0.5, job.Buck.Shrinkage);
+        Assert.Equal(new BasePlate(job.Buck.Stock[0]) { Under = job.Buck.Stock[0] }, job.Buck.Base);
+        Assert.Equal(defaults with { Shrinkage = 0.5, Base = job.Buck.Base, Vents = job.Buck.Vents, Plenum = job.Buck.Plenum }, job.Buck);
+        var vents = job.Buck.Vents!;
+        Assert.Equal(new VentSpec { Diameter = 0.8, Points = vents.Points, KeepOut = vents.KeepOut, Air = vents.Air }, vents);
+        // 68 kPa below 101.325 kPa of air.
+        Assert.Equal((2.0, 40.0, 33_325.0, 1.0), (vents.Air.PumpDisplacement, vents.Air.ReservoirVolume, vents.Air.ReservoirPressure, vents.Air.WantedTime));
+        Assert.Equal(new PlenumSpec(job.Buck.Stock[0]) { Port = new(100, 60) }, job.Buck.Plenum);
+        Assert.Equal("mm", job.Reading.Units);
+        Assert.Equal(["OUTLINE"], job.Reading.Layers);
+        Assert.Equal(0.1, job.Reading.Tolerance.Join);
+        Assert.Equal(3.8, job.Buck.Stock[1].Thickness);
+    }
+
+    [Fact]
+    public void The_template_shows_every_key_that_is_understood()
+    {
+        // A wrong key makes the reader list the ones it knows, table by table.
+        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "dowels", "cutting", "output"])
+        {
+            var text = Regex.Replace(Everything, $@"^\[{table}\]", $"[{table}]\nzzz = 1", RegexOptions.Multiline);
+            var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message;
+
+            var known = message[(message.IndexOf("known here: ", StringComparison.Ordinal) + 12)..].TrimEnd('.').Split(", ");
+            Assert.NotEmpty(known);
+            Assert.All(known, key => Assert.Matches(new Regex($@"^{Regex.Escape(key)} = ", RegexOptions.Multiline), Everything));
+        }
+    }
+
+    [Fact]
+    public void Every_kind_of_value_is_read()
+    {
+        var job = JobFile.Read("""
+            title = "Otter sign"
+            [outline]
+            file = "../drawings/otter.dxf"
+            units = "in"
+            layers = ["A", "B"]
+            [buck]
+            depth = "1 1/2in"
+            draft = 3
+            kind = "Female"
+            outline-at = "base"
+            corners = "mitre"
+            mitre-limit = 2.5
+            steps = "middle"
+            shrinkage = "1/2%"
+            depth-tolerance = 0.25
+            [[stock]]
+            name = "oak"
+            thickness = 9.2
+            sheet = ["24in", 300]
+            [[stock]]
+            catalog = "mdf-3"
+            thickness = "2.9mm"
+            [base]
+            stock = "oak"
+            margin = "10mm"
+            [dowels]
+            diameter = "1/4in"
+            [cutting]
+            machine = "router"
+            kerf = 0
+            [output]
+            dxf = "R2000"
+            svg = true
+            """, "otter.toml");
+
+        Assert.Equal(("Otter sign", "../drawings/otter.dxf", "in"), (job.Title, job.OutlineFile, job.Reading.Units));
+        Assert.Equal((38.1, 3.0, BuckKind.Female, OutlineAt.Base), (Math.Round(job.Buck.Depth, 12), job.Buck.Draft, job.Buck.Kind, job.Buck.OutlineAt));
+        Assert.Equal(new CornerJoin(Corners.Mitre, 2.5), job.Buck.Corners);
+        Assert.Equal((Steps.Middle, 0.5, 0.25), (job.Buck.Steps, job.Buck.Shrinkage, job.Buck.DepthTolerance));
+        Assert.Equal(new Stock("oak", 9.2, 24 * 25.4, 300), job.Buck.Stock[0]);
+        Assert.Equal(("MDF 3", 2.9), (job.Buck.Stock[1].Name, job.Buck.Stock[1].Thickness));
+        Assert.Equal(new BasePlate(job.Buck.Stock[0], 10), job.Buck.Base);
+        Assert.Equal(6.35, job.Buck.Dowels.Diameter);
+        Assert.Equal((Machine.Router, 0.0), (job.Cutting.Machine, job.Cutting.Kerf));
+        Assert.Equal((DxfVersion.R2000, true), (job.Output.DxfVersion, job.Output.Svg));
+    }
+
+    [Theory]
+    [InlineData("[buck]\ndepht = 3", "line 2", "\"depht\" is not known; known here:")]
+    [InlineData("color = \"red\"", "line 1", "\"color\" is not known; known here: title")]
+    [InlineData("[bucket]\na = 1", "line 1", "the table [bucket] is not known; known are [outline]")]
+    [InlineData("[[cutting]]\na = 1", "line 1", "the table [cutting] is not known")]
+    [InlineData("[buck]\nkind = \"neuter\"", "line 2", "\"kind\" is \"neuter\"; it must be male or female")]
+    [InlineData("[buck]\nkind = 1", "line 2", "\"kind\" is 1; it must be male or female")]
+    [InlineData("[buck]\nsteps = \"both\"", "line 2", "it must be outside, inside or middle")]
+    [InlineData("[buck]\ndraft = \"5mm\"", "line 2", "\"draft\" is \"5mm\"; it must be an angle such as \"5deg\"")]
+    [InlineData("[buck]\nletter-height = \"8 furlongs\"", "line 2", "it must be a length such as")]
+    [InlineData("[buck]\nshrinkage = \"lots\"", "line 2", "it must be a share such as \"0.5%\"")]
+    [InlineData("[buck]\nmitre-limit = \"far\"", "line 2", "it must be a number")]
+    [InlineData("[output]\nsvg = \"yes\"", "line 2", "\"svg\" must be true or false")]
+    [InlineData("[output]\ndxf = \"R14\"", "line 2", "it must be r12 or r2000")]
+    [InlineData("title = 5", "line 1", "\"title\" must be text in quotes")]
+    [InlineData("[outline]\nlayers = \"A\"", "line 2", "\"layers\" must be a list of texts")]
+    [InlineData("[base]\nstock = \"teak\"", "line 1", "the stock \"teak\" is not one of the job's: 12 mm")]
+    [InlineData("[base]\nmargin = 3", "line 1", "\"stock\" is missing")]
+    [InlineData("[[stock]]\ncatalog = \"cheese\"", "line 1", "\"cheese\" is not in the catalog")]
+    [InlineData("[[stock]]\nname = \"thin air\"", "line 1", "\"thickness\" is missing")]
+    [InlineData("[[stock]]\nthickness = 3\nsheet = [600]", "line 3", "\"sheet\" must be two lengths")]
+    [InlineData("[buck]\ndraft = 1979-05-27", "line 2", "must be an angle")]
+    [InlineData("[buck]\ndraft = nan", "line 2", "must be an angle")]
+    public void What_is_not_understood_is_refused_with_file_line_and_remedy(string wrong, string line, string says)
+    {
+        var message = Assert.Throws<JobFileException>(() => JobFile.Read(With(wrong), "job.toml")).Message;
+
+        Assert.StartsWith($"job.toml, {line}: ", message);
+        Assert.Contains(says, message);
+        Assert.EndsWith(".", message);
+        Assert.DoesNotContain('\n', message);
+    }
+
+    [Theory]
+    [InlineData("[buck\ndepth = 3", "line 1")]
+    [InlineData("a = ", "line 1")]
+    [InlineData("[outline]\nfile = \"a.svg", "line 2")]
+    [InlineData("x = 1\nx = 2", "line 2")]
+    [InlineData("[buck]\n[buck]", "line 2")]
+    public void Broken_TOML_is_refused_with_its_line(string text, string line)
+    {
+        var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message;
+
+        Assert.StartsWith($"job.toml, {line}: ", message);
+        Assert.DoesNotContain('\n', message);
+    }
+
+    [Theory]
+    [InlineData("", "\"file\" is missing")]
+    [InlineData("[outline]\nfile = \"a.svg\"", "\"depth\" is missing")]
+    public void A_job_without_outline_or_depth_is_refused(string text, string says) =>
+        Assert.Contains(says, Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message);
+
+    [Fact]
+    public void A_quote_or_backslash_in_the_outlines_name_survives_the_template()
+    {
+        const string Name = @"my ""best"" \ sign.svg";
+
+        Assert.Equal(Name, JobFile.Read(JobTemplate.Text(Name), "job.toml").OutlineFile);
+    }
+
+    /// <summary>The wrong lines first, so that their numbers stay; what they do not say is filled up after them.</summary>
+    private static string With(string wrong)
+    {
+        var text = wrong;
+        if (wrong.Contains("[outline]", StringComparison.Ordinal)) text += "\nfile = \"sign.svg\"";
+        else if (wrong.StartsWith("[buck]", StringComparison.Ordinal)) text += "\ndepth = 36";
+        if (!wrong.StartsWith("[buck]", StringComparison.Ordinal)) text += "\n[buck]\ndepth = 36";
+        if (!wrong.Contains("[outline]", StringComparison.Ordinal)) text += "\n[outline]\nfile = \"sign.svg\"";
+        return text + "\n[[stock]]\nthickness = 12\n";
+    }
+
+    [GeneratedRegex(@"^# (\w[\w-]* = |\[\[stock\]\])", RegexOptions.Multiline)]
+    private static partial Regex CommentedSetting();
+}
