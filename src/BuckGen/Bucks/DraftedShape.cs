@@ -16,6 +16,7 @@ internal sealed class DraftedShape
     private readonly CornerJoin corners;
     private readonly IOffsetter offsetter;
     private readonly double slope;
+    private readonly double chord;
     private readonly ConcurrentDictionary<double, Region> known = new();
 
     /// <param name="outline">The outline in the reference plane.</param>
@@ -25,7 +26,7 @@ internal sealed class DraftedShape
     /// <param name="offsetter">Makes the offsets.</param>
     public DraftedShape(Region outline, BuckSpec spec, double foot, double face, IOffsetter offsetter)
     {
-        (this.outline, corners, this.offsetter) = (outline, spec.Corners, offsetter);
+        (this.outline, corners, this.offsetter, chord) = (outline, spec.Corners, offsetter, spec.Tolerance.Chord);
         (Foot, Face) = (foot, face);
         ReferenceHeight = spec.OutlineAt == OutlineAt.Face ? face : foot;
         slope = Math.Tan(spec.Draft * Math.PI / 180) * (spec.Kind == BuckKind.Male ? -1 : 1);
@@ -58,5 +59,13 @@ internal sealed class DraftedShape
     }
 
     /// <summary>The outline at a height.</summary>
-    public Region At(double height) => known.GetOrAdd(OffsetAt(height), d => offsetter.Offset(outline, d, corners));
+    public Region At(double height) =>
+        known.GetOrAdd(OffsetAt(height), d => WithoutSpecks(offsetter.Offset(outline, d, corners)));
+
+    /// <summary>Leaves out islands and holes far narrower than the chord error: nothing is left of them but rounding.</summary>
+    private Region WithoutSpecks(Region region) => region.Loops.All(IsMoreThanASpeck)
+        ? region
+        : new([.. region.Islands.Where(i => IsMoreThanASpeck(i.Outer)).Select(i => i with { Holes = [.. i.Holes.Where(IsMoreThanASpeck)] })]);
+
+    private bool IsMoreThanASpeck(Loop loop) => 2 * Math.Abs(loop.SignedArea) > chord / 20 * loop.Length;
 }

@@ -49,7 +49,7 @@ public readonly record struct Bounds(double MinX, double MinY, double MaxX, doub
     public bool Contains(Bounds b) => b.MinX >= MinX && b.MaxX <= MaxX && b.MinY >= MinY && b.MaxY <= MaxY;
 
     /// <summary>Shortest distance to other bounds, mm; 0 when they meet.</summary>
-    public double DistanceTo(Bounds b) => new Vec2(
+    internal double DistanceTo(Bounds b) => new Vec2(
         Math.Max(0, Math.Max(b.MinX - MaxX, MinX - b.MaxX)), Math.Max(0, Math.Max(b.MinY - MaxY, MinY - b.MaxY))).Length;
 
     /// <summary>True when the two share a point.</summary>

@@ -15,6 +15,9 @@ public static class ArcFitting
     private const int Samples = 12;
     private const int DeepestHalving = 24;
 
+    /// <summary>A piece that turns less than this, radians, may become a line.</summary>
+    private const double StraightTurn = 2e-4;
+
     /// <summary>The lines and arcs that stand for a curve; joined end to start.</summary>
     /// <param name="curve">The curve.</param>
     /// <param name="tolerance">Largest distance between curve and fit, mm.</param>
@@ -54,7 +57,10 @@ public static class ArcFitting
         var (start, end) = (curve.PointAt(t0), curve.PointAt(t1));
         if (start == end) return;
         var chord = new Segment(start, end);
-        if (LiesWithin(curve, t0, t1, tolerance / 20, chord, chord))
+        var (leaving, arriving) = (Direction(curve, t0, t1), -Direction(curve, t1, t0));
+        // A line may stand for a piece only where it also keeps its directions: a mitre grows with their error.
+        if (Math.Abs(chord.Chord.AngleTo(leaving)) < StraightTurn && Math.Abs(chord.Chord.AngleTo(arriving)) < StraightTurn
+            && LiesWithin(curve, t0, t1, tolerance / 20, chord, chord))
         {
             pieces.Add(chord);
             return;
@@ -66,7 +72,7 @@ public static class ArcFitting
             return;
         }
 
-        var (first, second) = Biarc(start, Direction(curve, t0, t1), end, -Direction(curve, t1, t0));
+        var (first, second) = Biarc(start, leaving, end, arriving);
         if (LiesWithin(curve, t0, t1, tolerance, first, second))
         {
             pieces.Add(first);

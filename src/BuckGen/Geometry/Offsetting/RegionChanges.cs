@@ -75,9 +75,9 @@ internal static class RegionChanges
         {
             var inside = small.Islands.Where(s => island.Contains(InsidePoint.Of(s))).ToArray();
             if (inside.Length == 0) yield return (RegionChangeKind.IslandVanishes, island.Outer.Bounds.Centre);
-            for (var i = 1; i < inside.Length; i++)
-                yield return (grows ? RegionChangeKind.IslandsMerge : RegionChangeKind.NeckPinches,
-                    Closeness.Place(inside[i].Outer, inside.Take(i).Select(o => o.Outer)));
+            if (inside.Length < 2) continue;
+            foreach (var joint in Closeness.Joints(inside.Select(o => o.Outer)))
+                yield return (grows ? RegionChangeKind.IslandsMerge : RegionChangeKind.NeckPinches, joint);
         }
 
         var (wide, tight) = (small.Islands.SelectMany(i => i.Holes).ToArray(), large.Islands.SelectMany(i => i.Holes).ToArray());
@@ -86,9 +86,9 @@ internal static class RegionChanges
             var inside = tight.Where(t => hole.Contains(InsidePoint.Of(t))).ToArray();
             // Seen from a growing outline a hole without successor has closed; shrinking never makes a hole.
             if (inside.Length == 0 && grows) yield return (RegionChangeKind.HoleCloses, hole.Bounds.Centre);
-            for (var i = 1; i < inside.Length; i++)
-                yield return (grows ? RegionChangeKind.HoleSplits : RegionChangeKind.HolesMerge,
-                    Closeness.Place(inside[i], inside.Take(i)));
+            if (inside.Length < 2) continue;
+            foreach (var joint in Closeness.Joints(inside))
+                yield return (grows ? RegionChangeKind.HoleSplits : RegionChangeKind.HolesMerge, joint);
         }
 
         foreach (var hole in tight)
