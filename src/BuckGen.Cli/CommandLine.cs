@@ -2,6 +2,7 @@ using System.CommandLine;
 using BuckGen.Bucks;
 using BuckGen.Cli.Commands;
 using BuckGen.CutFiles;
+using BuckGen.Drilling;
 using BuckGen.Jobs;
 using BuckGen.Outlines;
 
@@ -33,7 +34,7 @@ internal static class CommandLine
             return ExitStatus.BadInput;
         }
         catch (Exception failure) when (failure is OutlineException or SpecException or JobFileException or CutFileException
-                                            or UsageException or IOException or UnauthorizedAccessException)
+                                            or UsageException or DrillException or IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine($"buckgen: {OneLine(failure.Message)}");
             return ExitStatus.BadInput;
@@ -53,6 +54,7 @@ internal static class CommandLine
           buckgen new job.toml --outline sign.svg      write a job file with every setting explained
           buckgen make job.toml                        do everything the job file says
           buckgen buck sign.svg --depth 18mm --stock 6mm      the same without a job file
+          buckgen vents sign.svg --depth 18mm --stock 6mm     only where to drill
           buckgen inspect sign.svg                     see what was read from a drawing
           buckgen check job.toml                       only what could go wrong
 
@@ -62,6 +64,7 @@ internal static class CommandLine
     {
         MakeCommand.Create(terminal, cancellation),
         BuckCommand.Create(terminal, cancellation),
+        VentsCommand.Create(terminal, cancellation),
         CheckCommand.Create(terminal, cancellation),
         InspectCommand.Create(terminal),
         NewCommand.Create(terminal),

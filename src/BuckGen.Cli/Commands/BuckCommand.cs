@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Output;
 
 namespace BuckGen.Cli.Commands;
 
@@ -28,7 +29,8 @@ internal static class BuckCommand
             spec.Validate();
             var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-buck";
-            return BuckRun.Write(terminal, plan, buck.Output(parsed), folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json));
+            var (output, force) = (buck.Output(parsed), parsed.GetValue(run.Force));
+            return BuckRun.Write(terminal, plan, OutputFiles.Of(plan, output, force), output.Title, folder, force, parsed.GetValue(run.Json));
         });
         return command;
     }

@@ -51,13 +51,14 @@ internal sealed class BuckOptions
     private readonly Option<DxfVersion?> dxf = QuantityOption.Choice("--dxf", "Form of DXF:", DxfVersion.R12);
     private readonly Option<bool> svg = new("--svg") { Description = "Also write an SVG beside every DXF." };
 
+    private readonly Option<DrillProgramFormat?> drill = QuantityOption.Choice("--drill", "Programs that drill the vents:", DrillProgramFormat.None);
     private readonly VentOptions vents = new();
 
     public void AddTo(Command command)
     {
         foreach (var option in (Option[])[
                      depth, stock, sheet, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin,
-                     dowel, machine, kerf, spacing, edgeMargin, dxf, svg])
+                     dowel, machine, kerf, spacing, edgeMargin, dxf, svg, drill])
             command.Add(option);
         vents.AddTo(command);
     }
@@ -97,7 +98,9 @@ internal sealed class BuckOptions
             parsed.GetValue(machine) ?? CuttingDefaults.Machine, parsed.GetValue(kerf) ?? CuttingDefaults.Kerf,
             parsed.GetValue(spacing) ?? CuttingDefaults.Spacing, parsed.GetValue(edgeMargin) ?? CuttingDefaults.EdgeMargin);
 
-    public OutputOptions Output(ParseResult parsed) => new("", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg));
+    public OutputOptions Output(ParseResult parsed) => new(
+        "", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg),
+        parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null);
 
     private static Stock StockOf(string text, (double Width, double Height)? size)
     {

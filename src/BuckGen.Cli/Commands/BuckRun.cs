@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Bucks;
 using BuckGen.Cli.Printing;
@@ -25,15 +26,15 @@ internal static class BuckRun
         terminal.Working($"Designing the buck of {outline.Name}", () => CutPlan.Create(BuckDesign.Create(outline, buck, cancellation), cutting));
 
     /// <summary>Writes the files and tells what was made.</summary>
-    public static int Write(Terminal terminal, CutPlan plan, OutputOptions output, string folder, bool force, bool json)
+    public static int Write(
+        Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, string title, string folder, bool force, bool json)
     {
-        var files = OutputFiles.Of(plan, output, force);
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
         if (File.Exists(folder)) throw new UsageException($"{folder} is a file; --out names a folder.");
         var removed = OutputFolder.Write(folder, files);
         if (removed.Length > 0) terminal.Error.WriteLine($"Removed {removed.Length} files of an earlier run that this one did not make: {string.Join(", ", removed)}");
         if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.SummaryPath).Content]));
-        else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, output.Title, [.. files.Select(f => f.Path)]), folder);
+        else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, title, [.. files.Select(f => f.Path)]), folder);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using BuckGen.Jobs;
+using BuckGen.Output;
 
 namespace BuckGen.Cli.Commands;
 
@@ -20,7 +21,9 @@ internal static class MakeCommand
             var outline = BuckRun.Read(OutlinePath(path, read), read.Reading);
             var plan = BuckRun.Plan(terminal, outline, read.Buck, read.Cutting, cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", "out");
-            return BuckRun.Write(terminal, plan, read.Output, folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json));
+            var force = parsed.GetValue(run.Force);
+            return BuckRun.Write(
+                terminal, plan, OutputFiles.Of(plan, read.Output, force), read.Output.Title, folder, force, parsed.GetValue(run.Json));
         });
         return command;
     }

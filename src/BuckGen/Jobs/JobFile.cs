@@ -12,7 +12,7 @@ namespace BuckGen.Jobs;
 /// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
 public static class JobFile
 {
-    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "cutting", "output"];
+    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "cutting", "output"];
 
     /// <summary>Reads a job.</summary>
     /// <param name="text">The file's text.</param>
@@ -48,7 +48,8 @@ public static class JobFile
                 Plenum = VentTables.Plenum(tables.GetValueOrDefault("plenum"), sheets),
             },
             ReadCutting(Table("cutting")),
-            new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false)));
+            new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false),
+                VentTables.Drilling(tables.GetValueOrDefault("drilling"))));
         foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();
         return job;
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
+using BuckGen.Drilling;
 using BuckGen.Geometry;
 using BuckGen.Physics.Air;
 
@@ -43,6 +44,27 @@ internal static class VentTables
             ReservoirVolume = table.OptionalNumber("tank-litres"),
             WantedTime = table.Number("seconds", defaults.WantedTime),
         };
+    }
+
+    /// <summary>The table [drilling]; null when the job has none.</summary>
+    public static DrillProgramSpec? Drilling(JobTable? table)
+    {
+        if (table is null) return null;
+        var defaults = new DrillProgramSpec();
+        var spec = new DrillProgramSpec(
+            table.Length("safe-height", defaults.SafeHeight), table.Length("retract-height", defaults.RetractHeight),
+            table.Number("feed", defaults.Feed), table.Number("spindle", defaults.SpindleSpeed), table.OptionalLength("peck"),
+            table.Flag("cycles", defaults.Cycles));
+        try
+        {
+            spec.Validate();
+        }
+        catch (DrillException fault)
+        {
+            throw table.Fault(table.Line, fault.Message.TrimEnd('.'));
+        }
+
+        return spec;
     }
 
     /// <summary>The table [plenum]; null when the job has none.</summary>

@@ -23,12 +23,28 @@ public static class OutputFiles
         if (!plan.HasErrors || force)
         {
             foreach (var layer in plan.Design.Layers) Add(files, CutFilePaths.Layer(layer.Number), LayerDrawing.Of(layer), options);
+            files.AddRange(DrillFiles.Of(plan.Design, options));
             foreach (var sheet in plan.Sheets) Add(files, CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), options);
         }
 
-        var withSummary = files.Select(f => f.Path).Append(SummaryPath);
-        files.Add(new(SummaryPath, SummaryJson.Write(Summary.Of(plan, options.Title, [.. withSummary]))));
-        return files.ToImmutable();
+        return WithSummary(plan, options, files);
+    }
+
+    /// <summary>Only the drill map and the summary.</summary>
+    /// <param name="plan">The design laid out on sheets.</param>
+    /// <param name="options">Which files.</param>
+    public static ImmutableArray<OutputFile> DrillMap(CutPlan plan, OutputOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
+        return WithSummary(plan, options, DrillFiles.Of(plan.Design, options));
+    }
+
+    private static ImmutableArray<OutputFile> WithSummary(CutPlan plan, OutputOptions options, IEnumerable<OutputFile> files)
+    {
+        ImmutableArray<OutputFile> made = [.. files];
+        var summary = Summary.Of(plan, options.Title, [.. made.Select(f => f.Path), SummaryPath]);
+        return [.. made, new(SummaryPath, SummaryJson.Write(summary))];
     }
 
     /// <summary>Path of the summary below the output folder.</summary>

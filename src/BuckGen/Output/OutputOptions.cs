@@ -1,3 +1,4 @@
+using BuckGen.Drilling;
 using BuckGen.Dxf;
 
 namespace BuckGen.Output;
@@ -6,4 +7,5 @@ namespace BuckGen.Output;
 /// <param name="Title">What the job is called; empty for the outline's name.</param>
 /// <param name="DxfVersion">The form of DXF.</param>
 /// <param name="Svg">True for an SVG beside every DXF.</param>
-public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false);
+/// <param name="Drilling">How a machine drills the vents; null for no drill programs.</param>
+public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false, DrillProgramSpec? Drilling = null);

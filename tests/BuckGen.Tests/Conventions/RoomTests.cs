@@ -50,7 +50,7 @@ public partial class RoomTests
     [Fact]
     public void Only_the_edge_of_the_library_knows_DXF() =>
         AssertKept(Types.InAssembly(Library).That().HaveDependencyOn("BuckGen.Dxf").And().ResideInNamespace("BuckGen")
-            .Should().ResideInNamespaceMatching(@"^BuckGen\.(Outlines|CutFiles|Output|Jobs)(\.|$)").GetResult());
+            .Should().ResideInNamespaceMatching(@"^BuckGen\.(Outlines|CutFiles|Drilling|Output|Jobs)(\.|$)").GetResult());
 
     [Fact]
     public void Engine_types_stay_behind_our_own_names()

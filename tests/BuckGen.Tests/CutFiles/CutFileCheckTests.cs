@@ -43,6 +43,14 @@ public class CutFileCheckTests
     }
 
     [Fact]
+    public void A_path_that_comes_back_to_its_start_without_being_closed_is_noticed()
+    {
+        var open = Drawing with { Paths = [Drawing.Paths[0], Drawing.Paths[1] with { Closed = false }] };
+
+        Assert.Throws<CutFileException>(() => CutFileCheck.Verify([.. DxfCutFile.Write(open, DxfVersion.R12)], Drawing));
+    }
+
+    [Fact]
     public void A_missing_path_is_noticed()
     {
         var fewer = Drawing with { Paths = Drawing.Paths[1..] };

@@ -1,0 +1,37 @@
+using System.CommandLine;
+using BuckGen.Output;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>buckgen vents OUTLINE: only where to drill.</summary>
+internal static class VentsCommand
+{
+    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    {
+        var outline = BuckCommand.OutlineArgument();
+        var (reading, buck, run) = (new ReadingOptions(), new BuckOptions(), new RunOptions());
+        var command = new Command("vents",
+            """
+            Say where to drill vents in the base under a drawing, and write only the drill map.
+
+              buckgen vents tray.dxf --depth 36mm --stock 6mm --gauge 0.75mm
+              buckgen vents tray.dxf --depth 36mm --stock 6mm --kind female --drill ngc --out holes
+            """) { outline };
+        buck.AddTo(command);
+        reading.AddTo(command);
+        run.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            var path = parsed.GetValue(outline)!;
+            var how = reading.Of(parsed);
+            var spec = buck.Buck(parsed, how, withVents: true);
+            spec.Validate();
+            var output = buck.Output(parsed);
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation);
+            var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-vents";
+            return BuckRun.Write(
+                terminal, plan, OutputFiles.DrillMap(plan, output), output.Title, folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json));
+        });
+        return command;
+    }
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+
+namespace BuckGen.Drilling;
+
+/// <summary>The holes as a table for people and programs: comma-separated values after RFC 4180, in UTF-8.</summary>
+public static class DrillCsv
+{
+    /// <summary>
+    /// The bytes of the file: a header, then one line a hole, ended by CR and LF, lengths in mm with three decimals. Holes stand
+    /// by layer, then by diameter, then in the order of drilling.
+    /// </summary>
+    /// <param name="holes">The holes; without any, the header stands alone.</param>
+    /// <exception cref="DrillException">A hole has a number out of range.</exception>
+    public static ImmutableArray<byte> Write(IReadOnlyList<DrillHole> holes)
+    {
+        var text = new StringBuilder("x,y,diameter,depth,layer,reason\r\n");
+        foreach (var hole in DrillRun.Split(holes).SelectMany(run => run.Holes))
+        {
+            string[] fields =
+            [
+                DrillText.Length(hole.Centre.X),
+                DrillText.Length(hole.Centre.Y),
+                DrillText.Length(hole.Diameter),
+                DrillText.Length(hole.Depth),
+                hole.Layer.ToString(CultureInfo.InvariantCulture),
+                Quoted(hole.Reason),
+            ];
+            text.AppendJoin(',', fields).Append("\r\n");
+        }
+
+        return [.. Encoding.UTF8.GetBytes(text.ToString())];
+    }
+
+    /// <summary>The field, in quotation marks where it holds one, a comma or a line break; its own marks are doubled.</summary>
+    private static string Quoted(string field) =>
+        field.AsSpan().ContainsAny(",\"\r\n") ? $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : field;
+}
