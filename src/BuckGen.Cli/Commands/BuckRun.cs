@@ -32,7 +32,7 @@ internal static class BuckRun
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
         if (File.Exists(folder)) throw new UsageException($"{folder} is a file; --out names a folder.");
         var removed = OutputFolder.Write(folder, files);
-        if (removed.Length > 0) terminal.Error.WriteLine($"Removed {removed.Length} files of an earlier run that this one did not make: {string.Join(", ", removed)}");
+        if (removed.Length > 0) terminal.Error.WriteLine($"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not make: {string.Join(", ", removed)}");
         if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.SummaryPath).Content]));
         else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, title, [.. files.Select(f => f.Path)]), folder);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;

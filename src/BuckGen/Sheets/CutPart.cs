@@ -12,12 +12,10 @@ namespace BuckGen.Sheets;
 /// <param name="Paths">Marks, then holes, then the outer edge.</param>
 /// <param name="Bounds">Round the outer cut.</param>
 /// <param name="Area">Area of the finished piece, mm².</param>
-public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> Paths, Bounds Bounds, double Area)
+/// <param name="Lost">A place, in the design's coordinates, where a slot or hole is narrower than the kerf; null for none.</param>
+public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> Paths, Bounds Bounds, double Area, Vec2? Lost)
 {
     private const double CrossArm = 1;
-
-    /// <summary>Number of holes that are cut, dowels not counted.</summary>
-    public int HoleCount => Paths.Count(p => p.Layer == CutLayer.CutInner);
 
     /// <summary>Length cut through, mm; marks not counted.</summary>
     public double CutLength => Paths.Where(p => p.Layer != CutLayer.Mark).Sum(p => p.Length);
@@ -45,7 +43,7 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
                 CutPath.Of(CutLayer.CutOuter, cut.Outer),
             ];
             var name = FormattableString.Invariant($"{layer.Number}{part.Letter}");
-            yield return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area);
+            yield return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, KerfLoss.Find(part.Shape, cut, compensation, offsetter));
         }
     }
 

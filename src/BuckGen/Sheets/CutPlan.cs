@@ -35,11 +35,10 @@ public sealed record CutPlan(
             throw new SpecException(FormattableString.Invariant(
                 $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
         var parts = Parts(design, spec);
-        var holes = design.Layers.SelectMany(l => l.Parts).Select(p => p.Shape.Holes.Length);
         var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(design.Layers.Select(l => DrillByHand(l, spec)).OfType<Finding>());
-        findings.AddRange(parts.Zip(holes).Where(p => p.First.HoleCount != p.Second).Select(p => NarrowerThanKerf(p.First, spec)));
+        findings.AddRange(parts.Where(p => p.Lost is not null).Select(p => NarrowerThanKerf(p, spec)));
         foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
         {
             var stock = Sized(group.Key, group, spec);
@@ -57,7 +56,7 @@ public sealed record CutPlan(
             FormattableString.Invariant($"Part {part.Name} has a hole or a slot narrower than the kerf of {spec.Kerf:0.###} mm; it can't be cut to size."),
             "Make it wider, or drill or file it by hand.")
         {
-            Place = part.Bounds.Centre, Limit = spec.Kerf,
+            Place = part.Lost, Limit = spec.Kerf,
         };
 
     private static Finding? DrillByHand(Layer layer, CuttingSpec spec)
