@@ -28,7 +28,7 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
         var fewest = FewestLayers(Grains(depth, grain) + thicknesses[0], thicknesses);
         var best = Enumerable.Range(1, fewest.Length - 1)
             .Where(g => fewest[g].Layers > 0)
-            .Select(g => (Grains: g, fewest[g].Layers, Miss: Math.Abs(g * grain - depth)))
+            .Select(g => (Grains: g, fewest[g].Layers, Miss: Math.Round(Math.Abs(g * grain - depth), 6)))
             .MinBy(c => c.Miss <= tolerance + grain / 2 ? (0, (double)c.Layers, c.Miss) : (1, c.Miss, c.Layers));
         if (best.Layers > MostLayers)
             throw new SpecException($"The stack would need {best.Layers} layers, the limit is {MostLayers}; use thicker stock.");
