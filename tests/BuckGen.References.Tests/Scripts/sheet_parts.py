@@ -1,0 +1,68 @@
+"""Looks at sheets with parts laid out: kerf, spacing, margin. Prints one JSON object a sheet with its faults and largest misses.
+
+Listing: [{file, width, height, spacing, margin, kerf, parts: [{name, layerFile, island, map: [xx, xy, yx, yy, x, y]}]}].
+A part is the island of that number, in file order, of a nominal layer; the map takes it to the sheet.
+"""
+import json
+import sys
+
+import ezdxf
+from shapely.affinity import affine_transform
+from shapely.geometry import Point, Polygon, box
+
+from exact_offset import offset
+from layer_file import points, wood
+from regions import farthest
+
+SAMPLING = 0.01  # `farthest` is this much on the large side
+LIMIT = 0.01  # mm
+
+
+def judge(sheet):
+    parts = [Part(sheet, p) for p in sheet["parts"]]
+    cut = list(wood(sheet["file"]).geoms)
+    faults, worst = [], 0.0
+    if len(cut) != len(parts):
+        faults.append(f"{len(cut)} parts are cut, {len(parts)} were laid out")
+    for part in parts:
+        found = min(cut, key=lambda c: c.symmetric_difference(part.expected).area)
+        distance = farthest(found, part.expected) - SAMPLING
+        worst = max(worst, distance)
+        if distance > LIMIT:
+            faults.append(f"part {part.name} is {distance:.3f} mm off its nominal outline moved by half the kerf")
+        faults += part.holes_missing(circles(sheet["file"]))
+    usable = box(0, 0, sheet["width"], sheet["height"]).buffer(-sheet["margin"] + LIMIT, join_style=2)
+    faults += [f"a part at {c.bounds} comes too near the edge of the sheet" for c in cut if not usable.contains(c)]
+    near = min([a.distance(b) for i, a in enumerate(cut) for b in cut[i + 1:]], default=None)
+    if near is not None and near < sheet["spacing"] - LIMIT:
+        faults.append(f"two parts are only {near:.3f} mm apart")
+    return {"file": sheet["file"], "parts": len(parts), "farthest": worst, "nearest": near, "faults": faults}
+
+
+class Part:
+    """A part as it ought to be on the sheet."""
+
+    def __init__(self, sheet, part):
+        self.name, self.map, self.kerf = part["name"], part["map"], sheet["kerf"]
+        outers = [Polygon(points(e)) for e in ezdxf.readfile(part["layerFile"]).modelspace() if e.dxf.layer == "CUT_OUTER"]
+        outer = outers[part["island"]].buffer(0)
+        island = max(wood(part["layerFile"]).geoms, key=lambda w: w.symmetric_difference(outer).area * -1 if outer.covers(w) else -1e12)
+        self.expected = affine_transform(offset(island, self.kerf / 2), self.map).geoms[0] if self.kerf else affine_transform(island, self.map)
+        self.holes = [(k, affine_transform(Point(x, y), self.map), r) for k, x, y, r in circles(part["layerFile"]) if island.contains(Point(x, y))]
+
+    def holes_missing(self, found):
+        """Dowel and vent holes, smaller by half the kerf all round."""
+        for kind, centre, radius in self.holes:
+            if not any(k == kind and centre.distance(Point(x, y)) < LIMIT and abs(r - radius + self.kerf / 2) < LIMIT for k, x, y, r in found):
+                yield f"part {self.name} lacks a {kind} hole of radius {radius - self.kerf / 2:.3f} at ({centre.x:.2f}, {centre.y:.2f})"
+
+
+def circles(file):
+    return [(e.dxf.layer, e.dxf.center.x, e.dxf.center.y, e.dxf.radius)
+            for e in ezdxf.readfile(file).modelspace() if e.dxf.layer == "DOWEL" and e.dxftype() == "CIRCLE"]
+
+
+if __name__ == "__main__":
+    with open(sys.argv[1]) as listing:
+        for sheet in json.load(listing):
+            print(json.dumps(judge(sheet)))

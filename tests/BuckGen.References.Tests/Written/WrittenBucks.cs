@@ -1,0 +1,94 @@
+using BuckGen.CutPaths;
+using BuckGen.Designs;
+using BuckGen.Dxf;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Jobs;
+using BuckGen.Outlines;
+using BuckGen.Output;
+using BuckGen.References.Tests.Support;
+using BuckGen.Sheets;
+
+namespace BuckGen.References.Tests.Written;
+
+/// <summary>A DXF on disk and the drawing it was made from.</summary>
+public sealed record WrittenFile(string Path, DxfVersion Version, CutDrawing Drawing)
+{
+    /// <summary>Number of paths on a layer.</summary>
+    public int Count(CutLayer layer) => Drawing.Paths.Count(p => p.Layer == layer);
+}
+
+/// <summary>A sheet on disk, with the layer file and the island in it that each of its parts comes from.</summary>
+public sealed record WrittenSheet(
+    WrittenFile File, SheetLayout Layout, CuttingSpec Cutting, IReadOnlyList<(string LayerFile, int Island)> Sources);
+
+/// <summary>The cut files of the examples and of a few outlines of the corpus, in both forms of DXF.</summary>
+public sealed class WrittenBucks : IDisposable
+{
+    // Letters with counters, a rotated insert, many islands, curves, a hole that all but closes, two islands that touch.
+    private static readonly string[] Outlines =
+    [
+        "svg/ink_word_plain.svg", "dxf/ez_islands_r2004.dxf", "dxf/kc_board.dxf", "dxf/fc_dog_r14_spline.dxf", "dxf/os_tag.dxf",
+        "dxf/ez_comb_necks.dxf",
+    ];
+
+    private static readonly string[] Jobs = ["boathouse-sign/job.toml", "specimen-box/job.toml", "specimen-box/lid.toml"];
+
+    private readonly ScratchFolder scratch = new();
+
+    public WrittenBucks()
+    {
+        foreach (var job in Jobs) WriteJob(Path.Combine(RepositoryFolder.Path, "examples", job));
+        foreach (var (number, file) in CorpusFiles.Valid().Where(f => Outlines.Contains(f.File)).Index()) WriteOutline(number, file);
+    }
+
+    public List<WrittenFile> Files { get; } = [];
+
+    public List<WrittenSheet> Sheets { get; } = [];
+
+    public string[] Paths => [.. Files.Select(f => f.Path)];
+
+    public void Dispose() => scratch.Dispose();
+
+    private void WriteJob(string path)
+    {
+        var job = JobFile.Read(File.ReadAllText(path), Path.GetFileName(path));
+        var drawing = Path.Combine(Path.GetDirectoryName(path)!, job.OutlineFile);
+        var outline = OutlineReader.Read(File.ReadAllBytes(drawing), job.OutlineFile, job.Reading);
+        Write(job.Title, CutPlan.Create(BuckDesign.Create(outline, job.Buck), job.Cutting));
+    }
+
+    private void WriteOutline(int number, CorpusFile file)
+    {
+        // Each in another way: kinds and corners alternate, and every third goes to a router, which adds no kerf.
+        var way = new Layers.LayerCase(
+            number % 2 == 0 ? Bucks.BuckKind.Male : Bucks.BuckKind.Female, Bucks.OutlineAt.Face, Bucks.Steps.Outside,
+            number % 4 < 2 ? Corners.Round : Corners.Mitre);
+        var cutting = new CuttingSpec(number % 3 == 2 ? Machine.Router : Machine.Laser, Kerf: 0.3, Spacing: 6, EdgeMargin: 7);
+        Write(file.File, CutPlan.Create(BuckDesign.Create(file.Read(), way.Spec), cutting));
+    }
+
+    private void Write(string name, CutPlan plan)
+    {
+        foreach (var version in Enum.GetValues<DxfVersion>())
+        {
+            var folder = $"{name.Replace('/', '-').Replace(' ', '-')}-{version}";
+            foreach (var file in OutputFiles.Of(plan, new(name, version), force: true))
+                File.WriteAllBytes(scratch.File($"{folder}/{file.Path}"), [.. file.Content]);
+            var layers = plan.Design.Layers.ToDictionary(
+                l => l.Number, l => new WrittenFile(scratch.File($"{folder}/layers/layer-{l.Number:00}.dxf"), version, LayerDrawing.Of(l)));
+            Files.AddRange(layers.Values);
+            foreach (var sheet in plan.Sheets)
+            {
+                var path = Directory.GetFiles(scratch.File($"{folder}/cut/x").TrimEnd('x'), $"sheet-{sheet.Number:00}-*.dxf").Single();
+                Files.Add(new(path, version, SheetDrawing.Of(sheet)));
+                Sheets.Add(new(Files[^1], sheet, plan.Spec, [.. sheet.Placements.Select(p => Source(p.Part.Name))]));
+            }
+
+            (string, int) Source(string part)
+            {
+                var layer = plan.Design.Layers.Single(l => l.Parts.Any(p => $"{l.Number}{p.Letter}" == part));
+                return (layers[layer.Number].Path, layer.Parts.ToList().FindIndex(p => $"{layer.Number}{p.Letter}" == part));
+            }
+        }
+    }
+}
