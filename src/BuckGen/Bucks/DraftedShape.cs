@@ -62,10 +62,10 @@ internal sealed class DraftedShape
     public Region At(double height) =>
         known.GetOrAdd(OffsetAt(height), d => WithoutSpecks(offsetter.Offset(outline, d, corners)));
 
-    /// <summary>Leaves out islands and holes far narrower than the chord error: nothing is left of them but rounding.</summary>
+    /// <summary>Leaves out islands and holes narrower than a quarter of the chord error: nothing is left of them but rounding.</summary>
     private Region WithoutSpecks(Region region) => region.Loops.All(IsMoreThanASpeck)
         ? region
         : new([.. region.Islands.Where(i => IsMoreThanASpeck(i.Outer)).Select(i => i with { Holes = [.. i.Holes.Where(IsMoreThanASpeck)] })]);
 
-    private bool IsMoreThanASpeck(Loop loop) => 2 * Math.Abs(loop.SignedArea) > chord / 20 * loop.Length;
+    private bool IsMoreThanASpeck(Loop loop) => 2 * Math.Abs(loop.SignedArea) > chord / 4 * loop.Length;
 }

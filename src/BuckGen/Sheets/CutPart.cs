@@ -17,6 +17,11 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
 {
     private const double CrossArm = 1;
 
+    /// <summary>A path whose inside is narrower than this on average, mm, would be a burnt dot; it is told of and not cut.</summary>
+    private const double LeastAcross = 0.05;
+
+    private static double Across(Loop loop) => 2 * Math.Abs(loop.SignedArea) / loop.Length;
+
     /// <summary>Length cut through, mm; marks not counted.</summary>
     public double CutLength => Paths.Where(p => p.Layer != CutLayer.Mark).Sum(p => p.Length);
 
@@ -29,7 +34,9 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
         var (compensation, smallest) = (spec.Compensation, spec.SmallestHole(layer.Thickness));
         foreach (var part in layer.Parts)
         {
-            var cut = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round).Islands[0];
+            var whole = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round).Islands[0];
+            var speck = whole.Holes.FirstOrDefault(h => Across(h) < LeastAcross);
+            var cut = whole with { Holes = [.. whole.Holes.Where(h => Across(h) >= LeastAcross)] };
             var marks = layer.SandTo.Concat(layer.GlueUp).Where(l => part.Shape.Contains(l.Segments[0].Start) || IsOn(part, l));
             IEnumerable<CutPath> paths =
             [
@@ -43,7 +50,7 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
                 CutPath.Of(CutLayer.CutOuter, cut.Outer),
             ];
             var name = FormattableString.Invariant($"{layer.Number}{part.Letter}");
-            yield return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, KerfLoss.Find(part.Shape, cut, compensation, offsetter));
+            yield return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter));
         }
     }
 

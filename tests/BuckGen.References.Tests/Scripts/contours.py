@@ -5,13 +5,15 @@ Prints one JSON object a file with the list of faults.
 import json
 import sys
 
+import os
+
 import ezdxf
 from shapely.geometry import LinearRing, LineString, Polygon
 
 from layer_file import points
 
 THROUGH = ("CUT_OUTER", "CUT_INNER", "DOWEL", "VENT")
-NARROWEST = 0.05  # mm across, on average
+NARROWEST = {"cut": 0.05, "layers": 0.002}  # mm across, on average; a nominal layer may show a counter that has all but closed
 COMMON = 0.01  # mm of path that two paths may share, where contours touch in a point
 
 
@@ -20,7 +22,7 @@ def faults(file):
     cuts = [e for e in entities if e.dxf.layer in THROUGH]
     yield from (f"{e.dxf.layer} {e} is open" for e in cuts if e.dxftype() != "CIRCLE" and not e.is_closed)
     rings = [LinearRing(points(e)) for e in cuts if e.dxftype() == "CIRCLE" or e.is_closed]
-    yield from (f"{place(r)} is only a dot or a slit" for r in rings if 2 * Polygon(r).area / r.length < NARROWEST)
+    yield from (f"{place(r)} is only a dot or a slit" for r in rings if 2 * Polygon(r).area / r.length < NARROWEST[os.path.basename(os.path.dirname(file))])
     yield from (f"{place(r)} runs over itself" for r in rings if not Polygon(r).buffer(0).length > r.length - COMMON)
     drawn = [*rings, *(line_of(e) for e in entities if e.dxf.layer not in THROUGH)]
     for i, a in enumerate(drawn):

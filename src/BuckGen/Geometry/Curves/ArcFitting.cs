@@ -12,7 +12,7 @@ namespace BuckGen.Geometry.Curves;
 /// </remarks>
 public static class ArcFitting
 {
-    private const int Samples = 12;
+    private const int Samples = 40;
     private const int DeepestHalving = 24;
 
     /// <summary>A piece that turns less than this, radians, may become a line.</summary>
