@@ -3,9 +3,8 @@
 Prints one JSON object a file with the list of faults.
 """
 import json
-import sys
-
 import os
+import sys
 
 import ezdxf
 from shapely.geometry import LinearRing, LineString, Polygon

@@ -16,6 +16,11 @@ from regions import farthest
 
 SAMPLING = 0.01  # `farthest` is this much on the large side
 LIMIT = 0.01  # mm
+DOT = 0.055  # mm across on average: a hole as narrow as that is told of and not cut
+
+
+def without_dots(part):
+    return Polygon(part.exterior, [r for r in part.interiors if 2 * Polygon(r).area / r.length >= DOT])
 
 
 def judge(sheet):
@@ -26,7 +31,7 @@ def judge(sheet):
         faults.append(f"{len(cut)} parts are cut, {len(parts)} were laid out")
     for part in parts:
         found = min(cut, key=lambda c: c.symmetric_difference(part.expected).area)
-        distance = farthest(found, part.expected) - SAMPLING
+        distance = farthest(without_dots(found), without_dots(part.expected)) - SAMPLING
         worst = max(worst, distance)
         if distance > LIMIT:
             faults.append(f"part {part.name} is {distance:.3f} mm off its nominal outline moved by half the kerf")
