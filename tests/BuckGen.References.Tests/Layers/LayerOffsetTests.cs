@@ -31,7 +31,7 @@ public class LayerOffsetTests(ITestOutputHelper log)
             LayerCase.Depth, LayerCase.Draft, LayerCase.Thickness, LayerCase.MitreLimit, LayerCase.BlockMargin, written.Outlines,
         }, Json));
 
-        var judged = Reference.Python.Run(TimeSpan.FromMinutes(8), "-W", "ignore", RepositoryFolder.Script("judge_layers.py"), listing);
+        var judged = Reference.Python.Run(TimeSpan.FromMinutes(15), "-W", "ignore", RepositoryFolder.Script("judge_layers.py"), listing);
         Assert.True(judged.ExitCode == 0, judged.Error);
         var verdicts = judged.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries)
             .Select(line => JsonSerializer.Deserialize<LayerVerdict>(line, Json)!).ToList();
