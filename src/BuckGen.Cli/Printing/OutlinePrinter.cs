@@ -16,6 +16,8 @@ internal static class OutlinePrinter
         console.WriteLine(Text($"Size {width:0.###} x {height:0.###} mm ({width / Inch:0.###} x {height / Inch:0.###} in); unit: {report.Units}"));
         console.WriteLine(Text($"{report.Loops} closed loops: {report.Islands} islands, {report.Holes} holes"));
         console.WriteLine(Text($"Area {report.Area / 100:0.##} cm2, edges {report.Perimeter:0.#} mm long"));
+        if (report.Curves.Count > 0)
+            console.WriteLine(Text($"Curves: {report.Curves.Count}, followed by {report.Curves.Pieces} lines and arcs to {report.Curves.LargestError:0.####} mm"));
         PrintRemarks(console, report);
     }
 
