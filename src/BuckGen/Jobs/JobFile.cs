@@ -3,6 +3,7 @@ using BuckGen.Bucks;
 using BuckGen.Catalogs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
+using BuckGen.Outlines;
 using BuckGen.Sheets;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
@@ -41,7 +42,8 @@ public static class JobFile
         var job = new Job(
             title,
             outline.RequiredText("file"),
-            new(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")]),
+            new(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")],
+                outline.Length("smallest-loop", OutlineOptions.Default.SmallestLoop)),
             ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance) with
             {
                 Vents = VentTables.Vents(tables.GetValueOrDefault("vents"), Table("vacuum")),

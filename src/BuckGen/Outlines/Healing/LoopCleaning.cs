@@ -10,12 +10,14 @@ internal static class LoopCleaning
         ImmutableArray<SourcedLoop> loops, Tolerance tolerance, double smallest)
     {
         var kept = ImmutableArray.CreateBuilder<SourcedLoop>(loops.Length);
-        var (empty, firstEmpty, spikes, longest) = (new List<Vec2>(), "", new List<Vec2>(), 0.0);
+        var (empty, widest, firstEmpty, spikes, longest) = (new List<Vec2>(), 0.0, "", new List<Vec2>(), 0.0);
         foreach (var loop in loops)
         {
             var trimmed = Spikes.Trim(loop.Loop.Segments, tolerance);
-            if (trimmed.Length < 2 || IsThin(trimmed, smallest))
+            var width = trimmed.Length < 2 ? 0 : Width(trimmed);
+            if (width < smallest || width == 0)
             {
+                widest = Math.Max(widest, width);
                 if (empty.Count == 0) firstEmpty = loop.Path.Source;
                 empty.Add(loop.Loop.Bounds.Centre);
                 continue;
@@ -36,7 +38,8 @@ internal static class LoopCleaning
 
         var repairs = ImmutableArray.CreateBuilder<Repair>();
         if (empty.Count > 0)
-            repairs.Add(new("empty-loop-dropped", empty.Count, 0, [.. empty], $"{Counted.Of(empty.Count, "closed path")} around nothing {Counted.Were(empty.Count)} left out, the first {firstEmpty}."));
+            repairs.Add(new("empty-loop-dropped", empty.Count, widest, [.. empty], FormattableString.Invariant(
+                $"{Counted.Of(empty.Count, "closed path")} narrower than {smallest:0.####} mm {Counted.Were(empty.Count)} left out, the first {firstEmpty}.")));
         if (spikes.Count > 0)
             repairs.Add(new("spike-trimmed", spikes.Count, longest, [.. spikes], $"{Counted.Of(spikes.Count, "loop")} ran out and back on the same line; that was cut off."));
         return new(kept.ToImmutable(), repairs.ToImmutable());
@@ -49,15 +52,15 @@ internal static class LoopCleaning
         return loop.Segments.Select(s => s.Start).FirstOrDefault(p => !kept.Contains(p), loop.Segments[0].Start);
     }
 
-    /// <summary>True when all of the loop lies within a narrow strip.</summary>
-    private static bool IsThin(ImmutableArray<Segment> loop, double width)
+    /// <summary>The width of the narrowest strip along the loop's longest reach that holds all of it, mm; the reach itself when that is shorter.</summary>
+    private static double Width(ImmutableArray<Segment> loop)
     {
         var points = loop.SelectMany(s => s.IsArc ? new[] { s.Start, s.PointAt(0.5) } : [s.Start]).ToList();
         var far = points.MaxBy(p => (p - points[0]).LengthSquared);
         var along = far - points[0];
-        if (along.Length < width) return true;
+        if (along.LengthSquared == 0) return 0;
         var across = along.Left.Unit();
         var offsets = points.Select(p => (p - points[0]).Dot(across)).ToList();
-        return offsets.Max() - offsets.Min() < width;
+        return Math.Min(along.Length, offsets.Max() - offsets.Min());
     }
 }
