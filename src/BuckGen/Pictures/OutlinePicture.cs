@@ -11,6 +11,7 @@ public static class OutlinePicture
     private const double Margin = 10;
     private const double DimensionRoom = 12;
     private const double LargestHeight = 180;
+    private const double TitleHeight = 5;
     private const double TextHeight = 3.2;
     private const double LineSpacing = 4.8;
     private const double TitleRoom = 12;
@@ -33,7 +34,7 @@ public static class OutlinePicture
         var place = Affine.Translation(-real.LowerLeft).Then(new(scale.Factor, 0, 0, scale.Factor, corner.X, corner.Y));
         return new(outline.Name, page,
         [
-            new PictureText(new(Margin, page.MaxY - Margin - 3), outline.Name, 5, TextAlign.Start, PictureColours.Black),
+            new PictureText(new(Margin, page.MaxY - Margin - 3), outline.Name, TextLines.HeightToFit(outline.Name, TitleHeight, room), TextAlign.Start, PictureColours.Black),
             new PictureText(new(PageWidth - Margin, page.MaxY - Margin - 3), $"Scale {scale}", TextHeight, TextAlign.End, PictureColours.Grey),
             PictureShape.Of(outline.Region.Transformed(place), Edge),
             .. Dimension.Level(corner - new Vec2(0, 8), corner + new Vec2(width, -8), real.Width),

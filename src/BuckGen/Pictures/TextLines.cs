@@ -28,6 +28,10 @@ internal static class TextLines
         return lines.ToImmutable();
     }
 
+    /// <summary>The height at which a text fits a width, at most the one given, mm.</summary>
+    public static double HeightToFit(string text, double height, double width) =>
+        Math.Min(height, width / (PictureText.UsualLetterWidth * Math.Max(1, text.Length)));
+
     /// <summary>Lines under each other from a place down.</summary>
     public static IEnumerable<PictureText> Set(IEnumerable<string> lines, Vec2 first, double height, double spacing, string colour) =>
         lines.Select((line, i) => new PictureText(first - new Vec2(0, i * spacing), line, height, TextAlign.Start, colour));
