@@ -69,10 +69,11 @@ internal static class BuckDesigner
             .. PlenumChecks.Of(spec, blanks),
             .. labelFindings,
             .. finishing.Findings,
+            .. DesignChecks.Of(new(spec, shape, plan, blanks, finishing.Blank)),
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
         return new(outline, spec, plan, layers, vents, flange,
-            [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
+            [.. Silencing.Apply(findings, spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
         {
             Sizing = sizing, Blank = finishing.Blank, Jig = finishing.Jig, Flange = finishing.Flange, Panel = finishing.Panel,
         };

@@ -13,7 +13,7 @@ namespace BuckGen.Jobs;
 /// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
 public static class JobFile
 {
-    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "jig", "flange", "panel", "cutting", "output"];
+    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "jig", "flange", "panel", "checks", "cutting", "output"];
 
     /// <summary>Reads a job.</summary>
     /// <param name="text">The file's text.</param>
@@ -53,6 +53,7 @@ public static class JobFile
                 Jig = FinishTables.Jig(tables.GetValueOrDefault("jig")),
                 Flange = FinishTables.Flange(tables.GetValueOrDefault("flange"), sheets),
                 Panel = FinishTables.Panel(tables.GetValueOrDefault("panel"), sheets),
+                Checks = CheckTable.Read(Table("checks")),
             },
             ReadCutting(Table("cutting")),
             new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false),

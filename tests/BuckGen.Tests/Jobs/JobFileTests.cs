@@ -59,7 +59,10 @@ public partial class JobFileTests
         Assert.Equal(0.5, job.Buck.Shrinkage);
         Assert.Equal(new BasePlate(job.Buck.Stock[0]) { Under = job.Buck.Stock[0] }, job.Buck.Base);
         Assert.Equal(defaults with { Shrinkage = 0.5, Base = job.Buck.Base, Vents = job.Buck.Vents, Plenum = job.Buck.Plenum,
-            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange, Panel = job.Buck.Panel }, job.Buck);
+            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange, Panel = job.Buck.Panel,
+            Checks = job.Buck.Checks }, job.Buck);
+        Assert.Equal([new Silence("corner-sharp", "the customer wants it so")], job.Buck.Checks.Silenced);
+        Assert.Equal(new CheckSpec(), job.Buck.Checks with { Silenced = [] });
         Assert.Equal(new SheetSpec { Plastic = "petg", LeastWall = 0.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
         Assert.Equal([new SheetSize(1220, 610)], job.Buck.Sheet.Sizes);
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40 }, job.Buck.Former);
@@ -81,7 +84,7 @@ public partial class JobFileTests
     public void The_template_shows_every_key_that_is_understood()
     {
         // A wrong key makes the reader list the ones it knows, table by table.
-        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "jig", "flange", "panel", "dowels", "cutting", "output"])
+        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "jig", "flange", "panel", "checks", "dowels", "cutting", "output"])
         {
             var text = Regex.Replace(Everything, $@"^\[{table}\]", $"[{table}]\nzzz = 1", RegexOptions.Multiline);
             var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message;
