@@ -73,4 +73,24 @@ public class NestingTests
     [Fact]
     public void Loops_without_area_are_nothing() =>
         Assert.True(Region.FromLoops([Loop.Polygon(new(0, 0), new(10, 0), new(20, 0))]).IsEmpty);
+
+    [Theory]
+    [InlineData(0, 10, 80, 50, 800)]
+    [InlineData(0, 0, 80, 49, 80)]
+    [InlineData(0, 0.07, 80, 50, 5.6)]
+    public void A_loop_that_touches_the_one_round_it_on_three_sides_still_lies_in_it(double left, double bottom, double right, double top, double area)
+    {
+        var region = Region.FromLoops([Loop.Rectangle(new(0, 0, 80, 50)), Loop.Rectangle(new(left, bottom, right, top))]);
+
+        Assert.Equal((1, 1), (region.Islands.Length, region.HoleCount));
+        Assert.Equal(area, region.Area, 1e-9);
+    }
+
+    [Fact]
+    public void A_loop_in_a_notch_that_touches_it_on_three_sides_still_lies_beside_it()
+    {
+        var notched = Loop.Polygon(new(0, 0), new(90, 0), new(90, 90), new(60, 90), new(60, 30), new(30, 30), new(30, 90), new(0, 90));
+
+        Assert.Equal(2, Region.FromLoops([notched, Loop.Rectangle(new(30, 30, 60, 90))]).Islands.Length);
+    }
 }
