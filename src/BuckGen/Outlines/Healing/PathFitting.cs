@@ -13,13 +13,18 @@ internal sealed record FittedPath(ImmutableArray<Segment> Segments, bool Closed,
 /// <summary>Turns drawn curves into lines and arcs that meet exactly.</summary>
 internal static class PathFitting
 {
-    public static Healed<ImmutableArray<FittedPath>> Fit(ImmutableArray<DrawnPath> paths, Tolerance tolerance)
+    /// <summary>The paths as lines and arcs, those without length left out.</summary>
+    /// <exception cref="OutlineException">A curve reaches beyond every drawing, or its numbers make no curve.</exception>
+    public static Healed<ImmutableArray<FittedPath>> Fit(ImmutableArray<DrawnPath> paths, string name, Tolerance tolerance)
     {
         var fitted = ImmutableArray.CreateBuilder<FittedPath>(paths.Length);
         var (dropped, first) = (0, "");
         foreach (var path in paths)
         {
+            foreach (var curve in path.Curves) RefuseFar(curve, path, name);
             var segments = Connected(path, tolerance, out var zeroes);
+            if (!segments.All(s => s.Start.IsFinite && s.End.IsFinite && double.IsFinite(s.Bulge)))
+                throw new OutlineException($"{name}: {path.Source}: its numbers make no curve; redraw it");
             if (segments.IsEmpty) zeroes = Math.Max(zeroes, 1);
             if (zeroes > 0 && dropped == 0) first = path.Source;
             dropped += zeroes;
@@ -30,6 +35,14 @@ internal static class PathFitting
 
         return new(fitted.ToImmutable(), dropped == 0 ? [] :
             [new("zero-length-dropped", dropped, 0, $"{Counted.Of(dropped, "piece")} without length {Counted.Were(dropped)} left out, the first in {first}.")]);
+    }
+
+    private static void RefuseFar(Curve curve, DrawnPath path, string name)
+    {
+        var reach = CurveReach.Of(curve);
+        if (!(reach <= CurveReach.Most))
+            throw new OutlineException(FormattableString.Invariant(
+                $"{name}: {path.Source}: it reaches {reach:G3} mm from the origin, the limit is {CurveReach.Most:G3} mm; move or repair it"));
     }
 
     /// <summary>Fits each curve and lets every piece start where the one before ends.</summary>
