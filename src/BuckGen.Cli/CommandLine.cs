@@ -55,6 +55,8 @@ internal static class CommandLine
           buckgen make job.toml                        do everything the job file says
           buckgen buck sign.svg --depth 18mm --stock 6mm      the same without a job file
           buckgen vents sign.svg --depth 18mm --stock 6mm     only where to drill
+          buckgen jig sign.svg --depth 18mm --stock 6mm       only what trims the part
+          buckgen blank sign.svg --depth 18mm --stock 6mm     what sheet to order
           buckgen inspect sign.svg                     see what was read from a drawing
           buckgen check job.toml                       only what could go wrong
 
@@ -65,6 +67,8 @@ internal static class CommandLine
         MakeCommand.Create(terminal, cancellation),
         BuckCommand.Create(terminal, cancellation),
         VentsCommand.Create(terminal, cancellation),
+        JigCommand.Create(terminal, cancellation),
+        BlankCommand.Create(terminal, cancellation),
         CheckCommand.Create(terminal, cancellation),
         InspectCommand.Create(terminal),
         NewCommand.Create(terminal),

@@ -44,7 +44,7 @@ public sealed class CheckAndInspectTests : Workshop
 
         run.AssertDone();
         Assert.Contains("100 x 60 mm (3.937 x 2.362 in)", run.Out);
-        Assert.Contains("2 closed loops: 1 islands, 1 holes", run.Out);
+        Assert.Contains("2 closed loops: 1 island, 1 hole", run.Out);
     }
 
     [Fact]
@@ -58,6 +58,43 @@ public sealed class CheckAndInspectTests : Workshop
         Assert.Equal(6000 - (4 - Math.PI) * 36 - Math.PI * 144, json.GetProperty("area").GetDouble(), 0.05);
         Assert.Equal(2 * (88 + 48) + 2 * Math.PI * 6 + 2 * Math.PI * 12, json.GetProperty("perimeter").GetDouble(), 0.05);
         Assert.All((string[])["units", "repairs", "notes", "name"], name => Assert.True(json.TryGetProperty(name, out _), name));
+    }
+
+    [Fact]
+    public void Inspect_draws_the_outline_and_may_draw_it_again()
+    {
+        var plate = Write("plate.svg", Plate);
+
+        Cli.Run("inspect", plate, "--svg", At("picture.svg")).AssertDone();
+        var first = File.ReadAllText(At("picture.svg"));
+        Cli.Run("inspect", plate, "--svg", At("picture.svg")).AssertDone();
+
+        Assert.Contains("plate.svg", first);
+        Assert.Equal(first, File.ReadAllText(At("picture.svg")));
+    }
+
+    [Fact]
+    public void Inspect_never_draws_over_a_drawing()
+    {
+        var plate = Write("plate.svg", Plate);
+
+        Cli.Run("inspect", plate, "--svg", plate).AssertRefused("plate.svg exists and is no picture of BuckGen's");
+        Cli.Run("inspect", plate, "--svg", Folder).AssertRefused("is a folder");
+
+        Assert.Equal(Plate, File.ReadAllText(plate));
+    }
+
+    [Fact]
+    public void Specks_below_the_kerf_can_be_left_out_and_are_told_of()
+    {
+        var specks = Write("specks.svg", Plate.Replace("r=\"12\"", "r=\"0.07\"", StringComparison.Ordinal));
+
+        Assert.Contains("2 closed loops", Cli.Run("inspect", specks).Out);
+        var run = Cli.Run("inspect", specks, "--smallest-loop", "0.15mm");
+
+        Assert.Contains("1 closed loop: 1 island, 0 holes", run.Out);
+        Assert.Contains("1 closed path narrower than 0.15 mm was left out", run.Out);
+        Cli.Run("inspect", specks, "--smallest-loop", "11mm").AssertRefused("from 0 to 10 mm");
     }
 
     [Fact]

@@ -53,6 +53,7 @@ internal sealed class BuckOptions
 
     private readonly Option<DrillProgramFormat?> drill = QuantityOption.Choice("--drill", "Programs that drill the vents:", DrillProgramFormat.None);
     private readonly VentOptions vents = new();
+    private readonly PartOptions part = new();
 
     public void AddTo(Command command)
     {
@@ -61,17 +62,19 @@ internal sealed class BuckOptions
                      dowel, machine, kerf, spacing, edgeMargin, dxf, svg, drill])
             command.Add(option);
         vents.AddTo(command);
+        part.AddTo(command);
     }
 
     /// <summary>The buck that is asked for.</summary>
     /// <param name="parsed">The arguments.</param>
     /// <param name="reading">Where the tolerances come from.</param>
     /// <param name="withVents">True for vents even when they are not asked for.</param>
-    public BuckSpec Buck(ParseResult parsed, OutlineOptions reading, bool withVents = false)
+    /// <param name="withSheet">True for a plastic sheet even when nothing is said of it.</param>
+    public BuckSpec Buck(ParseResult parsed, OutlineOptions reading, bool withVents = false, bool withSheet = false)
     {
         var deep = parsed.GetValue(depth)
             ?? throw new UsageException("--depth is missing; say how deep the part is to be, such as --depth 36mm.");
-        var size = parsed.GetValue(sheet) is { } text ? SheetSize(text) : null as (double Width, double Height)?;
+        var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse("--sheet", text) : null as (double Width, double Height)?;
         var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(s => StockOf(s, size)).ToImmutableArray();
         if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the sheets you have, such as --stock 12mm or --stock mdf-12.");
         var buck = new BuckSpec
@@ -90,7 +93,7 @@ internal sealed class BuckOptions
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
         };
-        return vents.Of(parsed, buck, withVents);
+        return part.Of(parsed, vents.Of(parsed, buck, withVents), vents.Gauge(parsed), withSheet);
     }
 
     public CuttingSpec Cutting(ParseResult parsed) =>
@@ -109,16 +112,5 @@ internal sealed class BuckOptions
             : Catalog.FindStock(text)
               ?? throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'.");
         return size is { } s ? stock with { SheetWidth = s.Width, SheetHeight = s.Height, SizeIsAssumed = false } : stock;
-    }
-
-    private static (double Width, double Height) SheetSize(string text)
-    {
-        var parts = text.Split('x', 'X');
-        // "600x400mm": the unit at the end counts for both.
-        var unit = parts.Length == 2 ? new string([.. parts[1].Where(c => char.IsAsciiLetter(c) || c == '"')]) : "";
-        var first = parts[0].Any(char.IsAsciiLetter) ? parts[0] : parts[0] + unit;
-        return parts.Length == 2 && QuantityText.TryLength(first, out var width) && QuantityText.TryLength(parts[1], out var height)
-            ? (width, height)
-            : throw new UsageException($"--sheet is '{text}'; it must be two lengths, such as 600x400mm.");
     }
 }

@@ -22,8 +22,8 @@ internal static class BuckRun
     }
 
     /// <summary>Designs and lays out.</summary>
-    public static CutPlan Plan(Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, CancellationToken cancellation) =>
-        terminal.Working($"Designing the buck of {outline.Name}", () => CutPlan.Create(BuckDesign.Create(outline, buck, cancellation), cutting));
+    public static CutPlan Plan(Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, CancellationToken cancellation, CutScope scope = CutScope.Everything) =>
+        terminal.Working($"Designing the buck of {outline.Name}", () => CutPlan.Create(BuckDesign.Create(outline, buck, cancellation), cutting, scope));
 
     /// <summary>Writes the files and tells what was made.</summary>
     public static int Write(

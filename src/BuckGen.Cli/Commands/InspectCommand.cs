@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using BuckGen.Cli.Printing;
+using BuckGen.Pictures;
 using BuckGen.Reports;
 
 namespace BuckGen.Cli.Commands;
@@ -12,13 +13,17 @@ internal static class InspectCommand
     {
         var outline = BuckCommand.OutlineArgument();
         var (reading, json) = (new ReadingOptions(), RunOptions.JsonOption());
+        var svg = new Option<string?>("--svg") { Description = "Draw the outline with its repairs numbered.", HelpName = "FILE" };
         var command = new Command("inspect",
-            "Show what was read from a drawing: size, loops, islands, holes, repairs.\n\n  buckgen inspect sign.svg\n  buckgen inspect plate.dxf --units in") { outline };
+            "Show what was read from a drawing: size, loops, islands, holes, repairs.\n\n  buckgen inspect sign.svg\n  buckgen inspect plate.dxf --units in\n  buckgen inspect sign.svg --svg repairs.svg") { outline };
         reading.AddTo(command);
+        command.Add(svg);
         command.Add(json);
         command.SetAction(parsed =>
         {
-            var report = OutlineReport.Of(BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed)));
+            var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed));
+            if (parsed.GetValue(svg) is { } picture) PictureFile.Write(picture, OutlinePicture.Of(read));
+            var report = OutlineReport.Of(read);
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(report)]));
             else OutlinePrinter.Print(terminal.Console(), report);
             return ExitStatus.Done;

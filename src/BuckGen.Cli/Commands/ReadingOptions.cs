@@ -22,15 +22,18 @@ internal sealed class ReadingOptions
     private readonly Option<double?> tolerance = QuantityOption.Length(
         "--tolerance", "How near lines and arcs follow drawn curves.", Tolerance.Default.Chord);
 
+    private readonly Option<double?> smallest = QuantityOption.Length(
+        "--smallest-loop", "Closed loops narrower than this are left out, such as specks below the kerf.", OutlineOptions.Default.SmallestLoop);
+
     public void AddTo(Command command)
     {
-        foreach (var option in (Option[])[units, layers, join, tolerance]) command.Add(option);
+        foreach (var option in (Option[])[units, layers, join, tolerance, smallest]) command.Add(option);
     }
 
     public OutlineOptions Of(ParseResult parsed)
     {
         var tolerances = new Tolerance(
             parsed.GetValue(tolerance) ?? Tolerance.Default.Chord, parsed.GetValue(join) ?? Tolerance.Default.Join, Tolerance.Default.Coincident);
-        return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []]);
+        return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []], parsed.GetValue(smallest) ?? OutlineOptions.Default.SmallestLoop);
     }
 }

@@ -21,6 +21,9 @@ internal sealed class VentOptions
         foreach (var option in (Option[])[pattern, gauge, spacing, diameter, bore, plenum]) command.Add(option);
     }
 
+    /// <summary>The gauge of the plastic sheet; null when not said.</summary>
+    public double? Gauge(ParseResult parsed) => parsed.GetValue(gauge);
+
     /// <summary>The spec with vents when they are asked for, or when the command is about nothing else.</summary>
     public BuckSpec Of(ParseResult parsed, BuckSpec buck, bool always)
     {

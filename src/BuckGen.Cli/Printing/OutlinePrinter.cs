@@ -14,8 +14,10 @@ internal static class OutlinePrinter
         var (width, height) = (report.Bounds.MaxX - report.Bounds.MinX, report.Bounds.MaxY - report.Bounds.MinY);
         console.WriteLine(Text($"{report.Name}"));
         console.WriteLine(Text($"Size {width:0.###} x {height:0.###} mm ({width / Inch:0.###} x {height / Inch:0.###} in); unit: {report.Units}"));
-        console.WriteLine(Text($"{report.Loops} closed loops: {report.Islands} islands, {report.Holes} holes"));
+        console.WriteLine(Text($"{Count(report.Loops, "closed loop")}: {Count(report.Islands, "island")}, {Count(report.Holes, "hole")}"));
         console.WriteLine(Text($"Area {report.Area / 100:0.##} cm2, edges {report.Perimeter:0.#} mm long"));
+        if (report.Curves.Count > 0)
+            console.WriteLine(Text($"Curves: {report.Curves.Count}, followed by {report.Curves.Pieces} lines and arcs to {report.Curves.LargestError:0.####} mm"));
         PrintRemarks(console, report);
     }
 
@@ -25,6 +27,8 @@ internal static class OutlinePrinter
         foreach (var repair in report.Repairs) console.WriteLine($"Repaired: {repair.Message}");
         foreach (var note in report.Notes) console.WriteLine($"Note: {note.Message}");
     }
+
+    private static string Count(int count, string one) => Text($"{count} {one}{(count == 1 ? "" : "s")}");
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -24,6 +24,19 @@ public enum OutlineAt
     Base,
 }
 
+/// <summary>What a drawing shows.</summary>
+public enum Drawn
+{
+    /// <summary>The buck itself.</summary>
+    Buck,
+
+    /// <summary>The inside of the finished part.</summary>
+    Inside,
+
+    /// <summary>The outside of the finished part.</summary>
+    Outside,
+}
+
 /// <summary>Where a straight-cut layer stands against the sloping wall it stands for.</summary>
 public enum Steps
 {
@@ -101,6 +114,24 @@ public sealed record BuckSpec
     /// <summary>The layer under the base that leads the air away; null for none. It needs a base plate.</summary>
     public PlenumSpec? Plenum { get; init; }
 
+    /// <summary>The plastic sheet; null when nobody said. The blank, jigs and panels need it.</summary>
+    public SheetSpec? Sheet { get; init; }
+
+    /// <summary>The former.</summary>
+    public FormerSpec Former { get; init; } = new();
+
+    /// <summary>What the drawing shows: the buck itself, or the inside or the outside of the finished part.</summary>
+    public Drawn Drawn { get; init; } = Drawn.Buck;
+
+    /// <summary>The trim jig; null for none.</summary>
+    public JigSpec? Jig { get; init; }
+
+    /// <summary>The flange template and its nest; null for none.</summary>
+    public FlangeSpec? Flange { get; init; }
+
+    /// <summary>The face panel; null for none.</summary>
+    public PanelSpec? Panel { get; init; }
+
     /// <summary>Wood round a cavity at its rim, mm; female only.</summary>
     public double BlockMargin { get; init; } = 25;
 
@@ -130,6 +161,15 @@ public sealed record BuckSpec
         Require(Tolerance.Chord is >= 0.0005 and <= 1, "tolerance", Tolerance.Chord, " mm", "from 0.0005 to 1 mm");
         if (Base is not null) Require(Base.Margin is >= 0 and <= 500, "base margin", Base.Margin, " mm", "from 0 to 500 mm");
         Vents?.Validate(Base);
+        Sheet?.Validate();
+        Former.Validate();
+        Jig?.Validate();
+        Flange?.Validate();
+        Panel?.Validate();
+        if (Sheet is null && (Jig is not null || Flange is not null || Panel is not null))
+            throw new SpecException("Jigs and panels fit round the finished part: say how thick the plastic sheet is.");
+        if (Sheet is null && Drawn != Drawn.Buck)
+            throw new SpecException("To size the buck from the part, say how thick the plastic sheet is.");
         Plenum?.Validate(Base);
         if (Stock.IsDefaultOrEmpty) throw new SpecException("No stock is given; name at least one sheet thickness, such as 12mm.");
         foreach (var stock in Stock) stock.Validate();

@@ -32,6 +32,6 @@ internal static class IslandLetters
     }
 
     /// <summary>A to Z, then AA, AB and so on.</summary>
-    private static string Letter(int number) =>
+    public static string Letter(int number) =>
         number < 26 ? ((char)('A' + number)).ToString() : Letter(number / 26 - 1) + Letter(number % 26);
 }

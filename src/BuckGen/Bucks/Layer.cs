@@ -15,6 +15,12 @@ public enum LayerRole
 
     /// <summary>What keeps the base plate off the former's platen and lets the air through.</summary>
     Plenum,
+
+    /// <summary>Part of a jig; its heights are measured from the jig's own bottom.</summary>
+    Jig,
+
+    /// <summary>A face panel, or a piece that goes into one.</summary>
+    Panel,
 }
 
 /// <summary>A hole for a dowel.</summary>
@@ -60,6 +66,16 @@ public sealed record Layer(
 {
     /// <summary>Thickness, mm.</summary>
     public double Thickness => Top - Bottom;
+
+    /// <summary>The name of one of its pieces: "3A" in the buck, "RING1" in a jig.</summary>
+    public string NameOf(LayerPart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return Name.Length == 0 ? FormattableString.Invariant($"{Number}{part.Letter}") : FormattableString.Invariant($"{part.Letter}{Number}");
+    }
+
+    /// <summary>What it is called before its number, such as "RING"; empty for the layers of the buck.</summary>
+    public string Name { get; init; } = "";
 
     /// <summary>All pieces together.</summary>
     public Region Region => new([.. Parts.Select(p => p.Shape)]);

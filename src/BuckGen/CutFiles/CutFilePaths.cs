@@ -1,4 +1,5 @@
 using System.Globalization;
+using BuckGen.Bucks;
 using BuckGen.Sheets;
 
 namespace BuckGen.CutFiles;
@@ -11,6 +12,13 @@ public static class CutFilePaths
 
     /// <summary>A layer's DXF: "layers/layer-01.dxf".</summary>
     public static string Layer(int number) => string.Create(CultureInfo.InvariantCulture, $"layers/layer-{number:00}.dxf");
+
+    /// <summary>The DXF of a layer of a jig or panel: "jig/ring-01.dxf", "panel/panel-01.dxf".</summary>
+    public static string Accessory(Layer layer)
+    {
+        ArgumentNullException.ThrowIfNull(layer);
+        return string.Create(CultureInfo.InvariantCulture, $"{(layer.Role == LayerRole.Panel ? "panel" : "jig")}/{layer.Name.ToLowerInvariant()}-{layer.Number:00}.dxf");
+    }
 
     /// <summary>A sheet's DXF: "cut/sheet-01-mdf-12.dxf".</summary>
     public static string Sheet(SheetLayout sheet)

@@ -15,7 +15,7 @@ public static class SvgCutFile
     {
         ArgumentNullException.ThrowIfNull(drawing);
         var page = drawing.Page;
-        var (width, height) = (Number(page.Width), Number(page.Height));
+        var (width, height) = (SvgText.Number(page.Width), SvgText.Number(page.Height));
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture,
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\">\n");
@@ -31,29 +31,7 @@ public static class SvgCutFile
         return [.. Encoding.UTF8.GetBytes(text.Append("</svg>\n").ToString())];
     }
 
-    private static string Element(CutPath path, Bounds page)
-    {
-        if (path.AsCircle() is { } circle)
-            return $"<circle cx=\"{X(circle.Centre, page)}\" cy=\"{Y(circle.Centre, page)}\" r=\"{Number(circle.Radius)}\"/>";
-        var data = new StringBuilder($"M{X(path.Segments[0].Start, page)} {Y(path.Segments[0].Start, page)}");
-        foreach (var s in path.Segments)
-        {
-            // SVG's y points down, so an arc that turns left here turns the other way there.
-            data.Append(s.IsArc
-                ? $"A{Number(s.Radius)} {Number(s.Radius)} 0 {(Math.Abs(s.Bulge) > 1 ? 1 : 0)} {(s.Bulge > 0 ? 0 : 1)} {X(s.End, page)} {Y(s.End, page)}"
-                : $"L{X(s.End, page)} {Y(s.End, page)}");
-        }
-
-        return $"<path d=\"{data}{(path.Closed ? "Z" : "")}\"/>";
-    }
-
-    private static string X(Vec2 p, Bounds page) => Number(p.X - page.MinX);
-
-    private static string Y(Vec2 p, Bounds page) => Number(page.MaxY - p.Y);
-
-    private static string Number(double value)
-    {
-        var text = value.ToString("0.####", CultureInfo.InvariantCulture);
-        return text == "-0" ? "0" : text;
-    }
+    private static string Element(CutPath path, Bounds page) => path.AsCircle() is { } circle
+        ? $"<circle cx=\"{SvgText.X(circle.Centre, page)}\" cy=\"{SvgText.Y(circle.Centre, page)}\" r=\"{SvgText.Number(circle.Radius)}\"/>"
+        : $"<path d=\"{SvgText.PathData(path.Segments, path.Closed, page)}\"/>";
 }

@@ -21,7 +21,8 @@ public static class LayerDrawing
             .. layer.Parts.SelectMany(p => p.Shape.Holes).Select(h => CutPath.Of(CutLayer.CutInner, h)),
             .. layer.Parts.Select(p => CutPath.Of(CutLayer.CutOuter, p.Shape.Outer)),
         ];
-        var title = FormattableString.Invariant($"Layer {layer.Number}, {layer.Stock.Name}, {layer.Thickness:0.###} mm, nominal size");
+        var what = layer.Name.Length == 0 ? FormattableString.Invariant($"Layer {layer.Number}") : FormattableString.Invariant($"{layer.Name} {layer.Number}");
+        var title = FormattableString.Invariant($"{what}, {layer.Stock.Name}, {layer.Thickness:0.###} mm, nominal size");
         return new(title, [.. paths], layer.Region.Bounds);
     }
 }

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Findings;
+using BuckGen.Forming;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
+using BuckGen.Trimming;
 using BuckGen.Venting;
 
 namespace BuckGen.Designs;
@@ -18,6 +20,29 @@ namespace BuckGen.Designs;
 public sealed record BuckDesign(
     Outline Outline, BuckSpec Spec, StackPlan Plan, ImmutableArray<Layer> Layers, VentDesign? Vents, Region Footprint, ImmutableArray<Finding> Findings)
 {
+    /// <summary>How the buck was sized so that the part comes out right.</summary>
+    public PartSizing Sizing { get; init; } = PartSizing.None;
+
+    /// <summary>The blank; null when the sheet is not known.</summary>
+    public Blank? Blank { get; init; }
+
+    /// <summary>The trim jig; null when none is asked for.</summary>
+    public TrimJig? Jig { get; init; }
+
+    /// <summary>The flange template and its nest; null when none are asked for.</summary>
+    public FlangeTemplate? Flange { get; init; }
+
+    /// <summary>The face panel; null when none is asked for.</summary>
+    public FacePanel? Panel { get; init; }
+
+    /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
+    public IEnumerable<Layer> Accessories =>
+    [
+        .. Jig?.Ring ?? [], .. Jig?.Core ?? [],
+        .. Flange is { } flange ? [flange.Template, flange.Nest] : Array.Empty<Layer>(),
+        .. Panel is { } panel ? [panel.Panel, .. panel.Inlays is { } inlays ? [inlays] : Array.Empty<Layer>()] : Array.Empty<Layer>(),
+    ];
+
     /// <summary>Height of the whole stack, base plate included, mm.</summary>
     public double Height => Layers.IsEmpty ? 0 : Layers[^1].Top;
 

@@ -1,6 +1,7 @@
 using BuckGen.Bucks;
 using BuckGen.Checks;
 using BuckGen.Findings;
+using BuckGen.Forming;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Outlines;
@@ -39,8 +40,7 @@ internal static class BuckDesigner
         var plan = StackPlan.Choose(spec.StackDepth, spec.Stock, spec.DepthTolerance);
         var foot = LayerStack.Plates(spec).Aggregate(0.0, (height, plate) => height + plate.Stock.Thickness);
         var heights = Heights(plan, foot).ToArray();
-        var shape = new DraftedShape(Enlarged(outline.Region, spec.Shrinkage), spec, foot, heights[^1], offsetter);
-        shape.Prepare(heights, cancellation);
+        var (shape, sizing) = Sized(outline, spec, heights, plan.Depth, offsetter, cancellation);
         var solid = new StackedSolid(shape, spec);
 
         var blanks = LayerStack.Build(solid, spec, plan, cancellation);
@@ -58,6 +58,7 @@ internal static class BuckDesigner
         var outward = CloseSteps(shape, heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         shape.Prepare(outward, cancellation);
         var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
+        var finishing = Finishing.Of(shape, spec, plan.Depth, heights, offsetter);
         IEnumerable<Finding> findings =
         [
             .. StackChecks.Of(plan, spec, solid, blanks),
@@ -67,10 +68,37 @@ internal static class BuckDesigner
             .. vents?.Findings ?? [],
             .. PlenumChecks.Of(spec, blanks),
             .. labelFindings,
+            .. finishing.Findings,
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
         return new(outline, spec, plan, layers, vents, flange,
-            [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)]);
+            [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
+        {
+            Sizing = sizing, Blank = finishing.Blank, Jig = finishing.Jig, Flange = finishing.Flange, Panel = finishing.Panel,
+        };
+    }
+
+    /// <summary>The drafted shape of the buck, enlarged for shrinkage and moved for the wall where the drawing shows the part.</summary>
+    private static (DraftedShape Shape, PartSizing Sizing) Sized(
+        Outline outline, BuckSpec spec, double[] heights, double depth, IOffsetter offsetter, CancellationToken cancellation)
+    {
+        var enlarged = PartSizing.Enlarged(outline.Region, spec.Shrinkage);
+        var shape = Drafted(enlarged);
+        var direction = PartSizing.Direction(spec.Kind, spec.Drawn);
+        if (direction == 0) return (shape, new(spec.Drawn, spec.Shrinkage, 0));
+        // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
+        var wall = direction * PartSizing.LevelWall(Blank.Of(shape, spec, depth, heights), spec.Draft);
+        var moved = PartSizing.Moved(enlarged, wall, spec.Corners, offsetter);
+        return moved.IsEmpty
+            ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))
+            : (Drafted(moved), new(spec.Drawn, spec.Shrinkage, wall));
+
+        DraftedShape Drafted(Region region)
+        {
+            var drafted = new DraftedShape(region, spec, heights[0], heights[^1], offsetter);
+            drafted.Prepare(heights, cancellation);
+            return drafted;
+        }
     }
 
     /// <summary>Heights between which the wall moves little, so that no part can come and go unseen.</summary>
@@ -97,8 +125,4 @@ internal static class BuckDesigner
             foot = top;
         }
     }
-
-    /// <summary>The outline made larger so that the cooled part is to size: divided by 1 - shrinkage.</summary>
-    private static Region Enlarged(Region region, double shrinkage) =>
-        shrinkage == 0 ? region : region.Transformed(Affine.Scaling(1 / (1 - shrinkage / 100), region.Bounds.Centre));
 }

@@ -43,6 +43,9 @@ internal static class Nesting
     private static Envelope Box(Loop loop) => new(loop.Bounds.MinX, loop.Bounds.MaxX, loop.Bounds.MinY, loop.Bounds.MaxY);
 
     /// <summary>True when one loop lies inside another.</summary>
+    public static bool Encloses(Loop outer, Loop inner) => Encloses(outer, new(outer), inner);
+
+    /// <summary>The same with what is known of the outer loop from earlier questions.</summary>
     /// <remarks>
     /// Loops that do not cross lie on one side of each other, so one point clear of the other's edge decides. Loops that touch
     /// may have few such points, and those near; so the reach that counts as touching shrinks until one is found.

@@ -3,6 +3,7 @@ using BuckGen.Bucks;
 using BuckGen.Catalogs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
+using BuckGen.Outlines;
 using BuckGen.Sheets;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
@@ -12,7 +13,7 @@ namespace BuckGen.Jobs;
 /// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
 public static class JobFile
 {
-    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "cutting", "output"];
+    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "jig", "flange", "panel", "cutting", "output"];
 
     /// <summary>Reads a job.</summary>
     /// <param name="text">The file's text.</param>
@@ -41,11 +42,17 @@ public static class JobFile
         var job = new Job(
             title,
             outline.RequiredText("file"),
-            new(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")]),
+            new(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")],
+                outline.Length("smallest-loop", OutlineOptions.Default.SmallestLoop)),
             ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance) with
             {
                 Vents = VentTables.Vents(tables.GetValueOrDefault("vents"), Table("vacuum")),
                 Plenum = VentTables.Plenum(tables.GetValueOrDefault("plenum"), sheets),
+                Sheet = FinishTables.Sheet(tables.GetValueOrDefault("sheet")),
+                Former = FinishTables.Former(Table("former")),
+                Jig = FinishTables.Jig(tables.GetValueOrDefault("jig")),
+                Flange = FinishTables.Flange(tables.GetValueOrDefault("flange"), sheets),
+                Panel = FinishTables.Panel(tables.GetValueOrDefault("panel"), sheets),
             },
             ReadCutting(Table("cutting")),
             new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false),
@@ -92,6 +99,7 @@ public static class JobFile
             Kind = buck.Choice("kind", defaults.Kind),
             Depth = buck.RequiredLength("depth"),
             Draft = buck.Angle("draft", defaults.Draft),
+            Drawn = buck.Choice("drawn", defaults.Drawn),
             OutlineAt = buck.Choice("outline-at", defaults.OutlineAt),
             Corners = new(buck.Choice("corners", defaults.Corners.Corners), buck.Number("mitre-limit", defaults.Corners.MitreLimit)),
             Steps = buck.Choice("steps", defaults.Steps),

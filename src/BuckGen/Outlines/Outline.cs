@@ -7,8 +7,19 @@ namespace BuckGen.Outlines;
 /// <param name="Kind">A short stable word for programs, such as "gap-joined".</param>
 /// <param name="Count">How many places were mended.</param>
 /// <param name="Largest">The largest distance, mm, by which anything was moved or left out; 0 when nothing moved.</param>
+/// <param name="Places">Where, in drawing order; one for each place mended that has one (a path without any point has none).</param>
 /// <param name="Message">The whole story in plain words.</param>
-public sealed record Repair(string Kind, int Count, double Largest, string Message);
+public sealed record Repair(string Kind, int Count, double Largest, ImmutableArray<Vec2> Places, string Message);
+
+/// <summary>How the curves of a drawing (splines, Béziers, ellipses) became lines and arcs.</summary>
+/// <param name="Count">How many curves there were; lines and circular arcs are none.</param>
+/// <param name="Pieces">How many lines and arcs stand for them.</param>
+/// <param name="LargestError">The largest distance found between a curve and what stands for it, mm.</param>
+public sealed record FittedCurves(int Count, int Pieces, double LargestError)
+{
+    /// <summary>A drawing of lines and arcs alone.</summary>
+    public static FittedCurves None { get; } = new(0, 0, 0);
+}
 
 /// <summary>A drawn outline, read and healed: closed loops in mm with islands and holes resolved.</summary>
 /// <param name="Name">Name of the file or of the shape, for titles and messages.</param>
@@ -21,6 +32,9 @@ public sealed record Outline(
 {
     /// <summary>An outline made in code, in mm.</summary>
     public static Outline Of(string name, Region region) => new(name, region, "mm", [], []);
+
+    /// <summary>How its curves became lines and arcs.</summary>
+    public FittedCurves Curves { get; init; } = FittedCurves.None;
 
     /// <summary>Number of closed loops.</summary>
     public int LoopCount => Region.Islands.Length + Region.HoleCount;

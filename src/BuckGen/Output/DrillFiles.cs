@@ -2,11 +2,12 @@ using System.Globalization;
 using BuckGen.Bucks;
 using BuckGen.Designs;
 using BuckGen.Drilling;
+using BuckGen.Pictures;
 using BuckGen.Quantities;
 
 namespace BuckGen.Output;
 
-/// <summary>The drill map of a design: a list, a drawing and, on request, a program for each layer and bit.</summary>
+/// <summary>The drill map of a design: a list, a drawing, a paper template and, on request, a program for each layer and bit.</summary>
 internal static class DrillFiles
 {
     /// <summary>A bore is drilled from below into the surface layer when at least this much of it is left to take away, mm.</summary>
@@ -19,6 +20,7 @@ internal static class DrillFiles
         if (fromAbove.Length == 0) yield break;
         yield return new("drill/vents.csv", DrillCsv.Write([.. fromAbove, .. FromBelow(design)]));
         yield return new("drill/vents.dxf", DrillDxf.Write(fromAbove, options.DxfVersion));
+        if (DrillTemplate.Of(design, options.Title) is { } template) yield return new("drill/template.svg", SvgPicture.Write(template));
         if (options.Drilling is not { } spec) yield break;
         foreach (var run in DrillRun.Split(fromAbove))
             yield return new(

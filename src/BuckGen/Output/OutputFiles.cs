@@ -23,7 +23,26 @@ public static class OutputFiles
         if (!plan.HasErrors || force)
         {
             foreach (var layer in plan.Design.Layers) Add(files, CutFilePaths.Layer(layer.Number), LayerDrawing.Of(layer), options);
+            foreach (var layer in plan.Design.Accessories) Add(files, CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), options);
             files.AddRange(DrillFiles.Of(plan.Design, options));
+            foreach (var sheet in plan.Sheets) Add(files, CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), options);
+        }
+
+        return WithSummary(plan, options, files);
+    }
+
+    /// <summary>Only the jigs, laid out on sheets of their own, and the summary; only the summary when the plan has errors and is not forced.</summary>
+    /// <param name="plan">The design laid out on sheets.</param>
+    /// <param name="options">Which files.</param>
+    /// <param name="force">True to make the cut files in spite of errors.</param>
+    public static ImmutableArray<OutputFile> Jigs(CutPlan plan, OutputOptions options, bool force = false)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
+        var files = ImmutableArray.CreateBuilder<OutputFile>();
+        if (!plan.HasErrors || force)
+        {
+            foreach (var layer in plan.Design.Accessories) Add(files, CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), options);
             foreach (var sheet in plan.Sheets) Add(files, CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), options);
         }
 

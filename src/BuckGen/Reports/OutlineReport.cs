@@ -23,11 +23,12 @@ public sealed record BoundsReport(double MinX, double MinY, double MaxX, double 
 /// <param name="Area">Area of the islands less their holes, mm².</param>
 /// <param name="Perimeter">Length of all loops, mm.</param>
 /// <param name="Units">Where the scale came from.</param>
+/// <param name="Curves">How drawn curves became lines and arcs.</param>
 /// <param name="Repairs">What was mended.</param>
 /// <param name="Notes">What was left out or taken on trust.</param>
 public sealed record OutlineReport(
     string Name, int Loops, int Islands, int Holes, BoundsReport Bounds, double Area, double Perimeter, string Units,
-    ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes)
+    CurvesReport Curves, ImmutableArray<RepairReport> Repairs, ImmutableArray<ReadNote> Notes)
 {
     /// <summary>Reports an outline.</summary>
     public static OutlineReport Of(Outline outline)
@@ -37,6 +38,6 @@ public sealed record OutlineReport(
         return new(
             outline.Name, outline.LoopCount, region.Islands.Length, region.HoleCount, BoundsReport.Of(region.Bounds),
             Rounded.Of(region.Area), Rounded.Of(region.Perimeter), outline.Units,
-            [.. outline.Repairs.Select(r => r with { Largest = Rounded.Of(r.Largest) })], outline.Notes);
+            CurvesReport.Of(outline.Curves), [.. outline.Repairs.Select(RepairReport.Of)], outline.Notes);
     }
 }

@@ -15,6 +15,12 @@ namespace BuckGen.Reports;
 /// <param name="Dowels">The dowel holes, each once.</param>
 /// <param name="Vents">The vents; none when none are asked for.</param>
 /// <param name="Air">How the air leaves; null without vents.</param>
+/// <param name="Sizing">How the buck was sized from the part.</param>
+/// <param name="Blank">The blank; null when the sheet is not known.</param>
+/// <param name="Jig">The trim jig; null for none.</param>
+/// <param name="Flange">The flange template; null for none.</param>
+/// <param name="Panel">The face panel; null for none.</param>
+/// <param name="Accessories">The layers of jigs and panel.</param>
 /// <param name="Cutting">How the sheets are cut.</param>
 /// <param name="Sheets">The sheets.</param>
 /// <param name="CutLength">Length cut through in all sheets.</param>
@@ -23,7 +29,8 @@ namespace BuckGen.Reports;
 public sealed record Summary(
     string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
     ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels,
-    ImmutableArray<VentReport> Vents, AirReport? Air, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength,
+    ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, JigReport? Jig, FlangeReport? Flange,
+    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
     /// <summary>Name and version of the form.</summary>
@@ -46,7 +53,11 @@ public sealed record Summary(
             [.. design.Layers.Select(l => LayerReport.Of(l, files))],
             [.. design.Layers.SelectMany(l => l.Parts.SelectMany(p => p.Dowels)
                     .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Of)],
-            [.. design.Vents?.Vents.Select(VentReport.Of) ?? []], design.Vents is { } vents ? AirReport.Of(vents) : null, CuttingReport.Of(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Of(s, files))], Rounded.Of(plan.CutLength),
+            [.. design.Vents?.Vents.Select(VentReport.Of) ?? []], design.Vents is { } vents ? AirReport.Of(vents) : null,
+            SizingReport.Of(design.Sizing), design.Blank is { } blank ? BlankReport.Of(blank, design.Spec.Sheet!.Plastic) : null,
+            design.Jig is { } jig ? JigReport.Of(jig) : null, design.Flange is { } flange ? FlangeReport.Of(flange) : null,
+            design.Panel is { } panel ? PanelReport.Of(panel) : null, [.. AccessoryReport.Of(design, files)],
+            CuttingReport.Of(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Of(s, files))], Rounded.Of(plan.CutLength),
             [.. plan.AllFindings.Select(FindingReport.Of)], files);
     }
 

@@ -49,8 +49,7 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
                 .. cut.Holes.Select(h => CutPath.Of(CutLayer.CutInner, h)),
                 CutPath.Of(CutLayer.CutOuter, cut.Outer),
             ];
-            var name = FormattableString.Invariant($"{layer.Number}{part.Letter}");
-            yield return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter));
+            yield return new(layer.NameOf(part), layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter));
         }
     }
 

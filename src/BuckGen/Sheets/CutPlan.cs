@@ -7,6 +7,16 @@ using BuckGen.Outlines;
 
 namespace BuckGen.Sheets;
 
+/// <summary>Which parts of a design are laid out.</summary>
+public enum CutScope
+{
+    /// <summary>The buck, jigs and panel.</summary>
+    Everything,
+
+    /// <summary>Jigs and panel alone.</summary>
+    Accessories,
+}
+
 /// <summary>The parts of a design laid out on the sheets they are cut from.</summary>
 /// <param name="Design">The design.</param>
 /// <param name="Spec">How it is cut.</param>
@@ -25,8 +35,11 @@ public sealed record CutPlan(
     public bool HasErrors => AllFindings.Any(f => f.Severity == Severity.Error);
 
     /// <summary>Lays out the parts of a design.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="spec">How it is cut.</param>
+    /// <param name="scope">Which of its parts.</param>
     /// <exception cref="SpecException">A number of the spec is out of range.</exception>
-    public static CutPlan Create(BuckDesign design, CuttingSpec spec)
+    public static CutPlan Create(BuckDesign design, CuttingSpec spec, CutScope scope = CutScope.Everything)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(spec);
@@ -34,10 +47,11 @@ public sealed record CutPlan(
         if (spec.Compensation * 2 >= design.Spec.Dowels.HoleDiameter)
             throw new SpecException(FormattableString.Invariant(
                 $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
-        var parts = Parts(design, spec);
+        ImmutableArray<Layer> layers = [.. scope == CutScope.Accessories ? [] : design.Layers, .. design.Accessories];
+        var parts = Parts(design, layers, spec);
         var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        findings.AddRange(design.Layers.Select(l => DrillByHand(l, spec)).OfType<Finding>());
+        findings.AddRange(layers.Select(l => DrillByHand(l, spec)).OfType<Finding>());
         findings.AddRange(parts.Where(p => p.Lost is not null).Select(p => NarrowerThanKerf(p, spec)));
         foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
         {
@@ -74,12 +88,12 @@ public sealed record CutPlan(
             };
     }
 
-    private static CutPart[] Parts(BuckDesign design, CuttingSpec spec)
+    private static CutPart[] Parts(BuckDesign design, ImmutableArray<Layer> layers, CuttingSpec spec)
     {
         try
         {
             var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
-            return [.. design.Layers.SelectMany(l => CutPart.Of(l, spec, offsetter))];
+            return [.. layers.SelectMany(l => CutPart.Of(l, spec, offsetter))];
         }
         catch (OffsetFailedException failure)
         {

@@ -16,12 +16,12 @@ public class ArcFittingTests
 
     [Fact]
     public void A_line_stays_one_line() =>
-        Assert.Equal([new Segment(new(0, 0), new(50, 20))], ArcFitting.Fit(new LineCurve(new(0, 0), new(50, 20)), Tolerance));
+        Assert.Equal([new Segment(new(0, 0), new(50, 20))], ArcFitting.Fit(new LineCurve(new(0, 0), new(50, 20)), Tolerance).Pieces);
 
     [Fact]
     public void A_circular_arc_stays_on_its_circle()
     {
-        var fit = ArcFitting.Fit(EllipseCurve.Circular(new(10, 10), 25, 0.3, 0.3 + 1.5 * Math.PI), Tolerance);
+        var fit = ArcFitting.Fit(EllipseCurve.Circular(new(10, 10), 25, 0.3, 0.3 + 1.5 * Math.PI), Tolerance).Pieces;
 
         Assert.Equal(2, fit.Length);
         Assert.All(fit, s => Assert.Equal(25, s.Radius, 1e-9));
@@ -31,14 +31,14 @@ public class ArcFittingTests
 
     [Fact]
     public void A_circle_drawn_backwards_turns_to_the_right() =>
-        Assert.All(ArcFitting.Fit(EllipseCurve.Circular(new(0, 0), 25, 6, 0), Tolerance), s => Assert.True(s.Bulge < 0));
+        Assert.All(ArcFitting.Fit(EllipseCurve.Circular(new(0, 0), 25, 6, 0), Tolerance).Pieces, s => Assert.True(s.Bulge < 0));
 
     [Fact]
     public void An_ellipse_is_fitted_with_few_arcs()
     {
         var ellipse = new EllipseCurve(new(0, 0), new(50, 0), new(0, 25), 0, 2 * Math.PI);
 
-        var fit = ArcFitting.Fit(ellipse, Tolerance);
+        var fit = ArcFitting.Fit(ellipse, Tolerance).Pieces;
 
         AssertFollows(ellipse, fit);
         // Within 0.01 mm chords would be √(8·0.01·r) long: about 150 of them. Arcs need fewer by far.
@@ -47,13 +47,13 @@ public class ArcFittingTests
 
     [Fact]
     public void The_fit_lies_within_the_tolerance_of_any_cubic() =>
-        Beziers.Sample(curve => AssertFollows(curve, ArcFitting.Fit(curve, Tolerance)), iter: 200);
+        Beziers.Sample(curve => AssertFollows(curve, ArcFitting.Fit(curve, Tolerance).Pieces), iter: 200);
 
     [Fact]
     public void Joined_arcs_have_no_kink() =>
         Beziers.Where(IsRound).Sample(curve =>
         {
-            var fit = ArcFitting.Fit(curve, Tolerance);
+            var fit = ArcFitting.Fit(curve, Tolerance).Pieces;
             for (var i = 0; i + 1 < fit.Length; i++)
                 // Straight stretches stand for curves flatter than 0.0005 mm and may turn a little.
                 if (fit[i].IsArc && fit[i + 1].IsArc) Assert.InRange(Math.Abs(fit[i].DirectionAt(1).AngleTo(fit[i + 1].DirectionAt(0))), 0, 1e-3);
@@ -64,7 +64,7 @@ public class ArcFittingTests
     {
         var curve = new BezierCurve(new(0, 0), new(30, 80), new(70, -80), new(100, 0));
 
-        Assert.True(ArcFitting.Fit(curve, 0.001).Length > ArcFitting.Fit(curve, 0.1).Length);
+        Assert.True(ArcFitting.Fit(curve, 0.001).Pieces.Length > ArcFitting.Fit(curve, 0.1).Pieces.Length);
     }
 
     [Theory]
@@ -78,12 +78,12 @@ public class ArcFittingTests
     {
         var curve = new BezierCurve(new(x0, y0), new(x1, y1), new(x2, y2), new(x3, y3));
 
-        AssertFollows(curve, ArcFitting.Fit(curve, Tolerance));
+        AssertFollows(curve, ArcFitting.Fit(curve, Tolerance).Pieces);
     }
 
     [Fact]
     public void A_curve_of_no_length_leaves_nothing() =>
-        Assert.Empty(ArcFitting.Fit(new BezierCurve(new(5, 5), new(5, 5), new(5, 5), new(5, 5)), Tolerance));
+        Assert.Empty(ArcFitting.Fit(new BezierCurve(new(5, 5), new(5, 5), new(5, 5), new(5, 5)), Tolerance).Pieces);
 
     private static void AssertFollows(Curve curve, ImmutableArray<Segment> fit)
     {

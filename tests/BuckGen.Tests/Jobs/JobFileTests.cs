@@ -58,7 +58,14 @@ public partial class JobFileTests
         var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
         Assert.Equal(0.5, job.Buck.Shrinkage);
         Assert.Equal(new BasePlate(job.Buck.Stock[0]) { Under = job.Buck.Stock[0] }, job.Buck.Base);
-        Assert.Equal(defaults with { Shrinkage = 0.5, Base = job.Buck.Base, Vents = job.Buck.Vents, Plenum = job.Buck.Plenum }, job.Buck);
+        Assert.Equal(defaults with { Shrinkage = 0.5, Base = job.Buck.Base, Vents = job.Buck.Vents, Plenum = job.Buck.Plenum,
+            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange, Panel = job.Buck.Panel }, job.Buck);
+        Assert.Equal(new SheetSpec { Plastic = "petg", LeastWall = 0.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
+        Assert.Equal([new SheetSize(1220, 610)], job.Buck.Sheet.Sizes);
+        Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40 }, job.Buck.Former);
+        Assert.Equal(new JigSpec(), job.Buck.Jig);
+        Assert.Equal(new FlangeSpec(job.Buck.Stock[0]), job.Buck.Flange);
+        Assert.Equal(new PanelSpec(job.Buck.Stock[0]) { Fit = 0.5 }, job.Buck.Panel);
         var vents = job.Buck.Vents!;
         Assert.Equal(new VentSpec { Diameter = 0.8, Points = vents.Points, KeepOut = vents.KeepOut, Air = vents.Air }, vents);
         // 67.725 kPa below 101.325 kPa of air.
@@ -74,7 +81,7 @@ public partial class JobFileTests
     public void The_template_shows_every_key_that_is_understood()
     {
         // A wrong key makes the reader list the ones it knows, table by table.
-        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "dowels", "cutting", "output"])
+        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "jig", "flange", "panel", "dowels", "cutting", "output"])
         {
             var text = Regex.Replace(Everything, $@"^\[{table}\]", $"[{table}]\nzzz = 1", RegexOptions.Multiline);
             var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message;

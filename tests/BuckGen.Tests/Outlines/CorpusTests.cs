@@ -32,7 +32,8 @@ public class CorpusTests
         else
         {
             Assert.NotEqual("reject", file.Expect);
-            if (file.HasTruth) AssertAgrees(outcome.Outline!.Region, file);
+            // The truth is the even-odd one; where crossings were resolved by the nonzero rule, OverlapTests has the area.
+            if (file.HasTruth && !outcome.Outline!.Repairs.Any(r => r.Kind == "overlap-united")) AssertAgrees(outcome.Outline!.Region, file);
         }
     }
 

@@ -110,7 +110,7 @@ public class SvgCorpusTests
 
     private static Loop? AsLoop(DrawnPath path)
     {
-        Segment[] segments = [.. path.Curves.SelectMany(c => ArcFitting.Fit(c, ChordError))];
+        Segment[] segments = [.. path.Curves.SelectMany(c => ArcFitting.Fit(c, ChordError).Pieces)];
         return segments.Length < 2 ? null : Loop.FromSegments(segments);
     }
 

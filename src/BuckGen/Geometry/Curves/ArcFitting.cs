@@ -2,6 +2,11 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Geometry.Curves;
 
+/// <summary>The lines and arcs that stand for a curve.</summary>
+/// <param name="Pieces">Joined end to start; empty for a curve without length.</param>
+/// <param name="Error">The largest distance found between them and the curve, mm; 0 where the curve is itself a line or an arc.</param>
+public sealed record CurveFit(ImmutableArray<Segment> Pieces, double Error);
+
 /// <summary>
 /// Fits curves with lines and arcs within a stated distance, so that later offsets and cut files stay small and smooth.
 /// </summary>
@@ -21,10 +26,11 @@ public static class ArcFitting
     /// <summary>The lines and arcs that stand for a curve; joined end to start.</summary>
     /// <param name="curve">The curve.</param>
     /// <param name="tolerance">Largest distance between curve and fit, mm.</param>
-    public static ImmutableArray<Segment> Fit(Curve curve, double tolerance)
+    public static CurveFit Fit(Curve curve, double tolerance)
     {
         ArgumentNullException.ThrowIfNull(curve);
         var pieces = ImmutableArray.CreateBuilder<Segment>();
+        var error = 0.0;
         switch (curve)
         {
             case LineCurve line:
@@ -36,11 +42,11 @@ public static class ArcFitting
             default:
                 // Quarters first, so that a loop or an S never looks straight by chance.
                 for (var quarter = 0; quarter < 4; quarter++)
-                    AddFitted(pieces, curve, quarter / 4.0, (quarter + 1) / 4.0, tolerance, 0);
+                    error = Math.Max(error, AddFitted(pieces, curve, quarter / 4.0, (quarter + 1) / 4.0, tolerance, 0));
                 break;
         }
 
-        return pieces.ToImmutable();
+        return new(pieces.ToImmutable(), error);
     }
 
     private static void AddCircular(ImmutableArray<Segment>.Builder pieces, EllipseCurve arc)
@@ -51,38 +57,39 @@ public static class ArcFitting
             pieces.Add(Segment.Arc(arc.PointAt((double)i / parts), arc.PointAt((i + 1.0) / parts), sweep / parts));
     }
 
-    private static void AddFitted(
+    /// <summary>Adds the fit of a stretch and tells how far it lies from the curve, mm.</summary>
+    private static double AddFitted(
         ImmutableArray<Segment>.Builder pieces, Curve curve, double t0, double t1, double tolerance, int depth)
     {
         var (start, end) = (curve.PointAt(t0), curve.PointAt(t1));
-        if (start == end) return;
+        if (start == end) return 0;
         var chord = new Segment(start, end);
         var (leaving, arriving) = (Direction(curve, t0, t1), -Direction(curve, t1, t0));
         // A line may stand for a piece only where it also keeps its directions: a mitre grows with their error.
         if (Math.Abs(chord.Chord.AngleTo(leaving)) < StraightTurn && Math.Abs(chord.Chord.AngleTo(arriving)) < StraightTurn
-            && LiesWithin(curve, t0, t1, tolerance / 20, chord, chord))
+            && Distance(curve, t0, t1, chord, chord, tolerance / 20) is { } besideLine)
         {
             pieces.Add(chord);
-            return;
+            return besideLine;
         }
 
         if (depth == DeepestHalving)
         {
             pieces.Add(chord);
-            return;
+            return Distance(curve, t0, t1, chord, chord, double.PositiveInfinity) ?? 0;
         }
 
         var (first, second) = Biarc(start, leaving, end, arriving);
-        if (LiesWithin(curve, t0, t1, tolerance, first, second))
+        if (Distance(curve, t0, t1, first, second, tolerance) is { } besideArcs)
         {
             pieces.Add(first);
             pieces.Add(second);
-            return;
+            return besideArcs;
         }
 
         var middle = (t0 + t1) / 2;
-        AddFitted(pieces, curve, t0, middle, tolerance, depth + 1);
-        AddFitted(pieces, curve, middle, t1, tolerance, depth + 1);
+        return Math.Max(
+            AddFitted(pieces, curve, t0, middle, tolerance, depth + 1), AddFitted(pieces, curve, middle, t1, tolerance, depth + 1));
     }
 
     /// <summary>Direction at <paramref name="at"/>, looking toward <paramref name="toward"/>; also where the derivative vanishes.</summary>
@@ -115,14 +122,17 @@ public static class ArcFitting
         return arc.Sagitta < 1e-9 ? arc with { Bulge = 0 } : arc;
     }
 
-    private static bool LiesWithin(Curve curve, double t0, double t1, double tolerance, Segment first, Segment second)
+    /// <summary>The largest distance of a stretch from two pieces, mm; null when it is beyond the limit.</summary>
+    private static double? Distance(Curve curve, double t0, double t1, Segment first, Segment second, double limit)
     {
+        var largest = 0.0;
         for (var i = 1; i < Samples; i++)
         {
             var p = curve.PointAt(t0 + (t1 - t0) * i / Samples);
-            if (Math.Min(first.DistanceTo(p), second.DistanceTo(p)) > tolerance) return false;
+            largest = Math.Max(largest, Math.Min(first.DistanceTo(p), second.DistanceTo(p)));
+            if (largest > limit) return null;
         }
 
-        return true;
+        return largest;
     }
 }

@@ -6,7 +6,7 @@ using BuckGen.Geometry.Curves;
 namespace BuckGen.Outlines.Dxf;
 
 /// <summary>The curves of one entity, in the coordinates of the drawing.</summary>
-/// <param name="Curves">Pieces in order; none for an entity of no size.</param>
+/// <param name="Curves">Pieces in order; a line without length for an entity of no size.</param>
 /// <param name="Closed">True when they close.</param>
 internal sealed record EntityCurves(ImmutableArray<Curve> Curves, bool Closed)
 {
@@ -14,7 +14,8 @@ internal sealed record EntityCurves(ImmutableArray<Curve> Curves, bool Closed)
     private const double NearlyWhole = 0.0035;
     private const double LeastBulge = 1e-8;
 
-    private static EntityCurves Nothing { get; } = new([], false);
+    /// <summary>An entity of no size, so that its place can be told.</summary>
+    private static EntityCurves Point(Vec2 place) => new([new LineCurve(place, place)], false);
 
     /// <summary>The curves, or null for an entity that draws none.</summary>
     public static EntityCurves? Of(DxfEntity entity) => entity switch
@@ -43,22 +44,23 @@ internal sealed record EntityCurves(ImmutableArray<Curve> Curves, bool Closed)
 
     private static EntityCurves Circle(DxfCircle circle) => Circular(circle, circle.Centre, circle.Radius, 0, 2 * Math.PI);
 
-    private static EntityCurves Circular(DxfEntity entity, DxfPoint centre, double radius, double from, double sweep) => radius == 0 ? Nothing :
-        new([EllipseCurve.Circular(new(centre.X, centre.Y), Math.Abs(radius), from, from + sweep).Transformed(FlatPlane.MapOf(entity))],
+    private static EntityCurves Circular(DxfEntity entity, DxfPoint centre, double radius, double from, double sweep) => radius == 0
+        ? Point(FlatPlane.MapOf(entity).Apply(new(centre.X, centre.Y)))
+        : new([EllipseCurve.Circular(new(centre.X, centre.Y), Math.Abs(radius), from, from + sweep).Transformed(FlatPlane.MapOf(entity))],
             sweep >= 2 * Math.PI);
 
     private static EntityCurves Ellipse(DxfEllipse ellipse)
     {
         FlatPlane.RequireLevel(ellipse, [0, ellipse.MajorAxis.Z]);
         var u = new Vec2(ellipse.MajorAxis.X, ellipse.MajorAxis.Y);
-        if (u.LengthSquared == 0 || ellipse.Ratio == 0) return Nothing;
+        var centre = new Vec2(ellipse.Centre.X, ellipse.Centre.Y);
+        if (u.LengthSquared == 0 || ellipse.Ratio == 0) return Point(centre);
         // Seen from behind, the minor axis lies on the other side.
         var v = u.Left * (FlatPlane.MapOf(ellipse).Mirrors ? -ellipse.Ratio : ellipse.Ratio);
         var sweep = (ellipse.EndParameter - ellipse.StartParameter) % (2 * Math.PI);
         if (sweep <= 0) sweep += 2 * Math.PI;
         var whole = 2 * Math.PI - sweep < NearlyWhole;
         if (whole) sweep = 2 * Math.PI;
-        var centre = new Vec2(ellipse.Centre.X, ellipse.Centre.Y);
         return new([new EllipseCurve(centre, u, v, ellipse.StartParameter, ellipse.StartParameter + sweep)], whole);
     }
 
@@ -68,7 +70,8 @@ internal sealed record EntityCurves(ImmutableArray<Curve> Curves, bool Closed)
         var map = polyline.Kind == DxfPolylineKind.Spatial ? Affine.Identity : FlatPlane.MapOf(polyline);
         var corners = polyline.Vertices;
         var count = polyline.Closed ? corners.Length : corners.Length - 1;
-        if (count < 1 || corners.Length < 2) return Nothing;
+        if (corners.IsEmpty) return new([], false);
+        if (count < 1 || corners.Length < 2) return Point(map.Apply(new(corners[0].X, corners[0].Y)));
         var pieces = Enumerable.Range(0, count).Select(i => Piece(corners[i], corners[(i + 1) % corners.Length]).Transformed(map));
         return new([.. pieces], polyline.Closed);
     }

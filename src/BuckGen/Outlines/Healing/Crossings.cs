@@ -10,21 +10,34 @@ namespace BuckGen.Outlines.Healing;
 /// <param name="Twice">True where a loop does not go through itself but runs along itself in one direction.</param>
 internal readonly record struct Crossing(Vec2 Place, int LoopA, int LoopB, bool Twice = false);
 
-/// <summary>Refuses loops that cross themselves or each other, naming the places; tells of edges drawn twice.</summary>
+/// <summary>Loops that do not cross, what it took to get there, and what is left to tell.</summary>
+internal sealed record ClearLoops(ImmutableArray<SourcedLoop> Result, ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes);
+
+/// <summary>
+/// Crossings inside one shape filled by the nonzero rule are resolved; all others are refused with their places. Tells of edges drawn twice.
+/// </summary>
 internal static class Crossings
 {
     private const int PlacesNamed = 5;
 
-    /// <summary>Notes about loops that share edges.</summary>
+    /// <summary>The loops without crossings, and notes about loops that share edges.</summary>
     /// <exception cref="OutlineException">Two loops, or two stretches of one, cross.</exception>
-    public static ImmutableArray<ReadNote> Refuse(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance)
+    public static ClearLoops Resolve(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance)
+    {
+        var search = Search(loops, name, tolerance);
+        var united = OverlapUniting.Unite(loops, search.Crossings, tolerance);
+        if (!united.Repairs.IsEmpty) search = Search(united.Result, name, tolerance);
+        if (!search.Crossings.IsEmpty) throw new OutlineException($"{name}: {Complaint(search.Crossings, united.Result)}");
+        return new(united.Result, united.Repairs, search.SharedLength == 0 ? [] : [new("shared-edge", FormattableString.Invariant(
+            $"Outlines share {search.SharedLength:F3} mm of edge, at first near {search.FirstShared}; a cutter would cut it twice."))]);
+    }
+
+    private static CrossingSearch.Findings Search(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance)
     {
         var search = CrossingSearch.Run([.. loops.Select(l => l.Loop)], tolerance);
-        if (search.Entangled)
-            throw new OutlineException($"{name}: the loops run through each other in too many places to be sorted out; simplify the drawing");
-        if (!search.Crossings.IsEmpty) throw new OutlineException($"{name}: {Complaint(search.Crossings, loops)}");
-        return search.SharedLength == 0 ? [] : [new("shared-edge", FormattableString.Invariant(
-            $"Outlines share {search.SharedLength:F3} mm of edge, at first near {search.FirstShared}; a cutter would cut it twice."))];
+        return search.Entangled
+            ? throw new OutlineException($"{name}: the loops run through each other in too many places to be sorted out; simplify the drawing")
+            : search;
     }
 
     private static string Complaint(ImmutableArray<Crossing> crossings, ImmutableArray<SourcedLoop> loops)

@@ -31,7 +31,8 @@ internal static class DoubledPieces
 
         var count = doubled.Sum(s => s.Members.Length - 1);
         var longest = doubled.Max(s => s.Members.Select(m => pieces[m].Segment.Length).Order().SkipLast(1).Last());
-        return new([.. result.OfType<Piece>()], [new("duplicate-removed", count, longest, FormattableString.Invariant(
+        return new([.. result.OfType<Piece>()], [new("duplicate-removed", count, longest,
+            [.. doubled.SelectMany(s => s.Members.Skip(1)).Select(m => pieces[m].Segment.PointAt(0.5))], FormattableString.Invariant(
             $"{Counted.Of(count, "line or arc", "lines or arcs")} drawn again on top of others {Counted.Were(count)} taken away, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members[^1]].Path.Source}."))]);
 
         // Changes the degrees from all copies to the one kept, or back.

@@ -16,7 +16,7 @@ internal static class GapClosing
         var merged = Enumerable.Range(0, degrees.Length).ToArray();
         var places = nodes.Places.ToArray();
         var ownPiece = new HashSet<(int, int)>(nodes.From.Zip(nodes.To, (a, b) => (Math.Min(a, b), Math.Max(a, b))));
-        var (count, largest) = (0, 0.0);
+        var (closed, largest) = (new List<Vec2>(), 0.0);
         foreach (var (distance, a, b) in Candidates(nodes.Places, degrees, tolerance.Join))
         {
             // A single piece never closes on itself: what it would enclose is nothing.
@@ -24,13 +24,14 @@ internal static class GapClosing
             (degrees[a], degrees[b]) = (0, 0);
             merged[b] = a;
             places[a] = nodes.Places[a].MidpointTo(nodes.Places[b]);
-            (count, largest) = (count + 1, Math.Max(largest, distance));
+            closed.Add(places[a]);
+            largest = Math.Max(largest, distance);
         }
 
         return new(
             new([.. nodes.From.Select(n => merged[n])], [.. nodes.To.Select(n => merged[n])], places),
-            count == 0 ? [] : [new("gap-joined", count, largest, FormattableString.Invariant(
-                $"{Counted.Of(count, "gap")} between ends {Counted.Were(count)} closed, the largest {largest:0.####} mm; up to {tolerance.Join:0.####} mm is closed."))]);
+            closed.Count == 0 ? [] : [new("gap-joined", closed.Count, largest, [.. closed], FormattableString.Invariant(
+                $"{Counted.Of(closed.Count, "gap")} between ends {Counted.Were(closed.Count)} closed, the largest {largest:0.####} mm; up to {tolerance.Join:0.####} mm is closed."))]);
     }
 
     private static IEnumerable<(double Distance, int A, int B)> Candidates(Vec2[] places, int[] degrees, double reach)

@@ -11,7 +11,7 @@ internal static class Healer
     public static Outline Heal(Drawing drawing, string name, OutlineOptions options)
     {
         var tolerance = options.Tolerance;
-        var fitted = PathFitting.Fit(drawing.Paths, name, tolerance);
+        var (fitted, curves) = PathFitting.Fit(drawing.Paths, name, tolerance);
         var loose = DoubledPieces.Remove(PiecesOf(fitted.Result), tolerance)
             ?? throw new OutlineException($"{name}: too many lines lie on each other to tell what is meant; draw every edge once");
         var joined = Joining.Join(loose.Result, tolerance);
@@ -20,14 +20,17 @@ internal static class Healer
         var open = OpenEnds.Judge(joined.Result.Open, single.Result, name, tolerance);
         if (single.Result.IsEmpty) throw Nothing();
 
-        var crossings = Crossings.Refuse(single.Result, name, tolerance);
-        var filled = FillRules.Apply(single.Result);
+        var clear = Crossings.Resolve(single.Result, name, tolerance);
+        var filled = FillRules.Apply(clear.Result);
         var region = Region.FromLoops(filled.Loops.Select(l => l.Loop));
         // A loop whose areas cancel to nothing is none.
         if (region.IsEmpty) throw Nothing();
         return new(name, region, drawing.Units,
-            [.. fitted.Repairs, .. loose.Repairs, .. joined.Repairs, .. cleaned.Repairs, .. single.Repairs, .. open.Repairs],
-            [.. drawing.Notes, .. open.Notes, .. crossings, .. filled.Notes]);
+            [.. fitted.Repairs, .. loose.Repairs, .. joined.Repairs, .. cleaned.Repairs, .. single.Repairs, .. open.Repairs, .. clear.Repairs],
+            [.. drawing.Notes, .. open.Notes, .. clear.Notes, .. filled.Notes])
+        {
+            Curves = curves,
+        };
 
         OutlineException Nothing() =>
             new($"{name}: {(drawing.Paths.IsEmpty ? "the drawing holds no geometry to cut" : "the drawing holds no outline that encloses an area")}{NoteSummary.Of(drawing.Notes)}; draw a closed outline");

@@ -10,13 +10,16 @@ internal static class LoopCleaning
         ImmutableArray<SourcedLoop> loops, Tolerance tolerance, double smallest)
     {
         var kept = ImmutableArray.CreateBuilder<SourcedLoop>(loops.Length);
-        var (empty, firstEmpty, spikes, longest) = (0, "", 0, 0.0);
+        var (empty, widest, firstEmpty, spikes, longest) = (new List<Vec2>(), 0.0, "", new List<Vec2>(), 0.0);
         foreach (var loop in loops)
         {
             var trimmed = Spikes.Trim(loop.Loop.Segments, tolerance);
-            if (trimmed.Length < 2 || IsThin(trimmed, smallest))
+            var width = trimmed.Length < 2 ? 0 : Width(trimmed);
+            if (width < smallest || width == 0)
             {
-                if (empty++ == 0) firstEmpty = loop.Path.Source;
+                widest = Math.Max(widest, width);
+                if (empty.Count == 0) firstEmpty = loop.Path.Source;
+                empty.Add(loop.Loop.Bounds.Centre);
                 continue;
             }
 
@@ -28,27 +31,36 @@ internal static class LoopCleaning
             }
 
             var slimmer = loop with { Loop = Loop.FromSegments(trimmed) };
-            (spikes, longest) = (spikes + 1, Math.Max(longest, (loop.Loop.Length - slimmer.Loop.Length) / 2));
+            spikes.Add(TipOf(loop.Loop, trimmed));
+            longest = Math.Max(longest, (loop.Loop.Length - slimmer.Loop.Length) / 2);
             kept.Add(slimmer);
         }
 
         var repairs = ImmutableArray.CreateBuilder<Repair>();
-        if (empty > 0)
-            repairs.Add(new("empty-loop-dropped", empty, 0, $"{Counted.Of(empty, "closed path")} around nothing {Counted.Were(empty)} left out, the first {firstEmpty}."));
-        if (spikes > 0)
-            repairs.Add(new("spike-trimmed", spikes, longest, $"{Counted.Of(spikes, "loop")} ran out and back on the same line; that was cut off."));
+        if (empty.Count > 0)
+            repairs.Add(new("empty-loop-dropped", empty.Count, widest, [.. empty], FormattableString.Invariant(
+                $"{Counted.Of(empty.Count, "closed path")} narrower than {smallest:0.####} mm {Counted.Were(empty.Count)} left out, the first {firstEmpty}.")));
+        if (spikes.Count > 0)
+            repairs.Add(new("spike-trimmed", spikes.Count, longest, [.. spikes], $"{Counted.Of(spikes.Count, "loop")} ran out and back on the same line; that was cut off."));
         return new(kept.ToImmutable(), repairs.ToImmutable());
     }
 
-    /// <summary>True when all of the loop lies within a narrow strip.</summary>
-    private static bool IsThin(ImmutableArray<Segment> loop, double width)
+    /// <summary>A corner of the loop that went with its spikes.</summary>
+    private static Vec2 TipOf(Loop loop, ImmutableArray<Segment> trimmed)
+    {
+        var kept = trimmed.Select(s => s.Start).ToHashSet();
+        return loop.Segments.Select(s => s.Start).FirstOrDefault(p => !kept.Contains(p), loop.Segments[0].Start);
+    }
+
+    /// <summary>The width of the narrowest strip along the loop's longest reach that holds all of it, mm; the reach itself when that is shorter.</summary>
+    private static double Width(ImmutableArray<Segment> loop)
     {
         var points = loop.SelectMany(s => s.IsArc ? new[] { s.Start, s.PointAt(0.5) } : [s.Start]).ToList();
         var far = points.MaxBy(p => (p - points[0]).LengthSquared);
         var along = far - points[0];
-        if (along.Length < width) return true;
+        if (along.LengthSquared == 0) return 0;
         var across = along.Left.Unit();
         var offsets = points.Select(p => (p - points[0]).Dot(across)).ToList();
-        return offsets.Max() - offsets.Min() < width;
+        return Math.Min(along.Length, offsets.Max() - offsets.Min());
     }
 }

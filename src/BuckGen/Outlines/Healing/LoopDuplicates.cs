@@ -14,7 +14,7 @@ internal static class LoopDuplicates
         var byCentre = new PointGrid(reach);
         var indexes = new Dictionary<int, SegmentIndex>();
         var kept = ImmutableArray.CreateBuilder<SourcedLoop>(loops.Length);
-        var (count, largest, first) = (0, 0.0, "");
+        var (again, largest, first) = (new List<Vec2>(), 0.0, "");
         foreach (var loop in loops)
         {
             var centre = loop.Loop.Bounds.Centre;
@@ -22,7 +22,8 @@ internal static class LoopDuplicates
                 .Select(i => Deviation(loop.Loop, kept[i].Loop, IndexOf(i), reach)).FirstOrDefault(d => d <= reach, double.PositiveInfinity);
             if (deviation <= reach)
             {
-                if (count++ == 0) first = loop.Path.Source;
+                if (again.Count == 0) first = loop.Path.Source;
+                again.Add(loop.Loop.Segments[0].PointAt(0.5));
                 largest = Math.Max(largest, deviation);
                 continue;
             }
@@ -31,8 +32,8 @@ internal static class LoopDuplicates
             kept.Add(loop);
         }
 
-        return new(kept.ToImmutable(), count == 0 ? [] :
-            [new("duplicate-removed", count, largest, $"{Counted.Of(count, "closed outline")} drawn again on top of another {Counted.Were(count)} left out, the first {first}.")]);
+        return new(kept.ToImmutable(), again.Count == 0 ? [] :
+            [new("duplicate-removed", again.Count, largest, [.. again], $"{Counted.Of(again.Count, "closed outline")} drawn again on top of another {Counted.Were(again.Count)} left out, the first {first}.")]);
 
         SegmentIndex IndexOf(int i) => indexes.TryGetValue(i, out var index) ? index : indexes[i] = new(kept[i].Loop.Segments);
     }

@@ -23,14 +23,15 @@ internal static class OpenEnds
     {
         if (open.IsEmpty) return ([], []);
         var edges = new SegmentIndex(loops.SelectMany(l => l.Loop.Segments));
-        var again = open.Where(c => LiesOn(c, edges, 2 * tolerance.Chord)).ToHashSet();
-        var loose = open.Where(c => !again.Contains(c)).ToImmutableArray();
+        var again = open.ToLookup(c => LiesOn(c, edges, 2 * tolerance.Chord));
+        var (doubled, loose) = (again[true].ToImmutableArray(), again[false].ToImmutableArray());
         var ends = EndsOf(loose);
         var wrong = loose.Where((c, i) => loops.IsEmpty || !IsMark(c, i, loose, ends)).ToImmutableArray();
         if (!wrong.IsEmpty) throw new OutlineException($"{name}: {Complaint(wrong, loops.Length, tolerance)}");
 
-        ImmutableArray<Repair> repairs = again.Count == 0 ? [] :
-            [new("duplicate-removed", again.Count, 0, $"{Counted.Of(again.Count, "open line")} along a closed outline {Counted.Were(again.Count)} left out, the first {again.First().Path.Source}.")];
+        ImmutableArray<Repair> repairs = doubled.IsEmpty ? [] :
+            [new("duplicate-removed", doubled.Length, 0, [.. doubled.Select(c => c.Segments[c.Segments.Length / 2].PointAt(0.5))],
+                $"{Counted.Of(doubled.Length, "open line")} along a closed outline {Counted.Were(doubled.Length)} left out, the first {doubled[0].Path.Source}.")];
         ImmutableArray<ReadNote> notes = loose.IsEmpty ? [] :
             [new("open-lines-ignored", $"{Counted.Of(loose.Length, "single straight line")} with open ends {Counted.Were(loose.Length)} taken for a construction mark and left out, the first {Described(loose[0])}.")];
         return (repairs, notes);

@@ -15,26 +15,29 @@ internal static class PathFitting
 {
     /// <summary>The paths as lines and arcs, those without length left out.</summary>
     /// <exception cref="OutlineException">A curve reaches beyond every drawing, or its numbers make no curve.</exception>
-    public static Healed<ImmutableArray<FittedPath>> Fit(ImmutableArray<DrawnPath> paths, string name, Tolerance tolerance)
+    public static (Healed<ImmutableArray<FittedPath>> Paths, FittedCurves Curves) Fit(ImmutableArray<DrawnPath> paths, string name, Tolerance tolerance)
     {
         var fitted = ImmutableArray.CreateBuilder<FittedPath>(paths.Length);
-        var (dropped, first) = (0, "");
+        var (dropped, empty, first, curves) = (new List<Vec2>(), 0, "", FittedCurves.None);
         foreach (var path in paths)
         {
             foreach (var curve in path.Curves) RefuseFar(curve, path, name);
-            var segments = Connected(path, tolerance, out var zeroes);
+            var before = dropped.Count + empty;
+            var segments = Connected(path, tolerance, dropped, ref curves);
             if (!segments.All(s => s.Start.IsFinite && s.End.IsFinite && double.IsFinite(s.Bulge)))
                 throw new OutlineException($"{name}: {path.Source}: its numbers make no curve; redraw it");
-            if (segments.IsEmpty) zeroes = Math.Max(zeroes, 1);
-            if (zeroes > 0 && dropped == 0) first = path.Source;
-            dropped += zeroes;
+            if (path.Curves.IsEmpty) empty++;
+            else if (segments.IsEmpty && dropped.Count + empty == before) dropped.Add(path.Curves[0].PointAt(0));
+            if (before == 0 && dropped.Count + empty > 0) first = path.Source;
             if (segments.IsEmpty) continue;
             var meets = tolerance.AreCoincident(segments[0].Start, segments[^1].End);
             fitted.Add(new(segments, segments.Length > 1 && (path.Closed || meets), path));
         }
 
-        return new(fitted.ToImmutable(), dropped == 0 ? [] :
-            [new("zero-length-dropped", dropped, 0, $"{Counted.Of(dropped, "piece")} without length {Counted.Were(dropped)} left out, the first in {first}.")]);
+        var count = dropped.Count + empty;
+        ImmutableArray<Repair> repairs = count == 0 ? [] :
+            [new("zero-length-dropped", count, 0, [.. dropped], $"{Counted.Of(count, "piece")} without length {Counted.Were(count)} left out, the first in {first}.")];
+        return (new(fitted.ToImmutable(), repairs), curves);
     }
 
     private static void RefuseFar(Curve curve, DrawnPath path, string name)
@@ -46,21 +49,23 @@ internal static class PathFitting
     }
 
     /// <summary>Fits each curve and lets every piece start where the one before ends.</summary>
-    private static ImmutableArray<Segment> Connected(DrawnPath path, Tolerance tolerance, out int zeroes)
+    private static ImmutableArray<Segment> Connected(DrawnPath path, Tolerance tolerance, List<Vec2> dropped, ref FittedCurves curves)
     {
         var segments = ImmutableArray.CreateBuilder<Segment>();
-        zeroes = 0;
         foreach (var curve in path.Curves)
         {
             var before = segments.Count;
-            foreach (var s in ArcFitting.Fit(curve, tolerance.Chord))
+            var fit = ArcFitting.Fit(curve, tolerance.Chord);
+            if (curve is not (LineCurve or EllipseCurve { CircleRadius: not null }))
+                curves = new(curves.Count + 1, curves.Pieces + fit.Pieces.Length, Math.Max(curves.LargestError, fit.Error));
+            foreach (var s in fit.Pieces)
             {
                 var joined = segments.Count > 0 ? s with { Start = segments[^1].End } : s;
                 if (!tolerance.AreCoincident(joined.Start, joined.End)) segments.Add(joined);
             }
 
             // A path that is marked closed may come back to its start by itself as well.
-            if (segments.Count == before && !(path.Closed && ReferenceEquals(curve, path.Curves[^1]))) zeroes++;
+            if (segments.Count == before && !(path.Closed && ReferenceEquals(curve, path.Curves[^1]))) dropped.Add(curve.PointAt(0));
         }
 
         return segments.ToImmutable();

@@ -1,0 +1,43 @@
+using System.CommandLine;
+using System.Text;
+using BuckGen.Cli.Printing;
+using BuckGen.Reports;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>buckgen blank OUTLINE: what sheet to order; nothing is written.</summary>
+internal static class BlankCommand
+{
+    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    {
+        var outline = BuckCommand.OutlineArgument();
+        var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
+        var command = new Command("blank",
+            """
+            Say how large a piece of sheet the part takes, how far it is drawn and how thick it ends up on average.
+
+              buckgen blank tray.dxf --depth 36mm --stock 6mm --gauge 1mm
+              buckgen blank tray.dxf --depth 36mm --stock 6mm --gauge 1mm --least-wall 0.5mm --plastic-sheet 1220x610mm
+            """) { outline };
+        buck.AddTo(command);
+        reading.AddTo(command);
+        command.Add(json);
+        command.SetAction(parsed =>
+        {
+            var how = reading.Of(parsed);
+            var spec = buck.Buck(parsed, how, withSheet: true);
+            spec.Validate();
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(parsed.GetValue(outline)!, how), spec, buck.Cutting(parsed), cancellation);
+            var summary = Summary.Of(plan, "", []);
+            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
+            else
+            {
+                BlankPrinter.Print(terminal.Console(), summary);
+                FindingsPrinter.Print(terminal.Console(), summary.Findings);
+            }
+
+            return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
+        });
+        return command;
+    }
+}

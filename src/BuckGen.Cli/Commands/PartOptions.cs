@@ -1,0 +1,54 @@
+using System.CommandLine;
+using BuckGen.Bucks;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>What can be said on the command line of the plastic sheet and the former; a job file can say more.</summary>
+internal sealed class PartOptions
+{
+    private static readonly SheetSpec Defaults = new();
+
+    private readonly Option<string?> plastic = new("--plastic") { Description = "The plastic, by its word in the catalog, such as petg.", HelpName = "PLASTIC" };
+    private readonly Option<double?> leastWall = QuantityOption.Length("--least-wall", "Wanted mean thickness of the formed part; the gauge for it is told.");
+    private readonly Option<Drawn?> drawn = QuantityOption.Choice("--drawn", "What the drawing shows:", Drawn.Buck);
+    private readonly Option<string?> frame = new("--frame") { Description = "Clear opening of the clamp frame, such as 300x200mm.", HelpName = "WIDTHxHEIGHT" };
+    private readonly Option<double?> travel = QuantityOption.Length("--travel", "How far the former lifts the buck.");
+    private readonly Option<string[]> sizes = new("--plastic-sheet")
+    {
+        Description = "Sizes in which the plastic sheet is sold, such as 1220x610mm.", HelpName = "WIDTHxHEIGHT", AllowMultipleArgumentsPerToken = true,
+    };
+
+    public void AddTo(Command command)
+    {
+        foreach (var option in (Option[])[plastic, leastWall, drawn, frame, travel, sizes]) command.Add(option);
+    }
+
+    /// <summary>The spec with the sheet when anything is said of it, or when the command is about nothing else.</summary>
+    /// <param name="parsed">The arguments.</param>
+    /// <param name="buck">The spec so far.</param>
+    /// <param name="gauge">The gauge; null when not said.</param>
+    /// <param name="always">True for a sheet even when nothing is said of it.</param>
+    public BuckSpec Of(ParseResult parsed, BuckSpec buck, double? gauge, bool always)
+    {
+        var said = always || gauge is not null || parsed.GetValue(plastic) is not null || parsed.GetValue(leastWall) is not null
+            || parsed.GetValue(sizes) is { Length: > 0 };
+        return buck with
+        {
+            Drawn = parsed.GetValue(drawn) ?? Drawn.Buck,
+            Sheet = !said ? null : Defaults with
+            {
+                Plastic = parsed.GetValue(plastic) ?? Defaults.Plastic,
+                Gauge = gauge ?? Defaults.Gauge,
+                LeastWall = parsed.GetValue(leastWall),
+                Sizes = [.. (parsed.GetValue(sizes) ?? []).Select(s => Of(SizeText.Parse("--plastic-sheet", s)))],
+            },
+            Former = buck.Former with
+            {
+                Opening = parsed.GetValue(frame) is { } text ? Of(SizeText.Parse("--frame", text)) : null,
+                Travel = parsed.GetValue(travel),
+            },
+        };
+    }
+
+    private static SheetSize Of((double Width, double Height) size) => new(size.Width, size.Height);
+}

@@ -1,0 +1,37 @@
+using BuckGen.Bucks;
+
+namespace BuckGen.Forming;
+
+/// <summary>The areas of a formed sheet, from the smooth drafted solid. mm².</summary>
+/// <param name="Flat">The flat sheet that becomes it: the clear opening over a male buck, the mouth of a cavity.</param>
+/// <param name="Formed">The same sheet when it lies on the buck.</param>
+/// <param name="Wall">The part of <paramref name="Formed"/> that stands on the sloping walls.</param>
+public sealed record FormedSurface(double Flat, double Formed, double Wall)
+{
+    /// <summary>Formed area over flat area: at least 1.</summary>
+    public double ArealRatio => Formed / Flat;
+
+    /// <summary>The surface of a drafted solid.</summary>
+    /// <param name="shape">The solid.</param>
+    /// <param name="kind">Male or female.</param>
+    /// <param name="draft">Slope of the walls, degrees.</param>
+    /// <param name="opening">Clear opening of the frame, mm²; used over a male buck.</param>
+    /// <param name="steps">Heights from foot to face, rising, between which the wall is followed.</param>
+    internal static FormedSurface Of(DraftedShape shape, BuckKind kind, double draft, double opening, IReadOnlyList<double> steps)
+    {
+        var wall = 0.0;
+        for (var i = 1; i < steps.Count; i++)
+        {
+            // Simpson's rule: exact while no part comes or goes, for then the perimeter changes in proportion to the height.
+            var (low, high) = (steps[i - 1], steps[i]);
+            var around = shape.At(low).Perimeter + 4 * shape.At((low + high) / 2).Perimeter + shape.At(high).Perimeter;
+            wall += around / 6 * (high - low);
+        }
+
+        wall /= Math.Cos(draft * Math.PI / 180);
+        var (foot, face) = (shape.At(shape.Foot).Area, shape.At(shape.Face).Area);
+        return kind == BuckKind.Male
+            ? new(opening, opening - foot + face + wall, wall)
+            : new(face, foot + wall, wall);
+    }
+}

@@ -1,0 +1,35 @@
+using BuckGen.Bucks;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Forming;
+
+/// <summary>How the drawn outline was changed so that the finished part comes out to size.</summary>
+/// <param name="Drawn">What the drawing shows.</param>
+/// <param name="Shrinkage">Per cent by which the plastic shrinks; the buck is the part divided by 1 - shrinkage.</param>
+/// <param name="WallAllowance">How far the outline was then moved for the thickness of the wall, mm; negative inward.</param>
+public sealed record PartSizing(Drawn Drawn, double Shrinkage, double WallAllowance)
+{
+    /// <summary>Nothing was changed.</summary>
+    public static PartSizing None { get; } = new(Drawn.Buck, 0, 0);
+
+    /// <summary>Which way the wall moves the buck's outline: the sheet lies outside a male buck and inside a cavity.</summary>
+    /// <returns>-1, 0 or 1.</returns>
+    internal static int Direction(BuckKind kind, Drawn drawn) => (kind, drawn) switch
+    {
+        (BuckKind.Male, Drawn.Outside) => -1,
+        (BuckKind.Female, Drawn.Inside) => 1,
+        _ => 0,
+    };
+
+    /// <summary>The outline made larger so that the cooled part is to size.</summary>
+    internal static Region Enlarged(Region region, double shrinkage) =>
+        shrinkage == 0 ? region : region.Transformed(Affine.Scaling(1 / (1 - shrinkage / 100), region.Bounds.Centre));
+
+    /// <summary>Thickness of the wall measured level, mm: the mean formed thickness, over the cosine of the draft.</summary>
+    internal static double LevelWall(Blank blank, double draft) => blank.MeanThickness / Math.Cos(draft * Math.PI / 180);
+
+    /// <summary>An outline moved for the wall.</summary>
+    internal static Region Moved(Region region, double allowance, CornerJoin corners, IOffsetter offsetter) =>
+        allowance == 0 ? region : offsetter.Offset(region, allowance, corners);
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+
+namespace BuckGen.Jobs;
+
+/// <summary>Reads the tables of a job file that follow the buck: the plastic sheet, the former, jigs and panel.</summary>
+internal static class FinishTables
+{
+    /// <summary>The table [sheet]; null when the job has none.</summary>
+    public static SheetSpec? Sheet(JobTable? table)
+    {
+        if (table is null) return null;
+        var defaults = new SheetSpec();
+        return new()
+        {
+            Plastic = table.Text("plastic", defaults.Plastic),
+            Gauge = table.Length("gauge", defaults.Gauge),
+            LeastWall = table.OptionalLength("least-wall"),
+            Sizes = [.. table.LengthLists("sizes", 2, "[[\"1220mm\", \"610mm\"]]").Select(s => new SheetSize(s[0], s[1]))],
+        };
+    }
+
+    /// <summary>The table [former].</summary>
+    public static FormerSpec Former(JobTable table)
+    {
+        var defaults = new FormerSpec();
+        return new()
+        {
+            Opening = table.Size("frame") is { } frame ? new(frame.Width, frame.Height) : null,
+            Travel = table.OptionalLength("travel"),
+            Gap = table.OptionalLength("gap"),
+            Grip = table.Length("grip", defaults.Grip),
+            Lip = table.Length("lip", defaults.Lip),
+        };
+    }
+
+    /// <summary>The table [jig]; null when the job has none.</summary>
+    public static JigSpec? Jig(JobTable? table)
+    {
+        if (table is null) return null;
+        var defaults = new JigSpec();
+        return new()
+        {
+            TrimHeight = table.Length("trim-height", defaults.TrimHeight),
+            Clearance = table.Length("clearance", defaults.Clearance),
+            Land = table.Length("land", defaults.Land),
+            FlangeRoom = table.Length("flange-room", defaults.FlangeRoom),
+            Core = table.Flag("core", defaults.Core),
+            BladeRoom = table.Length("blade-room", defaults.BladeRoom),
+        };
+    }
+
+    /// <summary>The table [flange]; null when the job has none.</summary>
+    public static FlangeSpec? Flange(JobTable? table, ImmutableArray<Stock> stock)
+    {
+        if (table is null) return null;
+        var defaults = new FlangeSpec(stock[0]);
+        return new(table.Sheet("stock", stock))
+        {
+            Width = table.Length("width", defaults.Width),
+            Bushing = table.Length("bushing", defaults.Bushing),
+            Bit = table.Length("bit", defaults.Bit),
+            Land = table.Length("land", defaults.Land),
+            Screw = table.Length("screw", defaults.Screw),
+        };
+    }
+
+    /// <summary>The table [panel]; null when the job has none.</summary>
+    public static PanelSpec? Panel(JobTable? table, ImmutableArray<Stock> stock)
+    {
+        if (table is null) return null;
+        var defaults = new PanelSpec(stock[0]);
+        return new(table.Sheet("stock", stock))
+        {
+            Fit = table.OptionalLength("fit"),
+            Plane = table.Length("plane", defaults.Plane),
+            Edge = table.Choice("edge", defaults.Edge),
+            Margin = table.Length("margin", defaults.Margin),
+            CornerRadius = table.Length("corner-radius", defaults.CornerRadius),
+            Bit = table.Length("bit", defaults.Bit),
+            Flange = table.Length("flange", defaults.Flange),
+        };
+    }
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Security;
+using System.Text;
+using BuckGen.CutFiles;
+using BuckGen.Geometry;
+
+namespace BuckGen.Pictures;
+
+/// <summary>Writes a picture as SVG: one user unit is one millimetre on paper.</summary>
+public static class SvgPicture
+{
+    /// <summary>Stands near the start of every picture, so that a run may overwrite it but never somebody's drawing.</summary>
+    private const string Mark = "<desc>Picture made by BuckGen</desc>";
+    private const int MarkWithin = 2000;
+
+    /// <summary>True when a file is a picture that was written here.</summary>
+    public static bool IsOurs(ReadOnlySpan<byte> content) =>
+        content[..Math.Min(content.Length, MarkWithin)].IndexOf(Encoding.UTF8.GetBytes(Mark)) >= 0;
+
+    /// <summary>The bytes of the file.</summary>
+    public static ImmutableArray<byte> Write(Picture picture)
+    {
+        ArgumentNullException.ThrowIfNull(picture);
+        var page = picture.Page;
+        var (width, height) = (SvgText.Number(page.Width), SvgText.Number(page.Height));
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" role=\"img\">\n");
+        text.Append(CultureInfo.InvariantCulture, $"<title>{Escaped(picture.Title)}</title>{Mark}\n<rect width=\"{width}\" height=\"{height}\" fill=\"#ffffff\"/>\n");
+        foreach (var item in picture.Items) text.Append(Element(item, page)).Append('\n');
+        return [.. Encoding.UTF8.GetBytes(text.Append("</svg>\n").ToString())];
+    }
+
+    private static string Element(PictureItem item, Bounds page) => item switch
+    {
+        PictureShape shape => $"<path d=\"{string.Concat(shape.Paths.Select(p => SvgText.PathData(p.Segments, p.Closed, page)))}\" {Style(shape.Ink)}/>",
+        PictureText text => Element(text, page),
+        _ => throw new ArgumentOutOfRangeException(nameof(item), item, "No such item."),
+    };
+
+    private static string Element(PictureText text, Bounds page)
+    {
+        var (x, y) = (SvgText.X(text.Place, page), SvgText.Y(text.Place, page));
+        var turn = text.Turn == 0 ? "" : $" transform=\"rotate({SvgText.Number(-text.Turn)} {x} {y})\"";
+        var anchor = text.Align switch { TextAlign.Middle => " text-anchor=\"middle\"", TextAlign.End => " text-anchor=\"end\"", _ => "" };
+        return $"<text x=\"{x}\" y=\"{y}\" font-size=\"{SvgText.Number(text.Height)}\" fill=\"{text.Colour}\"{anchor}{turn}>{Escaped(text.Text)}</text>";
+    }
+
+    private static string Style(Ink ink)
+    {
+        var fill = $"fill=\"{ink.Fill ?? "none"}\"{(ink.Fill is null ? "" : " fill-rule=\"evenodd\"")}";
+        if (ink.Stroke is null) return fill;
+        var dashes = ink.Dashes.IsEmpty ? "" : $" stroke-dasharray=\"{string.Join(' ', ink.Dashes.Select(SvgText.Number))}\"";
+        return $"{fill} stroke=\"{ink.Stroke}\" stroke-width=\"{SvgText.Number(ink.Width)}\" stroke-linejoin=\"round\"{dashes}";
+    }
+
+    /// <summary>Text that may come from a file; what XML can't hold is shown as a question mark.</summary>
+    private static string Escaped(string text) =>
+        SecurityElement.Escape(string.Concat(text.EnumerateRunes().Select(r => System.Xml.XmlConvert.IsXmlChar((char)Math.Min(r.Value, 0xE000)) ? r.ToString() : "?")));
+}

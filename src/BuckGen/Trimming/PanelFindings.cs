@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Facing;
+
+namespace BuckGen.Trimming;
+
+/// <summary>What a maker should know about a face panel.</summary>
+internal static class PanelFindings
+{
+    /// <summary>Narrowest overlap of flange and panel that still takes glue, mm (common practice, no source).</summary>
+    private const double GlueLand = 5;
+
+    /// <summary>Bridges between openings narrower than this times the panel's thickness break (common practice, no source).</summary>
+    private const double BridgeToThickness = 1;
+
+    public static IEnumerable<Finding> Of(
+        PartShell shell, PanelSpec panel, Region opening, Region wood, ImmutableArray<Island> inlays, double fit)
+    {
+        var land = panel.Flange + Narrower(shell, panel.Plane) - fit;
+        if (land < GlueLand)
+            yield return new("panel-flange-narrow", land <= 0 ? Severity.Error : Severity.Warning,
+                FormattableString.Invariant($"A flange of {panel.Flange:0.##} mm overlaps the panel by {Math.Max(0, land):0.##} mm{(land <= 0 ? ": the part falls through" : "")}."),
+                "Leave a wider flange on the part, or a closer fit.")
+            {
+                Value = land, Limit = GlueLand, Source = "common practice, no source",
+            };
+        if (panel.Bit > 0)
+            foreach (var (place, radius) in TightCorners(opening, panel.Bit / 2))
+                yield return new("panel-corner-tight", Severity.Warning,
+                    FormattableString.Invariant($"An inside corner of the opening has a radius of {radius:0.##} mm; a bit of {panel.Bit:0.##} mm leaves {panel.Bit / 2:0.##} mm."),
+                    "Use a smaller bit, file the corner by hand, or round the drawing's corner.")
+                {
+                    Place = place, Value = radius, Limit = panel.Bit / 2,
+                };
+        foreach (var bridge in FacingEdges.Within(wood, BridgeToThickness * panel.Stock.Thickness, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
+            yield return new("panel-bridge-thin", Severity.Warning,
+                FormattableString.Invariant($"The panel is only {bridge.Width:0.##} mm wide between two openings; a sheet {panel.Stock.Thickness:0.##} mm thick breaks there."),
+                "Move the shapes apart, or let the part cover the gap.")
+            {
+                Place = bridge.Middle, Value = bridge.Width, Limit = BridgeToThickness * panel.Stock.Thickness, Source = "common practice, no source",
+            };
+        if (!inlays.IsEmpty)
+            yield return new("panel-inlays", Severity.Note,
+                $"{inlays.Length} piece{(inlays.Length == 1 ? "" : "s")} of the panel inside counters of the part come{(inlays.Length == 1 ? "s" : "")} loose; {(inlays.Length == 1 ? "it is" : "they are")} cut apart, lettered INLAY.",
+                "Glue them onto the part.")
+            {
+                Place = InsidePoint.Of(inlays[0]),
+            };
+    }
+
+    /// <summary>How much narrower, on each side, the part is at the panel's plane than at its flange, mm: the flange starts farther out.</summary>
+    private static double Narrower(PartShell shell, double plane) =>
+        (shell.Outside(0).Bounds.Width - shell.Outside(plane).Bounds.Width) / 2;
+
+    /// <summary>Corners of an opening, convex seen from the part, rounder than which the bit can't cut.</summary>
+    private static IEnumerable<(Vec2 Place, double Radius)> TightCorners(Region opening, double radius)
+    {
+        foreach (var loop in opening.Islands.Select(i => i.Outer))
+        {
+            var segments = loop.Segments;
+            for (var i = 0; i < segments.Length; i++)
+            {
+                var (s, next) = (segments[i], segments[(i + 1) % segments.Length]);
+                if (s.Bulge > 0 && s.Radius < radius * (1 - 1e-9) && s.Sweep > 0.2) yield return (s.PointAt(0.5), s.Radius);
+                else if (s.DirectionAt(1).AngleTo(next.DirectionAt(0)) > 0.2) yield return (s.End, 0);
+            }
+        }
+    }
+}

@@ -1,0 +1,37 @@
+using BuckGen.Bucks;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Trimming;
+
+/// <summary>The formed part, flange down: its outer and inner outline at every distance from the flange.</summary>
+/// <remarks>
+/// The flange lies in the plane where the wall starts: at the foot of a male buck, at the rim of a cavity. Going away from it the
+/// part grows narrower in both cases. One face of the wall touched the buck; the other lies a wall thickness away.
+/// </remarks>
+internal sealed class PartShell(DraftedShape shape, BuckKind kind, double wall, IOffsetter offsetter)
+{
+    /// <summary>Thickness of the wall measured level, mm.</summary>
+    public double Wall => wall;
+
+    /// <summary>From the flange to the face, mm.</summary>
+    public double Depth => shape.Face - shape.Foot;
+
+    /// <summary>The part's outside at a distance from the flange, mm.</summary>
+    public Region Outside(double fromFlange) => kind == BuckKind.Male ? Moved(Touching(fromFlange), wall) : Touching(fromFlange);
+
+    /// <summary>The part's inside at a distance from the flange, mm.</summary>
+    public Region Inside(double fromFlange) => kind == BuckKind.Male ? Touching(fromFlange) : Moved(Touching(fromFlange), -wall);
+
+    /// <summary>A region set off with round corners.</summary>
+    public Region Moved(Region region, double distance) => distance == 0 || region.IsEmpty ? region : offsetter.Offset(region, distance, CornerJoin.Round);
+
+    /// <summary>The outer edges alone: what stands inside a counter is no part of a ring round the part.</summary>
+    public static Region Filled(Region region)
+    {
+        var outers = region.Islands.Select(i => i.Outer).ToArray();
+        return new([.. outers.Where(o => !outers.Any(other => other != o && Nesting.Encloses(other, o))).Select(o => new Island(o, []))]);
+    }
+
+    private Region Touching(double fromFlange) => shape.At(kind == BuckKind.Male ? shape.Foot + fromFlange : shape.Face - fromFlange);
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Trimming;
+
+/// <summary>
+/// A ring that stands round the part, exactly as high as the cut: a knife or saw that lies flat on it cuts one straight line.
+/// A core inside holds the wall; it is screwed or glued to a board, so that the part can neither slide nor tip.
+/// </summary>
+/// <param name="TrimHeight">Wanted height of the cut over the flange, mm.</param>
+/// <param name="Height">Height that the stock gives, mm.</param>
+/// <param name="Ring">The layers of the ring, lowest first.</param>
+/// <param name="Core">The layers of the core, lowest first; none when not wanted or when there is no room.</param>
+/// <param name="Findings">What its maker should know.</param>
+public sealed record TrimJig(
+    double TrimHeight, double Height, ImmutableArray<Layer> Ring, ImmutableArray<Layer> Core, ImmutableArray<Finding> Findings)
+{
+    /// <summary>Designs the jig. The part stands on its flange; the ring stands on the table.</summary>
+    internal static TrimJig Of(PartShell shell, JigSpec jig, BuckSpec spec, IOffsetter offsetter)
+    {
+        if (jig.TrimHeight >= shell.Depth)
+            throw new SpecException(FormattableString.Invariant(
+                $"The trim height is {jig.TrimHeight} mm, but the part is only {shell.Depth:0.##} mm deep; cut lower."));
+        var plan = StackPlan.Choose(jig.TrimHeight, spec.Stock, spec.DepthTolerance);
+        // The flange lies under the ring when there is a layer that can give way to it.
+        var relieved = plan.Sheets.Length > 1;
+        var outer = shell.Moved(PartShell.Filled(shell.Outside(0)), jig.Clearance + jig.Land);
+        var blanks = new List<(Stock Stock, double Bottom, Region Wood)>();
+        var bottom = 0.0;
+        foreach (var stock in plan.Sheets)
+        {
+            // The part is widest at the lower face of a layer: what passes there passes.
+            var room = jig.Clearance + (relieved && bottom == 0 ? jig.FlangeRoom : 0);
+            var opening = shell.Moved(PartShell.Filled(shell.Outside(bottom)), room);
+            blanks.Add((stock, bottom, Region.FromLoops(outer.Loops.Concat(opening.Islands.Select(i => i.Outer)))));
+            bottom += stock.Thickness;
+        }
+
+        var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, offsetter);
+        ImmutableArray<Layer> ring = [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
+        var core = jig.Core ? CoreOf(shell, jig, spec, bottom, offsetter) : [];
+        return new(jig.TrimHeight, bottom, ring, core, [.. JigFindings.Of(jig, plan, spec, relieved, core)]);
+    }
+
+    /// <summary>The layers inside the part, as high as whole sheets come without reaching the blade.</summary>
+    private static ImmutableArray<Layer> CoreOf(PartShell shell, JigSpec jig, BuckSpec spec, double cut, IOffsetter offsetter)
+    {
+        var room = cut - jig.BladeRoom;
+        var plan = room < spec.Stock.Min(s => s.Thickness) ? null : StackPlan.Choose(room, spec.Stock, 0);
+        var sheets = plan is null ? [] : plan.Depth <= room ? plan.Sheets : Below(room, spec);
+        var blanks = new List<(Stock Stock, double Bottom, Region Wood)>();
+        var bottom = 0.0;
+        foreach (var stock in sheets)
+        {
+            // The part is narrowest at the upper face of a layer.
+            var wood = shell.Moved(PartShell.Filled(shell.Inside(bottom + stock.Thickness)), -jig.Clearance);
+            if (wood.IsEmpty) break;
+            blanks.Add((stock, bottom, wood));
+            bottom += stock.Thickness;
+        }
+
+        var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, offsetter);
+        return [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "CORE", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
+    }
+
+    /// <summary>The highest stack of sheets that stays below a height.</summary>
+    private static ImmutableArray<Stock> Below(double height, BuckSpec spec)
+    {
+        for (var wanted = height; wanted > 0; wanted -= 0.5)
+            if (StackPlan.Choose(wanted, spec.Stock, 0) is var plan && plan.Depth <= height) return plan.Sheets;
+        return [];
+    }
+
+    /// <summary>Dowels through every layer of a stack, placed where the narrowest of them has room.</summary>
+    private static ImmutableArray<DowelHole> Dowels(IEnumerable<Region> layers, DowelSpec dowels, IOffsetter offsetter)
+    {
+        var stack = layers.ToList();
+        if (stack.Count < 2) return [];
+        var inside = dowels.HoleDiameter / 2 + dowels.Wall;
+        var allowed = offsetter.Offset(stack.MinBy(l => l.Area)!, -inside, CornerJoin.Round);
+        return [.. allowed.Islands.SelectMany(i => DowelPlacement.Choose(new([i]), 2 * dowels.HoleDiameter))
+            .Where(p => stack.All(l => l.Contains(p) && l.DistanceToEdge(p) >= inside - 1e-6))
+            .Select(p => new DowelHole(p, dowels.HoleDiameter))];
+    }
+}
