@@ -55,7 +55,8 @@ internal static class BinaryTagSource
         >= 290 and <= 299 => Text(place.Take(1)[0]),
         (>= -5 and <= 9) or (>= 100 and <= 109) or (>= 300 and <= 369) or (>= 390 and <= 399) or (>= 410 and <= 419)
             or (>= 430 and <= 439) or (>= 470 and <= 481) or (>= 999 and <= 1009) =>
-            decoder.Decode(place.TakeText(), place.Line).Trim(),
+            // A line end can't be part of a value in the text form, and messages are one line.
+            decoder.Decode(place.TakeText(), place.Line).Trim().ReplaceLineEndings(" "),
         _ => throw place.Fault($"the binary file holds group code {code}, which does not exist; it is damaged, export it again"),
     };
 

@@ -8,6 +8,7 @@ internal sealed class ReadContext(DxfReadLimits limits)
     private const int MostFaults = 20;
     private readonly ImmutableArray<DxfNote>.Builder notes = ImmutableArray.CreateBuilder<DxfNote>();
     private readonly ImmutableArray<DxfFault>.Builder faults = ImmutableArray.CreateBuilder<DxfFault>();
+    private readonly HashSet<DxfNoteKind> told = [];
     private int entities;
     private int vertices;
 
@@ -20,7 +21,7 @@ internal sealed class ReadContext(DxfReadLimits limits)
     /// <summary>Notes of a kind that can come with every line are told once.</summary>
     public void NoteOnce(DxfNoteKind kind, string message, int line)
     {
-        if (!notes.Any(note => note.Kind == kind))
+        if (told.Add(kind))
             Note(kind, message, line);
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Unicode;
 
 namespace BuckGen.Dxf.Reading;
 
@@ -10,7 +11,6 @@ namespace BuckGen.Dxf.Reading;
 internal sealed class ValueDecoder(ReadContext context, bool utf8Mark)
 {
     private const int WindowsLatin = 1252;
-    private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
     private string variable = "";
     private bool unicode = utf8Mark;
     private Encoding? codePage;
@@ -21,16 +21,11 @@ internal sealed class ValueDecoder(ReadContext context, bool utf8Mark)
             return Encoding.ASCII.GetString(bytes);
         if (!unicode && codePage is not null)
             return codePage.GetString(bytes);
-        try
-        {
-            return StrictUtf8.GetString(bytes);
-        }
-        catch (DecoderFallbackException)
-        {
-            context.NoteOnce(
-                DxfNoteKind.UndecodableText, "the text is not UTF-8 as it should be; it was read as Windows Latin (1252)", line);
-            return CodePage(WindowsLatin)!.GetString(bytes);
-        }
+        if (Utf8.IsValid(bytes))
+            return Encoding.UTF8.GetString(bytes);
+        context.NoteOnce(
+            DxfNoteKind.UndecodableText, "the text is not UTF-8 as it should be; it was read as Windows Latin (1252)", line);
+        return CodePage(WindowsLatin)!.GetString(bytes);
     }
 
     public void Watch(DxfTag tag)

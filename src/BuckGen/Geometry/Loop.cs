@@ -93,20 +93,23 @@ public sealed class Loop
     {
         if (!Bounds.Contains(p)) return 0;
         var winding = 0;
-        foreach (var s in Segments)
-        {
-            var side = s.Chord.Cross(p - s.Start);
-            if (s.Start.Y <= p.Y)
-            {
-                if (s.End.Y > p.Y && side > 0) winding++;
-            }
-            else if (s.End.Y <= p.Y && side < 0) winding--;
-
-            // The polygon of chords is counted above; a point between an arc and its chord counts extra.
-            if (s.IsArc && IsBetweenArcAndChord(s, p, side)) winding += Math.Sign(s.Bulge);
-        }
-
+        foreach (var s in Segments) winding += WindingOf(s, p);
         return winding;
+    }
+
+    /// <summary>What one piece adds to the winding round a point; nothing when all of it lies to the left, above or below.</summary>
+    internal static int WindingOf(in Segment s, Vec2 p)
+    {
+        var winding = 0;
+        var side = s.Chord.Cross(p - s.Start);
+        if (s.Start.Y <= p.Y)
+        {
+            if (s.End.Y > p.Y && side > 0) winding++;
+        }
+        else if (s.End.Y <= p.Y && side < 0) winding--;
+
+        // The polygon of chords is counted above; a point between an arc and its chord counts extra.
+        return s.IsArc && IsBetweenArcAndChord(s, p, side) ? winding + Math.Sign(s.Bulge) : winding;
     }
 
     /// <summary>True when the point lies inside the loop.</summary>

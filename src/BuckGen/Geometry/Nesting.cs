@@ -1,45 +1,75 @@
-using System.Collections.Immutable;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Geometry;
 
 /// <summary>Sorts loops into islands and holes by how deep each lies inside the others.</summary>
 internal static class Nesting
 {
+    // Below this every pair of loops is looked at as quickly as an index is built.
+    private const int Few = 32;
+
     /// <summary>Loops at even depth are outer edges, loops at odd depth are holes of the loop round them.</summary>
     public static Region Resolve(IEnumerable<Loop> loops)
     {
         // A loop can only lie inside a larger one, so after sorting the parents come first.
         var sorted = loops.Where(l => l.SignedArea != 0).OrderByDescending(l => Math.Abs(l.SignedArea)).ToArray();
+        var interiors = sorted.Select(l => new LoopInterior(l)).ToArray();
+        var larger = LargerNear(sorted);
         var parents = new int[sorted.Length];
         var depths = new int[sorted.Length];
         for (var i = 0; i < sorted.Length; i++)
         {
-            parents[i] = -1;
-            for (var j = i - 1; j >= 0 && parents[i] < 0; j--)
-                if (Encloses(sorted[j], sorted[i])) (parents[i], depths[i]) = (j, depths[j] + 1);
+            // The smallest of the loops round it is the one it lies in.
+            parents[i] = larger(i).Where(j => Encloses(sorted[j], interiors[j], sorted[i])).DefaultIfEmpty(-1).First();
+            if (parents[i] >= 0) depths[i] = depths[parents[i]] + 1;
         }
 
-        var islands = ImmutableArray.CreateBuilder<Island>();
-        for (var i = 0; i < sorted.Length; i++)
-        {
-            if (depths[i] % 2 != 0) continue;
-            var holes = Enumerable.Range(0, sorted.Length).Where(h => parents[h] == i && depths[h] % 2 != 0);
-            islands.Add(new(Directed(sorted[i], true), [.. holes.Select(h => Directed(sorted[h], false))]));
-        }
-
-        return new(islands.ToImmutable());
+        var holes = Enumerable.Range(0, sorted.Length).Where(i => depths[i] % 2 != 0).ToLookup(i => parents[i], i => Directed(sorted[i], false));
+        return new([.. Enumerable.Range(0, sorted.Length).Where(i => depths[i] % 2 == 0)
+            .Select(i => new Island(Directed(sorted[i], true), [.. holes[i]]))]);
     }
 
-    /// <summary>True when one loop lies inside another; loops that touch are judged by most of their pieces.</summary>
-    public static bool Encloses(Loop outer, Loop inner)
+    /// <summary>For the number of a loop those of the larger ones whose bounds meet its own, the smallest first.</summary>
+    private static Func<int, IEnumerable<int>> LargerNear(Loop[] sorted)
     {
-        if (!outer.Bounds.Contains(inner.Bounds.Centre) && !outer.Bounds.Meets(inner.Bounds)) return false;
-        var segments = inner.Segments;
-        ReadOnlySpan<int> probes = [0, segments.Length / 3, 2 * segments.Length / 3];
-        var inside = 0;
-        foreach (var probe in probes)
-            if (outer.Contains(segments[probe].PointAt(0.5))) inside++;
-        return inside >= 2;
+        if (sorted.Length <= Few) return i => Enumerable.Range(0, i).Reverse();
+        var tree = new HPRtree<int>();
+        for (var i = 0; i < sorted.Length; i++) tree.Insert(Box(sorted[i]), i);
+        tree.Build();
+        return i => tree.Query(Box(sorted[i])).Where(j => j < i).OrderDescending();
+    }
+
+    private static Envelope Box(Loop loop) => new(loop.Bounds.MinX, loop.Bounds.MaxX, loop.Bounds.MinY, loop.Bounds.MaxY);
+
+    /// <summary>True when one loop lies inside another.</summary>
+    public static bool Encloses(Loop outer, Loop inner) => Encloses(outer, new(outer), inner);
+
+    /// <summary>The same with what is known of the outer loop from earlier questions.</summary>
+    /// <remarks>
+    /// Loops that do not cross lie on one side of each other, so one point clear of the other's edge decides. Loops that touch
+    /// may have few such points, and those near; so the reach that counts as touching shrinks until one is found.
+    /// </remarks>
+    private static bool Encloses(Loop outer, LoopInterior interior, Loop inner)
+    {
+        if (!outer.Bounds.Meets(inner.Bounds)) return false;
+        foreach (var touching in (ReadOnlySpan<double>)[0.02, 1e-3, 1e-5])
+            foreach (var p in Probes(inner))
+                if (!interior.IsNear(p, touching)) return interior.Contains(p);
+        // Nowhere clear of it: the same loop again, or as good as.
+        return true;
+    }
+
+    /// <summary>Points of a loop, those spread over it first.</summary>
+    private static IEnumerable<Vec2> Probes(Loop loop)
+    {
+        var segments = loop.Segments;
+        foreach (var third in new[] { 0, segments.Length / 3, 2 * segments.Length / 3 }) yield return segments[third].PointAt(0.5);
+        foreach (var segment in segments)
+        {
+            yield return segment.Start;
+            yield return segment.PointAt(0.5);
+        }
     }
 
     private static Loop Directed(Loop loop, bool counterClockwise) =>

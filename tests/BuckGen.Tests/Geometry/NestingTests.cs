@@ -73,4 +73,24 @@ public class NestingTests
     [Fact]
     public void Loops_without_area_are_nothing() =>
         Assert.True(Region.FromLoops([Loop.Polygon(new(0, 0), new(10, 0), new(20, 0))]).IsEmpty);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void A_loop_that_touches_another_on_three_sides_lies_in_it_or_beside_it_whichever_corner_is_first(int first)
+    {
+        var around = Loop.Polygon(new(0, 0), new(80, 0), new(80, 50), new(0, 50));
+        var notched = Loop.Polygon(new(0, 0), new(90, 0), new(90, 90), new(60, 90), new(60, 30), new(30, 30), new(30, 90), new(0, 90));
+
+        var inside = Region.FromLoops([around, From(new(0, 0.07), new(80, 0), new(80, 50), new(0, 50))]);
+        var beside = Region.FromLoops([notched, From(new(30, 30), new(60, 30), new(60, 90), new(30, 90))]);
+
+        Assert.Equal((1, 1), (inside.Islands.Length, inside.HoleCount));
+        Assert.Equal(0.07 * 80 / 2, inside.Area, 1e-9);
+        Assert.Equal((2, 0), (beside.Islands.Length, beside.HoleCount));
+
+        Loop From(params Vec2[] corners) => Loop.Polygon([.. corners[first..], .. corners[..first]]);
+    }
 }

@@ -64,4 +64,8 @@ public class LoopCleaningTests
         Assert.Equal(2000, outline.Region.Area, 1e-9);
         Assert.Empty(outline.Repairs);
     }
+
+    [Fact]
+    public void A_path_whose_areas_cancel_is_no_outline() =>
+        Assert.Contains("no outline that encloses an area", Reading.Refusal(Polyline(true, new(5, 5), new(55, 5), new(55, 5.01), new(105, 5.01))));
 }

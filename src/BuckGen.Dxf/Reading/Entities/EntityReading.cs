@@ -40,11 +40,15 @@ internal static class EntityReading
     {
         Layer = UnicodeEscapes.Resolve(group.Text(8) ?? "0"),
         Line = group.Line,
-        Invisible = group.Find(60) is { Value: "1" },
-        PaperSpace = group.Find(67) is { Value: "1" },
+        Invisible = IsOne(60, entity, group),
+        PaperSpace = IsOne(67, entity, group),
         Extrusion = entity is DxfOther ? DxfPoint.UnitZ : Extrusion(group),
         Colour = entity is DxfOther ? null : Colour(group),
     };
+
+    // What codes mean in an unknown entity nobody knows, so there they need not be numbers.
+    private static bool IsOne(int code, DxfEntity entity, TagGroup group) =>
+        entity is DxfOther ? group.Find(code) is { Value: "1" } : group.Integer(code, 0) == 1;
 
     private static int? Colour(TagGroup group) => group.Integer(62, ByLayer) is not ByLayer and var colour ? colour : null;
 

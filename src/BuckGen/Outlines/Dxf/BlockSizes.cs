@@ -5,7 +5,7 @@ namespace BuckGen.Outlines.Dxf;
 /// <summary>Counts what the blocks of a drawing grow to before any of them is placed.</summary>
 internal sealed class BlockSizes(DxfDrawing drawing, string name)
 {
-    /// <summary>Most entities a drawing may grow to.</summary>
+    /// <summary>Most lines and curves a drawing may grow to.</summary>
     public const double Most = 500_000;
 
     private const int Deepest = 100;
@@ -21,7 +21,7 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
     {
         var total = SizeOf(drawing.Entities);
         if (total > Most)
-            throw new OutlineException($"{name}: its blocks grow to {(total < 1e15 ? $"{total:0}" : "over 10^15")} entities, the limit is {Most:0}; explode the drawing and keep what is needed");
+            throw new OutlineException($"{name}: with every block in place the drawing has {(total < 1e15 ? $"{total:0}" : "over 10^15")} lines and curves, the limit is {Most:0}; explode it and keep what is needed");
     }
 
     private static Dictionary<string, DxfBlock> ByName(DxfDrawing drawing)
@@ -32,7 +32,15 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
     }
 
     private double SizeOf(IEnumerable<DxfEntity> entities) =>
-        entities.Sum(e => e is DxfInsert i ? (double)i.Columns * i.Rows * SizeOf(i) : 1);
+        entities.Sum(e => e is DxfInsert i ? (double)i.Columns * i.Rows * SizeOf(i) : CurvesOf(e));
+
+    private static double CurvesOf(DxfEntity entity) => entity switch
+    {
+        DxfPolyline polyline => Math.Max(1, polyline.Vertices.Length),
+        DxfSpline spline => Math.Max(1, spline.ControlPoints.Length + spline.FitPoints.Length),
+        DxfHatch hatch => 1 + hatch.Paths.Sum(path => path.Edges.Sum(CurvesOf)),
+        _ => 1,
+    };
 
     private double SizeOf(DxfInsert insert)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
@@ -8,12 +9,21 @@ namespace BuckGen.Outlines.Dxf;
 /// <summary>The curves of a SPLINE.</summary>
 internal static class SplineCurves
 {
+    // Between stretches that share their end only rounding is forgiven.
+    private const double LargestJump = 1e-6;
+
     public static EntityCurves Of(DxfSpline spline)
     {
         FlatPlane.RequireLevel(spline, spline.ControlPoints.Concat(spline.FitPoints).Select(p => p.Z));
         if (IsFitOnly(spline)) return ThroughFitPoints(spline);
         // The closed and periodic flags change nothing: the curve is what points and knots say.
-        return new([.. NurbsCurve.Stretches(spline.Degree, spline.Knots, Flat(spline.ControlPoints), spline.Weights)], false);
+        var stretches = NurbsCurve.Stretches(spline.Degree, spline.Knots, Flat(spline.ControlPoints), spline.Weights);
+        foreach (var (before, after) in stretches.Zip(stretches.Skip(1)))
+            if (before.End.DistanceTo(after.Start) > LargestJump)
+                throw new DxfException(
+                    string.Create(CultureInfo.InvariantCulture, $"the curve falls apart at {before.End}, where a knot is repeated more than {spline.Degree} times; redraw it"),
+                    spline.Line, spline.Type);
+        return new([.. stretches], false);
     }
 
     /// <summary>True when the file gives only points to pass through, which leaves the curve between them open.</summary>

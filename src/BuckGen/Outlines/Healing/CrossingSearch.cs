@@ -8,14 +8,18 @@ namespace BuckGen.Outlines.Healing;
 /// <summary>Looks for crossings among all pieces of all loops; only pieces near each other are compared.</summary>
 internal sealed class CrossingSearch
 {
-    private const int MostCrossings = 1000;
-    private const long MostComparisons = 20_000_000;
+    /// <summary>The search ends at so many crossings; there may be more then.</summary>
+    public const int MostCrossings = 1000;
+    private const long MostComparisons = 5_000_000;
+    private const long MostSteps = 3_000_000;
 
     private readonly ImmutableArray<Loop> loops;
     private readonly Tolerance tolerance;
     private readonly List<(int Loop, int Index)> pieces = [];
     private readonly HPRtree<int> tree = new();
     private readonly List<Crossing> crossings = [];
+    private readonly Dictionary<(int A, int B), Vec2> sharing = [];
+    private long steps;
     private double sharedLength;
     private Vec2 firstShared;
 
@@ -43,6 +47,7 @@ internal sealed class CrossingSearch
     {
         var search = new CrossingSearch(loops, tolerance);
         var entangled = !search.CompareAll();
+        search.AddStraddling();
         return new([.. search.crossings], search.sharedLength, search.firstShared, entangled);
     }
 
@@ -55,6 +60,7 @@ internal sealed class CrossingSearch
                 if (q <= p) continue;
                 if (++comparisons > MostComparisons) return false;
                 Compare(p, q);
+                if (steps > MostSteps) return crossings.Count > 0;
                 if (crossings.Count >= MostCrossings) return true;
             }
 
@@ -72,15 +78,24 @@ internal sealed class CrossingSearch
             var place = points[i];
             if (crossings.Exists(c => c.Place.DistanceTo(place) <= tolerance.Chord)) continue;
             if (ofA.Loop == ofB.Loop && AreNeighbours(loops[ofA.Loop], ofA.Index, ofB.Index, place)) continue;
-            if (Passing.Crosses(loops[ofA.Loop], ofA.Index, loops[ofB.Loop], ofB.Index, place, tolerance.Chord))
+            if (Passing.Crosses(loops[ofA.Loop], ofA.Index, loops[ofB.Loop], ofB.Index, place, tolerance.Chord, ref steps))
                 crossings.Add(new(place, ofA.Loop, ofB.Loop));
         }
 
-        if (count == 0 && !a.IsArc && !b.IsArc && OverlappingLines.Common(a, b, tolerance) is { } common)
-        {
-            if (sharedLength == 0) firstShared = common.PointAt(0.5);
-            sharedLength += common.Length;
-        }
+        if (count > 0 || SharedStretch.Of(a, b, tolerance) is not { } shared) return;
+        if (sharedLength == 0) firstShared = shared.Place;
+        sharedLength += shared.Straight;
+        if (ofA.Loop != ofB.Loop) sharing.TryAdd((ofA.Loop, ofB.Loop), shared.Place);
+        // Back along itself a loop may run, as in a slit; along the same way it goes round twice.
+        else if (shared.SameWay && crossings.TrueForAll(c => !c.Twice)) crossings.Add(new(shared.Place, ofA.Loop, ofB.Loop, true));
+    }
+
+    /// <summary>Adds the loops that run along each other and cross without a point that shows it.</summary>
+    private void AddStraddling()
+    {
+        if (crossings.Count > 0) return;
+        foreach (var ((a, b), place) in sharing)
+            if (Straddling.Straddles(loops[a], loops[b], tolerance.Chord)) crossings.Add(new(place, a, b));
     }
 
     /// <summary>True when the way along the loop from one piece to the other, past the place, is within the tolerance.</summary>

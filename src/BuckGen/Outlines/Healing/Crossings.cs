@@ -4,7 +4,11 @@ using BuckGen.Geometry;
 namespace BuckGen.Outlines.Healing;
 
 /// <summary>A place where two loops, or two stretches of one, go through each other.</summary>
-internal readonly record struct Crossing(Vec2 Place, int LoopA, int LoopB);
+/// <param name="Place">The place.</param>
+/// <param name="LoopA">Number of the first loop.</param>
+/// <param name="LoopB">Number of the second, or the same again.</param>
+/// <param name="Twice">True where a loop does not go through itself but runs along itself in one direction.</param>
+internal readonly record struct Crossing(Vec2 Place, int LoopA, int LoopB, bool Twice = false);
 
 /// <summary>Loops that do not cross, what it took to get there, and what is left to tell.</summary>
 internal sealed record ClearLoops(ImmutableArray<SourcedLoop> Result, ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes);
@@ -39,6 +43,7 @@ internal static class Crossings
     private static string Complaint(ImmutableArray<Crossing> crossings, ImmutableArray<SourcedLoop> loops)
     {
         var first = crossings[0];
+        if (first.Twice) return $"the outline runs twice the same way at {first.Place} ({loops[first.LoopA].Path.Source}); draw it once round";
         var (a, b) = (loops[first.LoopA].Path.Source, loops[first.LoopB].Path.Source);
         var alike = crossings.Where(c => (c.LoopA == c.LoopB) == (first.LoopA == first.LoopB)).ToList();
         var places = string.Join(", ", alike.Take(PlacesNamed).Select(c => c.Place))

@@ -11,25 +11,29 @@ internal static class Healer
     public static Outline Heal(Drawing drawing, string name, OutlineOptions options)
     {
         var tolerance = options.Tolerance;
-        var (fitted, curves) = PathFitting.Fit(drawing.Paths, tolerance);
+        var (fitted, curves) = PathFitting.Fit(drawing.Paths, name, tolerance);
         var loose = DoubledPieces.Remove(PiecesOf(fitted.Result), tolerance)
             ?? throw new OutlineException($"{name}: too many lines lie on each other to tell what is meant; draw every edge once");
         var joined = Joining.Join(loose.Result, tolerance);
         var cleaned = LoopCleaning.Clean([.. ClosedOf(fitted.Result), .. joined.Result.Loops], tolerance, options.SmallestLoop);
         var single = LoopDuplicates.Remove(cleaned.Result, tolerance);
         var open = OpenEnds.Judge(joined.Result.Open, single.Result, name, tolerance);
-        if (single.Result.IsEmpty)
-            throw new OutlineException($"{name}: {(drawing.Paths.IsEmpty ? "the drawing holds no geometry to cut" : "the drawing holds no outline that encloses an area")}{NoteSummary.Of(drawing.Notes)}; draw a closed outline");
+        if (single.Result.IsEmpty) throw Nothing();
 
         var clear = Crossings.Resolve(single.Result, name, tolerance);
         var filled = FillRules.Apply(clear.Result);
         var region = Region.FromLoops(filled.Loops.Select(l => l.Loop));
+        // A loop whose areas cancel to nothing is none.
+        if (region.IsEmpty) throw Nothing();
         return new(name, region, drawing.Units,
             [.. fitted.Repairs, .. loose.Repairs, .. joined.Repairs, .. cleaned.Repairs, .. single.Repairs, .. open.Repairs, .. clear.Repairs],
             [.. drawing.Notes, .. open.Notes, .. clear.Notes, .. filled.Notes])
         {
             Curves = curves,
         };
+
+        OutlineException Nothing() =>
+            new($"{name}: {(drawing.Paths.IsEmpty ? "the drawing holds no geometry to cut" : "the drawing holds no outline that encloses an area")}{NoteSummary.Of(drawing.Notes)}; draw a closed outline");
     }
 
     private static ImmutableArray<Piece> PiecesOf(ImmutableArray<FittedPath> paths) =>

@@ -59,8 +59,14 @@ internal static class OpenEnds
         var clearance = MarkClearance * line.Length;
         return !IsNearOther(line.Start) && !IsNearOther(line.End);
 
-        bool IsNearOther(Vec2 end) => ends.Query(SegmentIndex.ToEnvelope(Bounds.Of(end, end).Grown(clearance))).Any(other => other != number
-            && (all[other].Start.DistanceTo(end) < clearance || all[other].End.DistanceTo(end) < clearance));
+        bool IsNearOther(Vec2 end)
+        {
+            // From small to large, so that among very many ends the near ones are found without listing them all.
+            for (var reach = clearance / 256; reach <= clearance; reach *= 4)
+                if (ends.Query(SegmentIndex.ToEnvelope(Bounds.Of(end, end).Grown(reach))).Any(other => other != number
+                    && (all[other].Start.DistanceTo(end) < clearance || all[other].End.DistanceTo(end) < clearance))) return true;
+            return false;
+        }
     }
 
     private static string Complaint(ImmutableArray<OpenChain> wrong, int closed, Tolerance tolerance)

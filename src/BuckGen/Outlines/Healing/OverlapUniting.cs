@@ -19,6 +19,8 @@ internal static class OverlapUniting
     public static Healed<ImmutableArray<SourcedLoop>> Unite(
         ImmutableArray<SourcedLoop> loops, ImmutableArray<Crossing> crossings, Tolerance tolerance)
     {
+        // Where the search was ended there may be very many more, and each would make further pieces.
+        if (crossings.Length >= CrossingSearch.MostCrossings) return new(loops, []);
         var result = loops;
         var (places, first) = (new List<Vec2>(), "");
         foreach (var shape in crossings.Where(c => IsOneShape(loops[c.LoopA].Path, loops[c.LoopB].Path)).GroupBy(c => loops[c.LoopA].Path.Shape))

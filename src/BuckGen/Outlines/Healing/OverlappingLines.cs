@@ -13,7 +13,7 @@ namespace BuckGen.Outlines.Healing;
 internal static class OverlappingLines
 {
     private const int Directions = 3000;
-    private const int MostComparisons = 20_000_000;
+    private const int MostComparisons = 5_000_000;
 
     /// <summary>The sets of lines that overlap; null when there are too many to be sorted out.</summary>
     /// <param name="pieces">All pieces.</param>

@@ -10,13 +10,22 @@ namespace BuckGen.Outlines.Healing;
 /// </remarks>
 internal static class Passing
 {
-    public static bool Crosses(Loop a, int onA, Loop b, int onB, Vec2 point, double tolerance)
+    /// <summary>True when the loops go through each other.</summary>
+    /// <param name="a">The first loop.</param>
+    /// <param name="onA">Number of its piece at the point.</param>
+    /// <param name="b">The second loop.</param>
+    /// <param name="onB">Number of its piece at the point.</param>
+    /// <param name="point">Where they meet.</param>
+    /// <param name="tolerance">How far apart they must come to have parted, mm.</param>
+    /// <param name="steps">Counts the pieces walked over, so that the caller can give up.</param>
+    public static bool Crosses(Loop a, int onA, Loop b, int onB, Vec2 point, double tolerance, ref long steps)
     {
         var largest = Math.Max(a.Bounds.Diagonal, b.Bounds.Diagonal);
         for (var radius = 4 * tolerance; radius < largest; radius *= 2)
         {
-            if (Exit(a, onA, point, radius, true) is not { } aForward || Exit(a, onA, point, radius, false) is not { } aBack
-                || Exit(b, onB, point, radius, true) is not { } bForward || Exit(b, onB, point, radius, false) is not { } bBack) return false;
+            if (Exit(a, onA, point, radius, true, ref steps) is not { } aForward || Exit(a, onA, point, radius, false, ref steps) is not { } aBack
+                || Exit(b, onB, point, radius, true, ref steps) is not { } bForward
+                || Exit(b, onB, point, radius, false, ref steps) is not { } bBack) return false;
             if (Clear(aForward, bForward) && Clear(aForward, bBack) && Clear(aBack, bForward) && Clear(aBack, bBack))
                 return Between(point, aForward, aBack, bForward) != Between(point, aForward, aBack, bBack);
         }
@@ -36,11 +45,11 @@ internal static class Passing
     }
 
     /// <summary>Where a loop, followed from a point on it, first leaves a circle round the point; null when it never does.</summary>
-    private static Vec2? Exit(Loop loop, int index, Vec2 point, double radius, bool forward)
+    private static Vec2? Exit(Loop loop, int index, Vec2 point, double radius, bool forward, ref long steps)
     {
         var segments = loop.Segments;
         var from = segments[index].NearestParameter(point);
-        for (var step = 0; step <= segments.Length; step++)
+        for (var step = 0; step <= segments.Length; step++, steps++)
         {
             var segment = segments[(forward ? index + step : index - step + 2 * segments.Length) % segments.Length];
             if (!forward) segment = segment.Reversed();

@@ -13,14 +13,19 @@ internal sealed record FittedPath(ImmutableArray<Segment> Segments, bool Closed,
 /// <summary>Turns drawn curves into lines and arcs that meet exactly.</summary>
 internal static class PathFitting
 {
-    public static (Healed<ImmutableArray<FittedPath>> Paths, FittedCurves Curves) Fit(ImmutableArray<DrawnPath> paths, Tolerance tolerance)
+    /// <summary>The paths as lines and arcs, those without length left out.</summary>
+    /// <exception cref="OutlineException">A curve reaches beyond every drawing, or its numbers make no curve.</exception>
+    public static (Healed<ImmutableArray<FittedPath>> Paths, FittedCurves Curves) Fit(ImmutableArray<DrawnPath> paths, string name, Tolerance tolerance)
     {
         var fitted = ImmutableArray.CreateBuilder<FittedPath>(paths.Length);
         var (dropped, empty, first, curves) = (new List<Vec2>(), 0, "", FittedCurves.None);
         foreach (var path in paths)
         {
+            foreach (var curve in path.Curves) RefuseFar(curve, path, name);
             var before = dropped.Count + empty;
             var segments = Connected(path, tolerance, dropped, ref curves);
+            if (!segments.All(s => s.Start.IsFinite && s.End.IsFinite && double.IsFinite(s.Bulge)))
+                throw new OutlineException($"{name}: {path.Source}: its numbers make no curve; redraw it");
             if (path.Curves.IsEmpty) empty++;
             else if (segments.IsEmpty && dropped.Count + empty == before) dropped.Add(path.Curves[0].PointAt(0));
             if (before == 0 && dropped.Count + empty > 0) first = path.Source;
@@ -33,6 +38,14 @@ internal static class PathFitting
         ImmutableArray<Repair> repairs = count == 0 ? [] :
             [new("zero-length-dropped", count, 0, [.. dropped], $"{Counted.Of(count, "piece")} without length {Counted.Were(count)} left out, the first in {first}.")];
         return (new(fitted.ToImmutable(), repairs), curves);
+    }
+
+    private static void RefuseFar(Curve curve, DrawnPath path, string name)
+    {
+        var reach = CurveReach.Of(curve);
+        if (!(reach <= CurveReach.Most))
+            throw new OutlineException(FormattableString.Invariant(
+                $"{name}: {path.Source}: it reaches {reach:G3} mm from the origin, the limit is {CurveReach.Most:G3} mm; move or repair it"));
     }
 
     /// <summary>Fits each curve and lets every piece start where the one before ends.</summary>

@@ -27,6 +27,7 @@ internal static class SvgLeftOut
     /// <summary>Cleans the tree in place.</summary>
     public static void Remove(XElement root, SvgNotes notes)
     {
+        var leaving = new HashSet<XNode>();
         var next = root.FirstNode;
         for (var node = next; node is not null; node = next)
         {
@@ -34,8 +35,12 @@ internal static class SvgLeftOut
             next = leaves ? Following(node, root) : ((XElement)node).FirstNode ?? Following(node, root);
             // Text only matters in a style sheet.
             var isSheet = node is XText && node.Parent!.Name.LocalName == "style";
-            if (leaves && !isSheet) node.Remove();
+            if (leaves && !isSheet) leaving.Add(node);
         }
+
+        // All of a parent's at once: taking them out one by one would walk along its children each time.
+        foreach (var parent in leaving.Select(n => n.Parent!).Distinct().ToList())
+            parent.ReplaceNodes(parent.Nodes().Where(n => !leaving.Contains(n)).ToList());
     }
 
     private static bool Leaves(XElement element, SvgNotes notes)

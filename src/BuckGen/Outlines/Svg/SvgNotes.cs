@@ -7,6 +7,7 @@ internal sealed class SvgNotes
 {
     private const int PlacesNamed = 3;
     private readonly List<(SvgFinding Finding, List<string> Places)> tallies = [];
+    private readonly Dictionary<SvgFinding, List<string>> places = [];
     private readonly List<ReadNote> single = [];
 
     /// <summary>What was counted, in brackets, to be put into an error message; empty when nothing was.</summary>
@@ -21,9 +22,8 @@ internal sealed class SvgNotes
     /// <param name="place">Where it stands.</param>
     public void Count(SvgFinding finding, string place)
     {
-        var tally = tallies.Find(t => t.Finding == finding);
-        if (tally.Places is null) tallies.Add(tally = (finding, []));
-        tally.Places.Add(place);
+        if (!places.TryGetValue(finding, out var known)) tallies.Add((finding, known = places[finding] = []));
+        known.Add(place);
     }
 
     /// <summary>All notes in the order in which they came up.</summary>

@@ -8,6 +8,9 @@ namespace BuckGen.Outlines.Svg;
 /// <param name="notes">Where loops and dead ends are told.</param>
 internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDepth, SvgNotes notes)
 {
+    // Path data are copied with every use; so many characters of them count as one element.
+    private const int CharactersPerElement = 200;
+
     private readonly int maxDepth = maxDepth;
     private readonly Dictionary<XElement, (double Count, int Depth)> known = [];
     private readonly HashSet<XElement> entered = [];
@@ -27,7 +30,7 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
                 $"use elements refer to each other over more than {references.maxDepth} levels; unlink the copies");
         if (count > options.MaxElements)
             throw SvgPlace.Error(file, root,
-                $"use elements grow the drawing to more than {options.MaxElements} elements; leave out copies");
+                $"with every use put in, the drawing grows to more than {options.MaxElements} elements, {CharactersPerElement} characters of path data counted as one; leave out copies or simplify it");
         foreach (var use in references.dropped) use.Remove();
     }
 
@@ -36,7 +39,8 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
     {
         if (known.TryGetValue(element, out var before)) return before;
         // A use costs the libraries about as much time as five shapes.
-        var (count, depth) = (element.Name.LocalName == "use" ? 5.0 : 1, 0);
+        var data = ((string?)element.Attribute("d") ?? (string?)element.Attribute("points"))?.Length ?? 0;
+        var (count, depth) = ((element.Name.LocalName == "use" ? 5.0 : 1) + data / CharactersPerElement, 0);
         // Deep chains end here and are refused by their depth.
         if (level > maxDepth) return (count, maxDepth + 1);
         entered.Add(element);

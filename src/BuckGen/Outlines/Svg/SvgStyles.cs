@@ -7,7 +7,7 @@ namespace BuckGen.Outlines.Svg;
 internal static partial class SvgStyles
 {
     private const int DeepestBrackets = 50;
-    private const long MostMatches = 20_000_000;
+    private const long MostMatches = 10_000_000;
 
     /// <summary>Refuses transforms in styles and sheets that never end; tells of imported ones.</summary>
     public static void Check(XElement root, string file, SvgNotes notes)
@@ -28,6 +28,8 @@ internal static partial class SvgStyles
             if (isSheet) selectors += style.Count(c => c is '{' or ',');
             if (isSheet && style.Contains("@import", StringComparison.OrdinalIgnoreCase))
                 notes.Count(SvgFinding.ExternalStyle, SvgPlace.Of(element));
+            // The libraries drop this one property of a sheet; clip paths, filters and markers they keep.
+            if (isSheet && Masks().IsMatch(style)) notes.Count(SvgFinding.Mask, SvgPlace.Of(element));
         }
 
         if (elements * selectors > MostMatches)
@@ -54,4 +56,7 @@ internal static partial class SvgStyles
         @"(?:^|[;{\s])(transform|transform-origin|translate|rotate|scale|offset-path|d|zoom)\s*:(?!\s*none\b)",
         RegexOptions.IgnoreCase)]
     private static partial Regex Moves();
+
+    [GeneratedRegex(@"[;{\s]mask\s*:[^;}]*url\(", RegexOptions.IgnoreCase)]
+    private static partial Regex Masks();
 }
