@@ -106,17 +106,4 @@ public sealed class CheckAndInspectTests : Workshop
 
         Assert.Equal(4 * 25.4, bounds.GetProperty("maxX").GetDouble() - bounds.GetProperty("minX").GetDouble(), 1e-3);
     }
-
-    [Fact]
-    public void The_catalog_lists_sheets_and_plastics_with_their_sources()
-    {
-        var run = Cli.Run("catalog");
-        var json = Cli.Run("catalog", "--json").Json;
-
-        run.AssertDone();
-        Assert.Contains("mdf-12", run.Out);
-        Assert.Contains("petg", run.Out);
-        Assert.All(json.GetProperty("stock").EnumerateArray().Concat(json.GetProperty("plastic").EnumerateArray()),
-            e => Assert.NotEqual("", e.GetProperty("source").GetString()));
-    }
 }

@@ -123,6 +123,9 @@ internal sealed class JobTable(string file, string name, int line)
 
     public int Line => line;
 
+    /// <summary>The line of a key, or that of the table when it is not given.</summary>
+    public int LineOf(string key) => values.TryGetValue(key, out var found) ? found.Line : line;
+
     private string Place => name.Length == 0 ? "" : $"in [{name}] ";
 
     private delegate bool Parser(string? text, out double value);
