@@ -6,6 +6,9 @@ namespace BuckGen.Checks;
 /// <summary>Does it fit the former?</summary>
 internal sealed class FormerCheck : IDesignCheck
 {
+    /// <summary>A gap that is met but for rounding is met, mm.</summary>
+    private const double Rounding = 1e-6;
+
     public IEnumerable<Finding> Look(DesignView design)
     {
         if (design.Spec.Former.Travel is { } travel && design.Height > travel)
@@ -25,7 +28,7 @@ internal sealed class FormerCheck : IDesignCheck
             {
                 Value = blank.Gap, Limit = 0,
             };
-        else if (blank.Gap < least)
+        else if (blank.Gap < least - Rounding)
             yield return new("frame-tight", Severity.Warning,
                 FormattableString.Invariant($"Only {blank.Gap:0.#} mm lie between buck and frame; under {least:0.#} mm the walls thin, and {Math.Max(Blank.LeastGap, design.IsMale ? design.Plan.Depth : 0):0.#} mm is comfortable."),
                 "Use a larger frame, a lower buck, or turn it.")
