@@ -1,0 +1,76 @@
+using BuckGen.Bucks;
+using BuckGen.Geometry;
+using BuckGen.Venting;
+using Xunit;
+
+namespace BuckGen.Tests.Venting;
+
+/// <summary>
+/// The pattern belongs to the shape: it turns with the outline and does not mind where or which way a loop is drawn. The width of
+/// the holes is given and the flow never rules here, since both depend on the plate, which is upright by nature.
+/// </summary>
+public sealed class TurnedOutlineTests
+{
+    /// <summary>Offsets are right to a hundredth; where they begin or end moves a row by a little more, mm.</summary>
+    private const double Near = 0.05;
+
+    // Too many pieces cost time; a shape that is its own image under a turn has ties that only the drawing can break.
+    private const int MostPieces = 60;
+
+    private static readonly Lazy<IReadOnlyList<(string Name, Region Region)>> Shapes = new(() =>
+        [.. VentCase.Outlines().Where(o => o.Region.Segments.Count() <= MostPieces)]);
+
+    [Theory]
+    [InlineData(17)]
+    [InlineData(90)]
+    [InlineData(133)]
+    public void Turning_the_outline_turns_the_pattern(double degrees)
+    {
+        var turn = Affine.Rotation(degrees * Math.PI / 180, new(10, 5));
+        Compare(r => r.Transformed(turn), turn, ties: 0.15);
+    }
+
+    [Fact]
+    public void Drawing_the_loops_the_other_way_changes_nothing() =>
+        Compare(r => Region.FromLoops(r.Loops.Reverse().Select(l => l.Reversed())), Affine.Identity, ties: 0);
+
+    [Fact]
+    public void Starting_the_loops_elsewhere_changes_nothing() =>
+        Compare(r => Region.FromLoops(r.Loops.Select(Restarted)), Affine.Identity, ties: 0);
+
+    /// <param name="change">What is done to the outline.</param>
+    /// <param name="map">Where its points go.</param>
+    /// <param name="ties">Share of the bucks in which a tie may be broken by the drawing's own directions.</param>
+    private static void Compare(Func<Region, Region> change, Affine map, double ties)
+    {
+        var (faults, moved, bucks) = (new Faults(), new List<string>(), 0);
+        foreach (var (index, (name, region)) in Shapes.Value.Index())
+        {
+            var spec = SpecOf(index % 2 == 0 ? BuckKind.Male : BuckKind.Female);
+            var (before, after) = (Vented.Design(region, spec).Vents!, Vented.Design(change(region), spec).Vents!);
+            bucks++;
+            foreach (var reason in Enum.GetValues<VentReason>())
+                faults.Check(
+                    before.Vents.Count(v => v.Reason == reason) == after.Vents.Count(v => v.Reason == reason),
+                    () => $"{name}: {before.Vents.Count(v => v.Reason == reason)} {reason} became {after.Vents.Count(v => v.Reason == reason)}");
+            var lost = before.Vents.Where(v => !after.Vents.Any(a => a.Layer == v.Layer && a.Centre.DistanceTo(map.Apply(v.Centre)) <= Near)).ToArray();
+            if (lost.Length > 0) moved.Add($"{name} {spec.Kind}: {lost.Length} of {before.Vents.Length} vents moved, such as {lost[0]}");
+        }
+
+        faults.None(6 * 45);
+        Assert.True(moved.Count <= ties * bucks, string.Join('\n', moved));
+    }
+
+    private static BuckSpec SpecOf(BuckKind kind)
+    {
+        var spec = Vented.Spec(kind, 6);
+        return spec with { Vents = spec.Vents! with { Diameter = 0.8, Air = new() { WantedTime = 60 } } };
+    }
+
+    /// <summary>Begun a third round, in the middle of a piece.</summary>
+    private static Loop Restarted(Loop loop)
+    {
+        var (pieces, i) = (loop.Segments, loop.Segments.Length / 3);
+        return Loop.FromSegments([pieces[i].Part(0.4, 1), .. pieces[(i + 1)..], .. pieces[..i], pieces[i].Part(0, 0.4)]);
+    }
+}
