@@ -97,6 +97,8 @@ internal sealed class BuckOptions
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
         };
+        if (part.Plastic(parsed) is { } plastic && catalog.FindPlastic(plastic) is null)
+            throw new UsageException($"--plastic is '{plastic}', which is not in the catalog; see 'buckgen catalog'.");
         return part.Of(parsed, vents.Of(parsed, buck, withVents), vents.Gauge(parsed), withSheet);
     }
 
@@ -107,7 +109,7 @@ internal sealed class BuckOptions
 
     public OutputOptions Output(ParseResult parsed) => new(
         "", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg),
-        parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null);
+        parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null) { Catalog = CatalogFiles.Read(parsed.GetValue(catalogFile)) };
 
     private static Stock StockOf(string text, (double Width, double Height)? size, Catalog catalog)
     {

@@ -23,6 +23,9 @@ internal sealed class PartOptions
         foreach (var option in (Option[])[plastic, leastWall, drawn, frame, travel, sizes]) command.Add(option);
     }
 
+    /// <summary>The plastic's word; null when not said.</summary>
+    public string? Plastic(ParseResult parsed) => parsed.GetValue(plastic);
+
     /// <summary>The spec with the sheet when anything is said of it, or when the command is about nothing else.</summary>
     /// <param name="parsed">The arguments.</param>
     /// <param name="buck">The spec so far.</param>

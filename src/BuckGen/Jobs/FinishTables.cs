@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
+using BuckGen.Catalogs;
 
 namespace BuckGen.Jobs;
 
@@ -7,10 +8,12 @@ namespace BuckGen.Jobs;
 internal static class FinishTables
 {
     /// <summary>The table [sheet]; null when the job has none.</summary>
-    public static SheetSpec? Sheet(JobTable? table)
+    public static SheetSpec? Sheet(JobTable? table, Catalog catalog)
     {
         if (table is null) return null;
         var defaults = new SheetSpec();
+        if (table.Text("plastic", "") is { Length: > 0 } word && catalog.FindPlastic(word) is null)
+            throw table.Fault(table.Line, $"the plastic \"{word}\" is not in the catalog; see 'buckgen catalog'");
         return new()
         {
             Plastic = table.Text("plastic", defaults.Plastic),
@@ -29,6 +32,8 @@ internal static class FinishTables
             Opening = table.Size("frame") is { } frame ? new(frame.Width, frame.Height) : null,
             Travel = table.OptionalLength("travel"),
             Gap = table.OptionalLength("gap"),
+            Heater = table.Number("heater", defaults.Heater),
+            HeaterBelow = table.Flag("heater-below", defaults.HeaterBelow),
             Grip = table.Length("grip", defaults.Grip),
             Lip = table.Length("lip", defaults.Lip),
         };

@@ -54,7 +54,7 @@ public static class JobFile
             {
                 Vents = VentTables.Vents(tables.GetValueOrDefault("vents"), Table("vacuum")),
                 Plenum = VentTables.Plenum(tables.GetValueOrDefault("plenum"), sheets),
-                Sheet = FinishTables.Sheet(tables.GetValueOrDefault("sheet")),
+                Sheet = FinishTables.Sheet(tables.GetValueOrDefault("sheet"), catalog),
                 Former = FinishTables.Former(Table("former")),
                 Jig = FinishTables.Jig(tables.GetValueOrDefault("jig")),
                 Flange = FinishTables.Flange(tables.GetValueOrDefault("flange"), sheets),
@@ -63,7 +63,7 @@ public static class JobFile
             },
             ReadCutting(Table("cutting")),
             new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false),
-                VentTables.Drilling(tables.GetValueOrDefault("drilling"))))
+                VentTables.Drilling(tables.GetValueOrDefault("drilling"))) { Catalog = catalog })
         {
             Catalog = catalog,
         };

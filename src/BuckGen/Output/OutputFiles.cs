@@ -26,10 +26,14 @@ public static class OutputFiles
             foreach (var layer in plan.Design.Accessories) Add(files, CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), options);
             files.AddRange(DrillFiles.Of(plan.Design, options));
             foreach (var sheet in plan.Sheets) Add(files, CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), options);
+            if (ProcessCard.Write(plan.Design, options.Title, options.Catalog) is { } card) files.Add(new(ProcessCardPath, card));
         }
 
         return WithSummary(plan, options, files);
     }
+
+    /// <summary>Path of the process card below the output folder.</summary>
+    public const string ProcessCardPath = "process-card.txt";
 
     /// <summary>Only the jigs, laid out on sheets of their own, and the summary; only the summary when the plan has errors and is not forced.</summary>
     /// <param name="plan">The design laid out on sheets.</param>

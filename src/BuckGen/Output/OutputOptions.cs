@@ -1,3 +1,4 @@
+using BuckGen.Catalogs;
 using BuckGen.Drilling;
 using BuckGen.Dxf;
 
@@ -8,4 +9,8 @@ namespace BuckGen.Output;
 /// <param name="DxfVersion">The form of DXF.</param>
 /// <param name="Svg">True for an SVG beside every DXF.</param>
 /// <param name="Drilling">How a machine drills the vents; null for no drill programs.</param>
-public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false, DrillProgramSpec? Drilling = null);
+public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false, DrillProgramSpec? Drilling = null)
+{
+    /// <summary>Where the process card takes the plastic's figures from.</summary>
+    public Catalog Catalog { get; init; } = Catalog.BuiltIn;
+}

@@ -1,3 +1,4 @@
+using BuckGen.CutFiles;
 using BuckGen.CutPaths;
 using BuckGen.Designs;
 using BuckGen.Dxf;
@@ -74,8 +75,9 @@ public sealed class WrittenBucks : IDisposable
             var folder = $"{name.Replace('/', '-').Replace(' ', '-')}-{version}";
             foreach (var file in OutputFiles.Of(plan, new(name, version), force: true))
                 File.WriteAllBytes(scratch.File($"{folder}/{file.Path}"), [.. file.Content]);
-            var layers = plan.Design.Layers.ToDictionary(
-                l => l.Number, l => new WrittenFile(scratch.File($"{folder}/layers/layer-{l.Number:00}.dxf"), version, LayerDrawing.Of(l)));
+            // Jigs and panels are gated like the buck itself.
+            var layers = plan.Design.Layers.Concat(plan.Design.Accessories).ToDictionary(l => l, l => new WrittenFile(
+                scratch.File($"{folder}/{(l.Name.Length == 0 ? CutFilePaths.Layer(l.Number) : CutFilePaths.Accessory(l))}"), version, LayerDrawing.Of(l)));
             Files.AddRange(layers.Values);
             foreach (var sheet in plan.Sheets)
             {
@@ -86,8 +88,8 @@ public sealed class WrittenBucks : IDisposable
 
             (string, int) Source(string part)
             {
-                var layer = plan.Design.Layers.Single(l => l.Parts.Any(p => $"{l.Number}{p.Letter}" == part));
-                return (layers[layer.Number].Path, layer.Parts.ToList().FindIndex(p => $"{layer.Number}{p.Letter}" == part));
+                var layer = layers.Keys.Single(l => l.Parts.Any(p => l.NameOf(p) == part));
+                return (layers[layer].Path, layer.Parts.ToList().FindIndex(p => layer.NameOf(p) == part));
             }
         }
     }

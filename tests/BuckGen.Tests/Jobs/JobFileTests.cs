@@ -195,6 +195,8 @@ public partial class JobFileTests
     [InlineData("[outline]\nlayers = \"A\"", "line 2", "\"layers\" must be a list of texts")]
     [InlineData("[base]\nstock = \"teak\"", "line 1", "the stock \"teak\" is not one of the job's: 12 mm")]
     [InlineData("[base]\nmargin = 3", "line 1", "\"stock\" is missing")]
+    [InlineData("[sheet]\nplastic = \"cheese\"", "line 1", "the plastic \"cheese\" is not in the catalog")]
+    [InlineData("[checks]\nsilence = [\"web-between\"]", "line 2", "\"silence\" must be a list such as")]
     [InlineData("[[stock]]\ncatalog = \"cheese\"", "line 1", "\"cheese\" is not in the catalog")]
     [InlineData("[[stock]]\nname = \"thin air\"", "line 1", "\"thickness\" is missing")]
     [InlineData("[[stock]]\nthickness = 3\nsheet = [600]", "line 3", "\"sheet\" must be two lengths")]
