@@ -9,6 +9,9 @@ internal static class Nesting
     // Below this every pair of loops is looked at as quickly as an index is built.
     private const int Few = 32;
 
+    // Twice the usual error of a fit, mm: so near an edge a point may lie on its wrong side; and where no fit reaches any more.
+    private const double Touching = 0.02, LeastTouching = 1e-5;
+
     /// <summary>Loops at even depth are outer edges, loops at odd depth are holes of the loop round them.</summary>
     public static Region Resolve(IEnumerable<Loop> loops)
     {
@@ -48,12 +51,13 @@ internal static class Nesting
     /// <summary>The same with what is known of the outer loop from earlier questions.</summary>
     /// <remarks>
     /// Loops that do not cross lie on one side of each other, so one point clear of the other's edge decides. Loops that touch
-    /// may have few such points, and those near; so the reach that counts as touching shrinks until one is found.
+    /// may have few such points, and those near; so the reach that counts as touching shrinks until one is found, which is about the
+    /// farthest there is.
     /// </remarks>
     private static bool Encloses(Loop outer, LoopInterior interior, Loop inner)
     {
         if (!outer.Bounds.Meets(inner.Bounds)) return false;
-        foreach (var touching in (ReadOnlySpan<double>)[0.02, 1e-3, 1e-5])
+        for (var touching = Touching; touching > LeastTouching; touching /= 2)
             foreach (var p in Probes(inner))
                 if (!interior.IsNear(p, touching)) return interior.Contains(p);
         // Nowhere clear of it: the same loop again, or as good as.

@@ -93,4 +93,14 @@ public class NestingTests
 
         Loop From(params Vec2[] corners) => Loop.Polygon([.. corners[first..], .. corners[..first]]);
     }
+
+    [Fact]
+    public void A_loop_that_is_the_same_but_for_one_corner_is_judged_by_where_most_of_that_corner_lies()
+    {
+        // The corner of the smaller one sticks out by 0.003 and stays behind by 0.016.
+        var larger = Loop.Polygon(new(0, 0), new(80, 0), new(80, 50), new(40, 50.03), new(0, 50));
+        var smaller = Loop.Polygon(new(0, 0), new(80.003, 0.001), new(80, 50), new(40, 50.011), new(0, 50));
+
+        Assert.Equal(1, Region.FromLoops([larger, smaller]).HoleCount);
+    }
 }

@@ -37,6 +37,10 @@ public class CrossingTests
         Assert.Contains("outlines cross", Reading.Refusal(Rectangle(0, 0, 50, 30), Rectangle(shift, 0, 50, 30)));
 
     [Fact]
+    public void A_copy_moved_along_its_own_edge_and_a_hair_across_is_refused() =>
+        Assert.Contains("outlines cross", Reading.Refusal(Rectangle(0.0005, 5, 70, 50), Rectangle(5, 5.00005, 70, 50)));
+
+    [Fact]
     public void A_copy_turned_along_its_own_arcs_is_refused() =>
         Assert.Contains("outlines cross", Reading.Refusal(Slot(0), Slot(0.3)));
 

@@ -78,8 +78,9 @@ internal sealed class CrossingSearch
             var place = points[i];
             if (crossings.Exists(c => c.Place.DistanceTo(place) <= tolerance.Chord)) continue;
             if (ofA.Loop == ofB.Loop && AreNeighbours(loops[ofA.Loop], ofA.Index, ofB.Index, place)) continue;
-            if (Passing.Crosses(loops[ofA.Loop], ofA.Index, loops[ofB.Loop], ofB.Index, place, tolerance.Chord, ref steps))
-                crossings.Add(new(place, ofA.Loop, ofB.Loop));
+            var crosses = Passing.Crosses(loops[ofA.Loop], ofA.Index, loops[ofB.Loop], ofB.Index, place, tolerance.Chord, ref steps);
+            if (crosses is true) crossings.Add(new(place, ofA.Loop, ofB.Loop));
+            else if (crosses is null && ofA.Loop != ofB.Loop) sharing.TryAdd((ofA.Loop, ofB.Loop), place);
         }
 
         if (count > 0 || SharedStretch.Of(a, b, tolerance) is not { } shared) return;

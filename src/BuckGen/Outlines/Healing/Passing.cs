@@ -10,7 +10,7 @@ namespace BuckGen.Outlines.Healing;
 /// </remarks>
 internal static class Passing
 {
-    /// <summary>True when the loops go through each other.</summary>
+    /// <summary>True when the loops go through each other; null when they never part clearly enough to tell.</summary>
     /// <param name="a">The first loop.</param>
     /// <param name="onA">Number of its piece at the point.</param>
     /// <param name="b">The second loop.</param>
@@ -18,19 +18,19 @@ internal static class Passing
     /// <param name="point">Where they meet.</param>
     /// <param name="tolerance">How far apart they must come to have parted, mm.</param>
     /// <param name="steps">Counts the pieces walked over, so that the caller can give up.</param>
-    public static bool Crosses(Loop a, int onA, Loop b, int onB, Vec2 point, double tolerance, ref long steps)
+    public static bool? Crosses(Loop a, int onA, Loop b, int onB, Vec2 point, double tolerance, ref long steps)
     {
         var largest = Math.Max(a.Bounds.Diagonal, b.Bounds.Diagonal);
         for (var radius = 4 * tolerance; radius < largest; radius *= 2)
         {
             if (Exit(a, onA, point, radius, true, ref steps) is not { } aForward || Exit(a, onA, point, radius, false, ref steps) is not { } aBack
                 || Exit(b, onB, point, radius, true, ref steps) is not { } bForward
-                || Exit(b, onB, point, radius, false, ref steps) is not { } bBack) return false;
+                || Exit(b, onB, point, radius, false, ref steps) is not { } bBack) return null;
             if (Clear(aForward, bForward) && Clear(aForward, bBack) && Clear(aBack, bForward) && Clear(aBack, bBack))
                 return Between(point, aForward, aBack, bForward) != Between(point, aForward, aBack, bBack);
         }
 
-        return false;
+        return null;
 
         bool Clear(Vec2 p, Vec2 q) => p.DistanceTo(q) > tolerance;
     }

@@ -1,5 +1,4 @@
 using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Outlines.Healing;
 
@@ -12,13 +11,13 @@ internal static class Straddling
 {
     public static bool Straddles(Loop loop, Loop other, double tolerance)
     {
-        var edges = new SegmentIndex(other.Segments);
+        var around = new LoopInterior(other);
         var (inside, outside) = (false, false);
         foreach (var segment in loop.Segments)
             foreach (var p in (ReadOnlySpan<Vec2>)[segment.Start, segment.PointAt(0.5)])
             {
-                if (edges.DistanceWithin(p, tolerance) <= tolerance) continue;
-                if (other.Contains(p)) inside = true;
+                if (around.IsNear(p, tolerance)) continue;
+                if (around.Contains(p)) inside = true;
                 else outside = true;
                 if (inside && outside) return true;
             }
