@@ -1,5 +1,6 @@
 using System.CommandLine;
 using BuckGen.Bucks;
+using BuckGen.Catalogs;
 using BuckGen.Cli.Commands;
 using BuckGen.CutFiles;
 using BuckGen.Drilling;
@@ -33,7 +34,7 @@ internal static class CommandLine
             terminal.Error.WriteLine("buckgen: stopped; the last complete result is untouched.");
             return ExitStatus.BadInput;
         }
-        catch (Exception failure) when (failure is OutlineException or SpecException or JobFileException or CutFileException
+        catch (Exception failure) when (failure is OutlineException or SpecException or JobFileException or CatalogException or CutFileException
                                             or UsageException or DrillException or IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine($"buckgen: {OneLine(failure.Message)}");

@@ -55,7 +55,7 @@ public sealed class BadInputTests : Workshop
     [InlineData("depth is 0 mm", "--depth", "0mm", "--stock", "12")]
     [InlineData("depth is -5 mm", "--depth", "-5mm", "--stock", "12")]
     [InlineData("depth is 2000 mm", "--depth", "2000", "--stock", "12")]
-    [InlineData("draft is -1 degrees", "--depth", "24", "--stock", "12", "--draft", "-1deg")]
+    [InlineData("draft is -50 degrees", "--depth", "24", "--stock", "12", "--draft", "-50deg")]
     [InlineData("draft is 89 degrees", "--depth", "24", "--stock", "12", "--draft", "89deg")]
     [InlineData("'cheese'", "--depth", "24", "--stock", "cheese")]
     [InlineData("--stock is missing", "--depth", "24")]

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Xunit;
 
 namespace BuckGen.Cli.Tests;
@@ -30,7 +31,8 @@ public sealed class CheckAndInspectTests : Workshop
     [Fact]
     public void Check_of_a_sound_design_says_so()
     {
-        Write("plate.svg", Plate);
+        // A counter wider than it is deep.
+        Write("plate.svg", Plate.Replace("r=\"12\"", "r=\"20\"", StringComparison.Ordinal));
         var run = Cli.Run("check", Write("job.toml", PlateJob));
 
         run.AssertDone();
@@ -58,6 +60,34 @@ public sealed class CheckAndInspectTests : Workshop
         Assert.Equal(6000 - (4 - Math.PI) * 36 - Math.PI * 144, json.GetProperty("area").GetDouble(), 0.05);
         Assert.Equal(2 * (88 + 48) + 2 * Math.PI * 6 + 2 * Math.PI * 12, json.GetProperty("perimeter").GetDouble(), 0.05);
         Assert.All((string[])["units", "repairs", "notes", "name"], name => Assert.True(json.TryGetProperty(name, out _), name));
+    }
+
+    [Fact]
+    public void Inspect_tells_narrow_places_and_tight_radii()
+    {
+        var run = Cli.Run("inspect", Write("plate.svg", Plate));
+
+        Assert.Contains("Narrowest neck 18 mm (0.709 in) at 60, 19", run.Out);
+        Assert.Contains("Narrowest gap 24 mm (0.945 in), inside a hole, at 60, 40", run.Out);
+        Assert.Contains("Smallest inside radius 12 mm (0.472 in)", run.Out);
+        Assert.Contains("Smallest outside radius 6 mm (0.236 in) at 11.757, 11.757", run.Out);
+        Assert.DoesNotContain("corner", run.Out);
+        Assert.DoesNotContain("Widths are right to", run.Out);
+    }
+
+    [Fact]
+    public void Inspect_tells_corners_and_how_right_the_widths_of_curves_are()
+    {
+        var leaf = Write("leaf.svg", """<svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="40mm" viewBox="0 0 60 40"><path d="M5 20 C20 0 40 0 55 20 H30 L28 21 L26 20 Z"/></svg>""");
+
+        var run = Cli.Run("inspect", leaf);
+        var measures = Cli.Run("inspect", leaf, "--json").Json.GetProperty("measures");
+
+        Assert.Contains("Sharpest corner 53.13 degrees, an outside corner, at 5, 20", run.Out);
+        Assert.Contains("Widths are right to ", run.Out);
+        Assert.Equal(JsonValueKind.Null, measures.GetProperty("smallestInsideRadius").ValueKind);
+        Assert.Equal("outside", measures.GetProperty("sharpestCorner").GetProperty("side").GetString());
+        Assert.InRange(measures.GetProperty("error").GetDouble(), 1e-4, 0.01);
     }
 
     [Fact]
@@ -105,18 +135,5 @@ public sealed class CheckAndInspectTests : Workshop
         var bounds = Cli.Run("inspect", silent, "--units", "in", "--json").Json.GetProperty("bounds");
 
         Assert.Equal(4 * 25.4, bounds.GetProperty("maxX").GetDouble() - bounds.GetProperty("minX").GetDouble(), 1e-3);
-    }
-
-    [Fact]
-    public void The_catalog_lists_sheets_and_plastics_with_their_sources()
-    {
-        var run = Cli.Run("catalog");
-        var json = Cli.Run("catalog", "--json").Json;
-
-        run.AssertDone();
-        Assert.Contains("mdf-12", run.Out);
-        Assert.Contains("petg", run.Out);
-        Assert.All(json.GetProperty("stock").EnumerateArray().Concat(json.GetProperty("plastic").EnumerateArray()),
-            e => Assert.NotEqual("", e.GetProperty("source").GetString()));
     }
 }

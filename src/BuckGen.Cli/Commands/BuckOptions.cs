@@ -26,6 +26,8 @@ internal sealed class BuckOptions
         AllowMultipleArgumentsPerToken = true,
     };
 
+    private readonly Option<string?> catalogFile = CatalogFiles.Option();
+
     private readonly Option<string?> sheet = new("--sheet")
     {
         Description = "Size of a whole sheet, such as 600x400mm; without it that size is assumed.", HelpName = "WIDTHxHEIGHT",
@@ -58,7 +60,7 @@ internal sealed class BuckOptions
     public void AddTo(Command command)
     {
         foreach (var option in (Option[])[
-                     depth, stock, sheet, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin,
+                     depth, stock, catalogFile, sheet, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin,
                      dowel, machine, kerf, spacing, edgeMargin, dxf, svg, drill])
             command.Add(option);
         vents.AddTo(command);
@@ -75,7 +77,9 @@ internal sealed class BuckOptions
         var deep = parsed.GetValue(depth)
             ?? throw new UsageException("--depth is missing; say how deep the part is to be, such as --depth 36mm.");
         var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse("--sheet", text) : null as (double Width, double Height)?;
-        var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(s => StockOf(s, size)).ToImmutableArray();
+        var catalog = CatalogFiles.Read(parsed.GetValue(catalogFile));
+        Stock StockOf(string text) => BuckOptions.StockOf(text, size, catalog);
+        var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(StockOf).ToImmutableArray();
         if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the sheets you have, such as --stock 12mm or --stock mdf-12.");
         var buck = new BuckSpec
         {
@@ -88,7 +92,7 @@ internal sealed class BuckOptions
                 parsed.GetValue(corners) ?? Defaults.Corners.Corners, parsed.GetValue(mitreLimit) ?? Defaults.Corners.MitreLimit),
             Steps = parsed.GetValue(steps) ?? Defaults.Steps,
             Shrinkage = parsed.GetValue(shrinkage) ?? Defaults.Shrinkage,
-            Base = parsed.GetValue(basePlate) is { } plate ? new(StockOf(plate, size), parsed.GetValue(baseMargin) ?? BaseDefaults.Margin) : null,
+            Base = parsed.GetValue(basePlate) is { } plate ? new(StockOf(plate), parsed.GetValue(baseMargin) ?? BaseDefaults.Margin) : null,
             BlockMargin = parsed.GetValue(blockMargin) ?? Defaults.BlockMargin,
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
@@ -105,11 +109,11 @@ internal sealed class BuckOptions
         "", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg),
         parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null);
 
-    private static Stock StockOf(string text, (double Width, double Height)? size)
+    private static Stock StockOf(string text, (double Width, double Height)? size, Catalog catalog)
     {
         var stock = QuantityText.TryLength(text, out var thickness)
             ? new Stock(FormattableString.Invariant($"{thickness:0.###} mm"), thickness) { SizeIsAssumed = true }
-            : Catalog.FindStock(text)
+            : catalog.FindStock(text)
               ?? throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'.");
         return size is { } s ? stock with { SheetWidth = s.Width, SheetHeight = s.Height, SizeIsAssumed = false } : stock;
     }

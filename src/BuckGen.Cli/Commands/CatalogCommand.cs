@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using BuckGen.Catalogs;
@@ -6,19 +7,54 @@ using BuckGen.Reports;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>buckgen catalog: known sheets and plastics with the sources of their figures.</summary>
+/// <summary>buckgen catalog [ID]: known sheets and plastics with the sources of their figures.</summary>
 internal static class CatalogCommand
 {
     public static Command Create(Terminal terminal)
     {
-        var json = RunOptions.JsonOption();
-        var command = new Command("catalog", "List known sheets and plastics with the sources of their figures.\n\n  buckgen catalog\n  buckgen catalog --json") { json };
+        var (json, file) = (RunOptions.JsonOption(), CatalogFiles.Option());
+        var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, with everything known of it.", Arity = ArgumentArity.ZeroOrOne };
+        var command = new Command("catalog",
+            """
+            List known sheets and plastics with the sources of their figures.
+
+              buckgen catalog
+              buckgen catalog petg
+              buckgen catalog mdf-12 --json
+
+            A file of your own adds to the catalog, or replaces what has the same id. Name it with --catalog, or in a
+            job file by catalog = "my-catalog.toml". "like" takes what you don't give from another entry:
+
+              [[stock]]
+              id = "mdf-12"
+              like = "mdf-12"
+              thickness = { value = "11.8mm", source = "measured" }
+
+              [[plastic]]
+              id = "my-petg"
+              like = "petg"
+              name = "PETG of my supplier"
+              source = "data sheet of 2024"
+              forming-normal = [140, 150]
+              shrinkage = 0.4
+            """) { id, json, file };
         command.SetAction(parsed =>
         {
-            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(Catalog.BuiltIn)]));
-            else CatalogPrinter.Print(terminal.Console(), Catalog.BuiltIn);
+            var catalog = CatalogFiles.Read(parsed.GetValue(file));
+            var word = parsed.GetValue(id);
+            var entry = word is null ? null : catalog.FindEntry(word)
+                ?? throw new UsageException($"'{word}' is not in the catalog; it holds {string.Join(", ", Entries(catalog).Select(e => e.Id))}.");
+            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. Json(catalog, entry)]));
+            else if (entry is not null) EntryPrinter.Print(terminal.Console(), entry);
+            else CatalogPrinter.Print(terminal.Console(), catalog);
             return ExitStatus.Done;
         });
         return command;
     }
+
+    private static IEnumerable<CatalogEntry> Entries(Catalog catalog) => catalog.Stock.Concat<CatalogEntry>(catalog.Plastic);
+
+    private static ImmutableArray<byte> Json(Catalog catalog, CatalogEntry? entry) => SummaryJson.Write(entry is null
+        ? catalog
+        : new() { Stock = [.. catalog.Stock.Where(s => s == entry)], Plastic = [.. catalog.Plastic.Where(p => p == entry)] });
 }

@@ -15,7 +15,7 @@ internal static class InspectCommand
         var (reading, json) = (new ReadingOptions(), RunOptions.JsonOption());
         var svg = new Option<string?>("--svg") { Description = "Draw the outline with its repairs numbered.", HelpName = "FILE" };
         var command = new Command("inspect",
-            "Show what was read from a drawing: size, loops, islands, holes, repairs.\n\n  buckgen inspect sign.svg\n  buckgen inspect plate.dxf --units in\n  buckgen inspect sign.svg --svg repairs.svg") { outline };
+            "Show what was read from a drawing: size, loops, islands, holes, narrow places, radii, corners, repairs.\n\n  buckgen inspect sign.svg\n  buckgen inspect plate.dxf --units in\n  buckgen inspect sign.svg --svg repairs.svg") { outline };
         reading.AddTo(command);
         command.Add(svg);
         command.Add(json);

@@ -34,10 +34,13 @@ internal static class MakeCommand
     {
         if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the job file itself.");
         if (!File.Exists(path)) throw new UsageException($"{path} does not exist; 'buckgen new {path}' writes a job file to start from.");
-        return JobFile.Read(File.ReadAllText(path), Path.GetFileName(path));
+        var (text, name) = (File.ReadAllText(path), Path.GetFileName(path));
+        var catalog = JobFile.CatalogName(text, name) is { } file ? CatalogFiles.Read(Beside(path, file)) : null;
+        return JobFile.Read(text, name, catalog);
     }
 
     /// <summary>The outline's path is written relative to the job file.</summary>
-    internal static string OutlinePath(string jobPath, Job job) =>
-        Path.Combine(Path.GetDirectoryName(Path.GetFullPath(jobPath))!, job.OutlineFile);
+    internal static string OutlinePath(string jobPath, Job job) => Beside(jobPath, job.OutlineFile);
+
+    private static string Beside(string jobPath, string file) => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(jobPath))!, file);
 }

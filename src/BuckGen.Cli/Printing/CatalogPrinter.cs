@@ -1,28 +1,40 @@
-using System.Globalization;
 using BuckGen.Catalogs;
 using Spectre.Console;
 
 namespace BuckGen.Cli.Printing;
 
-/// <summary>Prints the catalog with the sources of its figures.</summary>
+/// <summary>Prints the main figures of the catalog, with their sources below.</summary>
 internal static class CatalogPrinter
 {
+    private static readonly (string Title, string[] Keys)[] StockColumns =
+        [("Real, mm", ["thickness"]), ("Limits, mm", ["lower", "upper"]), ("kg/m3", ["density"]), ("Kerf, mm", ["kerf"]), ("Laser", ["laser"]), ("Router", ["router"])];
+
+    private static readonly (string Title, string[] Keys)[] PlasticColumns =
+        [
+            ("Forms from", ["forming-lower"]), ("usual", ["forming-normal"]), ("up to", ["forming-upper"]), ("Sets at", ["set-temperature"]),
+            ("Shrink %", ["shrinkage"]), ("Draft male", ["draft-male"]), ("Draft female", ["draft-female"]), ("Laser", ["laser"]),
+        ];
+
     public static void Print(IAnsiConsole console, Catalog catalog)
     {
-        var stock = new Table().Border(TableBorder.Simple)
-            .AddColumns(new("Sheet"), new TableColumn("Real, mm").RightAligned(), new("Limits, mm"), new("Source"));
-        foreach (var s in catalog.Stock)
-            stock.AddRow(s.Id, Text($"{s.Thickness:0.0}"), Text($"{s.Lower:0.0} to {s.Upper:0.0}"), Markup.Escape(s.Source));
-        console.Write(stock);
-        console.WriteLine("Measure your own sheets: the stack is as high as they really are.");
-
-        var plastics = new Table().Border(TableBorder.Simple)
-            .AddColumns(new("Plastic"), new("Shrinks, %"), new TableColumn("Draft, male").RightAligned(), new("Caution"), new("Source"));
-        foreach (var p in catalog.Plastic)
-            plastics.AddRow(p.Id, Text($"{p.Shrinkage[0]:0.0} to {p.Shrinkage[1]:0.0}"), Text($"{p.DraftMale:0.#} deg"),
-                Markup.Escape(p.Caution), Markup.Escape(p.Source));
-        console.Write(plastics);
+        Print(console, "Sheet", catalog.Stock, StockColumns);
+        console.WriteLine("Measure your own sheets: the stack is as high as they really are. Kerfs are to start from.");
+        Print(console, "Plastic", catalog.Plastic, PlasticColumns);
+        console.WriteLine("Temperatures in degrees C. The supplier's data sheet comes first. More of each, such as cautions: buckgen catalog ID");
     }
 
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static void Print(IAnsiConsole console, string title, IEnumerable<CatalogEntry> entries, (string Title, string[] Keys)[] columns)
+    {
+        var sources = new SourceList();
+        var table = new Table().Border(TableBorder.Simple).AddColumn(new TableColumn(title).NoWrap());
+        foreach (var column in columns) table.AddColumn(new TableColumn(column.Title).RightAligned());
+        table.AddColumn("Sources");
+        foreach (var entry in entries)
+        {
+            var shown = columns.Select(c => c.Keys.Select(entry.Find).OfType<CatalogFigure>().ToArray()).ToArray();
+            table.AddRow([entry.Id, .. shown.Select(f => Markup.Escape(string.Join('-', f.Select(FigureText.Short)))), sources.Numbers(shown.SelectMany(f => f))]);
+        }
+        console.Write(table);
+        sources.Print(console);
+    }
 }

@@ -22,7 +22,7 @@ internal static class FindingsPrinter
             var place = finding is { X: { } x, Y: { } y } ? FormattableString.Invariant($" at ({x:0.#}, {y:0.#})") : "";
             console.MarkupLine($"[{colour}]{finding.Severity.ToUpperInvariant()}[/] {Markup.Escape(finding.Message)}{Markup.Escape(place)} [grey]({finding.Id})[/]");
             if (group.Count() > 1) console.WriteLine($"  ... and {group.Count() - 1} more like it; summary.json has them all.");
-            console.WriteLine($"  {finding.Remedy}");
+            console.WriteLine(finding.Silenced is { } reason ? $"  Silenced: {reason}" : $"  {finding.Remedy}");
         }
     }
 }

@@ -18,8 +18,31 @@ internal static class OutlinePrinter
         console.WriteLine(Text($"Area {report.Area / 100:0.##} cm2, edges {report.Perimeter:0.#} mm long"));
         if (report.Curves.Count > 0)
             console.WriteLine(Text($"Curves: {report.Curves.Count}, followed by {report.Curves.Pieces} lines and arcs to {report.Curves.LargestError:0.####} mm"));
+        PrintMeasures(console, report.Measures);
         PrintRemarks(console, report);
     }
+
+    /// <summary>Narrow places, tight radii and sharp corners; one line for each that there is.</summary>
+    private static void PrintMeasures(IAnsiConsole console, MeasuresReport measures)
+    {
+        if (measures.NarrowestNeck is { } neck) console.WriteLine($"Narrowest neck {Length(neck.Width)} at {At(neck.Place)}");
+        if (measures.NarrowestGap is { } gap) console.WriteLine($"Narrowest gap {Length(gap.Width)}, {Where(gap.Kind)}, at {At(gap.Place)}");
+        if (measures.SmallestInsideRadius is { } inside) console.WriteLine($"Smallest inside radius {Length(inside.Radius)} at {At(inside.Place)}");
+        if (measures.SmallestOutsideRadius is { } outside) console.WriteLine($"Smallest outside radius {Length(outside.Radius)} at {At(outside.Place)}");
+        if (measures.SharpestCorner is { } corner) console.WriteLine(Text($"Sharpest corner {corner.Angle:0.##} degrees, an {corner.Side} corner, at {At(corner.Place)}"));
+        if (measures.Error > 0) console.WriteLine(Text($"Widths are right to {2 * measures.Error:0.####} mm; radii are those of the arcs that follow the curves"));
+    }
+
+    private static string Length(double mm) => Text($"{mm:0.###} mm ({mm / Inch:0.###} in)");
+
+    private static string At(PlaceReport place) => Text($"{place.X:0.###}, {place.Y:0.###}");
+
+    private static string Where(string kind) => kind switch
+    {
+        "between-parts" => "between parts",
+        "across-slot" => "across a slot",
+        _ => "inside a hole",
+    };
 
     /// <summary>What was mended, left out or taken on trust.</summary>
     public static void PrintRemarks(IAnsiConsole console, OutlineReport report)

@@ -81,7 +81,7 @@ public sealed record BuckSpec
     /// <summary>Wanted depth of the part, mm, above 0.</summary>
     public required double Depth { get; init; }
 
-    /// <summary>Slope of the walls away from upright, degrees, 0 to 45.</summary>
+    /// <summary>Slope of the walls away from upright, degrees, -45 to 45; below 0 the part locks, and a finding says so.</summary>
     public double Draft { get; init; } = 5;
 
     /// <summary>Where the drawn outline is to size.</summary>
@@ -132,6 +132,9 @@ public sealed record BuckSpec
     /// <summary>The face panel; null for none.</summary>
     public PanelSpec? Panel { get; init; }
 
+    /// <summary>What the design is held against.</summary>
+    public CheckSpec Checks { get; init; } = new();
+
     /// <summary>Wood round a cavity at its rim, mm; female only.</summary>
     public double BlockMargin { get; init; } = 25;
 
@@ -149,7 +152,8 @@ public sealed record BuckSpec
     public void Validate()
     {
         Require(Depth > 0 && Depth <= LargestDepth, "depth", Depth, " mm", $"above 0 and at most {LargestDepth} mm");
-        Require(Draft >= 0 && Draft <= LargestDraft, "draft", Draft, " degrees", $"from 0 to {LargestDraft} degrees");
+        // Walls that lean the wrong way are taken, so that the finding can say what is wrong with them.
+        Require(Draft >= -LargestDraft && Draft <= LargestDraft, "draft", Draft, " degrees", $"from -{LargestDraft} to {LargestDraft} degrees");
         Require(Shrinkage is >= 0 and <= 10, "shrinkage", Shrinkage, " %", "from 0 to 10 %");
         Require(DepthTolerance is >= 0 and <= 50, "depth tolerance", DepthTolerance, " mm", "from 0 to 50 mm");
         Require(BlockMargin is > 0 and <= 500, "block margin", BlockMargin, " mm", "above 0 and at most 500 mm");
@@ -163,6 +167,7 @@ public sealed record BuckSpec
         Vents?.Validate(Base);
         Sheet?.Validate();
         Former.Validate();
+        Checks.Validate();
         Jig?.Validate();
         Flange?.Validate();
         Panel?.Validate();

@@ -47,17 +47,17 @@ internal static class BuckDesigner
         // A plenum is shaped last, round the bores, and lies flush under the base: it takes no part in the rest.
         var upper = blanks.Where(b => b.Role != LayerRole.Plenum).ToArray();
         var dowels = DowelColumns.Place(upper, solid, spec, IslandLetters.Assign(upper), offsetter);
+        var outward = CloseSteps(shape, heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
+        shape.Prepare(outward, cancellation);
+        var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
         var vents = spec.Vents is not null
-            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, spec, offsetter)
+            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, offsetter)
             : null;
         blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents) : b)];
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
         var (layers, labelFindings) = LayerMarks.Complete(
             blanks, IslandLetters.Assign(blanks), holes, LayerVents.Of(blanks, vents), solid, spec);
 
-        var outward = CloseSteps(shape, heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
-        shape.Prepare(outward, cancellation);
-        var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
         var finishing = Finishing.Of(shape, spec, plan.Depth, heights, offsetter);
         IEnumerable<Finding> findings =
         [
@@ -69,10 +69,11 @@ internal static class BuckDesigner
             .. PlenumChecks.Of(spec, blanks),
             .. labelFindings,
             .. finishing.Findings,
+            .. DesignChecks.Of(new(spec, shape, plan, blanks, finishing.Blank)),
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
         return new(outline, spec, plan, layers, vents, flange,
-            [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
+            [.. Silencing.Apply(findings, spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
         {
             Sizing = sizing, Blank = finishing.Blank, Jig = finishing.Jig, Flange = finishing.Flange, Panel = finishing.Panel,
         };
@@ -99,6 +100,14 @@ internal static class BuckDesigner
             drafted.Prepare(heights, cancellation);
             return drafted;
         }
+    }
+
+    /// <summary>Where a hole of a male buck, or a cavity, comes to its end.</summary>
+    private static IEnumerable<Vec2> Closings(IEnumerable<RegionChange> changes, BuckSpec spec)
+    {
+        // Seen from the base upward air only widens: then nothing closes.
+        var end = spec.Kind == BuckKind.Male ? RegionChangeKind.HoleCloses : RegionChangeKind.IslandVanishes;
+        return spec.OutlineAt == OutlineAt.Face ? changes.Where(c => c.Kind == end).Select(c => c.Place) : [];
     }
 
     /// <summary>Heights between which the wall moves little, so that no part can come and go unseen.</summary>

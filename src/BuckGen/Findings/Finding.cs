@@ -34,6 +34,9 @@ public sealed record Finding(string Id, Severity Severity, string Message, strin
     /// <summary>The limit the value was held against; null when there is none.</summary>
     public double? Limit { get; init; }
 
+    /// <summary>Why the maker accepts it; null when it is not silenced.</summary>
+    public string? Silenced { get; init; }
+
     /// <summary>Where the rule comes from: geometry, a published source, or "common practice, no source".</summary>
     public string Source { get; init; } = "geometry of the design";
 }

@@ -11,6 +11,12 @@ internal static class InsidePoint
     /// <summary>A point in the island and in none of its holes.</summary>
     public static Vec2 Of(Island island) => Beside(island.Outer, island.Contains);
 
+    /// <summary>The middle of a loop's edge where it lies inside, else a point well inside; it turns with the shape.</summary>
+    /// <param name="loop">The loop.</param>
+    /// <param name="isInside">What counts as inside.</param>
+    public static Vec2 Midmost(Loop loop, Func<Vec2, bool> isInside) =>
+        Middle.Of([loop]) is var middle && isInside(middle) ? middle : Beside(loop, isInside);
+
     /// <summary>Beside the middle of the longest piece, as far from it as stays inside.</summary>
     private static Vec2 Beside(Loop loop, Func<Vec2, bool> isInside)
     {

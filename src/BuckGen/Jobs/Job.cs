@@ -1,4 +1,5 @@
 using BuckGen.Bucks;
+using BuckGen.Catalogs;
 using BuckGen.Outlines;
 using BuckGen.Output;
 using BuckGen.Sheets;
@@ -13,4 +14,8 @@ namespace BuckGen.Jobs;
 /// <param name="Cutting">How the sheets are cut.</param>
 /// <param name="Output">Which files are made.</param>
 public sealed record Job(
-    string Title, string OutlineFile, OutlineOptions Reading, BuckSpec Buck, CuttingSpec Cutting, OutputOptions Output);
+    string Title, string OutlineFile, OutlineOptions Reading, BuckSpec Buck, CuttingSpec Cutting, OutputOptions Output)
+{
+    /// <summary>The sheets and plastics that the job may name.</summary>
+    public Catalog Catalog { get; init; } = Catalog.BuiltIn;
+}

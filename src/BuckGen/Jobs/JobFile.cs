@@ -13,23 +13,29 @@ namespace BuckGen.Jobs;
 /// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
 public static class JobFile
 {
-    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "jig", "flange", "panel", "cutting", "output"];
+    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "jig", "flange", "panel", "checks", "cutting", "output"];
+
+    /// <summary>The catalog file that a job names, as written there; null when it names none.</summary>
+    /// <param name="text">The job file's text.</param>
+    /// <param name="name">The job file's name, for messages.</param>
+    /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
+    public static string? CatalogName(string text, string name) => CatalogName(Root(Parse(text, name), name));
 
     /// <summary>Reads a job.</summary>
     /// <param name="text">The file's text.</param>
     /// <param name="name">The file's name, for messages.</param>
+    /// <param name="catalog">
+    /// The catalog whose sheets may be named: what <see cref="CatalogFile"/> reads from the file of <see cref="CatalogName(string, string)"/>,
+    /// or another; null for the one that comes with the library, when the job names no file.
+    /// </param>
     /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
-    public static Job Read(string text, string name)
+    public static Job Read(string text, string name, Catalog? catalog = null)
     {
-        var document = SyntaxParser.Parse(text, name, validate: true);
-        if (document.HasErrors)
-        {
-            var first = document.Diagnostics.First(d => d.Kind == DiagnosticMessageKind.Error);
-            throw new JobFileException($"{name}, line {first.Span.Start.Line + 1}: {first.Message.TrimEnd('.')}.");
-        }
-
-        var root = new JobTable(name, "", 1);
-        foreach (var item in document.KeyValues) root.Add(item);
+        var document = Parse(text, name);
+        var root = Root(document, name);
+        if (CatalogName(root) is { } file && catalog is null)
+            throw root.Fault(root.LineOf("catalog"), $"the job names the catalog \"{file}\", which was not read along with it; pass it to JobFile.Read");
+        catalog ??= Catalog.BuiltIn;
         var (tables, stock) = Tables(document, name);
         JobTable Table(string key) => tables.GetValueOrDefault(key) ?? new JobTable(name, key, 1);
 
@@ -37,7 +43,7 @@ public static class JobFile
         var buck = Table("buck");
         var tolerance = new Tolerance(
             buck.Length("tolerance", Tolerance.Default.Chord), outline.Length("join", Tolerance.Default.Join), Tolerance.Default.Coincident);
-        var sheets = stock.Select(ReadStock).ToImmutableArray();
+        var sheets = stock.Select(s => ReadStock(s, catalog)).ToImmutableArray();
         var title = root.Text("title", Path.GetFileNameWithoutExtension(name));
         var job = new Job(
             title,
@@ -53,13 +59,35 @@ public static class JobFile
                 Jig = FinishTables.Jig(tables.GetValueOrDefault("jig")),
                 Flange = FinishTables.Flange(tables.GetValueOrDefault("flange"), sheets),
                 Panel = FinishTables.Panel(tables.GetValueOrDefault("panel"), sheets),
+                Checks = CheckTable.Read(Table("checks")),
             },
             ReadCutting(Table("cutting")),
             new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false),
-                VentTables.Drilling(tables.GetValueOrDefault("drilling"))));
+                VentTables.Drilling(tables.GetValueOrDefault("drilling"))))
+        {
+            Catalog = catalog,
+        };
         foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();
         return job;
     }
+
+    private static DocumentSyntax Parse(string text, string name)
+    {
+        var document = SyntaxParser.Parse(text, name, validate: true);
+        if (!document.HasErrors) return document;
+        var first = document.Diagnostics.First(d => d.Kind == DiagnosticMessageKind.Error);
+        throw new JobFileException($"{name}, line {first.Span.Start.Line + 1}: {first.Message.TrimEnd('.')}.");
+    }
+
+    /// <summary>What stands above the first table.</summary>
+    private static JobTable Root(DocumentSyntax document, string name)
+    {
+        var root = new JobTable(name, "", 1);
+        foreach (var item in document.KeyValues) root.Add(item);
+        return root;
+    }
+
+    private static string? CatalogName(JobTable root) => root.Text("catalog", "") is { Length: > 0 } file ? file : null;
 
     private static (Dictionary<string, JobTable> Tables, List<JobTable> Stock) Tables(DocumentSyntax document, string file)
     {
@@ -79,10 +107,10 @@ public static class JobFile
         return (tables, stock);
     }
 
-    private static Stock ReadStock(JobTable table)
+    private static Stock ReadStock(JobTable table, Catalog catalog)
     {
         var known = table.Text("catalog", "") is { Length: > 0 } id
-            ? Catalog.FindStock(id) ?? throw table.Fault(table.Line, $"the stock \"{id}\" is not in the catalog; see 'buckgen catalog'")
+            ? catalog.FindStock(id) ?? throw table.Fault(table.Line, $"the stock \"{id}\" is not in the catalog; see 'buckgen catalog'")
             : null;
         var thickness = known is null ? table.RequiredLength("thickness") : table.Length("thickness", known.Thickness);
         var sheet = table.Size("sheet");

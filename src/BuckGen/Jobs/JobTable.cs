@@ -94,6 +94,15 @@ internal sealed class JobTable(string file, string name, int line)
             : throw Fault(found.Line, $"\"{key}\" must be a list of texts, such as [\"CUT\"]");
     }
 
+    /// <summary>A list of two texts in brackets each.</summary>
+    public ImmutableArray<(string First, string Second)> TextPairs(string key, string example)
+    {
+        if (Take(key) is not { } found) return [];
+        return found.Value is object?[] rows && rows.All(r => r is object?[] { Length: 2 } pair && pair.All(t => t is string { Length: > 0 }))
+            ? [.. rows.Select(r => (object?[])r!).Select(p => ((string)p[0]!, (string)p[1]!))]
+            : throw Fault(found.Line, $"\"{key}\" must be a list such as {example}");
+    }
+
     /// <summary>One of the job's sheets, by its name.</summary>
     public Stock Sheet(string key, ImmutableArray<Stock> stock)
     {
@@ -113,6 +122,9 @@ internal sealed class JobTable(string file, string name, int line)
     public JobFileException Fault(int at, string what) => new($"{file}, line {at}: {what}.");
 
     public int Line => line;
+
+    /// <summary>The line of a key, or that of the table when it is not given.</summary>
+    public int LineOf(string key) => values.TryGetValue(key, out var found) ? found.Line : line;
 
     private string Place => name.Length == 0 ? "" : $"in [{name}] ";
 

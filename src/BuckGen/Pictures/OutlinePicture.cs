@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
+using BuckGen.Outlines.Measuring;
 
 namespace BuckGen.Pictures;
 
-/// <summary>What was read from a drawing, to scale, with a numbered ring wherever something was mended.</summary>
+/// <summary>What was read from a drawing, to scale, with a numbered ring wherever something was mended and a lettered one at each measure.</summary>
 public static class OutlinePicture
 {
     private const double PageWidth = 200;
@@ -27,7 +28,9 @@ public static class OutlinePicture
         var room = PageWidth - 2 * Margin - DimensionRoom;
         var scale = DrawingScale.ToFit(real.Width, real.Height, room, LargestHeight);
         var (width, height) = (real.Width * scale.Factor, real.Height * scale.Factor);
-        var legend = Legend(outline);
+        var measures = OutlineMeasures.Of(outline);
+        // How many lines the words take does not depend on where the drawing stands.
+        var legend = Legend(outline, MeasureMarks.Of(measures, Affine.Identity));
         var below = Margin + legend.Length * LineSpacing + 4 + DimensionRoom;
         var page = new Bounds(0, 0, PageWidth, below + height + 4 + TitleRoom + Margin);
         var corner = new Vec2(Margin + DimensionRoom + (room - width) / 2, below);
@@ -39,27 +42,29 @@ public static class OutlinePicture
             PictureShape.Of(outline.Region.Transformed(place), Edge),
             .. Dimension.Level(corner - new Vec2(0, 8), corner + new Vec2(width, -8), real.Width),
             .. Dimension.Upright(corner - new Vec2(6, 0), corner + new Vec2(-6, height), real.Height),
-            .. Rings(outline, place),
+            .. Rings(outline, MeasureMarks.Of(measures, place), place),
             .. TextLines.Set(legend, new(Margin, Margin + (legend.Length - 1) * LineSpacing), TextHeight, LineSpacing, PictureColours.Black),
         ]);
     }
 
-    private static ImmutableArray<PictureItem> Rings(Outline outline, Affine place)
+    private static ImmutableArray<PictureItem> Rings(Outline outline, ImmutableArray<MeasureMarks.Mark> marks, Affine place)
     {
         var rings = new NumberedPlaces();
         var shown = Numbered(outline).SelectMany(r => r.Repair.Places.Take(PlacesDrawn).Select((p, i) => (Place: place.Apply(p), Number: r.First + i))).ToList();
-        foreach (var (at, _) in shown) rings.Keep(at);
+        foreach (var at in shown.Select(s => s.Place).Concat(marks.Select(m => m.Place))) rings.Keep(at);
+        foreach (var mark in marks) rings.Add(mark.Place, mark.Letter, PictureColours.Measure);
         foreach (var (at, number) in shown) rings.Add(at, NumberedPlaces.Label(number), PictureColours.Mended);
-        return rings.Items;
+        return [.. marks.Select(m => m.Line).OfType<PictureItem>(), .. rings.Items];
     }
 
-    private static ImmutableArray<string> Legend(Outline outline)
+    private static ImmutableArray<string> Legend(Outline outline, ImmutableArray<MeasureMarks.Mark> marks)
     {
         var letters = (int)((PageWidth - 2 * Margin) / (PictureText.UsualLetterWidth * TextHeight));
         var region = outline.Region;
         return
         [
             .. TextLines.Wrap(FormattableString.Invariant($"{Counted.Of(outline.LoopCount, "closed loop")}: {Counted.Of(region.Islands.Length, "island")}, {Counted.Of(region.HoleCount, "hole")}. Unit: {outline.Units}."), letters),
+            .. TextLines.Wrap(marks.IsEmpty ? "" : string.Join("; ", marks.Select(m => m.Words)) + ".", letters),
             .. Numbered(outline).SelectMany(r => TextLines.Wrap($"{Numbers(r)}{r.Repair.Message}", letters)),
             .. outline.Notes.SelectMany(n => TextLines.Wrap($"Note: {n.Message}", letters)),
         ];

@@ -14,10 +14,11 @@ namespace BuckGen.Reports;
 /// <param name="Limit">The limit.</param>
 /// <param name="Source">Where the rule comes from.</param>
 /// <param name="Remedy">What can be done.</param>
+/// <param name="Silenced">Why the maker accepts it; null when it is not silenced.</param>
 public sealed record FindingReport(
-    string Id, string Severity, string Message, double? X, double? Y, double? Z, double? Value, double? Limit, string Source, string Remedy)
+    string Id, string Severity, string Message, double? X, double? Y, double? Z, double? Value, double? Limit, string Source, string Remedy, string? Silenced)
 {
     internal static FindingReport Of(Finding f) => new(
         f.Id, Words.Of(f.Severity), f.Message, Rounded.Of(f.Place?.X), Rounded.Of(f.Place?.Y), Rounded.Of(f.Height),
-        Rounded.Of(f.Value), Rounded.Of(f.Limit), f.Source, f.Remedy);
+        Rounded.Of(f.Value), Rounded.Of(f.Limit), f.Source, f.Remedy, f.Silenced);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
+using BuckGen.Outlines.Measuring;
 
 namespace BuckGen.Reports;
 
@@ -24,11 +25,12 @@ public sealed record BoundsReport(double MinX, double MinY, double MaxX, double 
 /// <param name="Perimeter">Length of all loops, mm.</param>
 /// <param name="Units">Where the scale came from.</param>
 /// <param name="Curves">How drawn curves became lines and arcs.</param>
+/// <param name="Measures">Its narrow places, tight radii and sharp corners.</param>
 /// <param name="Repairs">What was mended.</param>
 /// <param name="Notes">What was left out or taken on trust.</param>
 public sealed record OutlineReport(
     string Name, int Loops, int Islands, int Holes, BoundsReport Bounds, double Area, double Perimeter, string Units,
-    CurvesReport Curves, ImmutableArray<RepairReport> Repairs, ImmutableArray<ReadNote> Notes)
+    CurvesReport Curves, MeasuresReport Measures, ImmutableArray<RepairReport> Repairs, ImmutableArray<ReadNote> Notes)
 {
     /// <summary>Reports an outline.</summary>
     public static OutlineReport Of(Outline outline)
@@ -38,6 +40,7 @@ public sealed record OutlineReport(
         return new(
             outline.Name, outline.LoopCount, region.Islands.Length, region.HoleCount, BoundsReport.Of(region.Bounds),
             Rounded.Of(region.Area), Rounded.Of(region.Perimeter), outline.Units,
-            CurvesReport.Of(outline.Curves), [.. outline.Repairs.Select(RepairReport.Of)], outline.Notes);
+            CurvesReport.Of(outline.Curves), MeasuresReport.Of(OutlineMeasures.Of(outline)),
+            [.. outline.Repairs.Select(RepairReport.Of)], outline.Notes);
     }
 }

@@ -51,6 +51,7 @@ public sealed record CutPlan(
         var parts = Parts(design, layers, spec);
         var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
+        findings.AddRange(layers.Select(l => l.Stock).DistinctBy(s => s.Name).Select(s => LaserCheck.Of(s, spec)).OfType<Finding>());
         findings.AddRange(layers.Select(l => DrillByHand(l, spec)).OfType<Finding>());
         findings.AddRange(parts.Where(p => p.Lost is not null).Select(p => NarrowerThanKerf(p, spec)));
         foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))

@@ -1,5 +1,6 @@
 using BuckGen.Bucks;
 using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Venting;
 
@@ -7,33 +8,26 @@ namespace BuckGen.Venting;
 /// <param name="Layer">The layer on whose top face it lies.</param>
 /// <param name="Air">The air over it: its outer edge and holes are walls, or the edge of the plate.</param>
 /// <param name="Walls">The wood that stands on the floor.</param>
-internal sealed record AirFloor(LayerBlank Layer, Island Air, Region Walls)
+/// <param name="Deepest">The one place where air stays last, when the rest of the floor is a slope; null for a level floor.</param>
+internal sealed record AirFloor(LayerBlank Layer, Island Air, Region Walls, Vec2? Deepest = null)
 {
-    /// <summary>The floors of a stack: on the base plate round and inside everything that stands on it, and the bottoms of pits.</summary>
-    public static IEnumerable<AirFloor> Of(IReadOnlyList<LayerBlank> layers, StackedSolid solid)
-    {
-        for (var n = 0; n + 1 < layers.Count; n++)
-        {
-            if (layers[n + 1].Role != LayerRole.Wall) continue;
-            var walls = solid.At(layers[n + 1].Bottom);
-            IEnumerable<Island> air = layers[n].Role == LayerRole.Base ? OverThePlate(layers[n].Wood, walls, solid.Block) : Pits(layers[n].Wood, walls);
-            foreach (var island in air) yield return new(layers[n], island, walls);
-        }
-    }
+    private readonly SegmentIndex edges = new(Walls.Segments);
 
-    /// <summary>Round and inside what stands on the plate; round a block with a cavity nothing is formed.</summary>
-    private static IEnumerable<Island> OverThePlate(Region plate, Region walls, Loop? block) =>
-        Region.FromLoops(plate.Loops.Concat(walls.Loops)).Islands.Where(i => block is null || block.Contains(InsidePoint.Of(i)));
+    /// <summary>Distance to the nearest wall, mm; infinite when none lies within the reach.</summary>
+    public double ToWall(Vec2 p, double reach) => edges.DistanceWithin(p, reach);
 
-    /// <summary>Holes in the layer above that the layer below does not have.</summary>
-    private static IEnumerable<Island> Pits(Region below, Region walls)
+    /// <summary>True when no wall stands between two places: a vent at one then draws air from the other.</summary>
+    public bool Sees(Vec2 a, Vec2 b)
     {
-        var holesBelow = below.Islands.SelectMany(i => i.Holes).ToArray();
-        foreach (var hole in walls.Islands.SelectMany(i => i.Holes))
+        Span<double> space = stackalloc double[2];
+        foreach (var wall in edges.Meeting(Bounds.Of(a, b)))
         {
-            if (holesBelow.Any(h => hole.Contains(InsidePoint.Of(h)))) continue;
-            var standing = walls.Islands.Where(i => hole.Contains(InsidePoint.Of(i))).Select(i => i.Outer);
-            yield return Region.FromLoops(standing.Prepend(hole)).Islands[0];
+            var meetings = new ParameterList(space);
+            Intersections.WithLine(new(wall), a, b - a, ref meetings);
+            foreach (var t in meetings.Sorted)
+                if ((wall.PointAt(t) - a).Dot(wall.PointAt(t) - b) < 0) return false;
         }
+
+        return true;
     }
 }

@@ -8,14 +8,28 @@ using BuckGen.Physics.Air;
 namespace BuckGen.Venting;
 
 /// <summary>Sizes the vents, places them by the shape, and adds more while the air would leave too slowly.</summary>
+/// <remarks>
+/// Turning the outline turns the vents of the pattern along walls, and neither drawing direction nor start point matters, as long as
+/// the choice is the shape's own. Where a shape is alike in several ways, the ties are broken so: a row without corners starts as
+/// <see cref="RowStart"/> says; of corners too near to each other the sharper gets the vent, then the one farther from the middle of
+/// the outline, then the first counter-clockwise from the drawing's x direction. What is upright by nature does not turn: the plate,
+/// from whose size the width and, when the flow rules, the number of vents follow; the block round a cavity; keep-out areas; the grid.
+/// </remarks>
 internal static class VentDesigner
 {
     /// <summary>How often the spacing is made smaller for the flow.</summary>
     private const int Rounds = 8;
 
     /// <summary>Designs the vents of a stack that has a base plate.</summary>
+    /// <param name="layers">The layers without a plenum, lowest first.</param>
+    /// <param name="dowels">All dowel holes.</param>
+    /// <param name="solid">The smooth solid.</param>
+    /// <param name="closings">Where a part of the air comes to its end on the way down.</param>
+    /// <param name="buck">What is wanted.</param>
+    /// <param name="offsetter">Makes the offsets.</param>
     public static VentDesign Design(
-        IReadOnlyList<LayerBlank> layers, IEnumerable<DowelHole> dowels, StackedSolid solid, BuckSpec buck, IOffsetter offsetter)
+        IReadOnlyList<LayerBlank> layers, IEnumerable<DowelHole> dowels, StackedSolid solid, IEnumerable<Vec2> closings, BuckSpec buck,
+        IOffsetter offsetter)
     {
         var spec = buck.Vents!;
         var sizing = VentSizing.Of(layers, solid, buck, spec);
@@ -25,14 +39,16 @@ internal static class VentDesigner
         var length = VentAir.HoleLength(surface, spec);
         var needed = DrawDown.HolesNeeded(volume, diameter, length, spec.Air);
 
-        var floors = AirFloor.Of(layers, solid).ToArray();
-        var holes = dowels.Distinct().ToArray();
+        var room = new BoreRoom(layers, dowels, spec, diameter);
+        var middle = Middle.Of(solid.Shape.At(solid.Shape.ReferenceHeight).Loops);
+        var floors = AirFloors.Of(layers, solid, closings)
+            .Select(f => new FloorVents(f, spec.WallDistance + diameter / 2, spec, room.Apart, middle, offsetter)).ToArray();
         var (spacing, byShape) = (spec.Spacing, Placed(spec.Spacing));
         var placed = byShape;
-        for (var round = 0; round < Rounds && needed > placed.Vents.Count && spec.Pattern == VentPattern.Walls; round++)
+        for (var round = 0; round < Rounds && needed > placed.Vents.Count && spacing > room.Apart && spec.Pattern == VentPattern.Walls; round++)
         {
             // Bores that run into each other are no further vents.
-            spacing = Math.Max(spec.BoreDiameter + spec.Land, spacing * placed.Vents.Count / needed.Value);
+            spacing = Math.Max(room.Apart, spacing * placed.Vents.Count / needed.Value);
             placed = Placed(spacing);
         }
 
@@ -44,23 +60,6 @@ internal static class VentDesigner
         ];
         return new(spec, sizing, diameter, spacing, [.. placed.Vents], air, findings);
 
-        (List<Vent> Vents, List<Finding> Findings) Placed(double between)
-        {
-            var (vents, findings, taken) = (new List<Vent>(), new List<Finding>(), new List<Vec2>());
-            foreach (var floor in floors)
-            {
-                var placement = new VentPlacement(floor.Layer, layers, holes, taken, spec, diameter);
-                var walls = new SegmentIndex(floor.Walls.Segments);
-                var wishes = VentWishes.Of(floor, spec.WallDistance + diameter / 2, spec, between, offsetter)
-                    .Concat(spec.Points.Where(floor.Air.Contains).Select(p => new VentWish(p, VentReason.Given)));
-                foreach (var wish in wishes.OrderBy(w => w.Reason).Where(w => !placement.IsDouble(w)))
-                {
-                    if (placement.Grant(wish, walls) is { } place) vents.Add(new(place, diameter, floor.Layer.Number, wish.Reason));
-                    else findings.Add(VentFindings.NoRoom(wish, floor.Layer));
-                }
-            }
-
-            return (vents, findings);
-        }
+        VentPlacing Placed(double between) => VentPlacing.Of(floors, room, spec, diameter, between, middle);
     }
 }

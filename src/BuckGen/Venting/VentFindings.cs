@@ -1,5 +1,6 @@
 using BuckGen.Bucks;
 using BuckGen.Findings;
+using BuckGen.Geometry;
 using BuckGen.Physics.Air;
 
 namespace BuckGen.Venting;
@@ -45,9 +46,38 @@ internal static class VentFindings
     /// <summary>A wish that could not be granted.</summary>
     public static Finding NoRoom(VentWish wish, LayerBlank layer) =>
         new("vent-no-room", Severity.Warning,
-            $"There is no room for a vent where air gathers ({wish.Reason.ToString().ToLowerInvariant()}).",
+            FormattableString.Invariant($"There is no room for a vent {Where(wish.Reason)} at {wish.Centre} on layer {layer.Number}."),
             "Use a narrower bore or less land, move a dowel, or widen the place.")
         {
             Place = wish.Centre, Height = layer.Top, Source = "common practice, no source",
         };
+
+    /// <summary>A stretch of wall along which something keeps the vents apart.</summary>
+    public static Finding FarApart(Vec2 place, double stretch, double spacing, LayerBlank layer) =>
+        new("vent-spacing", Severity.Warning,
+            FormattableString.Invariant(
+                $"Along the wall at {place} on layer {layer.Number}, {stretch:0.#} mm are without a vent, more than the spacing of {spacing:0.#} mm: an edge, a dowel, a wall or another bore is in the way."),
+            "Use a narrower bore or less land, move a dowel, or widen the place.")
+        {
+            Place = place, Height = layer.Top, Value = stretch, Limit = spacing, Source = "common practice, no source",
+        };
+
+    /// <summary>A given point over which no sheet comes down on a floor.</summary>
+    public static Finding NotOnAFloor(Vec2 point) =>
+        new("vent-not-on-floor", Severity.Warning,
+            FormattableString.Invariant($"The vent asked for at {point} lies on no floor: under a wall or outside; it is left out."),
+            "Move the point into a pocket or onto the base beside the wall.")
+        {
+            Place = point,
+        };
+
+    private static string Where(VentReason reason) => reason switch
+    {
+        VentReason.Given => "that was asked for",
+        VentReason.Gap => "in the gap",
+        VentReason.Counter => "in the counter or pit",
+        VentReason.Corner => "in the corner",
+        VentReason.Wall => "along the wall",
+        _ => "of the grid",
+    };
 }

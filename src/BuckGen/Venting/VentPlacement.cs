@@ -1,74 +1,54 @@
 using BuckGen.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Venting;
 
-/// <summary>Grants wishes for vents one after another: what is in the way of a vent or its bore makes it give way or go.</summary>
-internal sealed class VentPlacement
+/// <summary>Grants wishes for vents on a floor one after another: what is in the way of a vent or its bore makes it give way or go.</summary>
+/// <param name="floor">The floor.</param>
+/// <param name="room">Where there is wood for a bore.</param>
+/// <param name="spec">Spacing and distance from the wall.</param>
+/// <param name="diameter">Diameter of the hole at the surface, mm.</param>
+/// <param name="taken">The vents of all floors placed so far; new ones are added.</param>
+internal sealed class VentPlacement(AirFloor floor, BoreRoom room, VentSpec spec, double diameter, List<Vent> taken)
 {
     /// <summary>How far a vent is moved at a time when it gives way, mm.</summary>
     private const double Step = 1;
 
-    private readonly VentSpec spec;
-    private readonly double diameter;
-    private readonly IReadOnlyList<LayerBlank> below;
-    private readonly List<SegmentIndex> edges;
-    private readonly DowelHole[] dowels;
-    private readonly List<Vec2> taken;
+    /// <summary>The hole never reaches under the wall, however narrow the place: half the wanted distance is kept, mm.</summary>
+    private readonly double leastToWall = (diameter + spec.WallDistance) / 2;
 
-    /// <param name="surface">The layer on whose top face the vents open.</param>
-    /// <param name="layers">All layers.</param>
-    /// <param name="dowels">All dowel holes.</param>
-    /// <param name="taken">Centres of vents placed before; new ones are added.</param>
-    /// <param name="spec">Bore, land, keep-out.</param>
-    /// <param name="diameter">Diameter of the hole at the surface, mm.</param>
-    public VentPlacement(
-        LayerBlank surface, IReadOnlyList<LayerBlank> layers, IEnumerable<DowelHole> dowels, List<Vec2> taken, VentSpec spec, double diameter)
-    {
-        (this.spec, this.diameter, this.taken) = (spec, diameter, taken);
-        below = [.. layers.Where(l => l.Number <= surface.Number && l.Role != LayerRole.Plenum)];
-        edges = [.. below.Select(l => new SegmentIndex(l.Wood.Segments))];
-        this.dowels = [.. dowels];
-    }
+    /// <summary>The vents on this floor's layer.</summary>
+    public IEnumerable<Vent> Here => taken.Where(t => t.Layer == floor.Layer.Number);
 
-    /// <summary>The place granted, or null when there is none.</summary>
-    /// <param name="wish">The wished place.</param>
-    /// <param name="walls">The walls on the floor; a vent keeps clear of them.</param>
-    public Vec2? Grant(VentWish wish, SegmentIndex walls)
+    /// <summary>Places a vent where it is wished or as near to it as may be; false when there is no place.</summary>
+    public bool Grant(VentWish wish)
     {
         foreach (var place in Places(wish))
         {
-            if (!IsFree(place) || walls.DistanceWithin(place, diameter / 2 + spec.WallDistance / 2) <= diameter / 2 + spec.WallDistance / 2) continue;
-            taken.Add(place);
-            return place;
+            if (!room.IsFree(place, floor.Layer) || taken.Exists(t => t.Centre.DistanceTo(place) < room.Apart)) continue;
+            if (floor.ToWall(place, leastToWall) < leastToWall) continue;
+            taken.Add(new(place, diameter, floor.Layer.Number, wish.Reason));
+            return true;
         }
 
-        return null;
+        return false;
     }
 
-    /// <summary>True when another vent already does the work of this one: their bores would run into each other.</summary>
-    public bool IsDouble(VentWish wish) => taken.Exists(t => t.DistanceTo(wish.Centre) < spec.BoreDiameter + spec.Land);
+    /// <summary>
+    /// True when another vent already does the work of this one: it draws from the same air, and their bores would run into each
+    /// other. One behind a wall does not.
+    /// </summary>
+    public bool IsDone(VentWish wish) =>
+        Here.Any(t => t.Centre.DistanceTo(wish.Centre) < room.Apart && floor.Sees(t.Centre, wish.Centre));
 
     private IEnumerable<Vec2> Places(VentWish wish)
     {
         yield return wish.Centre;
-        if (wish.Row is not { } row) yield break;
+        if (wish.Way is not { } way) yield break;
         for (var away = Step; away <= spec.Spacing / 2; away += Step)
         {
-            yield return row.PointAt(wish.Along + away);
-            yield return row.PointAt(wish.Along - away);
+            yield return way(wish.Along + away);
+            yield return way(wish.Along - away);
         }
-    }
-
-    private bool IsFree(Vec2 p)
-    {
-        var bore = spec.BoreDiameter / 2;
-        if (spec.KeepOut.Any(k => k.Contains(p))) return false;
-        if (dowels.Any(d => d.Centre.DistanceTo(p) < d.Diameter / 2 + bore + spec.Land)) return false;
-        if (taken.Exists(t => t.DistanceTo(p) < spec.BoreDiameter + spec.Land)) return false;
-        for (var i = 0; i < below.Count; i++)
-            if (!below[i].Wood.Contains(p) || edges[i].DistanceWithin(p, bore + spec.Land) < bore + spec.Land) return false;
-        return true;
     }
 }

@@ -1,4 +1,5 @@
 using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Venting;
 
@@ -8,66 +9,62 @@ internal sealed class VentRow
     /// <summary>A turn of the line sharper than this, radians, is a corner; air gathers there.</summary>
     private const double CornerTurn = 30 * Math.PI / 180;
 
-    private readonly Loop line;
-    private readonly double[] starts;
+    private readonly LoopMeasure line;
+    private readonly double apart;
+    private readonly Vec2 middle;
 
-    public VentRow(Loop line)
+    /// <param name="line">The line; the air lies to its left.</param>
+    /// <param name="apart">Least distance of two vents, mm.</param>
+    /// <param name="middle">The middle of the whole outline.</param>
+    public VentRow(Loop line, double apart, Vec2 middle)
     {
-        this.line = line;
-        starts = new double[line.Segments.Length];
-        for (var i = 1; i < starts.Length; i++) starts[i] = starts[i - 1] + line.Segments[i - 1].Length;
-    }
-
-    /// <summary>The point a way along the line, mm, counted round and round.</summary>
-    public Vec2 PointAt(double along)
-    {
-        var wrapped = along % line.Length;
-        if (wrapped < 0) wrapped += line.Length;
-        var i = Array.BinarySearch(starts, wrapped);
-        if (i < 0) i = ~i - 1;
-        return line.Segments[i].PointAt(Math.Min(1, (wrapped - starts[i]) / line.Segments[i].Length));
+        // Where an arc was begun to be drawn must not look like two flatter arcs.
+        this.line = new(Loop.FromSegments(SegmentMerging.Merge([.. line.Segments])));
+        (this.apart, this.middle) = (apart, middle);
     }
 
     /// <summary>Corners first, then evenly between them, nowhere farther apart than the spacing.</summary>
     public IEnumerable<VentWish> Wishes(double spacing)
     {
-        var corners = Corners(spacing).ToList();
-        foreach (var along in corners) yield return new(PointAt(along), VentReason.Corner, this, along);
-        if (corners.Count == 0) corners.Add(Farthest());
-        for (var c = 0; c < corners.Count; c++)
+        var corners = Corners(spacing).Order().ToList();
+        foreach (var (along, turn) in corners) yield return new(line.PointAt(along), VentReason.Corner, line.PointAt, along, turn);
+        var starts = corners.Select(c => c.Along).ToList();
+        if (starts.Count == 0) starts.Add(RowStart.Of(line, middle));
+        for (var c = 0; c < starts.Count; c++)
         {
-            var end = c + 1 < corners.Count ? corners[c + 1] : corners[0] + line.Length;
-            var count = (int)Math.Ceiling((end - corners[c]) / spacing - 1e-9);
-            for (var k = 1; k < count; k++)
+            var end = c + 1 < starts.Count ? starts[c + 1] : starts[0] + line.Loop.Length;
+            var count = (int)Math.Ceiling((end - starts[c]) / spacing - 1e-9);
+            for (var k = corners.Count == 0 ? 0 : 1; k < count; k++)
             {
-                var along = corners[c] + (end - corners[c]) * k / count;
-                yield return new(PointAt(along), VentReason.Wall, this, along);
+                var along = starts[c] + (end - starts[c]) * k / count;
+                yield return new(line.PointAt(along), VentReason.Wall, line.PointAt, along);
             }
         }
+    }
 
-        if (!Corners(spacing).Any()) yield return new(PointAt(corners[0]), VentReason.Wall, this, corners[0]);
+    /// <summary>The inside corners; of those too near to each other for a vent each, the sharpest, then the one farthest out.</summary>
+    private List<(double Along, double Turn)> Corners(double spacing)
+    {
+        var kept = new List<(double Along, double Turn)>();
+        foreach (var corner in Turns(spacing).OrderByDescending(c => Math.Round(c.Turn, 3))
+                     .ThenByDescending(c => Math.Round(line.PointAt(c.Along).DistanceTo(middle), 2))
+                     .ThenBy(c => RowStart.Direction(line.PointAt(c.Along), middle)))
+            if (kept.TrueForAll(k => line.PointAt(k.Along).DistanceTo(line.PointAt(corner.Along)) >= apart)) kept.Add(corner);
+        return kept;
     }
 
     /// <summary>
     /// Ways along the line to its inside corners: left turns, since the air lies to the left; an arc that turns as much within
     /// half a spacing counts as one corner at its middle.
     /// </summary>
-    private IEnumerable<double> Corners(double spacing)
+    private IEnumerable<(double Along, double Turn)> Turns(double spacing)
     {
-        for (var i = 0; i < line.Segments.Length; i++)
+        var pieces = line.Loop.Segments;
+        for (var i = 0; i < pieces.Length; i++)
         {
-            var (before, segment) = (line.Segments[(i + line.Segments.Length - 1) % line.Segments.Length], line.Segments[i]);
-            if (before.DirectionAt(1).AngleTo(segment.DirectionAt(0)) >= CornerTurn) yield return starts[i];
-            if (segment.Sweep >= CornerTurn && segment.Length <= spacing / 2) yield return starts[i] + segment.Length / 2;
+            var (before, segment) = (pieces[(i + pieces.Length - 1) % pieces.Length], pieces[i]);
+            if (before.DirectionAt(1).AngleTo(segment.DirectionAt(0)) is var turn && turn >= CornerTurn) yield return (line.StartOf(i), turn);
+            if (segment.Sweep >= CornerTurn && segment.Length <= spacing / 2) yield return (line.StartOf(i) + segment.Length / 2, segment.Sweep);
         }
-    }
-
-    /// <summary>Where a row without corners begins: at the piece whose middle lies farthest from the line's own middle.</summary>
-    /// <remarks>The choice turns with the outline; of equals the first drawn is taken.</remarks>
-    private double Farthest()
-    {
-        var middle = line.Segments.Aggregate(new Vec2(0, 0), (sum, s) => sum + s.PointAt(0.5) * (s.Length / line.Length));
-        var best = Enumerable.Range(0, line.Segments.Length).MaxBy(i => Math.Round((line.Segments[i].PointAt(0.5) - middle).LengthSquared, 6));
-        return starts[best] + line.Segments[best].Length / 2;
     }
 }

@@ -16,7 +16,7 @@ public class SpecTests
         ("depth is -5 mm", PlainBuck.Spec with { Depth = -5 }),
         ("depth is NaN", PlainBuck.Spec with { Depth = double.NaN }),
         ("depth is 1001 mm", PlainBuck.Spec with { Depth = 1001 }),
-        ("draft is -1 degrees; it must be from 0 to 45 degrees", PlainBuck.Spec with { Draft = -1 }),
+        ("draft is -46 degrees; it must be from -45 to 45 degrees", PlainBuck.Spec with { Draft = -46 }),
         ("draft is 89 degrees", PlainBuck.Spec with { Draft = 89 }),
         ("draft is NaN", PlainBuck.Spec with { Draft = double.NaN }),
         ("shrinkage is 11 %", PlainBuck.Spec with { Shrinkage = 11 }),

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using BuckGen.Bucks;
+using BuckGen.Catalogs;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Jobs;
@@ -52,14 +53,17 @@ public partial class JobFileTests
     [Fact]
     public void Every_setting_of_the_template_is_understood_when_switched_on()
     {
-        var job = JobFile.Read(Everything, "job.toml");
+        var job = JobFile.Read(Everything, "job.toml", Catalog.BuiltIn);
 
         // The values shown beside the comment signs are the defaults too, where there is one.
         var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
         Assert.Equal(0.5, job.Buck.Shrinkage);
         Assert.Equal(new BasePlate(job.Buck.Stock[0]) { Under = job.Buck.Stock[0] }, job.Buck.Base);
         Assert.Equal(defaults with { Shrinkage = 0.5, Base = job.Buck.Base, Vents = job.Buck.Vents, Plenum = job.Buck.Plenum,
-            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange, Panel = job.Buck.Panel }, job.Buck);
+            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange, Panel = job.Buck.Panel,
+            Checks = job.Buck.Checks }, job.Buck);
+        Assert.Equal([new Silence("corner-sharp", "the customer wants it so")], job.Buck.Checks.Silenced);
+        Assert.Equal(new CheckSpec(), job.Buck.Checks with { Silenced = [] });
         Assert.Equal(new SheetSpec { Plastic = "petg", LeastWall = 0.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
         Assert.Equal([new SheetSize(1220, 610)], job.Buck.Sheet.Sizes);
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40 }, job.Buck.Former);
@@ -81,15 +85,45 @@ public partial class JobFileTests
     public void The_template_shows_every_key_that_is_understood()
     {
         // A wrong key makes the reader list the ones it knows, table by table.
-        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "jig", "flange", "panel", "dowels", "cutting", "output"])
+        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "jig", "flange", "panel", "checks", "dowels", "cutting", "output"])
         {
             var text = Regex.Replace(Everything, $@"^\[{table}\]", $"[{table}]\nzzz = 1", RegexOptions.Multiline);
-            var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message;
+            var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml", Catalog.BuiltIn)).Message;
 
             var known = message[(message.IndexOf("known here: ", StringComparison.Ordinal) + 12)..].TrimEnd('.').Split(", ");
             Assert.NotEmpty(known);
             Assert.All(known, key => Assert.Matches(new Regex($@"^{Regex.Escape(key)} = ", RegexOptions.Multiline), Everything));
         }
+    }
+
+    [Fact]
+    public void The_template_shows_every_key_above_the_tables()
+    {
+        var message = Assert.Throws<JobFileException>(() => JobFile.Read("zzz = 1\n" + Everything, "job.toml", Catalog.BuiltIn)).Message;
+
+        Assert.EndsWith("known here: catalog, title.", message);
+        Assert.Equal("my-catalog.toml", JobFile.CatalogName(Everything, "job.toml"));
+    }
+
+    [Fact]
+    public void A_job_takes_its_sheets_from_the_catalog_it_is_given()
+    {
+        var catalog = CatalogFile.Read("[[stock]]\nid = \"oak\"\nname = \"Oak\"\nthickness = 9.8\nsource = \"measured\"", "my.toml");
+        var text = Least.Replace("thickness = \"12mm\"", "catalog = \"oak\"", StringComparison.Ordinal);
+
+        Assert.Null(JobFile.CatalogName(text, "job.toml"));
+        Assert.Equal(("Oak", 9.8), JobFile.Read(text, "job.toml", catalog).Buck.Stock.Select(s => (s.Name, s.Thickness)).Single());
+        Assert.Equal(catalog, JobFile.Read(text, "job.toml", catalog).Catalog);
+        Assert.Contains("\"oak\" is not in the catalog", Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message);
+    }
+
+    [Fact]
+    public void A_job_whose_catalog_was_not_read_along_is_refused()
+    {
+        var message = Assert.Throws<JobFileException>(() => JobFile.Read("catalog = \"my.toml\"\n" + Least, "job.toml")).Message;
+
+        Assert.StartsWith("job.toml, line 1: the job names the catalog \"my.toml\"", message);
+        Assert.StartsWith("job.toml, line 1: ", Assert.Throws<JobFileException>(() => JobFile.CatalogName("catalog = 3", "job.toml")).Message);
     }
 
     [Fact]
@@ -145,7 +179,7 @@ public partial class JobFileTests
 
     [Theory]
     [InlineData("[buck]\ndepht = 3", "line 2", "\"depht\" is not known; known here:")]
-    [InlineData("color = \"red\"", "line 1", "\"color\" is not known; known here: title")]
+    [InlineData("color = \"red\"", "line 1", "\"color\" is not known; known here: catalog, title")]
     [InlineData("[bucket]\na = 1", "line 1", "the table [bucket] is not known; known are [outline]")]
     [InlineData("[[cutting]]\na = 1", "line 1", "the table [cutting] is not known")]
     [InlineData("[buck]\nkind = \"neuter\"", "line 2", "\"kind\" is \"neuter\"; it must be male or female")]

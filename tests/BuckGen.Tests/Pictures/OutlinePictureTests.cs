@@ -12,6 +12,8 @@ namespace BuckGen.Tests.Pictures;
 public class OutlinePictureTests
 {
     private const double Near = 1e-9;
+    private const string Mending = "#b4420a";
+    private const string Measuring = "#1f5fbf";
 
     private static readonly Outline Mended = Reading.Dxf(
         Line(0, 0, 80, 0), Line(80, 0.05, 80, 50), Line(80, 50, 0, 50), Line(0, 50, 0, 0), Line(0, 50, 80, 50));
@@ -22,13 +24,26 @@ public class OutlinePictureTests
         var picture = OutlinePicture.Of(Mended);
 
         Assert.Equal(["duplicate-removed", "gap-joined"], Mended.Repairs.Select(r => r.Kind));
-        var rings = RingsOf(picture);
+        var rings = RingsOf(picture, Mending);
         Assert.Equal(2, rings.Length);
         // 80 mm fit the page at 2:1: two places 40 and 50 mm apart lie twice as far apart on paper.
         Assert.Equal(2 * (Mended.Repairs[0].Places[0] - Mended.Repairs[1].Places[0]).Length, (rings[0] - rings[1]).Length, 1e-6);
-        Assert.Equal(["1", "2"], Texts(picture).Where(t => t.Length == 1));
+        Assert.Equal(["1", "2"], Texts(picture).Where(t => t is [>= '0' and <= '9']));
         Assert.Contains(Texts(picture), t => t.StartsWith("1: 1 line or arc drawn again", StringComparison.Ordinal));
         Assert.Contains(Texts(picture), t => t.StartsWith("2: 1 gap between ends was closed, the largest 0.05 mm", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Every_measure_has_a_lettered_ring_and_widths_a_line()
+    {
+        var picture = OutlinePicture.Of(Mended);
+
+        // A rectangle of 80 x 50 mm: its neck is its height, its corners are square; it has no gap and no radius.
+        Assert.Equal(["N", "C"], Texts(picture).Where(t => t is "N" or "G" or "I" or "O" or "C"));
+        Assert.Equal(2, RingsOf(picture, Measuring).Length);
+        var line = Assert.Single(picture.Items.OfType<PictureShape>(), s => s.Ink.Stroke == Measuring && !s.Paths[0].Closed);
+        Assert.Equal(100, line.Paths[0].Segments[0].Length, 0.2);
+        Assert.Contains(Texts(picture), t => t.StartsWith("N: narrowest neck ", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -68,7 +83,7 @@ public class OutlinePictureTests
 
         var picture = OutlinePicture.Of(outline);
 
-        Assert.Equal(crowd.Count, RingsOf(picture).Length);
+        Assert.Equal(crowd.Count, RingsOf(picture, Mending).Length);
         var numbers = picture.Items.OfType<PictureText>().Where(t => t.Text.All(char.IsAsciiDigit)).ToList();
         Assert.InRange(numbers.Count, 10, crowd.Count - 1);
         Assert.All(numbers, n => Assert.All(numbers.Where(m => m != n), m => Assert.True(Math.Abs(m.Place.X - n.Place.X) > 1.7 || Math.Abs(m.Place.Y - n.Place.Y) > 2.3)));
@@ -106,9 +121,9 @@ public class OutlinePictureTests
 
     private static PictureShape ShapeOf(Picture picture) => picture.Items.OfType<PictureShape>().First(s => s.Ink.Fill is not null);
 
-    /// <summary>Centres of the rings: coloured circles that are not filled.</summary>
-    private static Vec2[] RingsOf(Picture picture) => [.. picture.Items.OfType<PictureShape>()
-        .Where(s => s.Ink is { Fill: null, Stroke: not "#ffffff" } && s.Paths is [{ Closed: true } ring] && Loop.FromSegments(ring.Segments).AsCircle(Near) is not null)
+    /// <summary>Centres of the rings of a colour.</summary>
+    private static Vec2[] RingsOf(Picture picture, string colour) => [.. picture.Items.OfType<PictureShape>()
+        .Where(s => s.Ink.Fill is null && s.Ink.Stroke == colour && s.Paths is [{ Closed: true } ring] && Loop.FromSegments(ring.Segments).AsCircle(Near) is not null)
         .Select(s => Loop.FromSegments(s.Paths[0].Segments).Bounds.Centre)];
 
     private static string[] Texts(Picture picture) => [.. picture.Items.OfType<PictureText>().Select(t => t.Text)];

@@ -43,7 +43,7 @@ public class CutPlanTests
     {
         var plan = Cuts.Of(Shapes.Rectangle(620, 100), buck: PlainBuck.Spec with { Depth = 12, Draft = 0 });
 
-        var finding = Assert.Single(plan.AllFindings);
+        var finding = Assert.Single(plan.Findings);
         Assert.Equal(("part-larger-than-stock", Severity.Error), (finding.Id, finding.Severity));
         Assert.Contains("Part 1A needs 620.2 x 100.2 mm; a sheet of MDF 12 is 600 x 400 mm with 5 mm of margin", finding.Message);
         Assert.True(plan.HasErrors);

@@ -74,7 +74,7 @@ internal static class RegionChanges
         foreach (var island in large.Islands)
         {
             var inside = small.Islands.Where(s => island.Contains(InsidePoint.Of(s))).ToArray();
-            if (inside.Length == 0) yield return (RegionChangeKind.IslandVanishes, island.Outer.Bounds.Centre);
+            if (inside.Length == 0) yield return (RegionChangeKind.IslandVanishes, InsidePoint.Midmost(island.Outer, island.Contains));
             if (inside.Length < 2) continue;
             foreach (var joint in Closeness.Joints(inside.Select(o => o.Outer)))
                 yield return (grows ? RegionChangeKind.IslandsMerge : RegionChangeKind.NeckPinches, joint);
@@ -85,7 +85,7 @@ internal static class RegionChanges
         {
             var inside = tight.Where(t => hole.Contains(InsidePoint.Of(t))).ToArray();
             // Seen from a growing outline a hole without successor has closed; shrinking never makes a hole.
-            if (inside.Length == 0 && grows) yield return (RegionChangeKind.HoleCloses, hole.Bounds.Centre);
+            if (inside.Length == 0 && grows) yield return (RegionChangeKind.HoleCloses, InsidePoint.Midmost(hole, hole.Contains));
             if (inside.Length < 2) continue;
             foreach (var joint in Closeness.Joints(inside))
                 yield return (grows ? RegionChangeKind.HoleSplits : RegionChangeKind.HolesMerge, joint);
@@ -94,7 +94,7 @@ internal static class RegionChanges
         foreach (var hole in tight)
         {
             if (wide.Any(w => w.Contains(InsidePoint.Of(hole)))) continue;
-            if (grows) yield return (RegionChangeKind.BayCloses, hole.Bounds.Centre);
+            if (grows) yield return (RegionChangeKind.BayCloses, InsidePoint.Midmost(hole, hole.Contains));
             else yield return (RegionChangeKind.HoleOpens, Closeness.Place(hole, large.Islands.Select(i => i.Outer)));
         }
     }

@@ -1,0 +1,28 @@
+using BuckGen.Catalogs;
+using Spectre.Console;
+
+namespace BuckGen.Cli.Printing;
+
+/// <summary>Sources numbered in the order in which tables name them, to be listed below.</summary>
+internal sealed class SourceList
+{
+    private readonly List<string> sources = [];
+
+    /// <summary>The numbers of the sources of some figures: "1 3".</summary>
+    public string Numbers(IEnumerable<CatalogFigure> figures) =>
+        string.Join(' ', figures.SelectMany(f => f.Sources).Select(Number).Distinct().Order());
+
+    public void Print(IAnsiConsole console)
+    {
+        var list = new Table().NoBorder().HideHeaders().AddColumns(new TableColumn("").RightAligned().NoWrap(), new(""));
+        foreach (var source in sources) list.AddRow($"{Number(source)}", Markup.Escape(source));
+        console.WriteLine("Sources");
+        console.Write(list);
+    }
+
+    private int Number(string source)
+    {
+        if (!sources.Contains(source)) sources.Add(source);
+        return sources.IndexOf(source) + 1;
+    }
+}

@@ -1,0 +1,32 @@
+namespace BuckGen.Catalogs;
+
+/// <summary>A sheet material known by name.</summary>
+public sealed record CatalogStock : CatalogEntry
+{
+    /// <summary>Average real thickness, mm, 0.2 to 100.</summary>
+    public double Thickness => NumberOf("thickness") ?? throw new InvalidOperationException($"The stock {Id} has no thickness.");
+
+    /// <summary>Least thickness within the maker's tolerance, mm; null when not known.</summary>
+    public double? Lower => NumberOf("lower");
+
+    /// <summary>Greatest thickness within the maker's tolerance, mm; null when not known.</summary>
+    public double? Upper => NumberOf("upper");
+
+    /// <summary>Density, kg/m³; null when not known.</summary>
+    public FigureRange? Density => RangeOf("density");
+
+    /// <summary>Full width of a CO2 laser's cut to start from, mm, before a test piece is measured; null when not known.</summary>
+    public double? Kerf => NumberOf("kerf");
+
+    /// <summary>Whether a laser may cut it; null when not known.</summary>
+    public Suitability? Laser => SuitabilityOf("laser");
+
+    /// <summary>Whether a router may cut it; null when not known.</summary>
+    public Suitability? Router => SuitabilityOf("router");
+
+    /// <summary>Whether its grain shows through thin sheet; null when not known.</summary>
+    public bool? GrainShows => TextOf("grain") is { } word ? word == "yes" : null;
+
+    /// <summary>What to beware of; null when nothing is told.</summary>
+    public string? Caution => TextOf("caution");
+}

@@ -1,0 +1,90 @@
+using System.Globalization;
+using Tomlyn.Syntax;
+
+namespace BuckGen.Catalogs;
+
+/// <summary>One table of a catalog file. Values are taken out by key; what is left over at the end was not understood.</summary>
+internal sealed class CatalogTable
+{
+    private readonly Dictionary<string, (object? Value, int Line)> values = new(StringComparer.Ordinal);
+    private readonly HashSet<string> asked = new(StringComparer.Ordinal);
+    private readonly string file;
+    private readonly string title;
+    private readonly int line;
+
+    public CatalogTable(string file, string title, int line, IEnumerable<KeyValueSyntax> items)
+    {
+        (this.file, this.title, this.line) = (file, title, line);
+        foreach (var item in items)
+        {
+            var key = KeyOf(item);
+            var at = item.Span.Start.Line + 1;
+            if (!values.TryAdd(key, (ValueOf(item.Value), at)))
+                throw new CatalogException($"{file}, line {at}: \"{key}\" is given twice; remove one.");
+        }
+    }
+
+    /// <summary>What to call the entry in messages, once its id is known.</summary>
+    public string Entry { get; private set; } = "";
+
+    public object? Take(string key)
+    {
+        asked.Add(key);
+        return values.TryGetValue(key, out var found) ? found.Value : null;
+    }
+
+    public string? Text(string key) => Take(key) switch
+    {
+        null => null,
+        string { Length: > 0 } text => text,
+        _ => throw Fault(key, $"\"{key}\" must be text in quotes"),
+    };
+
+    public string RequiredText(string key) => Text(key) ?? throw Fault(key, $"\"{key}\" is missing; add {key} = \"...\"");
+
+    /// <summary>The id, which messages name from now on.</summary>
+    public string Id() => Entry = RequiredText("id");
+
+    /// <summary>All keys with their texts.</summary>
+    public IEnumerable<KeyValuePair<string, string>> AllTexts() => values.Keys.Select(key => KeyValuePair.Create(key, RequiredText(key)));
+
+    /// <summary>Refuses what nobody asked for, with the words that would have been understood.</summary>
+    public void RefuseTheRest(string? known = null)
+    {
+        foreach (var key in values.Keys.Where(k => !asked.Contains(k)))
+            throw Fault(key, $"\"{key}\" is not known; known here: {known ?? string.Join(", ", asked.Order(StringComparer.Ordinal))}");
+    }
+
+    /// <summary>A fault of a key: at its line, or at the table's when it is not given.</summary>
+    public CatalogException Fault(string key, string what)
+    {
+        var at = values.TryGetValue(key, out var found) ? found.Line : line;
+        var place = title.Length == 0 ? "" : Entry.Length == 0 ? $"in {title} " : $"in {title} \"{Entry}\" ";
+        return new($"{file}, line {at}: {place}{what}.");
+    }
+
+    public static string? AsText(object? value) => value as string ?? Convert.ToString(value, CultureInfo.InvariantCulture);
+
+    public static string Shown(object? value) => value switch
+    {
+        string text => $"\"{text}\"",
+        object?[] list => $"[{string.Join(", ", list.Select(Shown))}]",
+        Dictionary<string, object?> => "a table",
+        _ => AsText(value) ?? "nothing",
+    };
+
+    private static string KeyOf(KeyValueSyntax item) => item.Key?.ToString().Trim().Trim('"') ?? "";
+
+    private static object? ValueOf(ValueSyntax? value) => value switch
+    {
+        StringValueSyntax text => text.Value,
+        IntegerValueSyntax whole => whole.Value,
+        FloatValueSyntax number => number.Value,
+        BooleanValueSyntax flag => flag.Value,
+        ArraySyntax list => list.Items.Select(i => ValueOf(i.Value)).ToArray(),
+        // A key given twice keeps its last value here; the parser's own check refuses it before.
+        InlineTableSyntax table => table.Items.Select(i => i.KeyValue).OfType<KeyValueSyntax>()
+            .GroupBy(KeyOf, StringComparer.Ordinal).ToDictionary(g => g.Key, g => ValueOf(g.Last().Value)),
+        _ => value?.ToString(),
+    };
+}

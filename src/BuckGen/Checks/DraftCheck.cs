@@ -1,0 +1,34 @@
+using BuckGen.Findings;
+
+namespace BuckGen.Checks;
+
+/// <summary>Does the part come off?</summary>
+internal sealed class DraftCheck : IDesignCheck
+{
+    public IEnumerable<Finding> Look(DesignView design)
+    {
+        var (draft, checks) = (design.Spec.Draft, design.Spec.Checks);
+        var least = design.IsMale ? checks.LeastDraftMale : checks.LeastDraftFemale;
+        if (draft < 0)
+            yield return new("undercut", Severity.Error,
+                FormattableString.Invariant($"The walls lean {-draft:0.##} degrees the wrong way: the part locks on the buck."),
+                "Turn the shape over, or give the walls a draft above 0.")
+            {
+                Value = draft, Limit = 0,
+            };
+        else if (draft == 0 && design.IsMale)
+            yield return new("draft-locks", Severity.Error,
+                "The walls are upright: the sheet shrinks onto a male buck as it cools and does not come off.",
+                FormattableString.Invariant($"Give the walls {least:0.##} degrees or more, or use a cavity: the part shrinks away from its walls."))
+            {
+                Value = 0, Limit = least, Source = "SPE Thermoforming Quarterly 25(1), 2006: male moulds need draft, cavities may do without",
+            };
+        else if (draft < least)
+            yield return new("draft-low", Severity.Warning,
+                FormattableString.Invariant($"A draft of {draft:0.##} degrees is little for a {(design.IsMale ? "male buck" : "cavity")}; {least:0.##} is the least taken here, published minima run from {(design.IsMale ? "1.5 to 5" : "0 to 2")}."),
+                design.IsMale ? "Give the walls 5 degrees where the shape allows it, and sand them smooth." : "Polish the walls, or give them more draft.")
+            {
+                Value = draft, Limit = least, Source = "design guidelines of formers; SPE Thermoforming Quarterly 25(1), 2006",
+            };
+    }
+}

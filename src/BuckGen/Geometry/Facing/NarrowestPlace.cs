@@ -1,0 +1,35 @@
+namespace BuckGen.Geometry.Facing;
+
+/// <summary>The narrowest place on one side of an edge.</summary>
+/// <param name="A">One end of the way across.</param>
+/// <param name="B">The other end.</param>
+/// <param name="LoopA">Number of the loop on which one end lies.</param>
+/// <param name="LoopB">Number of the loop on which the other lies.</param>
+/// <remarks>
+/// A narrow place is a pair of points at which the edge runs square to the way from one to the other, and the circle whose
+/// diameter joins them holds no other point of the edge: its middle is a place of the medial axis at which the distance to the
+/// edge is neither growing nor shrinking. Nothing else needs saying to leave out the tip of a wedge, be it sharp, cut off or
+/// rounded (its sides are not square to any way across it), and neighbours on one smooth curve: the way round the edge is
+/// never shorter than half the circle, 1.57 times the width.
+/// <para>
+/// The width is the true distance of two points of the edge, exact but for rounding. Whether a pair counts is decided with some
+/// slack, so that a drawing's rounding does not hide a place: see <see cref="Bends"/>; the circle may be entered by a thousandth
+/// of its radius, by twice the error with which curves were fitted, and by as much as lines that stand for a curve cut off from
+/// it. On a curve of many short lines the slack lets a neighbouring pair be found, narrower by a few millionths of the radius of
+/// curvature.
+/// </para>
+/// <para>
+/// The search goes from the nearest pairs of stretches to the farther ones. A pair of stretches is dropped when its edges cannot
+/// run square to any way between the two, when another edge lies in every circle between them, or when they lie farther apart
+/// than a place that is found already; what is left grows about in proportion to the number of pieces. Of several places of
+/// equal width the middle of a stretch is taken before its ends, then the lowest, then the leftmost.
+/// </para>
+/// </remarks>
+internal sealed record NarrowestPlace(Vec2 A, Vec2 B, int LoopA, int LoopB)
+{
+    /// <summary>Finds it; null when there is none.</summary>
+    /// <param name="tree">The edge.</param>
+    /// <param name="wood">True to look into the region, false to look outside.</param>
+    /// <param name="error">Largest distance between a drawn curve and the edge that stands for it, mm.</param>
+    public static NarrowestPlace? Find(EdgeTree tree, bool wood, double error) => new NarrowestSearch(tree, wood, error).Find();
+}

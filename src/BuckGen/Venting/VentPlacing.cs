@@ -1,0 +1,83 @@
+using BuckGen.Bucks;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+
+namespace BuckGen.Venting;
+
+/// <summary>Places the vents of all floors for one spacing.</summary>
+/// <remarks>
+/// The given points come first, then one vent for each floor, the smallest floor first, since another vent behind a thin wall may
+/// take its only place; then all other wishes, the most wanted first; last those that keep the spacing where vents gave way.
+/// </remarks>
+internal sealed class VentPlacing
+{
+    private readonly List<Vent> vents = [];
+    private readonly List<Finding> findings = [];
+
+    private VentPlacing()
+    {
+    }
+
+    public IReadOnlyList<Vent> Vents => vents;
+
+    public IReadOnlyList<Finding> Findings => findings;
+
+    /// <summary>Places the vents.</summary>
+    /// <param name="floors">The floors, the smallest first.</param>
+    /// <param name="room">Where there is wood for a bore.</param>
+    /// <param name="spec">What is asked for.</param>
+    /// <param name="diameter">Diameter of the holes at the surface, mm.</param>
+    /// <param name="spacing">Farthest two vents lie apart along a wall, mm.</param>
+    /// <param name="middle">The middle of the whole outline.</param>
+    public static VentPlacing Of(
+        IReadOnlyList<FloorVents> floors, BoreRoom room, VentSpec spec, double diameter, double spacing, Vec2 middle)
+    {
+        var placing = new VentPlacing();
+        var turns = floors.Select(f => new Turn(
+            f, new(f.Floor, room, spec, diameter, placing.vents), InOrder(f.Wishes(spacing), middle))).ToArray();
+        foreach (var turn in turns)
+            while (turn.Waiting.TryPeek(out var wish) && wish.Reason == VentReason.Given) placing.Take(turn);
+        foreach (var turn in turns)
+            while (!turn.HasVent && turn.Waiting.Count > 0) placing.Take(turn);
+        for (var reason = VentReason.Given; reason <= VentReason.Grid; reason++)
+            foreach (var turn in turns)
+                while (turn.Waiting.TryPeek(out var wish) && wish.Reason == reason) placing.Take(turn);
+        foreach (var turn in turns) placing.findings.AddRange(turn.Vents.Fill(turn.Placement, spacing));
+        placing.TellOfFloorsWithout(turns);
+        placing.TellOfPointsElsewhere(floors, spec);
+        return placing;
+    }
+
+    /// <summary>A floor, its placement and the wishes not yet looked at.</summary>
+    private sealed record Turn(FloorVents Vents, VentPlacement Placement, Queue<VentWish> Waiting)
+    {
+        public bool HasVent { get; set; }
+    }
+
+    /// <summary>The most wanted first; of equals the sharper corner, then the one farther out, then counter-clockwise from x.</summary>
+    private static Queue<VentWish> InOrder(IEnumerable<VentWish> wishes, Vec2 middle) => new(wishes
+        .OrderBy(w => w.Reason).ThenByDescending(w => Math.Round(w.Turn, 3))
+        .ThenByDescending(w => Math.Round(w.Centre.DistanceTo(middle), 2))
+        .ThenBy(w => Math.Round(new Vec2(1, 0).AngleTo(w.Centre - middle), 3)));
+
+    private void Take(Turn turn)
+    {
+        var wish = turn.Waiting.Dequeue();
+        // A given point is never left out for another: it is granted or told of.
+        if (wish.Reason != VentReason.Given && turn.Placement.IsDone(wish)) turn.HasVent = true;
+        else if (turn.Placement.Grant(wish)) turn.HasVent = true;
+        // Along a wall it counts whether the stretch stays too long, and that is told when all are placed.
+        else if (wish.Reason != VentReason.Wall) findings.Add(VentFindings.NoRoom(wish, turn.Vents.Floor.Layer));
+    }
+
+    private void TellOfFloorsWithout(Turn[] turns)
+    {
+        foreach (var floor in turns.Where(t => !t.HasVent).Select(t => t.Vents.Floor))
+            if (!vents.Exists(v => v.Layer == floor.Layer.Number && floor.Air.Contains(v.Centre))
+                && !findings.Exists(f => f.Height == floor.Layer.Top && f.Place is { } p && floor.Air.Contains(p)))
+                findings.Add(VentFindings.NoRoom(new(InsidePoint.Of(floor.Air), VentReason.Counter), floor.Layer));
+    }
+
+    private void TellOfPointsElsewhere(IReadOnlyList<FloorVents> floors, VentSpec spec) =>
+        findings.AddRange(spec.Points.Where(p => !floors.Any(f => f.Floor.Deepest is null && f.Floor.Air.Contains(p))).Select(VentFindings.NotOnAFloor));
+}
