@@ -12,7 +12,7 @@ from shapely.geometry import LinearRing, LineString, Polygon
 from layer_file import points
 
 THROUGH = ("CUT_OUTER", "CUT_INNER", "DOWEL", "VENT")
-NARROWEST = {"cut": 0.05, "layers": 0.002}  # mm across, on average; a nominal layer may show a counter that has all but closed
+NARROWEST = {"cut": 0.05, "layers": 0.002, "jig": 0.002, "panel": 0.002}  # mm across, on average; a nominal layer may show a counter that has all but closed
 COMMON = 0.01  # mm of path that two paths may share, where contours touch in a point
 
 
