@@ -99,7 +99,7 @@ internal sealed class BuckOptions
         };
         if (part.Plastic(parsed) is { } plastic && catalog.FindPlastic(plastic) is null)
             throw new UsageException($"--plastic is '{plastic}', which is not in the catalog; see 'buckgen catalog'.");
-        return part.Of(parsed, vents.Of(parsed, buck, withVents), vents.Gauge(parsed), withSheet);
+        return part.Of(parsed, vents.Of(parsed, buck, withVents), withSheet);
     }
 
     public CuttingSpec Cutting(ParseResult parsed) =>

@@ -9,6 +9,7 @@ internal sealed class PartOptions
     private static readonly SheetSpec Defaults = new();
 
     private readonly Option<string?> plastic = new("--plastic") { Description = "The plastic, by its word in the catalog, such as petg.", HelpName = "PLASTIC" };
+    private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet before forming.", Defaults.Gauge);
     private readonly Option<double?> leastWall = QuantityOption.Length("--least-wall", "Wanted mean thickness of the formed part; the gauge for it is told.");
     private readonly Option<Drawn?> drawn = QuantityOption.Choice("--drawn", "What the drawing shows:", Drawn.Buck);
     private readonly Option<string?> frame = new("--frame") { Description = "Clear opening of the clamp frame, such as 300x200mm.", HelpName = "WIDTHxHEIGHT" };
@@ -20,7 +21,7 @@ internal sealed class PartOptions
 
     public void AddTo(Command command)
     {
-        foreach (var option in (Option[])[plastic, leastWall, drawn, frame, travel, sizes]) command.Add(option);
+        foreach (var option in (Option[])[plastic, gauge, leastWall, drawn, frame, travel, sizes]) command.Add(option);
     }
 
     /// <summary>The plastic's word; null when not said.</summary>
@@ -29,11 +30,11 @@ internal sealed class PartOptions
     /// <summary>The spec with the sheet when anything is said of it, or when the command is about nothing else.</summary>
     /// <param name="parsed">The arguments.</param>
     /// <param name="buck">The spec so far.</param>
-    /// <param name="gauge">The gauge; null when not said.</param>
     /// <param name="always">True for a sheet even when nothing is said of it.</param>
-    public BuckSpec Of(ParseResult parsed, BuckSpec buck, double? gauge, bool always)
+    public BuckSpec Of(ParseResult parsed, BuckSpec buck, bool always)
     {
-        var said = always || gauge is not null || parsed.GetValue(plastic) is not null || parsed.GetValue(leastWall) is not null
+        // Vents are sized by the sheet.
+        var said = always || buck.Vents is not null || parsed.GetValue(gauge) is not null || parsed.GetValue(plastic) is not null || parsed.GetValue(leastWall) is not null
             || parsed.GetValue(sizes) is { Length: > 0 };
         return buck with
         {
@@ -41,7 +42,7 @@ internal sealed class PartOptions
             Sheet = !said ? null : Defaults with
             {
                 Plastic = parsed.GetValue(plastic) ?? Defaults.Plastic,
-                Gauge = gauge ?? Defaults.Gauge,
+                Gauge = parsed.GetValue(gauge) ?? Defaults.Gauge,
                 LeastWall = parsed.GetValue(leastWall),
                 Sizes = [.. (parsed.GetValue(sizes) ?? []).Select(s => Of(SizeText.Parse("--plastic-sheet", s)))],
             },

@@ -9,7 +9,6 @@ internal sealed class VentOptions
     private static readonly VentSpec Defaults = new();
 
     private readonly Option<VentPattern?> pattern = QuantityOption.Choice("--vents", "Place vents (needs --base):", Defaults.Pattern);
-    private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet; holes are no wider than it ends up.", Defaults.Gauge);
     private readonly Option<double?> spacing = QuantityOption.Length("--vent-spacing", "Farthest two vents lie apart along a wall.", Defaults.Spacing);
     private readonly Option<double?> diameter = QuantityOption.Length("--vent-diameter", "Diameter of the vents instead of the one worked out.");
     private readonly Option<double?> bore = QuantityOption.Length("--bore", "Diameter of the relief bores.", Defaults.BoreDiameter);
@@ -18,11 +17,8 @@ internal sealed class VentOptions
 
     public void AddTo(Command command)
     {
-        foreach (var option in (Option[])[pattern, gauge, spacing, diameter, bore, plenum]) command.Add(option);
+        foreach (var option in (Option[])[pattern, spacing, diameter, bore, plenum]) command.Add(option);
     }
-
-    /// <summary>The gauge of the plastic sheet; null when not said.</summary>
-    public double? Gauge(ParseResult parsed) => parsed.GetValue(gauge);
 
     /// <summary>The spec with vents when they are asked for, or when the command is about nothing else.</summary>
     public BuckSpec Of(ParseResult parsed, BuckSpec buck, bool always)
@@ -34,7 +30,6 @@ internal sealed class VentOptions
                 ? Defaults with
                 {
                     Pattern = parsed.GetValue(pattern) ?? Defaults.Pattern,
-                    Gauge = parsed.GetValue(gauge) ?? Defaults.Gauge,
                     Spacing = parsed.GetValue(spacing) ?? Defaults.Spacing,
                     Diameter = parsed.GetValue(diameter),
                     BoreDiameter = parsed.GetValue(bore) ?? Defaults.BoreDiameter,

@@ -114,7 +114,7 @@ public sealed record BuckSpec
     /// <summary>The layer under the base that leads the air away; null for none. It needs a base plate.</summary>
     public PlenumSpec? Plenum { get; init; }
 
-    /// <summary>The plastic sheet; null when nobody said. The blank, jigs and panels need it.</summary>
+    /// <summary>The plastic sheet; null when nobody said. The blank, vents, jigs and panels need it.</summary>
     public SheetSpec? Sheet { get; init; }
 
     /// <summary>The former.</summary>
@@ -171,8 +171,8 @@ public sealed record BuckSpec
         Jig?.Validate();
         Flange?.Validate();
         Panel?.Validate();
-        if (Sheet is null && (Jig is not null || Flange is not null || Panel is not null))
-            throw new SpecException("Jigs and panels fit round the finished part: say how thick the plastic sheet is.");
+        if (Sheet is null && (Vents is not null || Jig is not null || Flange is not null || Panel is not null))
+            throw new SpecException("Vents, jigs and panels are sized by the formed sheet: say how thick the plastic sheet is.");
         if (Sheet is null && Drawn != Drawn.Buck)
             throw new SpecException("To size the buck from the part, say how thick the plastic sheet is.");
         Plenum?.Validate(Base);

@@ -51,7 +51,7 @@ public sealed record LayerPart(
 
 /// <summary>One layer of the stack: straight walls, cut from one sheet.</summary>
 /// <param name="Number">1 for the lowest.</param>
-/// <param name="Role">Wall or base.</param>
+/// <param name="Role">What it is for.</param>
 /// <param name="Stock">The sheet it is cut from.</param>
 /// <param name="Bottom">Height of its lower face, mm above the bottom of the stack.</param>
 /// <param name="Top">Height of its upper face, mm.</param>

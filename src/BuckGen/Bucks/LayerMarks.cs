@@ -41,7 +41,7 @@ internal static class LayerMarks
                 var text = blank.Number.ToString(CultureInfo.InvariantCulture) + letter;
                 var label = LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, hidden)
                     ?? LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, Region.Empty);
-                if (label is null) findings.Add(NoRoom(text, piece, blank));
+                if (label is null) findings.Add(NoRoom(text, piece, blank.Top));
                 parts.Add(new(letter, piece, holes, bores, label));
             }
 
@@ -56,11 +56,12 @@ internal static class LayerMarks
         [.. loops.Where(l => l.Segments.Any(s =>
             drawn.DistanceWithin(s.Start, SameLine) > SameLine || drawn.DistanceWithin(s.PointAt(0.5), SameLine) > SameLine))];
 
-    private static Finding NoRoom(string text, Island piece, LayerBlank blank) =>
+    /// <summary>A piece that its lettering does not fit on.</summary>
+    public static Finding NoRoom(string text, Island piece, double height) =>
         new("label-no-room", Severity.Note,
             FormattableString.Invariant($"The lettering {text} does not fit on its piece, even {LabelPlacement.SmallestHeight} mm high; it is left off."),
             "Pencil the number on the piece when it comes off the machine.")
         {
-            Place = piece.Outer.Bounds.Centre, Height = blank.Top,
+            Place = piece.Outer.Bounds.Centre, Height = height,
         };
 }

@@ -18,8 +18,9 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
     /// <param name="depth">Wanted depth, mm.</param>
     /// <param name="stock">The sheets to choose from; each may be used any number of times.</param>
     /// <param name="tolerance">Miss, mm, that does not count.</param>
+    /// <param name="neverMore">True when the stack may be lower, never higher; the depth must then hold one sheet.</param>
     /// <exception cref="SpecException">The stack would need more than 400 layers.</exception>
-    public static StackPlan Choose(double depth, ImmutableArray<Stock> stock, double tolerance)
+    public static StackPlan Choose(double depth, ImmutableArray<Stock> stock, double tolerance, bool neverMore = false)
     {
         // Of two sheets equally thick the first listed is used.
         var sheets = stock.DistinctBy(s => s.Thickness).OrderByDescending(s => s.Thickness).ToArray();
@@ -27,7 +28,7 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
         int[] thicknesses = [.. sheets.Select(s => Grains(s.Thickness, grain))];
         var fewest = FewestLayers(Grains(depth, grain) + thicknesses[0], thicknesses);
         var best = Enumerable.Range(1, fewest.Length - 1)
-            .Where(g => fewest[g].Layers > 0)
+            .Where(g => fewest[g].Layers > 0 && (!neverMore || g * grain <= depth + grain / 2))
             .Select(g => (Grains: g, fewest[g].Layers, Miss: Math.Round(Math.Abs(g * grain - depth), 6)))
             .MinBy(c => c.Miss <= tolerance + grain / 2 ? (0, (double)c.Layers, c.Miss) : (1, c.Miss, c.Layers));
         if (best.Layers > MostLayers)

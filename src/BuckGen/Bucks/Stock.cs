@@ -16,6 +16,10 @@ public sealed record Stock(string Name, double Thickness, double SheetWidth = St
     /// <summary>True when the size of the sheet was not stated; a part that does not fit is then no error.</summary>
     public bool SizeIsAssumed { get; init; }
 
+    /// <summary>The words of its name that say what it is made of; none for a bare thickness.</summary>
+    internal IEnumerable<string> MaterialWords => Name.Split([' ', '-', '_', '/', ',', '.', '(', ')', '+'], StringSplitOptions.RemoveEmptyEntries)
+        .Where(w => !w.All(char.IsAsciiDigit) && w is not ("mm" or "in"));
+
     internal void Validate()
     {
         if (!(Thickness is >= 0.2 and <= 100))

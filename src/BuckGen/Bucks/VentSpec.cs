@@ -23,9 +23,6 @@ public sealed record VentSpec
     /// <summary>Where vents go.</summary>
     public VentPattern Pattern { get; init; } = VentPattern.Walls;
 
-    /// <summary>Thickness of the sheet before forming; the holes are no wider than it is where it lands on them.</summary>
-    public double Gauge { get; init; } = 1;
-
     /// <summary>Farthest two vents lie apart along a wall. 25 mm along corner lines is common practice (no source).</summary>
     public double Spacing { get; init; } = 25;
 
@@ -35,7 +32,7 @@ public sealed record VentSpec
     /// <summary>From the foot of the wall to the edge of the hole.</summary>
     public double WallDistance { get; init; } = 0.5;
 
-    /// <summary>Diameter of the hole at the surface; null to work it out from the gauge and the depth.</summary>
+    /// <summary>Diameter of the hole at the surface; null to work it out: no wider than the formed sheet is thick on average.</summary>
     public double? Diameter { get; init; }
 
     /// <summary>Diameter of the relief bores below the surface layer. 3 to 6 mm is common practice (no source).</summary>
@@ -59,7 +56,6 @@ public sealed record VentSpec
     internal void Validate(BasePlate? plate)
     {
         if (plate is null) throw new SpecException("Vents need a base plate to open on; add a base.");
-        BuckSpec.Require(Gauge is >= 0.1 and <= 25, "gauge of the sheet", Gauge, " mm", "from 0.1 to 25 mm");
         BuckSpec.Require(Spacing is >= 5 and <= 500, "spacing of vents", Spacing, " mm", "from 5 to 500 mm");
         BuckSpec.Require(GridPitch is >= 5 and <= 500, "pitch of the vent grid", GridPitch, " mm", "from 5 to 500 mm");
         BuckSpec.Require(WallDistance is >= 0 and <= 20, "distance of vents from the wall", WallDistance, " mm", "from 0 to 20 mm");

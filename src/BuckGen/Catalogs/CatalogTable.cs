@@ -1,4 +1,4 @@
-using System.Globalization;
+using BuckGen.Quantities;
 using Tomlyn.Syntax;
 
 namespace BuckGen.Catalogs;
@@ -17,9 +17,9 @@ internal sealed class CatalogTable
         (this.file, this.title, this.line) = (file, title, line);
         foreach (var item in items)
         {
-            var key = KeyOf(item);
+            var key = TomlValue.KeyOf(item);
             var at = item.Span.Start.Line + 1;
-            if (!values.TryAdd(key, (ValueOf(item.Value), at)))
+            if (!values.TryAdd(key, (TomlValue.Of(item.Value), at)))
                 throw new CatalogException($"{file}, line {at}: \"{key}\" is given twice; remove one.");
         }
     }
@@ -62,29 +62,4 @@ internal sealed class CatalogTable
         var place = title.Length == 0 ? "" : Entry.Length == 0 ? $"in {title} " : $"in {title} \"{Entry}\" ";
         return new($"{file}, line {at}: {place}{what}.");
     }
-
-    public static string? AsText(object? value) => value as string ?? Convert.ToString(value, CultureInfo.InvariantCulture);
-
-    public static string Shown(object? value) => value switch
-    {
-        string text => $"\"{text}\"",
-        object?[] list => $"[{string.Join(", ", list.Select(Shown))}]",
-        Dictionary<string, object?> => "a table",
-        _ => AsText(value) ?? "nothing",
-    };
-
-    private static string KeyOf(KeyValueSyntax item) => item.Key?.ToString().Trim().Trim('"') ?? "";
-
-    private static object? ValueOf(ValueSyntax? value) => value switch
-    {
-        StringValueSyntax text => text.Value,
-        IntegerValueSyntax whole => whole.Value,
-        FloatValueSyntax number => number.Value,
-        BooleanValueSyntax flag => flag.Value,
-        ArraySyntax list => list.Items.Select(i => ValueOf(i.Value)).ToArray(),
-        // A key given twice keeps its last value here; the parser's own check refuses it before.
-        InlineTableSyntax table => table.Items.Select(i => i.KeyValue).OfType<KeyValueSyntax>()
-            .GroupBy(KeyOf, StringComparer.Ordinal).ToDictionary(g => g.Key, g => ValueOf(g.Last().Value)),
-        _ => value?.ToString(),
-    };
 }

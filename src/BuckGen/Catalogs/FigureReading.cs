@@ -16,7 +16,7 @@ internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<stri
         var (value, from) = given is Dictionary<string, object?> parts ? Parts(kind, parts) : (given, common);
         if (from.IsEmpty)
             throw table.Fault(kind.Key,
-                $"\"{kind.Key}\" has no source; write {kind.Key} = {{ value = {CatalogTable.Shown(value)}, source = \"...\" }} or give the entry a source, such as source = \"measured\"");
+                $"\"{kind.Key}\" has no source; write {kind.Key} = {{ value = {TomlValue.Shown(value)}, source = \"...\" }} or give the entry a source, such as source = \"measured\"");
         var figure = new CatalogFigure { Key = kind.Key, Name = kind.Name, Unit = kind.Unit, Sources = from };
         return kind.Limits is { } limits
             ? figure with { Range = Range(kind, limits, value) }
@@ -36,15 +36,15 @@ internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<stri
     {
         var numbers = (value as object?[] ?? [value]).Select(v => Number(kind, limits, v)).ToArray();
         if (numbers.Length > 2 || numbers.Length == 0 || (value is object?[] && !kind.MayBeRange))
-            throw table.Fault(kind.Key, $"\"{kind.Key}\" is {CatalogTable.Shown(value)}; it must be {Shape(kind)}");
+            throw table.Fault(kind.Key, $"\"{kind.Key}\" is {TomlValue.Shown(value)}; it must be {Shape(kind)}");
         return numbers[0] <= numbers[^1]
             ? new(numbers[0], numbers[^1])
-            : throw table.Fault(kind.Key, $"\"{kind.Key}\" is {CatalogTable.Shown(value)}; the least must come first");
+            : throw table.Fault(kind.Key, $"\"{kind.Key}\" is {TomlValue.Shown(value)}; the least must come first");
     }
 
     private double Number(FigureKind kind, FigureRange limits, object? value)
     {
-        var text = value is bool or Dictionary<string, object?> or object?[] ? null : CatalogTable.AsText(value);
+        var text = value is bool or Dictionary<string, object?> or object?[] ? null : TomlValue.AsText(value);
         double number;
         var understood = kind.Unit switch
         {
@@ -53,7 +53,7 @@ internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<stri
             "%" => QuantityText.TryPerCent(text, out number),
             _ => QuantityText.TryNumber(text, out number),
         };
-        if (!understood) throw table.Fault(kind.Key, $"\"{kind.Key}\" is {CatalogTable.Shown(value)}; it must be {Shape(kind)}");
+        if (!understood) throw table.Fault(kind.Key, $"\"{kind.Key}\" is {TomlValue.Shown(value)}; it must be {Shape(kind)}");
         return number >= limits.Low && number <= limits.High
             ? number
             : throw table.Fault(kind.Key, FormattableString.Invariant(
@@ -64,7 +64,7 @@ internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<stri
         value is string { Length: > 0 } text && (kind.Words.Length == 0 || kind.Words.Contains(text))
             ? text
             : throw table.Fault(kind.Key,
-                $"\"{kind.Key}\" is {CatalogTable.Shown(value)}; it must be {(kind.Words.Length == 0 ? "text in quotes" : string.Join(" or ", kind.Words.Select(w => $"\"{w}\"")))}");
+                $"\"{kind.Key}\" is {TomlValue.Shown(value)}; it must be {(kind.Words.Length == 0 ? "text in quotes" : string.Join(" or ", kind.Words.Select(w => $"\"{w}\"")))}");
 
     private static string Shape(FigureKind kind) =>
         $"a number{(kind.Unit.Length > 0 ? $" of {kind.Unit}" : "")}{(kind.MayBeRange ? ", or two in brackets: [least, greatest]" : "")}";

@@ -26,6 +26,6 @@ internal static class Silencing
 
         foreach (var idle in silences.Where(s => !met.Contains(s.Id)))
             yield return new("silence-idle", Severity.Note,
-                $"\"{idle.Id}\" is silenced ({idle.Reason}), but nothing of that kind was found.", "Take the silence out, or check its id.");
+                $"\"{idle.Id}\" is silenced ({idle.Reason}), but the design has nothing of that kind.", "Take the silence out, or check its id; findings about cutting can't be silenced.");
     }
 }

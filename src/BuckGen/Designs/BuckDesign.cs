@@ -36,12 +36,7 @@ public sealed record BuckDesign(
     public FacePanel? Panel { get; init; }
 
     /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
-    public IEnumerable<Layer> Accessories =>
-    [
-        .. Jig?.Ring ?? [], .. Jig?.Core ?? [],
-        .. Flange is { } flange ? [flange.Template, flange.Nest] : Array.Empty<Layer>(),
-        .. Panel is { } panel ? [panel.Panel, .. panel.Inlays is { } inlays ? [inlays] : Array.Empty<Layer>()] : Array.Empty<Layer>(),
-    ];
+    public ImmutableArray<Layer> Accessories { get; init; } = [];
 
     /// <summary>Height of the whole stack, base plate included, mm.</summary>
     public double Height => Layers.IsEmpty ? 0 : Layers[^1].Top;

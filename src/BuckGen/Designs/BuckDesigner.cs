@@ -50,15 +50,16 @@ internal static class BuckDesigner
         var outward = CloseSteps(shape, heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         shape.Prepare(outward, cancellation);
         var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
-        var vents = spec.Vents is not null
-            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, offsetter)
+        var blank = Blank.Of(shape, spec, plan.Depth, heights);
+        var vents = spec.Vents is not null && blank is not null
+            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, blank, offsetter)
             : null;
         blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents) : b)];
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
         var (layers, labelFindings) = LayerMarks.Complete(
             blanks, IslandLetters.Assign(blanks), holes, LayerVents.Of(blanks, vents), solid, spec);
 
-        var finishing = Finishing.Of(shape, spec, plan.Depth, heights, offsetter);
+        var finishing = Finishing.Of(shape, spec, blank, offsetter);
         IEnumerable<Finding> findings =
         [
             .. StackChecks.Of(plan, spec, solid, blanks),
@@ -69,27 +70,28 @@ internal static class BuckDesigner
             .. PlenumChecks.Of(spec, blanks),
             .. labelFindings,
             .. finishing.Findings,
-            .. DesignChecks.Of(new(spec, shape, plan, blanks, finishing.Blank)),
+            .. DesignChecks.Of(new(spec, shape, plan, blanks, blank)),
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
         return new(outline, spec, plan, layers, vents, flange,
             [.. Silencing.Apply(findings, spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
         {
-            Sizing = sizing, Blank = finishing.Blank, Jig = finishing.Jig, Flange = finishing.Flange, Panel = finishing.Panel,
+            Sizing = sizing, Blank = blank, Jig = finishing.Jig, Flange = finishing.Flange, Panel = finishing.Panel,
+            Accessories = finishing.Layers,
         };
     }
 
     /// <summary>The drafted shape of the buck, enlarged for shrinkage and moved for the wall where the drawing shows the part.</summary>
     private static (DraftedShape Shape, PartSizing Sizing) Sized(
-        Outline outline, BuckSpec spec, double[] heights, double depth, IOffsetter offsetter, CancellationToken cancellation)
+        Outline outline, BuckSpec spec, double[] heights, double depth, CheckedOffsetter offsetter, CancellationToken cancellation)
     {
         var enlarged = PartSizing.Enlarged(outline.Region, spec.Shrinkage);
         var shape = Drafted(enlarged);
         var direction = PartSizing.Direction(spec.Kind, spec.Drawn);
         if (direction == 0) return (shape, new(spec.Drawn, spec.Shrinkage, 0));
         // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
-        var wall = direction * PartSizing.LevelWall(Blank.Of(shape, spec, depth, heights), spec.Draft);
-        var moved = PartSizing.Moved(enlarged, wall, spec.Corners, offsetter);
+        var wall = Blank.Of(shape, spec, depth, heights) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
+        var moved = offsetter.Offset(enlarged, wall, spec.Corners);
         return moved.IsEmpty
             ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))
             : (Drafted(moved), new(spec.Drawn, spec.Shrinkage, wall));

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Findings;
 using BuckGen.Forming;
@@ -6,19 +7,29 @@ using BuckGen.Trimming;
 
 namespace BuckGen.Designs;
 
-/// <summary>What follows the buck: the blank it takes, the jigs that trim the part, the panel it goes into.</summary>
-internal sealed record Finishing(Blank? Blank, TrimJig? Jig, FlangeTemplate? Flange, FacePanel? Panel)
+/// <summary>What follows the forming: the jigs that trim the part, the panel it goes into.</summary>
+internal sealed record Finishing(TrimJig? Jig, FlangeTemplate? Flange, FacePanel? Panel)
 {
-    public IEnumerable<Finding> Findings => [.. Jig?.Findings ?? [], .. Flange?.Findings ?? [], .. Panel?.Findings ?? []];
+    /// <summary>The layers of jigs and panel.</summary>
+    public ImmutableArray<Layer> Layers =>
+    [
+        .. Jig?.Ring ?? [], .. Jig?.Core ?? [],
+        .. Flange is { } flange ? [flange.Template, flange.Nest] : Array.Empty<Layer>(),
+        .. Panel is { } panel ? [panel.Panel, .. panel.Inlays is { } inlays ? [inlays] : Array.Empty<Layer>()] : Array.Empty<Layer>(),
+    ];
 
-    public static Finishing Of(DraftedShape shape, BuckSpec spec, double depth, double[] heights, IOffsetter offsetter)
+    public IEnumerable<Finding> Findings =>
+    [
+        .. Jig?.Findings ?? [], .. Flange?.Findings ?? [], .. Panel?.Findings ?? [],
+        .. Layers.SelectMany(l => l.Parts.Where(p => p.Label is null).Select(p => LayerMarks.NoRoom(l.NameOf(p), p.Shape, l.Top))),
+    ];
+
+    public static Finishing Of(DraftedShape shape, BuckSpec spec, Blank? blank, IOffsetter offsetter)
     {
         // Without an area at both ends there is nothing to form; other findings say so.
-        if (spec.Sheet is null || shape.At(shape.Foot).IsEmpty || shape.At(shape.Face).IsEmpty) return new(null, null, null, null);
-        var blank = Blank.Of(shape, spec, depth, heights);
+        if (blank is null || shape.At(shape.Foot).IsEmpty || shape.At(shape.Face).IsEmpty) return new(null, null, null);
         var shell = new PartShell(shape, spec.Kind, PartSizing.LevelWall(blank, spec.Draft), offsetter);
         return new(
-            blank,
             spec.Jig is { } jig ? TrimJig.Of(shell, jig, spec, offsetter) : null,
             spec.Flange is { } flange ? FlangeTemplate.Of(shell, flange, spec.Jig?.Clearance ?? new JigSpec().Clearance, spec) : null,
             spec.Panel is { } panel ? FacePanel.Of(shell, panel, spec) : null);

@@ -22,11 +22,12 @@ public sealed record Blank(
     /// <summary>Least gap between buck and frame, mm (common practice, no source).</summary>
     public const double LeastGap = 25;
 
-    /// <summary>The blank of a buck.</summary>
-    internal static Blank Of(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights)
+    /// <summary>The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.</summary>
+    internal static Blank? Of(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights)
     {
-        var (sheet, former) = (spec.Sheet!, spec.Former);
-        var footprint = (spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face)).Bounds;
+        var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face);
+        if (spec.Sheet is not { } sheet || plane.IsEmpty) return null;
+        var (former, footprint) = (spec.Former, plane.Bounds);
         var wanted = former.Gap ?? Math.Max(LeastGap, spec.Kind == BuckKind.Male ? depth : 0);
         var opening = former.Opening is { } frame
             ? Turned(frame, footprint)

@@ -1,6 +1,5 @@
 using BuckGen.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Forming;
 
@@ -28,8 +27,4 @@ public sealed record PartSizing(Drawn Drawn, double Shrinkage, double WallAllowa
 
     /// <summary>Thickness of the wall measured level, mm: the mean formed thickness, over the cosine of the draft.</summary>
     internal static double LevelWall(Blank blank, double draft) => blank.MeanThickness / Math.Cos(draft * Math.PI / 180);
-
-    /// <summary>An outline moved for the wall.</summary>
-    internal static Region Moved(Region region, double allowance, CornerJoin corners, IOffsetter offsetter) =>
-        allowance == 0 ? region : offsetter.Offset(region, allowance, corners);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BuckGen.Bucks;
 using BuckGen.Quantities;
 using Tomlyn.Syntax;
@@ -15,9 +14,9 @@ internal sealed class JobTable(string file, string name, int line)
     /// <summary>Remembers a key; a key given twice is refused.</summary>
     public void Add(KeyValueSyntax item)
     {
-        var key = item.Key?.ToString().Trim() ?? "";
+        var key = TomlValue.KeyOf(item);
         var at = item.Span.Start.Line + 1;
-        if (!values.TryAdd(key, (ValueOf(item.Value), at))) throw Fault(at, $"\"{key}\" is given twice; remove one");
+        if (!values.TryAdd(key, (TomlValue.Of(item.Value), at))) throw Fault(at, $"\"{key}\" is given twice; remove one");
     }
 
     public string Text(string key, string otherwise) => Take(key) is not { } found
@@ -62,7 +61,7 @@ internal sealed class JobTable(string file, string name, int line)
         if (Take(key) is not { } found) return otherwise;
         return Words.TryParse<T>(found.Value as string, out var value)
             ? value
-            : throw Fault(found.Line, $"\"{key}\" is {Shown(found.Value)}; it must be {Words.Of<T>()}");
+            : throw Fault(found.Line, $"\"{key}\" is {TomlValue.Shown(found.Value)}; it must be {Words.Of<T>()}");
     }
 
     /// <summary>Two lengths in brackets.</summary>
@@ -70,7 +69,7 @@ internal sealed class JobTable(string file, string name, int line)
     {
         if (Take(key) is not { } found) return null;
         return found.Value is object?[] { Length: 2 } pair
-            && QuantityText.TryLength(AsText(pair[0]), out var width) && QuantityText.TryLength(AsText(pair[1]), out var height)
+            && QuantityText.TryLength(TomlValue.AsText(pair[0]), out var width) && QuantityText.TryLength(TomlValue.AsText(pair[1]), out var height)
                 ? (width, height)
                 : throw Fault(found.Line, $"\"{key}\" must be two lengths, such as [\"600mm\", \"400mm\"]");
     }
@@ -133,9 +132,9 @@ internal sealed class JobTable(string file, string name, int line)
     private double? Quantity(string key, Parser parse, string kind)
     {
         if (Take(key) is not { } found) return null;
-        return parse(AsText(found.Value), out var value)
+        return parse(TomlValue.AsText(found.Value), out var value)
             ? value
-            : throw Fault(found.Line, $"\"{key}\" is {Shown(found.Value)}; it must be {kind}");
+            : throw Fault(found.Line, $"\"{key}\" is {TomlValue.Shown(found.Value)}; it must be {kind}");
     }
 
     private (object? Value, int Line)? Take(string key)
@@ -149,26 +148,7 @@ internal sealed class JobTable(string file, string name, int line)
         if (row is not object?[] cells || cells.Length != count) return null;
         var lengths = new double[count];
         for (var i = 0; i < count; i++)
-            if (!QuantityText.TryLength(AsText(cells[i]), out lengths[i])) return null;
+            if (!QuantityText.TryLength(TomlValue.AsText(cells[i]), out lengths[i])) return null;
         return lengths;
     }
-
-    private static string? AsText(object? value) => value as string ?? Convert.ToString(value, CultureInfo.InvariantCulture);
-
-    private static string Shown(object? value) => value switch
-    {
-        string text => $"\"{text}\"",
-        object?[] => "a list",
-        _ => AsText(value) ?? "nothing",
-    };
-
-    private static object? ValueOf(ValueSyntax? value) => value switch
-    {
-        StringValueSyntax text => text.Value,
-        IntegerValueSyntax whole => whole.Value,
-        FloatValueSyntax number => number.Value,
-        BooleanValueSyntax flag => flag.Value,
-        ArraySyntax list => list.Items.Select(i => ValueOf(i.Value)).ToArray(),
-        _ => value?.ToString(),
-    };
 }

@@ -18,7 +18,6 @@ internal static class VentTables
         return new()
         {
             Pattern = table.Choice("pattern", defaults.Pattern),
-            Gauge = table.Length("gauge", defaults.Gauge),
             Spacing = table.Length("spacing", defaults.Spacing),
             GridPitch = table.Length("grid-pitch", defaults.GridPitch),
             WallDistance = table.Length("wall-distance", defaults.WallDistance),

@@ -23,9 +23,8 @@ public static class OutputFiles
         if (!plan.HasErrors || force)
         {
             foreach (var layer in plan.Design.Layers) Add(files, CutFilePaths.Layer(layer.Number), LayerDrawing.Of(layer), options);
-            foreach (var layer in plan.Design.Accessories) Add(files, CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), options);
             files.AddRange(DrillFiles.Of(plan.Design, options));
-            foreach (var sheet in plan.Sheets) Add(files, CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), options);
+            AddAccessoriesAndSheets(files, plan, options);
             if (ProcessCard.Write(plan.Design, options.Title, options.Catalog) is { } card) files.Add(new(ProcessCardPath, card));
         }
 
@@ -44,11 +43,7 @@ public static class OutputFiles
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
-        if (!plan.HasErrors || force)
-        {
-            foreach (var layer in plan.Design.Accessories) Add(files, CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), options);
-            foreach (var sheet in plan.Sheets) Add(files, CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), options);
-        }
+        if (!plan.HasErrors || force) AddAccessoriesAndSheets(files, plan, options);
 
         return WithSummary(plan, options, files);
     }
@@ -72,6 +67,12 @@ public static class OutputFiles
 
     /// <summary>Path of the summary below the output folder.</summary>
     public const string SummaryPath = "summary.json";
+
+    private static void AddAccessoriesAndSheets(ImmutableArray<OutputFile>.Builder files, CutPlan plan, OutputOptions options)
+    {
+        foreach (var layer in plan.Design.Accessories) Add(files, CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), options);
+        foreach (var sheet in plan.Sheets) Add(files, CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), options);
+    }
 
     private static void Add(ImmutableArray<OutputFile>.Builder files, string path, CutDrawing drawing, OutputOptions options)
     {

@@ -8,7 +8,6 @@ namespace BuckGen.Pictures;
 internal static class Dimension
 {
     private const double Inch = 25.4;
-    private const double TextHeight = 3.2;
     private static readonly Ink Thin = new(PictureColours.Grey, 0.18);
 
     /// <summary>A length in mm and inches.</summary>
@@ -19,14 +18,14 @@ internal static class Dimension
     /// <param name="right">Right end, at the same height.</param>
     /// <param name="length">The real length, mm.</param>
     public static ImmutableArray<PictureItem> Level(Vec2 left, Vec2 right, double length) =>
-        [.. Arrows(left, right), new PictureText(left.MidpointTo(right) + new Vec2(0, 1), Text(length), TextHeight, TextAlign.Middle, PictureColours.Black)];
+        [.. Arrows(left, right), new PictureText(left.MidpointTo(right) + new Vec2(0, 1), Text(length), TextLines.Height, TextAlign.Middle, PictureColours.Black)];
 
     /// <summary>An upright dimension beside two points.</summary>
     /// <param name="low">Lower end, on paper.</param>
     /// <param name="high">Upper end, straight above it.</param>
     /// <param name="length">The real length, mm.</param>
     public static ImmutableArray<PictureItem> Upright(Vec2 low, Vec2 high, double length) =>
-        [.. Arrows(low, high), new PictureText(low.MidpointTo(high) - new Vec2(1, 0), Text(length), TextHeight, TextAlign.Middle, PictureColours.Black, 90)];
+        [.. Arrows(low, high), new PictureText(low.MidpointTo(high) - new Vec2(1, 0), Text(length), TextLines.Height, TextAlign.Middle, PictureColours.Black, 90)];
 
     private static IEnumerable<PictureItem> Arrows(Vec2 from, Vec2 to)
     {

@@ -14,9 +14,6 @@ public static class DrillTemplate
 {
     private const double Margin = 12;
     private const double CheckLength = 100;
-    private const double TitleHeight = 5;
-    private const double TextHeight = 3.2;
-    private const double LineSpacing = 4.8;
     private const double CrossReach = 2.5;
 
     private static readonly Ink Edge = new(PictureColours.Grey, 0.2);
@@ -38,17 +35,17 @@ public static class DrillTemplate
         var drawn = shown.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
         // Under the drawing: the line to check the size by, then the words.
         var width = Math.Max(drawn.Width, CheckLength + 20);
-        var words = Words(vents, (int)(width / (PictureText.UsualLetterWidth * TextHeight)));
-        var foot = words.Length * LineSpacing + 12;
+        var words = Words(vents, TextLines.LettersIn(width));
+        var foot = words.Length * TextLines.Spacing + 12;
         var page = new Bounds(drawn.MinX - Margin, drawn.MinY - Margin - foot, drawn.MinX + width + Margin, drawn.MaxY + Margin + 8);
         return new($"{name}: drilling template, real size", page,
         [
             .. shown.Select(l => PictureShape.Of(l.Region, l == shown[^1] ? TopEdge : Edge)),
             .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).DistinctBy(d => d.Centre).Select(d => PictureShape.Circle(d.Centre, d.Diameter / 2, DowelInk)),
             .. vents.Vents.SelectMany(Drawn),
-            new PictureText(new(drawn.MinX, page.MaxY - Margin), heading, TextLines.HeightToFit(heading, TitleHeight, width), TextAlign.Start, PictureColours.Black),
+            new PictureText(new(drawn.MinX, page.MaxY - Margin), heading, TextLines.TitleToFit(heading, width), TextAlign.Start, PictureColours.Black),
             .. CheckLine(new(drawn.MinX, page.MinY + foot - 2)),
-            .. TextLines.Set(words, new(drawn.MinX, page.MinY + Margin / 2 + (words.Length - 1) * LineSpacing), TextHeight, LineSpacing, PictureColours.Black),
+            .. TextLines.Set(words, new(drawn.MinX, page.MinY + Margin / 2 + (words.Length - 1) * TextLines.Spacing)),
         ]);
     }
 
@@ -64,7 +61,7 @@ public static class DrillTemplate
         var right = left + new Vec2(CheckLength, 0);
         yield return PictureShape.Line(left, right, TopEdge);
         foreach (var end in (Vec2[])[left, right]) yield return PictureShape.Line(end - new Vec2(0, 2), end + new Vec2(0, 2), TopEdge);
-        yield return new PictureText(right + new Vec2(3, -1), FormattableString.Invariant($"{CheckLength:0} mm"), TextHeight, TextAlign.Start, PictureColours.Black);
+        yield return new PictureText(right + new Vec2(3, -1), FormattableString.Invariant($"{CheckLength:0} mm"), TextLines.Height, TextAlign.Start, PictureColours.Black);
     }
 
     private static ImmutableArray<string> Words(VentDesign vents, int letters) =>

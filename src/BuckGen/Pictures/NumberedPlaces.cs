@@ -8,7 +8,6 @@ namespace BuckGen.Pictures;
 internal sealed class NumberedPlaces
 {
     private const double Radius = 1.6;
-    private const double TextHeight = 3.2;
 
     private readonly List<Bounds> taken = [];
     private readonly ImmutableArray<PictureItem>.Builder items = ImmutableArray.CreateBuilder<PictureItem>();
@@ -21,7 +20,7 @@ internal sealed class NumberedPlaces
     {
         items.Add(PictureShape.Circle(place, Radius, new(PictureColours.White, 0.9)));
         items.Add(PictureShape.Circle(place, Radius, new(colour, 0.45)));
-        var (width, height) = (label.Length * PictureText.UsualLetterWidth * TextHeight, 0.75 * TextHeight);
+        var (width, height) = (label.Length * PictureText.UsualLetterWidth * TextLines.Height, 0.75 * TextLines.Height);
         for (var turn = 0; turn < 8; turn++)
         {
             var direction = new Vec2(1, 0).Turned((turn + 1) * Math.PI / 4);
@@ -30,7 +29,7 @@ internal sealed class NumberedPlaces
             if (taken.Any(t => t.Meets(box))) continue;
             taken.Add(box);
             items.Add(new PictureShape([new(Loop.Rectangle(box).Segments, true)], new(null, 0, PictureColours.White)));
-            items.Add(new PictureText(new(centre.X, centre.Y - height / 2), label, TextHeight, TextAlign.Middle, colour));
+            items.Add(new PictureText(new(centre.X, centre.Y - height / 2), label, TextLines.Height, TextAlign.Middle, colour));
             return;
         }
     }

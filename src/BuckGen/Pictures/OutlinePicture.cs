@@ -12,9 +12,6 @@ public static class OutlinePicture
     private const double Margin = 10;
     private const double DimensionRoom = 12;
     private const double LargestHeight = 180;
-    private const double TitleHeight = 5;
-    private const double TextHeight = 3.2;
-    private const double LineSpacing = 4.8;
     private const double TitleRoom = 12;
     private const int PlacesDrawn = 200;
 
@@ -31,19 +28,19 @@ public static class OutlinePicture
         var measures = OutlineMeasures.Of(outline);
         // How many lines the words take does not depend on where the drawing stands.
         var legend = Legend(outline, MeasureMarks.Of(measures, Affine.Identity));
-        var below = Margin + legend.Length * LineSpacing + 4 + DimensionRoom;
+        var below = Margin + legend.Length * TextLines.Spacing + 4 + DimensionRoom;
         var page = new Bounds(0, 0, PageWidth, below + height + 4 + TitleRoom + Margin);
         var corner = new Vec2(Margin + DimensionRoom + (room - width) / 2, below);
         var place = Affine.Translation(-real.LowerLeft).Then(new(scale.Factor, 0, 0, scale.Factor, corner.X, corner.Y));
         return new(outline.Name, page,
         [
-            new PictureText(new(Margin, page.MaxY - Margin - 3), outline.Name, TextLines.HeightToFit(outline.Name, TitleHeight, room), TextAlign.Start, PictureColours.Black),
-            new PictureText(new(PageWidth - Margin, page.MaxY - Margin - 3), $"Scale {scale}", TextHeight, TextAlign.End, PictureColours.Grey),
+            new PictureText(new(Margin, page.MaxY - Margin - 3), outline.Name, TextLines.TitleToFit(outline.Name, room), TextAlign.Start, PictureColours.Black),
+            new PictureText(new(PageWidth - Margin, page.MaxY - Margin - 3), $"Scale {scale}", TextLines.Height, TextAlign.End, PictureColours.Grey),
             PictureShape.Of(outline.Region.Transformed(place), Edge),
             .. Dimension.Level(corner - new Vec2(0, 8), corner + new Vec2(width, -8), real.Width),
             .. Dimension.Upright(corner - new Vec2(6, 0), corner + new Vec2(-6, height), real.Height),
             .. Rings(outline, MeasureMarks.Of(measures, place), place),
-            .. TextLines.Set(legend, new(Margin, Margin + (legend.Length - 1) * LineSpacing), TextHeight, LineSpacing, PictureColours.Black),
+            .. TextLines.Set(legend, new(Margin, Margin + (legend.Length - 1) * TextLines.Spacing)),
         ]);
     }
 
@@ -59,7 +56,7 @@ public static class OutlinePicture
 
     private static ImmutableArray<string> Legend(Outline outline, ImmutableArray<MeasureMarks.Mark> marks)
     {
-        var letters = (int)((PageWidth - 2 * Margin) / (PictureText.UsualLetterWidth * TextHeight));
+        var letters = TextLines.LettersIn(PageWidth - 2 * Margin);
         var region = outline.Region;
         return
         [

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Security;
 using System.Text;
+using System.Xml;
 using BuckGen.CutFiles;
 using BuckGen.Geometry;
 
@@ -57,5 +58,5 @@ public static class SvgPicture
 
     /// <summary>Text that may come from a file; what XML can't hold is shown as a question mark.</summary>
     private static string Escaped(string text) =>
-        SecurityElement.Escape(string.Concat(text.EnumerateRunes().Select(r => System.Xml.XmlConvert.IsXmlChar((char)Math.Min(r.Value, 0xE000)) ? r.ToString() : "?")));
+        SecurityElement.Escape(string.Concat(text.EnumerateRunes().Select(r => r.IsBmp && !XmlConvert.IsXmlChar((char)r.Value) ? "?" : r.ToString())));
 }

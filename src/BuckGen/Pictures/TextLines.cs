@@ -3,9 +3,15 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures;
 
-/// <summary>Text in lines that fit a width.</summary>
+/// <summary>The text of pictures: its sizes, and lines that fit a width.</summary>
 internal static class TextLines
 {
+    /// <summary>Height of the words of a picture, of its title, and from line to line, mm.</summary>
+    public const double Height = 3.2, TitleHeight = 5, Spacing = 4.8;
+
+    /// <summary>How many letters of the usual height fit a width.</summary>
+    public static int LettersIn(double width) => (int)(width / (PictureText.UsualLetterWidth * Height));
+
     /// <summary>The words of a text in lines of at most so many letters; a longer word is cut.</summary>
     public static ImmutableArray<string> Wrap(string text, int letters)
     {
@@ -28,11 +34,11 @@ internal static class TextLines
         return lines.ToImmutable();
     }
 
-    /// <summary>The height at which a text fits a width, at most the one given, mm.</summary>
-    public static double HeightToFit(string text, double height, double width) =>
-        Math.Min(height, width / (PictureText.UsualLetterWidth * Math.Max(1, text.Length)));
+    /// <summary>The height at which a title fits a width, mm.</summary>
+    public static double TitleToFit(string text, double width) =>
+        Math.Min(TitleHeight, width / (PictureText.UsualLetterWidth * Math.Max(1, text.Length)));
 
     /// <summary>Lines under each other from a place down.</summary>
-    public static IEnumerable<PictureText> Set(IEnumerable<string> lines, Vec2 first, double height, double spacing, string colour) =>
-        lines.Select((line, i) => new PictureText(first - new Vec2(0, i * spacing), line, height, TextAlign.Start, colour));
+    public static IEnumerable<PictureText> Set(IEnumerable<string> lines, Vec2 first) =>
+        lines.Select((line, i) => new PictureText(first - new Vec2(0, i * Spacing), line, Height, TextAlign.Start, PictureColours.Black));
 }

@@ -83,7 +83,7 @@ public static class ProcessCard
     {
         var former = design.Spec.Former;
         var wanted = plastic.FormingNormal?.Low ?? plastic.FormingLower;
-        if (wanted is not { } target || plastic.Heat(Room, target) is not { } material) return null;
+        if (wanted is not > Room + 1 || wanted is not { } target || plastic.Heat(Room, target) is not { } material) return null;
         var emissivity = SheetFace.EffectiveEmissivity(HeaterEmissivity, plastic.Emissivity?.Middle ?? SheetEmissivity);
         var hot = SheetFace.Heated(former.Heater, emissivity, StillAir, Room);
         var result = SheetHeating.Until(new(design.Blank!.Gauge, material), hot, former.HeaterBelow ? hot : SheetFace.InAir(StillAir, Room), target, start: Room);
@@ -97,7 +97,7 @@ public static class ProcessCard
     /// <summary>How long the formed sheet takes until all of it is below the set temperature.</summary>
     private static string? Cooling(BuckDesign design, CatalogPlastic plastic)
     {
-        if (plastic is not { SetTemperature: { } set, FormingNormal: { } normal } || plastic.Heat(set, normal.Middle) is not { } material) return null;
+        if (plastic is not { SetTemperature: { } set, FormingNormal: { } normal } || normal.Middle <= set + 1 || plastic.Heat(set, normal.Middle) is not { } material) return null;
         var result = SheetCooling.Until(new(design.Blank!.Gauge, material), SheetFace.OnBuck(Contact, WarmBuck), SheetFace.InAir(StillAir, Room), normal.Middle, set);
         return result.Seconds is { } seconds
             ? Text($"Cooling     about {Rounded(seconds)} s on a buck at {WarmBuck:0} C; longer once the wood is warm, shorter with a fan")

@@ -14,7 +14,7 @@ internal static class LaserCheck
     private static readonly FrozenDictionary<string, string> Never = new Dictionary<string, string>
     {
         ["pvc"] = "it gives off hydrogen chloride, which harms lungs and machine", ["vinyl"] = "it gives off hydrogen chloride, which harms lungs and machine",
-        ["forex"] = "it gives off hydrogen chloride, which harms lungs and machine", ["leatherette"] = "it gives off chlorinated fumes",
+        ["leatherette"] = "it gives off chlorinated fumes",
         ["abs"] = "it burns and gives off hydrogen cyanide", ["pc"] = "it chars and flames", ["polycarbonate"] = "it chars and flames",
         ["petg"] = "it melts and burns", ["hips"] = "it melts, drips and burns", ["polystyrene"] = "it melts, drips and burns", ["styrene"] = "it melts, drips and burns",
         ["hdpe"] = "it melts, drips and burns", ["polyethylene"] = "it melts, drips and burns", ["pp"] = "it melts and burns", ["polypropylene"] = "it melts and burns",
@@ -32,7 +32,7 @@ internal static class LaserCheck
     public static Finding? Of(Stock stock, CuttingSpec spec)
     {
         if (spec.Machine != Machine.Laser) return null;
-        string[] words = [.. Split(stock.Name).Where(w => w.Length > 0 && !w.All(c => char.IsAsciiDigit(c)) && w is not ("mm" or "in"))];
+        string[] words = [.. stock.MaterialWords];
         if (words.FirstOrDefault(Never.ContainsKey) is { } bad)
             return new("laser-never", Severity.Error,
                 $"\"{stock.Name}\" must never be cut with a laser: {Never[bad]}.", "Cut it with a router or a saw, or use another sheet.")
@@ -48,6 +48,4 @@ internal static class LaserCheck
                 Source = "common practice, no source",
             };
     }
-
-    private static string[] Split(string name) => name.Split([' ', '-', '_', '/', ',', '.', '(', ')', '+'], StringSplitOptions.RemoveEmptyEntries);
 }

@@ -27,12 +27,13 @@ internal static class PanelFindings
                 Value = land, Limit = GlueLand, Source = "common practice, no source",
             };
         if (panel.Bit > 0)
-            foreach (var (place, radius) in TightCorners(opening, panel.Bit / 2))
+            // What sticks out of the part is an inside corner of the panel.
+            foreach (var corner in opening.Islands.SelectMany(i => TightTurn.Of(i.Outer, panel.Bit / 2)).Where(t => t.Left))
                 yield return new("panel-corner-tight", Severity.Warning,
-                    FormattableString.Invariant($"An inside corner of the opening has a radius of {radius:0.##} mm; a bit of {panel.Bit:0.##} mm leaves {panel.Bit / 2:0.##} mm."),
+                    FormattableString.Invariant($"An inside corner of the opening has a radius of {corner.Radius:0.##} mm; a bit of {panel.Bit:0.##} mm leaves {panel.Bit / 2:0.##} mm."),
                     "Use a smaller bit, file the corner by hand, or round the drawing's corner.")
                 {
-                    Place = place, Value = radius, Limit = panel.Bit / 2,
+                    Place = corner.Place, Value = corner.Radius, Limit = panel.Bit / 2,
                 };
         foreach (var bridge in FacingEdges.Within(wood, BridgeToThickness * panel.Stock.Thickness, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
             yield return new("panel-bridge-thin", Severity.Warning,
@@ -53,19 +54,4 @@ internal static class PanelFindings
     /// <summary>How much narrower, on each side, the part is at the panel's plane than at its flange, mm: the flange starts farther out.</summary>
     private static double Narrower(PartShell shell, double plane) =>
         (shell.Outside(0).Bounds.Width - shell.Outside(plane).Bounds.Width) / 2;
-
-    /// <summary>Corners of an opening, convex seen from the part, rounder than which the bit can't cut.</summary>
-    private static IEnumerable<(Vec2 Place, double Radius)> TightCorners(Region opening, double radius)
-    {
-        foreach (var loop in opening.Islands.Select(i => i.Outer))
-        {
-            var segments = loop.Segments;
-            for (var i = 0; i < segments.Length; i++)
-            {
-                var (s, next) = (segments[i], segments[(i + 1) % segments.Length]);
-                if (s.Bulge > 0 && s.Radius < radius * (1 - 1e-9) && s.Sweep > 0.2) yield return (s.PointAt(0.5), s.Radius);
-                else if (s.DirectionAt(1).AngleTo(next.DirectionAt(0)) > 0.2) yield return (s.End, 0);
-            }
-        }
-    }
 }

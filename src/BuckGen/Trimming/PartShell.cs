@@ -9,11 +9,12 @@ namespace BuckGen.Trimming;
 /// The flange lies in the plane where the wall starts: at the foot of a male buck, at the rim of a cavity. Going away from it the
 /// part grows narrower in both cases. One face of the wall touched the buck; the other lies a wall thickness away.
 /// </remarks>
+/// <param name="shape">The drafted solid.</param>
+/// <param name="kind">Male or female.</param>
+/// <param name="wall">Thickness of the wall measured level, mm.</param>
+/// <param name="offsetter">Makes the offsets.</param>
 internal sealed class PartShell(DraftedShape shape, BuckKind kind, double wall, IOffsetter offsetter)
 {
-    /// <summary>Thickness of the wall measured level, mm.</summary>
-    public double Wall => wall;
-
     /// <summary>From the flange to the face, mm.</summary>
     public double Depth => shape.Face - shape.Foot;
 

@@ -49,11 +49,10 @@ public sealed record TrimJig(
     private static ImmutableArray<Layer> CoreOf(PartShell shell, JigSpec jig, BuckSpec spec, double cut, IOffsetter offsetter)
     {
         var room = cut - jig.BladeRoom;
-        var plan = room < spec.Stock.Min(s => s.Thickness) ? null : StackPlan.Choose(room, spec.Stock, 0);
-        var sheets = plan is null ? [] : plan.Depth <= room ? plan.Sheets : Below(room, spec);
+        if (room < spec.Stock.Min(s => s.Thickness)) return [];
         var blanks = new List<(Stock Stock, double Bottom, Region Wood)>();
         var bottom = 0.0;
-        foreach (var stock in sheets)
+        foreach (var stock in StackPlan.Choose(room, spec.Stock, 0, neverMore: true).Sheets)
         {
             // The part is narrowest at the upper face of a layer.
             var wood = shell.Moved(PartShell.Filled(shell.Inside(bottom + stock.Thickness)), -jig.Clearance);
@@ -64,14 +63,6 @@ public sealed record TrimJig(
 
         var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, offsetter);
         return [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "CORE", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
-    }
-
-    /// <summary>The highest stack of sheets that stays below a height.</summary>
-    private static ImmutableArray<Stock> Below(double height, BuckSpec spec)
-    {
-        for (var wanted = height; wanted > 0; wanted -= 0.5)
-            if (StackPlan.Choose(wanted, spec.Stock, 0) is var plan && plan.Depth <= height) return plan.Sheets;
-        return [];
     }
 
     /// <summary>Dowels through every layer of a stack, placed where the narrowest of them has room.</summary>

@@ -20,7 +20,7 @@ internal sealed class FloorVents
     public FloorVents(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter)
     {
         Floor = floor;
-        wishes = new(floor, distance, spec, middle, offsetter);
+        wishes = new(floor, distance, spec, apart, middle, offsetter);
         // A vent does the work of another that it leaves no room for: it may lie that much farther from the wall.
         feet = spec.Pattern == VentPattern.Walls && floor.Deepest is null
             ? [.. floor.Air.Loops.Where(IsWall).Select(l => new WallFoot(l, floor, distance, distance + apart, middle))

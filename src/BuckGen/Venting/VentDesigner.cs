@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Findings;
+using BuckGen.Forming;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Physics.Air;
@@ -12,8 +13,8 @@ namespace BuckGen.Venting;
 /// Turning the outline turns the vents of the pattern along walls, and neither drawing direction nor start point matters, as long as
 /// the choice is the shape's own. Where a shape is alike in several ways, the ties are broken so: a row without corners starts as
 /// <see cref="RowStart"/> says; of corners too near to each other the sharper gets the vent, then the one farther from the middle of
-/// the outline, then the first counter-clockwise from the drawing's x direction. What is upright by nature does not turn: the plate,
-/// from whose size the width and, when the flow rules, the number of vents follow; the block round a cavity; keep-out areas; the grid.
+/// the outline, then the first counter-clockwise from the drawing's x direction. What is upright by nature does not turn: the frame
+/// and the plate, from whose sizes the width and, when the flow rules, the number of vents follow; the block round a cavity; keep-out areas; the grid.
 /// </remarks>
 internal static class VentDesigner
 {
@@ -26,13 +27,14 @@ internal static class VentDesigner
     /// <param name="solid">The smooth solid.</param>
     /// <param name="closings">Where a part of the air comes to its end on the way down.</param>
     /// <param name="buck">What is wanted.</param>
+    /// <param name="blank">The sheet that lands on the vents.</param>
     /// <param name="offsetter">Makes the offsets.</param>
     public static VentDesign Design(
         IReadOnlyList<LayerBlank> layers, IEnumerable<DowelHole> dowels, StackedSolid solid, IEnumerable<Vec2> closings, BuckSpec buck,
-        IOffsetter offsetter)
+        Blank blank, IOffsetter offsetter)
     {
         var spec = buck.Vents!;
-        var sizing = VentSizing.Of(layers, solid, buck, spec);
+        var sizing = VentSizing.Of(blank);
         var diameter = spec.Diameter ?? Math.Max(sizing.Largest, VentSizing.NarrowestEver);
         var surface = layers.Last(l => l.Role == LayerRole.Base);
         var volume = TrappedAir.Litres(layers, solid, buck);

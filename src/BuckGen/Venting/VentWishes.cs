@@ -19,9 +19,10 @@ internal sealed class VentWishes
     /// <param name="floor">The floor.</param>
     /// <param name="distance">From the foot of the wall to the centre of a vent, mm.</param>
     /// <param name="spec">The pattern.</param>
+    /// <param name="apart">Least distance of two vents, mm.</param>
     /// <param name="middle">The middle of the whole outline.</param>
     /// <param name="offsetter">Makes the offsets.</param>
-    public VentWishes(AirFloor floor, double distance, VentSpec spec, Vec2 middle, IOffsetter offsetter)
+    public VentWishes(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter)
     {
         (this.floor, this.distance, this.spec) = (floor, distance, spec);
         if (floor.Deepest is { } deepest)
@@ -35,7 +36,7 @@ internal sealed class VentWishes
         alone.AddRange(RegionChanges.Find(Shrunk, [0, distance], grows: false, Resolution, CancellationToken.None)
             .Select(c => new VentWish(c.Place, c.Kind == RegionChangeKind.IslandVanishes ? VentReason.Counter : VentReason.Gap)));
         var inner = Shrunk(distance);
-        if (spec.Pattern == VentPattern.Walls) rows = [.. inner.Loops.Select(l => new VentRow(l, spec.BoreDiameter + spec.Land, middle))];
+        if (spec.Pattern == VentPattern.Walls) rows = [.. inner.Loops.Select(l => new VentRow(l, apart, middle))];
         else alone.AddRange(inner.Islands.Select(i => new VentWish(InsidePoint.Of(i), VentReason.Counter)));
         if (spec.Pattern == VentPattern.Grid)
             alone.AddRange(Grid(floor.Air.Outer.Bounds, spec.GridPitch).Where(inner.Contains).Select(p => new VentWish(p, VentReason.Grid)));

@@ -19,6 +19,8 @@ public class BadDesignTests
 
         Assert.Equal(["undercut"], Grave(Disc(80), spec));
         Assert.Empty(Grave(Disc(80), spec with { Draft = 10 }));
+        // Even when nothing is left of it at its foot.
+        Assert.Contains("undercut", Grave(Disc(60), Male(40, draft: -45)));
     }
 
     [Fact]

@@ -27,8 +27,13 @@ internal static class SampleJobs
             PlainBuck.Spec with { Kind = BuckKind.Female, Base = new(new("ply 6", 6)), Corners = CornerJoin.Mitre, Steps = Steps.Inside }), new(), false),
         ["vented"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
-            Base = new(new("ply 6", 6), 20, new("MDF 9", 9)), Vents = new(), Plenum = new(PlainBuck.Mdf12),
+            Base = new(new("ply 6", 6), 20, new("MDF 9", 9)), Sheet = new(), Vents = new(), Plenum = new(PlainBuck.Mdf12),
         }), new(), false),
+        ["with jigs and a panel"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
+        {
+            Depth = 36, Drawn = Drawn.Outside, Shrinkage = 0.5, Sheet = new() { Plastic = "petg", LeastWall = 0.5, Sizes = [new(1220, 610)] },
+            Jig = new() { TrimHeight = 24 }, Flange = new(PlainBuck.Mdf12), Panel = new(PlainBuck.Mdf12),
+        }), new("A framed one"), false),
         ["for a router"] = (() => Plan(Shapes.Ring(40, 20), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Shrinkage = 0.5 }, new(Machine.Router)), new(), false),
         ["in thirds of an inch"] = (() => Plan(Shapes.Rectangle(100, 60),
             PlainBuck.Spec with { Depth = 25.4, Draft = 10.0 / 3, Stock = [new("third", 25.4 / 3, 25.4 * 70 / 3, 400)] }, new(Kerf: 0.1 / 3, Spacing: 25.4 / 6)), new(), false),

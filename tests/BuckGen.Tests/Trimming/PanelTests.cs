@@ -101,6 +101,17 @@ public class PanelTests
         Assert.Contains(design.Findings, f => f.Id == "panel-inlays");
     }
 
+    [Fact]
+    public void A_piece_too_small_for_its_lettering_is_told_of()
+    {
+        var ring = Region.FromLoops([Loop.Circle(new(0, 0), 30), Loop.Circle(new(0, 0), 6)]);
+
+        var design = Formed.Design(ring, Spec(p => p));
+
+        Assert.Null(design.Panel!.Inlays!.Parts.Single().Label);
+        Assert.Contains(design.Findings, f => f.Id == "label-no-room" && f.Message.Contains("INLAY1", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(3, "panel-flange-narrow", BuckGen.Findings.Severity.Warning)]
     [InlineData(0.4, "panel-flange-narrow", BuckGen.Findings.Severity.Error)]

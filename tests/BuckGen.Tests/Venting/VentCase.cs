@@ -103,9 +103,9 @@ internal sealed record VentCase(string Name, BuckDesign Design)
             OutlineAt = outline % 5 == 2 ? OutlineAt.Base : OutlineAt.Face,
             Stock = [thin ? new("MDF 2", 2, 2000, 2000) : Vented.Mdf6],
             Base = new(Vented.Mdf6, 20, plain ? null : Vented.Mdf6),
+            Sheet = new SheetSpec { Gauge = 1.5 },
             Vents = new VentSpec
             {
-                Gauge = 1.5,
                 WallDistance = outline % 6 == 4 ? 2 : 0.5,
                 KeepOut = outline % 9 == 1 ? [new(middle.X, middle.Y, middle.X + 40, middle.Y + 40)] : [],
                 // The shape alone rules most; the flow rules some.

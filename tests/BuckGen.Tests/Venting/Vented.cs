@@ -16,7 +16,8 @@ internal static class Vented
         Depth = depth,
         Stock = [Mdf6],
         Base = new(Mdf6, 20, Mdf6),
-        Vents = new VentSpec { Gauge = 1 },
+        Sheet = new SheetSpec { Gauge = 1 },
+        Vents = new VentSpec(),
         Plenum = plenum is { } k ? new PlenumSpec(Mdf6, k) : null,
     };
 

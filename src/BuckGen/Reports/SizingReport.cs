@@ -1,0 +1,13 @@
+using BuckGen.Forming;
+using BuckGen.Quantities;
+
+namespace BuckGen.Reports;
+
+/// <summary>How the buck was sized from the part.</summary>
+/// <param name="Drawn">"buck", "inside" or "outside": what the drawing shows.</param>
+/// <param name="Shrinkage">Shrinkage allowed for, per cent.</param>
+/// <param name="WallAllowance">How far the outline was moved for the wall; negative inward.</param>
+public sealed record SizingReport(string Drawn, double Shrinkage, double WallAllowance)
+{
+    internal static SizingReport Of(PartSizing s) => new(Words.Of(s.Drawn), Rounded.Of(s.Shrinkage), Rounded.Of(s.WallAllowance));
+}
