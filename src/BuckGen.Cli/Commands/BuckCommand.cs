@@ -30,7 +30,7 @@ internal static class BuckCommand
             var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-buck";
             var (output, force) = (buck.Output(parsed), parsed.GetValue(run.Force));
-            return BuckRun.Write(terminal, plan, OutputFiles.Of(plan, output, force), output.Title, folder, force, parsed.GetValue(run.Json));
+            return BuckRun.Write(terminal, plan, OutputFiles.Of(plan, output, force), output, folder, force, parsed.GetValue(run.Json));
         });
         return command;
     }

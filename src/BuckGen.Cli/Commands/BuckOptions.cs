@@ -97,9 +97,7 @@ internal sealed class BuckOptions
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
         };
-        if (part.Plastic(parsed) is { } plastic && catalog.FindPlastic(plastic) is null)
-            throw new UsageException($"--plastic is '{plastic}', which is not in the catalog; see 'buckgen catalog'.");
-        return part.Of(parsed, vents.Of(parsed, buck, withVents), withSheet);
+        return part.Of(parsed, vents.Of(parsed, buck, withVents), catalog, withSheet);
     }
 
     public CuttingSpec Cutting(ParseResult parsed) =>
@@ -109,14 +107,14 @@ internal sealed class BuckOptions
 
     public OutputOptions Output(ParseResult parsed) => new(
         "", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg),
-        parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null) { Catalog = CatalogFiles.Read(parsed.GetValue(catalogFile)) };
+        parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null);
 
     private static Stock StockOf(string text, (double Width, double Height)? size, Catalog catalog)
     {
         var stock = QuantityText.TryLength(text, out var thickness)
             ? new Stock(FormattableString.Invariant($"{thickness:0.###} mm"), thickness) { SizeIsAssumed = true }
-            : catalog.FindStock(text)
-              ?? throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'.");
+            : Stock.Of(catalog.FindStock(text)
+              ?? throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'."));
         return size is { } s ? stock with { SheetWidth = s.Width, SheetHeight = s.Height, SizeIsAssumed = false } : stock;
     }
 }

@@ -27,14 +27,14 @@ internal static class BuckRun
 
     /// <summary>Writes the files and tells what was made.</summary>
     public static int Write(
-        Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, string title, string folder, bool force, bool json)
+        Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, OutputOptions options, string folder, bool force, bool json)
     {
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
         if (File.Exists(folder)) throw new UsageException($"{folder} is a file; --out names a folder.");
         var removed = OutputFolder.Write(folder, files);
         if (removed.Length > 0) terminal.Error.WriteLine($"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not make: {string.Join(", ", removed)}");
         if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.SummaryPath).Content]));
-        else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, title, [.. files.Select(f => f.Path)]), folder);
+        else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, options.Title, [.. files.Select(f => f.Path)], options.Rates), folder);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
     }
 }

@@ -45,7 +45,7 @@ internal static class JigCommand
             var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation, CutScope.Accessories);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-jig";
             var (output, force) = (buck.Output(parsed), parsed.GetValue(run.Force));
-            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, output, force), output.Title, folder, force, parsed.GetValue(run.Json));
+            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, output, force), output, folder, force, parsed.GetValue(run.Json));
         });
         return command;
     }

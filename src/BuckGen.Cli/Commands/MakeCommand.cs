@@ -23,7 +23,7 @@ internal static class MakeCommand
             var folder = parsed.GetValue(run.Out) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", "out");
             var force = parsed.GetValue(run.Force);
             return BuckRun.Write(
-                terminal, plan, OutputFiles.Of(plan, read.Output, force), read.Output.Title, folder, force, parsed.GetValue(run.Json));
+                terminal, plan, OutputFiles.Of(plan, read.Output, force), read.Output, folder, force, parsed.GetValue(run.Json));
         });
         return command;
     }
@@ -36,7 +36,8 @@ internal static class MakeCommand
         if (!File.Exists(path)) throw new UsageException($"{path} does not exist; 'buckgen new {path}' writes a job file to start from.");
         var (text, name) = (File.ReadAllText(path), Path.GetFileName(path));
         var catalog = JobFile.CatalogName(text, name) is { } file ? CatalogFiles.Read(Beside(path, file)) : null;
-        return JobFile.Read(text, name, catalog);
+        var job = JobFile.Read(text, name, catalog);
+        return job.PanelDrawing is { } drawing ? job.WithPanel(BuckRun.Read(Beside(path, drawing.File), drawing.Reading)) : job;
     }
 
     /// <summary>The outline's path is written relative to the job file.</summary>

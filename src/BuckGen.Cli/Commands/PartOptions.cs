@@ -1,5 +1,6 @@
 using System.CommandLine;
 using BuckGen.Bucks;
+using BuckGen.Catalogs;
 
 namespace BuckGen.Cli.Commands;
 
@@ -24,14 +25,12 @@ internal sealed class PartOptions
         foreach (var option in (Option[])[plastic, gauge, leastWall, drawn, frame, travel, sizes]) command.Add(option);
     }
 
-    /// <summary>The plastic's word; null when not said.</summary>
-    public string? Plastic(ParseResult parsed) => parsed.GetValue(plastic);
-
     /// <summary>The spec with the sheet when anything is said of it, or when the command is about nothing else.</summary>
     /// <param name="parsed">The arguments.</param>
     /// <param name="buck">The spec so far.</param>
+    /// <param name="catalog">Where the plastic is looked up.</param>
     /// <param name="always">True for a sheet even when nothing is said of it.</param>
-    public BuckSpec Of(ParseResult parsed, BuckSpec buck, bool always)
+    public BuckSpec Of(ParseResult parsed, BuckSpec buck, Catalog catalog, bool always)
     {
         // Vents are sized by the sheet.
         var said = always || buck.Vents is not null || parsed.GetValue(gauge) is not null || parsed.GetValue(plastic) is not null || parsed.GetValue(leastWall) is not null
@@ -41,7 +40,9 @@ internal sealed class PartOptions
             Drawn = parsed.GetValue(drawn) ?? Drawn.Buck,
             Sheet = !said ? null : Defaults with
             {
-                Plastic = parsed.GetValue(plastic) ?? Defaults.Plastic,
+                Plastic = parsed.GetValue(plastic) is { } word
+                    ? catalog.FindPlastic(word) ?? throw new UsageException($"--plastic is '{word}', which is not in the catalog; see 'buckgen catalog'.")
+                    : null,
                 Gauge = parsed.GetValue(gauge) ?? Defaults.Gauge,
                 LeastWall = parsed.GetValue(leastWall),
                 Sizes = [.. (parsed.GetValue(sizes) ?? []).Select(s => Of(SizeText.Parse("--plastic-sheet", s)))],

@@ -23,6 +23,7 @@ internal static class PlanPrinter
         console.WriteLine();
         console.Write(Layers(summary));
         if (summary.Sheets.Length > 0) console.Write(Sheets(summary));
+        CostPrinter.Print(console, summary.Cost);
         console.WriteLine();
         FindingsPrinter.Print(console, summary.Findings);
         console.WriteLine();

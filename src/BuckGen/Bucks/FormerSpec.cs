@@ -21,6 +21,12 @@ public sealed record FormerSpec
     /// <summary>True for a second heater under the sheet.</summary>
     public bool HeaterBelow { get; init; }
 
+    /// <summary>
+    /// How much smaller than the cavity's floor, on every side, the plug is that pushes the sheet in, mm; null for no plug. Only a cavity
+    /// takes one.
+    /// </summary>
+    public double? PlugGap { get; init; }
+
     /// <summary>What the frame holds on each edge. 12 to 25 mm is common practice (no source).</summary>
     public double Grip { get; init; } = 15;
 
@@ -37,6 +43,7 @@ public sealed record FormerSpec
 
         if (Travel is { } travel) BuckSpec.Require(travel is >= 1 and <= 2000, "travel of the former", travel, " mm", "from 1 to 2000 mm");
         if (Gap is { } gap) BuckSpec.Require(gap is >= 0 and <= 1000, "gap between buck and frame", gap, " mm", "from 0 to 1000 mm");
+        if (PlugGap is { } plug) BuckSpec.Require(plug is >= 0 and <= 200, "gap round the plug", plug, " mm", "from 0 to 200 mm");
         BuckSpec.Require(Heater is >= 100 and <= 1000, "temperature of the heater", Heater, " degrees C", "from 100 to 1000 degrees C");
         BuckSpec.Require(Grip is >= 0 and <= 100, "grip of the clamp frame", Grip, " mm", "from 0 to 100 mm");
         BuckSpec.Require(Lip is >= 0 and <= 100, "seal lip", Lip, " mm", "from 0 to 100 mm");

@@ -18,6 +18,9 @@ public sealed record JigSpec
     /// <summary>True for a core that holds the part from inside.</summary>
     public bool Core { get; init; } = true;
 
+    /// <summary>True for a bed, a board on which the core is glued, so that the part can neither slide nor tip.</summary>
+    public bool Bed { get; init; } = true;
+
     /// <summary>How far the core stays below the cut, so that no blade meets it.</summary>
     public double BladeRoom { get; init; } = 2;
 

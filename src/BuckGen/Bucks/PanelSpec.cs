@@ -1,3 +1,5 @@
+using BuckGen.Geometry;
+
 namespace BuckGen.Bucks;
 
 /// <summary>The outer edge of a face panel.</summary>
@@ -8,6 +10,9 @@ public enum PanelEdge
 
     /// <summary>The part's own outline, set off.</summary>
     Offset,
+
+    /// <summary>An outline drawn for it.</summary>
+    Drawn,
 }
 
 /// <summary>The panel the finished part shows through. Lengths in mm.</summary>
@@ -15,8 +20,8 @@ public enum PanelEdge
 public sealed record PanelSpec(Stock Stock)
 {
     /// <summary>
-    /// Room between part and opening on every side; negative for a press fit. Null for what size and warmth ask for: half a
-    /// millimetre (common practice, no source), or the growth of the part over 30 °C where that is more.
+    /// Room between part and opening on every side; negative for a press fit. Null for what the part asks for: half of what its size
+    /// may be off, and half of what it grows more than the panel over 30 °C.
     /// </summary>
     public double? Fit { get; init; }
 
@@ -26,7 +31,10 @@ public sealed record PanelSpec(Stock Stock)
     /// <summary>The outer edge.</summary>
     public PanelEdge Edge { get; init; } = PanelEdge.Rectangle;
 
-    /// <summary>From the opening to the outer edge.</summary>
+    /// <summary>The drawn outline, in the coordinates of the part's drawing; holes in it are cut too. Only for <see cref="PanelEdge.Drawn"/>.</summary>
+    public Region? Outline { get; init; }
+
+    /// <summary>From the opening to the outer edge; not for a drawn one.</summary>
     public double Margin { get; init; } = 30;
 
     /// <summary>Radius of a rectangle's corners.</summary>
@@ -41,6 +49,8 @@ public sealed record PanelSpec(Stock Stock)
     internal void Validate()
     {
         Stock.Validate();
+        if (Edge == PanelEdge.Drawn && Outline is not { IsEmpty: false }) throw new SpecException("The panel's edge is to be a drawn one, but no outline is given for it; name its drawing.");
+        if (Edge != PanelEdge.Drawn && Outline is not null) throw new SpecException("The panel has a drawn outline, but its edge is not to be the drawn one; set the edge to drawn or leave the drawing out.");
         if (Fit is { } fit) BuckSpec.Require(fit is >= -2 and <= 10, "fit of the panel", fit, " mm", "from -2 to 10 mm");
         BuckSpec.Require(Plane is >= 0 and <= 500, "plane of the panel", Plane, " mm", "from 0 to 500 mm above the flange");
         BuckSpec.Require(Margin is >= 1 and <= 1000, "margin of the panel", Margin, " mm", "from 1 to 1000 mm");

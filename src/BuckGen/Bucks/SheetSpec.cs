@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
+using BuckGen.Catalogs;
 
 namespace BuckGen.Bucks;
 
 /// <summary>The plastic sheet that is formed. Lengths in mm.</summary>
 public sealed record SheetSpec
 {
-    /// <summary>The plastic's word in the catalog, such as "petg"; empty when it is not known.</summary>
-    public string Plastic { get; init; } = "";
+    /// <summary>The plastic; null when it is not known.</summary>
+    public CatalogPlastic? Plastic { get; init; }
 
     /// <summary>Thickness before forming, mm.</summary>
     public double Gauge { get; init; } = 1;
@@ -17,8 +18,12 @@ public sealed record SheetSpec
     /// <summary>The sizes in which the shop has the sheet, mm; none when nobody said.</summary>
     public ImmutableArray<SheetSize> Sizes { get; init; } = [];
 
+    /// <summary>Price of a square metre, in the shop's money; null when not said.</summary>
+    public double? PricePerSquareMetre { get; init; }
+
     internal void Validate()
     {
+        if (PricePerSquareMetre is { } price) BuckSpec.Require(price is >= 0 and <= 1e6, "price of a square metre of plastic", price, "", "from 0 to 1000000");
         BuckSpec.Require(Gauge is >= 0.1 and <= 25, "gauge of the sheet", Gauge, " mm", "from 0.1 to 25 mm");
         if (LeastWall is { } wall) BuckSpec.Require(wall is >= 0.02 and <= 25, "thinnest wall of the part", wall, " mm", "from 0.02 to 25 mm");
         foreach (var size in Sizes)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Catalogs;
 
 namespace BuckGen.Bucks;
 
@@ -8,6 +9,15 @@ namespace BuckGen.Bucks;
 /// <param name="Miss">Real depth less wanted depth, mm.</param>
 public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, double Miss)
 {
+    /// <summary>Least and greatest depth, mm, where thicknesses are the catalog's averages and not measured.</summary>
+    public FigureRange DepthRange => new(
+        Sheets.Sum(s => s.ThicknessIsAssumed ? s.Material?.Lower ?? s.Thickness : s.Thickness),
+        Sheets.Sum(s => s.ThicknessIsAssumed ? s.Material?.Upper ?? s.Thickness : s.Thickness));
+
+    /// <summary>How far the depth is likely off, mm either way: the root of the summed squares of what each sheet may be off.</summary>
+    public double LikelySpread => Math.Sqrt(Sheets.Sum(s =>
+        s is { ThicknessIsAssumed: true, Material: { Lower: { } lower, Upper: { } upper } } ? (upper - lower) * (upper - lower) / 4 : 0));
+
     /// <summary>Most layers in a stack.</summary>
     private const int MostLayers = 400;
 

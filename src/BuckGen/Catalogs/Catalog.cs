@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
 
 namespace BuckGen.Catalogs;
 
@@ -15,10 +14,9 @@ public sealed record Catalog
     /// <summary>The catalog that comes with the library.</summary>
     public static Catalog BuiltIn { get; } = ReadBuiltIn();
 
-    /// <summary>A sheet as stock of assumed size, or null when the catalog does not hold it.</summary>
+    /// <summary>A sheet, or null when the catalog does not hold it.</summary>
     /// <param name="id">Its word, upper and lower case alike.</param>
-    public Stock? FindStock(string id) =>
-        Find(Stock, id) is { } found ? new(found.Name, found.Thickness) { SizeIsAssumed = true } : null;
+    public CatalogStock? FindStock(string id) => Find(Stock, id);
 
     /// <summary>A plastic, or null when the catalog does not hold it.</summary>
     /// <param name="id">Its word, upper and lower case alike.</param>

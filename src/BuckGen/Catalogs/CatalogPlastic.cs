@@ -68,6 +68,9 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Expansion, millionths of length per degree C; null when not known.</summary>
     public FigureRange? Expansion => RangeOf("expansion");
 
+    /// <summary>Price of a square metre in the shop's money, from the shop's own file; null when not known.</summary>
+    public double? Price => NumberOf("price");
+
     /// <summary>How to dry it before forming; null when not known.</summary>
     public string? Drying => TextOf("drying");
 

@@ -27,6 +27,15 @@ public sealed record CatalogStock : CatalogEntry
     /// <summary>Whether its grain shows through thin sheet; null when not known.</summary>
     public bool? GrainShows => TextOf("grain") is { } word ? word == "yes" : null;
 
+    /// <summary>Price of a whole sheet in the shop's money, from the shop's own file; null when not known.</summary>
+    public double? Price => NumberOf("price");
+
+    /// <summary>How fast the shop's machine cuts it, mm a minute, from the shop's own file; null when not known.</summary>
+    public double? CutFeed => NumberOf("cut-feed");
+
+    /// <summary>Expansion in the plane of the sheet, millionths of length per degree C; null when not known.</summary>
+    public FigureRange? Expansion => RangeOf("expansion");
+
     /// <summary>What to beware of; null when nothing is told.</summary>
     public string? Caution => TextOf("caution");
 }

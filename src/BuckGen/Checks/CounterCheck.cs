@@ -11,7 +11,7 @@ internal sealed class CounterCheck : IDesignCheck
         if (!design.IsMale) yield break;
         var depth = design.Plan.Depth;
         // A counter is a cavity, widest at the face; the limit of a cavity holds.
-        var limit = design.Spec.Checks.DeepestFemale;
+        var (limit, source) = PlasticLimits.DeepestCavity(design.Spec);
         var counters = design.Shape.At(design.Shape.Face).Islands.SelectMany(i => i.Holes).Select(h => LargestCircle.In(new(h.Reversed(), [])))
             .Where(c => depth / (2 * c.Radius) > limit).OrderBy(c => c.Radius).ToArray();
         if (counters.Length == 0) yield break;
@@ -20,7 +20,7 @@ internal sealed class CounterCheck : IDesignCheck
             FormattableString.Invariant($"{(counters.Length == 1 ? "A counter" : $"{counters.Length} counters, the narrowest")} {2 * counters[0].Radius:0.##} mm wide at the face is {depth:0.#} mm deep, {ratio:0.##} times its width: the sheet bridges it or tears in it."),
             "Fill it, make it wider or the part lower, and vent it well.")
         {
-            Place = counters[0].Centre, Height = design.Shape.Face, Value = ratio, Limit = limit, Source = "a former's advice: 75 per cent of the smaller dimension",
+            Place = counters[0].Centre, Height = design.Shape.Face, Value = ratio, Limit = limit, Source = source,
         };
     }
 }

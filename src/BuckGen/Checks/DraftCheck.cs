@@ -7,8 +7,9 @@ internal sealed class DraftCheck : IDesignCheck
 {
     public IEnumerable<Finding> Look(DesignView design)
     {
-        var (draft, checks) = (design.Spec.Draft, design.Spec.Checks);
-        var least = design.IsMale ? checks.LeastDraftMale : checks.LeastDraftFemale;
+        var draft = design.Spec.Draft;
+        var (least, source) = PlasticLimits.LeastDraft(design.Spec);
+        var published = PlasticLimits.PublishedDraft(design.Spec);
         if (draft < 0)
             yield return new("undercut", Severity.Error,
                 FormattableString.Invariant($"The walls lean {-draft:0.##} degrees the wrong way: the part locks on the buck."),
@@ -25,10 +26,10 @@ internal sealed class DraftCheck : IDesignCheck
             };
         else if (draft < least)
             yield return new("draft-low", Severity.Warning,
-                FormattableString.Invariant($"A draft of {draft:0.##} degrees is little for a {(design.IsMale ? "male buck" : "cavity")}; {least:0.##} is the least taken here, published minima run from {(design.IsMale ? "1.5 to 5" : "0 to 2")}."),
+                FormattableString.Invariant($"A draft of {draft:0.##} degrees is little for a {(design.IsMale ? "male buck" : "cavity")}; {least:0.##} is the least taken here, published figures run from {published.Low:0.##} to {published.High:0.##}."),
                 design.IsMale ? "Give the walls 5 degrees where the shape allows it, and sand them smooth." : "Polish the walls, or give them more draft.")
             {
-                Value = draft, Limit = least, Source = "design guidelines of formers; SPE Thermoforming Quarterly 25(1), 2006",
+                Value = draft, Limit = least, Source = source,
             };
     }
 }

@@ -5,14 +5,11 @@ namespace BuckGen.Checks;
 /// <summary>Is the sheet drawn so far that it may tear, or thinner than was asked for?</summary>
 internal sealed class DrawCheck : IDesignCheck
 {
-    /// <summary>A part thinner than this on average holds no shape, mm (common practice, no source).</summary>
-    private const double Film = 0.2;
-
     public IEnumerable<Finding> Look(DesignView design)
     {
         if (design.Blank is not { } blank) yield break;
-        var limit = design.Spec.Checks.LargestDraw;
-        if (blank.Ratios.Areal > limit || blank.MeanThickness < Film)
+        var (limit, film) = (design.Spec.Checks.LargestDraw, design.Spec.Checks.LeastMeanWall);
+        if (blank.Ratios.Areal > limit || blank.MeanThickness < film)
             yield return new("may-tear", Severity.Warning,
                 FormattableString.Invariant($"The sheet is drawn to {blank.Ratios.Areal:0.##} times its area: {blank.Gauge:0.##} mm becomes {blank.MeanThickness:0.##} mm on average, and less in corners."),
                 "Use a thicker sheet, a shallower shape, more draft, or a larger blank round a male buck.")
@@ -25,6 +22,13 @@ internal sealed class DrawCheck : IDesignCheck
                 "Order thicker sheet.")
             {
                 Value = blank.Gauge, Limit = needed, Source = "area method",
+            };
+        if (blank.PlugWall is { } wall && wall < film)
+            yield return new("plug-starves-walls", Severity.Warning,
+                FormattableString.Invariant($"The plug takes the floor along at full gauge and leaves {wall:0.##} mm for the walls."),
+                "Use a smaller plug, so that more of the sheet is left to stretch, a thicker sheet or a shallower shape.")
+            {
+                Value = wall, Limit = film, Source = "area balance with a plug (Crawford, Plastics Engineering, 3rd ed., example 4.7); the limit is common practice, no source",
             };
     }
 }

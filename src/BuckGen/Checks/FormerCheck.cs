@@ -20,7 +20,7 @@ internal sealed class FormerCheck : IDesignCheck
             };
         if (design.Blank is not { } blank) yield break;
         // What drapes needs sheet to drape from; in a cavity only the seal needs its land.
-        var least = design.IsMale ? Math.Max(Blank.LeastGap, design.Plan.Depth / 2) : Blank.LeastGap;
+        var least = design.IsMale ? Math.Max(Blank.LeastGap, design.Spec.Checks.LeastFrameGap * design.Plan.Depth) : Blank.LeastGap;
         if (blank.Gap < 0)
             yield return new("frame-too-small", Severity.Error,
                 FormattableString.Invariant($"The part is {-2 * blank.Gap:0.#} mm larger than the frame of {blank.Opening.Width:0.#} x {blank.Opening.Height:0.#} mm."),

@@ -17,6 +17,14 @@ internal static class StackChecks
             {
                 Value = plan.Miss, Limit = spec.DepthTolerance,
             };
+        if (plan.LikelySpread > 0)
+            yield return new("stock-not-measured", plan.LikelySpread > spec.DepthTolerance ? Severity.Warning : Severity.Note,
+                FormattableString.Invariant(
+                    $"Thicknesses are the catalog's averages: the depth may be anywhere from {plan.DepthRange.Low:0.##} to {plan.DepthRange.High:0.##} mm, most likely within {plan.LikelySpread:0.##} mm."),
+                "Measure your sheets and say their thickness.")
+            {
+                Value = plan.LikelySpread, Limit = spec.DepthTolerance, Source = "tolerances of the sheets in the catalog",
+            };
         var walls = layers.Count(l => l.Role == LayerRole.Wall);
         var reached = walls == 0 ? solid.Shape.Foot : layers[^1].Top;
         if (spec.Kind == BuckKind.Male && solid.Shape.At(solid.Shape.Face).IsEmpty)

@@ -50,7 +50,7 @@ internal static class BuckDesigner
         var outward = CloseSteps(shape, heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         shape.Prepare(outward, cancellation);
         var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
-        var blank = Blank.Of(shape, spec, plan.Depth, heights);
+        var blank = Blank.Of(shape, spec, plan.Depth, heights, offsetter);
         var vents = spec.Vents is not null && blank is not null
             ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, blank, offsetter)
             : null;
@@ -76,7 +76,7 @@ internal static class BuckDesigner
         return new(outline, spec, plan, layers, vents, flange,
             [.. Silencing.Apply(findings, spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
         {
-            Sizing = sizing, Blank = blank, Jig = finishing.Jig, Flange = finishing.Flange, Panel = finishing.Panel,
+            Sizing = sizing.For(flange), Blank = blank, Jig = finishing.Jig, Flange = finishing.Flange, Panel = finishing.Panel,
             Accessories = finishing.Layers,
         };
     }
@@ -90,7 +90,7 @@ internal static class BuckDesigner
         var direction = PartSizing.Direction(spec.Kind, spec.Drawn);
         if (direction == 0) return (shape, new(spec.Drawn, spec.Shrinkage, 0));
         // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
-        var wall = Blank.Of(shape, spec, depth, heights) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
+        var wall = Blank.Of(shape, spec, depth, heights, offsetter) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
         var moved = offsetter.Offset(enlarged, wall, spec.Corners);
         return moved.IsEmpty
             ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))

@@ -13,7 +13,7 @@ internal sealed record Finishing(TrimJig? Jig, FlangeTemplate? Flange, FacePanel
     /// <summary>The layers of jigs and panel.</summary>
     public ImmutableArray<Layer> Layers =>
     [
-        .. Jig?.Ring ?? [], .. Jig?.Core ?? [],
+        .. Jig?.Ring ?? [], .. Jig?.Core ?? [], .. Jig?.Bed is { } bed ? [bed] : Array.Empty<Layer>(),
         .. Flange is { } flange ? [flange.Template, flange.Nest] : Array.Empty<Layer>(),
         .. Panel is { } panel ? [panel.Panel, .. panel.Inlays is { } inlays ? [inlays] : Array.Empty<Layer>()] : Array.Empty<Layer>(),
     ];

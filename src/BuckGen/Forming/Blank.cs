@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Forming;
 
@@ -14,16 +15,20 @@ namespace BuckGen.Forming;
 /// <param name="Gauge">Thickness before forming.</param>
 /// <param name="MeanThickness">Mean thickness after forming, by areas alone: corners end up thinner.</param>
 /// <param name="GaugeForLeastWall">Gauge whose mean thickness is the thinnest wall asked for; null when none is.</param>
+/// <param name="PlugWall">
+/// Mean thickness of a cavity's walls when a plug carries the floor's sheet down at full gauge; null without a plug. Source: Crawford,
+/// Plastics Engineering, 3rd ed., example 4.7.
+/// </param>
 /// <param name="Yields">How many blanks each sheet of the shop gives.</param>
 public sealed record Blank(
     double Width, double Height, SheetSize Opening, double Gap, FormedSurface Surface, DrawRatios Ratios,
-    double Gauge, double MeanThickness, double? GaugeForLeastWall, ImmutableArray<BlankYield> Yields)
+    double Gauge, double MeanThickness, double? GaugeForLeastWall, double? PlugWall, ImmutableArray<BlankYield> Yields)
 {
     /// <summary>Least gap between buck and frame, mm (common practice, no source).</summary>
     public const double LeastGap = 25;
 
     /// <summary>The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.</summary>
-    internal static Blank? Of(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights)
+    internal static Blank? Of(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights, IOffsetter offsetter)
     {
         var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face);
         if (spec.Sheet is not { } sheet || plane.IsEmpty) return null;
@@ -39,8 +44,17 @@ public sealed record Blank(
         var (width, height) = (opening.Width + edge, opening.Height + edge);
         return new(
             width, height, opening, gap, surface, DrawRatios.Of(surface, shape, spec.Kind, spec.Draft, depth, across),
-            sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.LeastWall * surface.ArealRatio,
+            sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.LeastWall * surface.ArealRatio, PlugWallOf(shape, spec, surface, offsetter),
             [.. sheet.Sizes.Select(s => BlankYield.Of(s, width, height))]);
+    }
+
+    /// <summary>What the plug does not take is spread over the walls.</summary>
+    private static double? PlugWallOf(DraftedShape shape, BuckSpec spec, FormedSurface surface, IOffsetter offsetter)
+    {
+        var floor = shape.At(shape.Foot);
+        if (spec.Former.PlugGap is not { } gap || spec.Kind != BuckKind.Female || floor.IsEmpty) return null;
+        var plug = gap == 0 ? floor : offsetter.Offset(floor, -gap, CornerJoin.Round);
+        return spec.Sheet!.Gauge * (surface.Flat - plug.Area) / surface.Wall;
     }
 
     /// <summary>The frame with its longer side along the longer side of the buck.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
+using BuckGen.Outlines;
 
 namespace BuckGen.Jobs;
 
@@ -12,12 +13,14 @@ internal static class FinishTables
     {
         if (table is null) return null;
         var defaults = new SheetSpec();
-        if (table.Text("plastic", "") is { Length: > 0 } word && catalog.FindPlastic(word) is null)
-            throw table.Fault(table.Line, $"the plastic \"{word}\" is not in the catalog; see 'buckgen catalog'");
+        var plastic = table.Text("plastic", "") is { Length: > 0 } word
+            ? catalog.FindPlastic(word) ?? throw table.Fault(table.LineOf("plastic"), $"the plastic \"{word}\" is not in the catalog; see 'buckgen catalog'")
+            : null;
         return new()
         {
-            Plastic = table.Text("plastic", defaults.Plastic),
+            Plastic = plastic,
             Gauge = table.Length("gauge", defaults.Gauge),
+            PricePerSquareMetre = table.OptionalNumber("price") ?? plastic?.Price,
             LeastWall = table.OptionalLength("least-wall"),
             Sizes = [.. table.LengthLists("sizes", 2, "[[\"1220mm\", \"610mm\"]]").Select(s => new SheetSize(s[0], s[1]))],
         };
@@ -32,6 +35,7 @@ internal static class FinishTables
             Opening = table.Size("frame") is { } frame ? new(frame.Width, frame.Height) : null,
             Travel = table.OptionalLength("travel"),
             Gap = table.OptionalLength("gap"),
+            PlugGap = table.OptionalLength("plug-gap"),
             Heater = table.Number("heater", defaults.Heater),
             HeaterBelow = table.Flag("heater-below", defaults.HeaterBelow),
             Grip = table.Length("grip", defaults.Grip),
@@ -51,6 +55,7 @@ internal static class FinishTables
             Land = table.Length("land", defaults.Land),
             FlangeRoom = table.Length("flange-room", defaults.FlangeRoom),
             Core = table.Flag("core", defaults.Core),
+            Bed = table.Flag("bed", defaults.Bed),
             BladeRoom = table.Length("blade-room", defaults.BladeRoom),
         };
     }
@@ -68,6 +73,16 @@ internal static class FinishTables
             Land = table.Length("land", defaults.Land),
             Screw = table.Length("screw", defaults.Screw),
         };
+    }
+
+    /// <summary>The drawing that the table [panel] names; null when it names none.</summary>
+    public static PanelDrawing? PanelDrawing(JobTable? table, OutlineOptions reading)
+    {
+        var file = table?.Text("outline", "");
+        var layers = table?.Texts("outline-layers") ?? [];
+        if (string.IsNullOrEmpty(file))
+            return layers.Length == 0 ? null : throw table!.Fault(table.LineOf("outline-layers"), "\"outline-layers\" needs \"outline\", the file they are in");
+        return new(file, reading with { Layers = [.. layers] });
     }
 
     /// <summary>The table [panel]; null when the job has none.</summary>

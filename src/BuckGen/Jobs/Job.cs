@@ -1,5 +1,4 @@
 using BuckGen.Bucks;
-using BuckGen.Catalogs;
 using BuckGen.Outlines;
 using BuckGen.Output;
 using BuckGen.Sheets;
@@ -16,6 +15,19 @@ namespace BuckGen.Jobs;
 public sealed record Job(
     string Title, string OutlineFile, OutlineOptions Reading, BuckSpec Buck, CuttingSpec Cutting, OutputOptions Output)
 {
-    /// <summary>The sheets and plastics that the job may name.</summary>
-    public Catalog Catalog { get; init; } = Catalog.BuiltIn;
+    /// <summary>The panel's own drawing, to be read and put into <see cref="PanelSpec.Outline"/>; null for none.</summary>
+    public PanelDrawing? PanelDrawing { get; init; }
+
+    /// <summary>The same job with the panel's drawing read.</summary>
+    /// <param name="outline">What was read from the file of <see cref="PanelDrawing"/>.</param>
+    public Job WithPanel(Outline outline)
+    {
+        ArgumentNullException.ThrowIfNull(outline);
+        return this with { Buck = Buck with { Panel = Buck.Panel! with { Outline = outline.Region } } };
+    }
 }
+
+/// <summary>The drawing of a panel's outline.</summary>
+/// <param name="File">Its path, as written in the job file.</param>
+/// <param name="Reading">How it is read.</param>
+public sealed record PanelDrawing(string File, OutlineOptions Reading);

@@ -13,7 +13,7 @@ namespace BuckGen.Jobs;
 /// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
 public static class JobFile
 {
-    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "jig", "flange", "panel", "checks", "cutting", "output"];
+    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "jig", "flange", "panel", "checks", "cutting", "rates", "output"];
 
     /// <summary>The catalog file that a job names, as written there; null when it names none.</summary>
     /// <param name="text">The job file's text.</param>
@@ -45,11 +45,12 @@ public static class JobFile
             buck.Length("tolerance", Tolerance.Default.Chord), outline.Length("join", Tolerance.Default.Join), Tolerance.Default.Coincident);
         var sheets = stock.Select(s => ReadStock(s, catalog)).ToImmutableArray();
         var title = root.Text("title", Path.GetFileNameWithoutExtension(name));
+        var reading = new OutlineOptions(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")],
+            outline.Length("smallest-loop", OutlineOptions.Default.SmallestLoop));
         var job = new Job(
             title,
             outline.RequiredText("file"),
-            new(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")],
-                outline.Length("smallest-loop", OutlineOptions.Default.SmallestLoop)),
+            reading,
             ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance) with
             {
                 Vents = VentTables.Vents(tables.GetValueOrDefault("vents"), Table("vacuum")),
@@ -63,9 +64,9 @@ public static class JobFile
             },
             ReadCutting(Table("cutting")),
             new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false),
-                VentTables.Drilling(tables.GetValueOrDefault("drilling"))) { Catalog = catalog })
+                VentTables.Drilling(tables.GetValueOrDefault("drilling"))) { Rates = CostTables.Rates(Table("rates")) })
         {
-            Catalog = catalog,
+            PanelDrawing = FinishTables.PanelDrawing(tables.GetValueOrDefault("panel"), reading),
         };
         foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();
         return job;
@@ -116,7 +117,11 @@ public static class JobFile
         var sheet = table.Size("sheet");
         var name = table.Text("name", known?.Name ?? FormattableString.Invariant($"{thickness:0.###} mm"));
         var (width, height) = sheet ?? (Stock.UsualWidth, Stock.UsualHeight);
-        return new(name, thickness, width, height) { SizeIsAssumed = sheet is null };
+        return new(name, thickness, width, height)
+        {
+            SizeIsAssumed = sheet is null, Material = known, ThicknessIsAssumed = known is not null && !table.Has("thickness"),
+            Price = table.OptionalNumber("price") ?? known?.Price, CutFeed = table.OptionalNumber("cut-feed") ?? known?.CutFeed,
+        };
     }
 
     private static BuckSpec ReadBuck(JobTable buck, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock, Tolerance tolerance)
@@ -154,7 +159,15 @@ public static class JobFile
     {
         var defaults = new CuttingSpec();
         return new(
-            table.Choice("machine", defaults.Machine), table.Length("kerf", defaults.Kerf),
-            table.Length("spacing", defaults.Spacing), table.Length("edge-margin", defaults.EdgeMargin));
+            table.Choice("machine", defaults.Machine), Kerf(table) ?? defaults.Kerf,
+            table.Length("spacing", defaults.Spacing), table.Length("edge-margin", defaults.EdgeMargin))
+        {
+            Bed = table.Size("bed") is { } bed ? new(bed.Width, bed.Height) : null,
+        };
     }
+
+    /// <summary>The width of the cut, or the hole and the piece of a test square.</summary>
+    private static double? Kerf(JobTable table) => table.IsList("kerf")
+        ? table.Size("kerf") is { } test ? CuttingSpec.KerfOfTest(test.Width, test.Height) : null
+        : table.OptionalLength("kerf");
 }

@@ -30,6 +30,9 @@ internal sealed class JobTable(string file, string name, int line)
         return values.ContainsKey(key);
     }
 
+    /// <summary>True when the key is given as a list.</summary>
+    public bool IsList(string key) => values.TryGetValue(key, out var found) && found.Value is object?[];
+
     public string RequiredText(string key) =>
         values.ContainsKey(key) ? Text(key, "") : throw Fault(line, $"{Place}\"{key}\" is missing; add {key} = \"...\"");
 
@@ -44,7 +47,9 @@ internal sealed class JobTable(string file, string name, int line)
 
     public double? OptionalLength(string key) => Quantity(key, QuantityText.TryLength, "a length such as \"12mm\" or \"1/2in\"");
 
-    public double Angle(string key, double otherwise) => Quantity(key, QuantityText.TryAngle, "an angle such as \"5deg\"") ?? otherwise;
+    public double Angle(string key, double otherwise) => OptionalAngle(key) ?? otherwise;
+
+    public double? OptionalAngle(string key) => Quantity(key, QuantityText.TryAngle, "an angle such as \"5deg\"");
 
     public double? OptionalPressure(string key) => Quantity(key, QuantityText.TryPressure, "a pressure such as \"70kPa\" or \"20inHg\"");
 

@@ -25,7 +25,7 @@ public static class OutputFiles
             foreach (var layer in plan.Design.Layers) Add(files, CutFilePaths.Layer(layer.Number), LayerDrawing.Of(layer), options);
             files.AddRange(DrillFiles.Of(plan.Design, options));
             AddAccessoriesAndSheets(files, plan, options);
-            if (ProcessCard.Write(plan.Design, options.Title, options.Catalog) is { } card) files.Add(new(ProcessCardPath, card));
+            if (ProcessCard.Write(plan.Design, options.Title) is { } card) files.Add(new(ProcessCardPath, card));
         }
 
         return WithSummary(plan, options, files);
@@ -61,7 +61,7 @@ public static class OutputFiles
     private static ImmutableArray<OutputFile> WithSummary(CutPlan plan, OutputOptions options, IEnumerable<OutputFile> files)
     {
         ImmutableArray<OutputFile> made = [.. files];
-        var summary = Summary.Of(plan, options.Title, [.. made.Select(f => f.Path), SummaryPath]);
+        var summary = Summary.Of(plan, options.Title, [.. made.Select(f => f.Path), SummaryPath], options.Rates);
         return [.. made, new(SummaryPath, SummaryJson.Write(summary))];
     }
 

@@ -1,4 +1,4 @@
-using BuckGen.Catalogs;
+using BuckGen.Costs;
 using BuckGen.Drilling;
 using BuckGen.Dxf;
 
@@ -11,6 +11,6 @@ namespace BuckGen.Output;
 /// <param name="Drilling">How a machine drills the vents; null for no drill programs.</param>
 public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false, DrillProgramSpec? Drilling = null)
 {
-    /// <summary>Where the process card takes the plastic's figures from.</summary>
-    public Catalog Catalog { get; init; } = Catalog.BuiltIn;
+    /// <summary>The shop's rates, to reckon the job by.</summary>
+    public RateSpec Rates { get; init; } = RateSpec.None;
 }

@@ -5,11 +5,11 @@ using BuckGen.Designs;
 namespace BuckGen.Reports;
 
 /// <summary>A layer of a jig or panel.</summary>
-/// <param name="Name">"RING", "CORE", "TEMPLATE", "NEST", "PANEL" or "INLAY".</param>
+/// <param name="Name">"RING", "CORE", "BED", "TEMPLATE", "NEST", "PANEL" or "INLAY".</param>
 /// <param name="Number">1 for the lowest.</param>
 /// <param name="Stock">Name of the sheet.</param>
 /// <param name="Thickness">Thickness.</param>
-/// <param name="Bottom">Height of the lower face over the table.</param>
+/// <param name="Bottom">Height of the lower face over what the jig stands on; below 0 for the bed.</param>
 /// <param name="Top">Height of the upper face.</param>
 /// <param name="File">Its DXF, or null when it was not written.</param>
 /// <param name="Bounds">Bounds of its wood.</param>

@@ -17,15 +17,16 @@ namespace BuckGen.Reports;
 /// <param name="LinearDrawRatio">A line across the part over its length on the flat sheet.</param>
 /// <param name="HeightToWidth">Depth over the width of the narrowest part.</param>
 /// <param name="GaugeForLeastWall">Gauge for the wanted wall, by areas; null when none is asked for.</param>
+/// <param name="PlugWall">Mean thickness of a cavity's walls with a plug; null without one.</param>
 /// <param name="Yields">Blanks from each sheet of the shop.</param>
 public sealed record BlankReport(
     double Width, double Height, double OpeningWidth, double OpeningHeight, double Gap, string Plastic, double Gauge, double MeanThickness,
-    double FormedArea, double ArealDrawRatio, double LinearDrawRatio, double HeightToWidth, double? GaugeForLeastWall, ImmutableArray<YieldReport> Yields)
+    double FormedArea, double ArealDrawRatio, double LinearDrawRatio, double HeightToWidth, double? GaugeForLeastWall, double? PlugWall, ImmutableArray<YieldReport> Yields)
 {
     internal static BlankReport Of(Blank b, string plastic) => new(
         Rounded.Of(b.Width), Rounded.Of(b.Height), Rounded.Of(b.Opening.Width), Rounded.Of(b.Opening.Height), Rounded.Of(b.Gap), plastic,
         Rounded.Of(b.Gauge), Rounded.Of(b.MeanThickness), Rounded.Of(b.Surface.Formed), Rounded.Of(b.Ratios.Areal), Rounded.Of(b.Ratios.Linear),
-        Rounded.Of(b.Ratios.HeightToWidth), Rounded.Of(b.GaugeForLeastWall), [.. b.Yields.Select(y => new YieldReport(y.Sheet.Width, y.Sheet.Height, y.Count, Rounded.Of(y.Share)))]);
+        Rounded.Of(b.Ratios.HeightToWidth), Rounded.Of(b.GaugeForLeastWall), Rounded.Of(b.PlugWall), [.. b.Yields.Select(y => new YieldReport(y.Sheet.Width, y.Sheet.Height, y.Count, Rounded.Of(y.Share)))]);
 }
 
 /// <summary>Blanks from a sheet.</summary>

@@ -31,20 +31,19 @@ public static class ProcessCard
     /// <summary>The card as plain text in UTF-8; null when the plastic sheet is not known.</summary>
     /// <param name="design">The design.</param>
     /// <param name="title">What the job is called; empty for the outline's name.</param>
-    /// <param name="catalog">Where the plastic's figures come from.</param>
-    public static ImmutableArray<byte>? Write(BuckDesign design, string title, Catalog catalog)
+    public static ImmutableArray<byte>? Write(BuckDesign design, string title)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(title);
-        ArgumentNullException.ThrowIfNull(catalog);
         if (design is not { Blank: { } blank, Spec.Sheet: { } sheet }) return null;
-        var plastic = sheet.Plastic.Length == 0 ? null : catalog.FindPlastic(sheet.Plastic);
+        var plastic = sheet.Plastic;
         IEnumerable<string> lines =
         [
             "PROCESS CARD", title.Length > 0 ? title : design.Outline.Name, "",
             Text($"Sheet       {plastic?.Name ?? "plastic not named"}, {blank.Gauge:0.##} mm; blank {blank.Width:0} x {blank.Height:0} mm"),
             Text($"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {blank.Gap:0} mm from the buck"),
             Text($"Wall        {blank.MeanThickness:0.##} mm on average (area method), thinner in corners"),
+            Text($"Expect      formed sizes within {design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand within {design.Sizing.TrimmedTolerance:0.##} mm either way"),
             .. plastic is null
                 ? ["", "Name the plastic ([sheet] plastic = \"petg\") for temperatures and times."]
                 : Temperatures(design, plastic),
@@ -114,7 +113,7 @@ public static class ProcessCard
             : "Lower the sheet to seal all round the cavity, then draw the vacuum at once.";
         yield return "Hold the vacuum until the sheet is stiff, then let it cool to the take-off temperature.";
         yield return "Blow air in through the port and lift the part off straight.";
-        if (design.Jig is { } jig) yield return Text($"Put the core inside and the ring round the part; cut flat on the ring, {jig.Height:0.##} mm above the flange.");
+        if (design.Jig is { } jig) yield return Text($"{(jig.Core.IsEmpty ? "Put" : jig.Bed is null ? "Put the core inside and" : "Set the part over the core on its bed, put")} the ring round {(jig.Core.IsEmpty || jig.Bed is null ? "the part" : "it")}; cut flat on the ring, {jig.Height:0.##} mm above the flange.");
         if (design.Flange is not null) yield return "Hang the part in the nest, clamp the template on it and rout the flange to width.";
         if (design.Panel is { } panel) yield return Text($"Try the part in the panel ({panel.Fit:0.##} mm of room round it) before gluing.");
         yield return "Measure the thinnest wall and write down below what worked.";

@@ -16,6 +16,6 @@ public sealed record SheetReport(
     string Stock, double Thickness, double Width, double Height, string? File, double Utilisation, ImmutableArray<string> Parts)
 {
     internal static SheetReport Of(SheetLayout s, ImmutableArray<string> files) => new(
-        s.Stock.Name, Rounded.Of(s.Stock.Thickness), Rounded.Of(s.Stock.SheetWidth), Rounded.Of(s.Stock.SheetHeight),
+        s.Stock.Name, Rounded.Of(s.Stock.Thickness), Rounded.Of(s.Piece.Width), Rounded.Of(s.Piece.Height),
         Summary.Listed(CutFilePaths.Sheet(s), files), Rounded.Of(s.Utilisation), [.. s.Placements.Select(p => p.Part.Name)]);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Costs;
 using BuckGen.Sheets;
 
 namespace BuckGen.Reports;
@@ -24,13 +25,14 @@ namespace BuckGen.Reports;
 /// <param name="Cutting">How the sheets are cut.</param>
 /// <param name="Sheets">The sheets.</param>
 /// <param name="CutLength">Length cut through in all sheets.</param>
+/// <param name="Cost">Time and money; null when the shop has said nothing to reckon by.</param>
 /// <param name="Findings">What to know before cutting, the gravest first.</param>
 /// <param name="Files">Every file of the output folder.</param>
 public sealed record Summary(
     string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
     ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels,
     ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, JigReport? Jig, FlangeReport? Flange,
-    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength,
+    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength, CostReport? Cost,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
     /// <summary>Name and version of the form.</summary>
@@ -43,7 +45,8 @@ public sealed record Summary(
     /// <param name="plan">The plan.</param>
     /// <param name="title">What the job is called; empty for the outline's name.</param>
     /// <param name="files">The files made from it.</param>
-    public static Summary Of(CutPlan plan, string title, ImmutableArray<string> files)
+    /// <param name="rates">The shop's rates; null for none.</param>
+    public static Summary Of(CutPlan plan, string title, ImmutableArray<string> files, RateSpec? rates = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var design = plan.Design;
@@ -54,10 +57,11 @@ public sealed record Summary(
             [.. design.Layers.SelectMany(l => l.Parts.SelectMany(p => p.Dowels)
                     .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Of)],
             [.. design.Vents?.Vents.Select(VentReport.Of) ?? []], design.Vents is { } vents ? AirReport.Of(vents) : null,
-            SizingReport.Of(design.Sizing), design.Blank is { } blank ? BlankReport.Of(blank, design.Spec.Sheet!.Plastic) : null,
+            SizingReport.Of(design.Sizing), design.Blank is { } blank ? BlankReport.Of(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
             design.Jig is { } jig ? JigReport.Of(jig) : null, design.Flange is { } flange ? FlangeReport.Of(flange) : null,
             design.Panel is { } panel ? PanelReport.Of(panel) : null, [.. AccessoryReport.Of(design, files)],
             CuttingReport.Of(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Of(s, files))], Rounded.Of(plan.CutLength),
+            JobCost.Of(plan, rates ?? RateSpec.None) is { } cost ? CostReport.Of(cost) : null,
             [.. plan.AllFindings.Select(FindingReport.Of)], files);
     }
 

@@ -57,9 +57,11 @@ public sealed record CutPlan(
         foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
         {
             var stock = Sized(group.Key, group, spec);
-            var (laidOut, tooLarge) = ShelfLayout.Arrange(group, stock, spec);
-            foreach (var placements in laidOut) sheets.Add(new(sheets.Count + 1, stock, [.. placements]));
-            findings.AddRange(tooLarge.Select(p => TooLarge(p, spec)));
+            var piece = MachineBed.Piece(stock, spec);
+            var (laidOut, tooLarge) = ShelfLayout.Arrange(group, piece, spec);
+            foreach (var placements in laidOut) sheets.Add(new(sheets.Count + 1, stock, [.. placements]) { Piece = piece });
+            findings.AddRange(tooLarge.Select(p => TooLarge(p, piece, spec)));
+            if (MachineBed.Finding(stock, piece, spec) is { } cut) findings.Add(cut);
             if (stock != group.Key) findings.Add(SizeAssumed(stock));
         }
 
@@ -124,14 +126,14 @@ public sealed record CutPlan(
             Value = stock.SheetWidth,
         };
 
-    private static Finding TooLarge(CutPart part, CuttingSpec spec) =>
+    private static Finding TooLarge(CutPart part, SheetSize piece, CuttingSpec spec) =>
         new("part-larger-than-stock", Severity.Error,
             FormattableString.Invariant(
-                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; a sheet of {part.Stock.Name} is {part.Stock.SheetWidth:0.##} x {part.Stock.SheetHeight:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part is on no sheet."),
-            "Use a larger sheet, or make the outline or the base margin smaller.")
+                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; {(spec.Bed is null ? "a sheet of " + part.Stock.Name : "what the machine's bed holds of " + part.Stock.Name)} is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part is on no sheet."),
+            spec.Bed is null ? "Use a larger sheet, or make the outline or the base margin smaller." : "Cut it on a larger machine, or make the outline or the base margin smaller.")
         {
             Place = part.Bounds.Centre,
             Value = Math.Max(part.Bounds.Width, part.Bounds.Height),
-            Limit = Math.Max(part.Stock.SheetWidth, part.Stock.SheetHeight) - 2 * spec.EdgeMargin,
+            Limit = Math.Max(piece.Width, piece.Height) - 2 * spec.EdgeMargin,
         };
 }

@@ -22,6 +22,20 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
     /// <summary>How far an outer edge is moved outward, mm.</summary>
     public double Compensation => Machine == Machine.Laser ? Kerf / 2 : 0;
 
+    /// <summary>What the machine's bed holds; null when every sheet fits it.</summary>
+    public SheetSize? Bed { get; init; }
+
+    /// <summary>
+    /// The kerf by a test piece: a square is drawn and cut once without allowance, and the hole and the piece are measured. Source: a
+    /// student record of a digital fabrication school (hole 20.14 mm, piece 19.76 mm: kerf 0.19 mm).
+    /// </summary>
+    /// <param name="hole">Width of the hole, mm.</param>
+    /// <param name="piece">Width of the piece that came out of it, mm.</param>
+    /// <exception cref="SpecException">The piece is larger than the hole.</exception>
+    public static double KerfOfTest(double hole, double piece) => hole >= piece
+        ? (hole - piece) / 2
+        : throw new SpecException(FormattableString.Invariant($"The test piece is {piece} mm and its hole {hole} mm wide; the hole must be the larger, so measure again."));
+
     /// <summary>Smallest round hole the machine makes through a board, mm.</summary>
     /// <param name="thickness">Thickness of the board, mm.</param>
     /// <remarks>
@@ -41,6 +55,12 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
     {
         Require(Kerf is >= 0 and <= 5, "kerf", Kerf, "from 0 to 5 mm");
         Require(Spacing is >= 0 and <= 200, "spacing of parts", Spacing, "from 0 to 200 mm");
+        if (Bed is { } bed)
+        {
+            Require(bed.Width is >= 50 and <= 10000, "width of the machine's bed", bed.Width, "from 50 to 10000 mm");
+            Require(bed.Height is >= 50 and <= 10000, "height of the machine's bed", bed.Height, "from 50 to 10000 mm");
+        }
+
         Require(EdgeMargin is >= 0 and <= 200, "edge margin", EdgeMargin, "from 0 to 200 mm");
     }
 

@@ -1,10 +1,11 @@
 using System.Collections.Frozen;
 using BuckGen.Bucks;
+using BuckGen.Catalogs;
 using BuckGen.Findings;
 
 namespace BuckGen.Sheets;
 
-/// <summary>May a laser cut this sheet? Told by the words of its name.</summary>
+/// <summary>May a laser cut this sheet? Told by the words of its name, and by the catalog where it comes from there.</summary>
 internal static class LaserCheck
 {
     /// <summary>
@@ -39,6 +40,8 @@ internal static class LaserCheck
             {
                 Source = "lists of prohibited materials of university workshops",
             };
+        if (stock.Material is { } material)
+            return OfCatalog(stock, material);
         return words.Length == 0 || words.Any(Usual.Contains)
             ? null
             : new("laser-unknown", Severity.Error,
@@ -48,4 +51,25 @@ internal static class LaserCheck
                 Source = "common practice, no source",
             };
     }
+
+    /// <summary>What the catalog says of it; silence there is no leave to cut.</summary>
+    private static Finding? OfCatalog(Stock stock, CatalogStock material) => material.Laser switch
+    {
+        Suitability.Yes => null,
+        Suitability.No => new("laser-never", Severity.Error,
+            $"\"{stock.Name}\" must never be cut with a laser{Reason(material)}.", "Cut it with a router or a saw, or use another sheet.")
+        {
+            Source = Sources(material),
+        },
+        _ => new("laser-ask", Severity.Warning,
+            $"Whether a laser may cut \"{stock.Name}\" depends on its make{Reason(material)}.", "Ask the supplier of the sheet and the maker of the laser first.")
+        {
+            Source = Sources(material),
+        },
+    };
+
+    private static string Reason(CatalogStock material) => material.Find("laser-reason")?.Text is { } reason ? $": {reason.TrimEnd('.')}" : "";
+
+    private static string Sources(CatalogStock material) =>
+        material.Find("laser") is { } figure ? string.Join("; ", figure.Sources) : "common practice, no source";
 }

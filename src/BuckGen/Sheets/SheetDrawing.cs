@@ -12,6 +12,6 @@ public static class SheetDrawing
         return new(
             FormattableString.Invariant($"Sheet {sheet.Number}, {sheet.Stock.Name}"),
             [.. sheet.Placements.SelectMany(p => p.Part.Paths.Select(path => path.Transformed(p.Map)))],
-            new(0, 0, sheet.Stock.SheetWidth, sheet.Stock.SheetHeight));
+            new(0, 0, sheet.Piece.Width, sheet.Piece.Height));
     }
 }

@@ -9,11 +9,11 @@ namespace BuckGen.Sheets;
 /// </summary>
 internal static class ShelfLayout
 {
-    /// <summary>The sheets used of one stock; parts that fit on no sheet are returned apart.</summary>
+    /// <summary>The pieces of sheet used of one stock; parts that fit on none are returned apart.</summary>
     public static (List<List<Placement>> Sheets, List<CutPart> TooLarge) Arrange(
-        IEnumerable<CutPart> parts, Stock stock, CuttingSpec spec)
+        IEnumerable<CutPart> parts, SheetSize piece, CuttingSpec spec)
     {
-        var usable = new Vec2(stock.SheetWidth - 2 * spec.EdgeMargin, stock.SheetHeight - 2 * spec.EdgeMargin);
+        var usable = new Vec2(piece.Width - 2 * spec.EdgeMargin, piece.Height - 2 * spec.EdgeMargin);
         var sheets = new List<Sheet>();
         var tooLarge = new List<CutPart>();
         foreach (var part in parts.OrderByDescending(p => Math.Min(p.Bounds.Width, p.Bounds.Height))

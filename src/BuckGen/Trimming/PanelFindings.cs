@@ -9,22 +9,16 @@ namespace BuckGen.Trimming;
 /// <summary>What a maker should know about a face panel.</summary>
 internal static class PanelFindings
 {
-    /// <summary>Narrowest overlap of flange and panel that still takes glue, mm (common practice, no source).</summary>
-    private const double GlueLand = 5;
-
-    /// <summary>Bridges between openings narrower than this times the panel's thickness break (common practice, no source).</summary>
-    private const double BridgeToThickness = 1;
-
     public static IEnumerable<Finding> Of(
-        PartShell shell, PanelSpec panel, Region opening, Region wood, ImmutableArray<Island> inlays, double fit)
+        PartShell shell, PanelSpec panel, Region opening, Region wood, ImmutableArray<Island> inlays, double fit, CheckSpec checks)
     {
         var land = panel.Flange + Narrower(shell, panel.Plane) - fit;
-        if (land < GlueLand)
+        if (land < checks.LeastGlueLand)
             yield return new("panel-flange-narrow", land <= 0 ? Severity.Error : Severity.Warning,
                 FormattableString.Invariant($"A flange of {panel.Flange:0.##} mm overlaps the panel by {Math.Max(0, land):0.##} mm{(land <= 0 ? ": the part falls through" : "")}."),
                 "Leave a wider flange on the part, or a closer fit.")
             {
-                Value = land, Limit = GlueLand, Source = "common practice, no source",
+                Value = land, Limit = checks.LeastGlueLand, Source = "common practice, no source",
             };
         if (panel.Bit > 0)
             // What sticks out of the part is an inside corner of the panel.
@@ -35,12 +29,13 @@ internal static class PanelFindings
                 {
                     Place = corner.Place, Value = corner.Radius, Limit = panel.Bit / 2,
                 };
-        foreach (var bridge in FacingEdges.Within(wood, BridgeToThickness * panel.Stock.Thickness, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
+        var least = checks.LeastPanelBridge * panel.Stock.Thickness;
+        foreach (var bridge in FacingEdges.Within(wood, least, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
             yield return new("panel-bridge-thin", Severity.Warning,
                 FormattableString.Invariant($"The panel is only {bridge.Width:0.##} mm wide between two openings; a sheet {panel.Stock.Thickness:0.##} mm thick breaks there."),
                 "Move the shapes apart, or let the part cover the gap.")
             {
-                Place = bridge.Middle, Value = bridge.Width, Limit = BridgeToThickness * panel.Stock.Thickness, Source = "common practice, no source",
+                Place = bridge.Middle, Value = bridge.Width, Limit = least, Source = "common practice, no source",
             };
         if (!inlays.IsEmpty)
             yield return new("panel-inlays", Severity.Note,

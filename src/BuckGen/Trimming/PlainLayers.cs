@@ -18,17 +18,20 @@ internal static class PlainLayers
     /// <param name="wood">Its pieces.</param>
     /// <param name="holes">Round holes through it.</param>
     /// <param name="letterHeight">Wanted height of the lettering, mm.</param>
+    /// <param name="glueUp">Lines on it where something is glued.</param>
     public static Layer Of(
-        int number, LayerRole role, string name, Stock stock, double bottom, Region wood, IReadOnlyList<DowelHole> holes, double letterHeight)
+        int number, LayerRole role, string name, Stock stock, double bottom, Region wood, IReadOnlyList<DowelHole> holes, double letterHeight,
+        ImmutableArray<Loop>? glueUp = null)
     {
+        var lines = glueUp ?? [];
         var parts = wood.Islands.OrderBy(i => Math.Round(i.Outer.Bounds.MinX, 4)).ThenBy(i => Math.Round(i.Outer.Bounds.MinY, 4))
             .Select((piece, i) => Part(piece, wood.Islands.Length == 1 ? name : name + IslandLetters.Letter(i)));
-        return new(number, role, stock, bottom, bottom + stock.Thickness, [.. parts], [], []) { Name = name };
+        return new(number, role, stock, bottom, bottom + stock.Thickness, [.. parts], [], lines) { Name = name };
 
         LayerPart Part(Island piece, string letter)
         {
             ImmutableArray<DowelHole> through = [.. holes.Where(h => piece.Contains(h.Centre))];
-            var obstacles = new SegmentIndex([.. piece.Loops.SelectMany(l => l.Segments), .. through.SelectMany(h => Loop.Circle(h.Centre, h.Diameter / 2).Segments)]);
+            var obstacles = new SegmentIndex([.. piece.Loops.Concat(lines).SelectMany(l => l.Segments), .. through.SelectMany(h => Loop.Circle(h.Centre, h.Diameter / 2).Segments)]);
             var text = letter + number.ToString(CultureInfo.InvariantCulture);
             return new(letter, piece, through, [], LabelPlacement.Place(text, letterHeight, piece, obstacles, Region.Empty));
         }

@@ -8,17 +8,19 @@ namespace BuckGen.Trimming;
 
 /// <summary>
 /// A ring that stands round the part, exactly as high as the cut: a knife or saw that lies flat on it cuts one straight line.
-/// A core inside holds the wall; it is screwed or glued to a board, so that the part can neither slide nor tip.
+/// A core inside holds the wall. It is glued on a bed, on lines marked there: the part set over it is located by it and can neither
+/// slide nor tip.
 /// </summary>
 /// <param name="TrimHeight">Wanted height of the cut over the flange, mm.</param>
 /// <param name="Height">Height that the stock gives, mm.</param>
 /// <param name="Ring">The layers of the ring, lowest first.</param>
 /// <param name="Core">The layers of the core, lowest first; none when not wanted or when there is no room.</param>
+/// <param name="Bed">The bed under ring and core; null without a core.</param>
 /// <param name="Findings">What its maker should know.</param>
 public sealed record TrimJig(
-    double TrimHeight, double Height, ImmutableArray<Layer> Ring, ImmutableArray<Layer> Core, ImmutableArray<Finding> Findings)
+    double TrimHeight, double Height, ImmutableArray<Layer> Ring, ImmutableArray<Layer> Core, Layer? Bed, ImmutableArray<Finding> Findings)
 {
-    /// <summary>Designs the jig. The part stands on its flange; the ring stands on the table.</summary>
+    /// <summary>Designs the jig. The part stands on its flange; the ring stands on the bed or on the table.</summary>
     internal static TrimJig Of(PartShell shell, JigSpec jig, BuckSpec spec, IOffsetter offsetter)
     {
         if (jig.TrimHeight >= shell.Depth)
@@ -42,7 +44,8 @@ public sealed record TrimJig(
         var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, offsetter);
         ImmutableArray<Layer> ring = [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
         var core = jig.Core ? CoreOf(shell, jig, spec, bottom, offsetter) : [];
-        return new(jig.TrimHeight, bottom, ring, core, [.. JigFindings.Of(jig, plan, spec, relieved, core)]);
+        var bed = jig.Bed && !core.IsEmpty ? BedOf(core, outer, spec) : null;
+        return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Of(jig, plan, spec, relieved, core)]);
     }
 
     /// <summary>The layers inside the part, as high as whole sheets come without reaching the blade.</summary>
@@ -63,6 +66,15 @@ public sealed record TrimJig(
 
         var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, offsetter);
         return [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "CORE", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
+    }
+
+    /// <summary>A board as large as the ring, on which the place of the core is marked.</summary>
+    private static Layer BedOf(ImmutableArray<Layer> core, Region outer, BuckSpec spec)
+    {
+        ImmutableArray<Loop> footprint = [.. core[0].Region.Loops];
+        // The gaps between separate rings are filled: one board carries them all.
+        var board = outer.Islands.Length == 1 ? outer : new([new(Loop.Rectangle(outer.Bounds), [])]);
+        return PlainLayers.Of(1, LayerRole.Jig, "BED", core[0].Stock, -core[0].Stock.Thickness, board, [], spec.LetterHeight, footprint);
     }
 
     /// <summary>Dowels through every layer of a stack, placed where the narrowest of them has room.</summary>

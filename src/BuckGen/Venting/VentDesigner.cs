@@ -34,7 +34,7 @@ internal static class VentDesigner
         Blank blank, IOffsetter offsetter)
     {
         var spec = buck.Vents!;
-        var sizing = VentSizing.Of(blank);
+        var sizing = VentSizing.Of(blank, buck.Sheet?.Plastic);
         var diameter = spec.Diameter ?? Math.Max(sizing.Largest, VentSizing.NarrowestEver);
         var surface = layers.Last(l => l.Role == LayerRole.Base);
         var volume = TrappedAir.Litres(layers, solid, buck);

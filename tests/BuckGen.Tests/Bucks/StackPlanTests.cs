@@ -22,7 +22,7 @@ public class StackPlanTests
     public void Measured_thickness_counts_not_the_name_of_the_board()
     {
         // Ten boards sold as 4 mm, 3.8 mm on average: 38 mm and not 40. The mill's figures stand in the catalog.
-        var ply = Catalog.BuiltIn.FindStock("birch-ply-4")!;
+        var ply = Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!);
 
         var plan = StackPlan.Choose(38, [ply], 0.5);
 
@@ -31,6 +31,31 @@ public class StackPlanTests
         Assert.Equal(11, StackPlan.Choose(40, [ply], 0.5).Sheets.Length);
         Assert.Equal(1.8, StackPlan.Choose(40, [ply], 0.5).Miss, 1e-9);
     }
+
+    /// <summary>Ten boards of 3.5 to 4.1 mm, by a Finnish mill's data sheet for sanded birch plywood sold as 4 mm.</summary>
+    [Fact]
+    public void Boards_not_measured_leave_the_depth_open()
+    {
+        var plan = StackPlan.Choose(38, [Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!)], 0.5);
+
+        Assert.Equal((35.0, 41.0), (Math.Round(plan.DepthRange.Low, 9), Math.Round(plan.DepthRange.High, 9)));
+        Assert.Equal((38.0, 38.0, 0.0), Measured(StackPlan.Choose(38, [new("ply", 3.8)], 0.5)));
+    }
+
+    /// <summary>MDF within 0.2 mm either way (EN 622-1, from memory): the worst case adds up, the likely one by squares.</summary>
+    [Theory]
+    [InlineData(10, 2.0, 0.63)]
+    [InlineData(20, 4.0, 0.89)]
+    public void What_boards_may_be_off_adds_up(int boards, double worst, double likely)
+    {
+        var plan = StackPlan.Choose(boards * 12, [Stock.Of(Catalog.BuiltIn.FindStock("mdf-12")!)], 0.5);
+
+        Assert.Equal(boards, plan.Sheets.Length);
+        Assert.Equal(2 * worst, plan.DepthRange.High - plan.DepthRange.Low, 1e-9);
+        Assert.Equal(likely, plan.LikelySpread, 0.005);
+    }
+
+    private static (double, double, double) Measured(StackPlan plan) => (Math.Round(plan.DepthRange.Low, 9), Math.Round(plan.DepthRange.High, 9), plan.LikelySpread);
 
     [Fact]
     public void Fewest_layers_are_used_though_thinner_sheets_would_fit_too()

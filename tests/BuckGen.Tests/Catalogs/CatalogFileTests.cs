@@ -103,7 +103,7 @@ public class CatalogFileTests
     [InlineData("source = \"m\"\nthickness = 3\nlower = 3.1", "line 5", "\"thickness\" is 3, below \"lower\", which is 3.1")]
     [InlineData("source = \"m\"\nthickness = 3\nlaser = \"maybe\"", "line 6", "\"laser\" is \"maybe\"; it must be \"yes\" or \"no\" or \"ask\"")]
     [InlineData("source = \"m\"\nthickness = 3\ncaution = 7", "line 6", "\"caution\" is 7; it must be text")]
-    [InlineData("source = \"m\"\nthickness = 3\ncolour = \"red\"", "line 6", "in [[stock]] \"oak\" \"colour\" is not known; known here: caution, density")]
+    [InlineData("source = \"m\"\nthickness = 3\ncolour = \"red\"", "line 6", "in [[stock]] \"oak\" \"colour\" is not known; known here: caution, cut-feed, density")]
     [InlineData("source = \"m\"\nthickness = 3\nthickness = 4", "line 6", "thickness")]
     [InlineData("source = \"m\"\nlike = \"elm\"", "line 5", "\"like\" is \"elm\", which no [[stock]] above or built in is called")]
     [InlineData("source = \"m\"\nlike = \"petg\"", "line 5", "\"like\" is \"petg\"")]

@@ -136,7 +136,7 @@ public class CatalogTests
         var ply = Catalog.BuiltIn.Stock.Single(s => s.Id == "birch-ply-4");
         Assert.Equal((35.0, 41.0), (Math.Round(10 * ply.Lower!.Value, 9), Math.Round(10 * ply.Upper!.Value, 9)));
 
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 38, Stock = [Catalog.BuiltIn.FindStock("birch-ply-4")!] });
+        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 38, Stock = [Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!)] });
 
         Assert.Equal(10, design.Layers.Length);
         Assert.Equal(38, design.Height, 1e-9);

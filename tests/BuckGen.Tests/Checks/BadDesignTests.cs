@@ -1,4 +1,5 @@
 using BuckGen.Bucks;
+using BuckGen.Catalogs;
 using BuckGen.Designs;
 using BuckGen.Findings;
 using BuckGen.Geometry;
@@ -141,6 +142,94 @@ public class BadDesignTests
 
         Assert.Contains(findings, f => f is { Id: "draft-locks", Severity: Severity.Note, Silenced: "a flexible rubber buck" });
         Assert.Contains(findings, f => f.Id == "silence-idle" && f.Message.Contains("web-between", StringComparison.Ordinal));
+    }
+
+    /// <summary>The catalog's own figures for each plastic, with their sources, come before those for plastics in general.</summary>
+    [Theory]
+    [InlineData("petg", 4, "draft-low", 5, "Eastman")]
+    [InlineData("petg", 5, null, 0, "")]
+    [InlineData("hips", 2.5, null, 0, "")]
+    [InlineData("hips", 1.5, "draft-low", 2, "SPE")]
+    [InlineData("hdpe", 3.5, "draft-low", 4, "ThermoPro")]
+    public void The_plastic_sets_the_draft(string plastic, double draft, string? told, double limit, string source)
+    {
+        var spec = Male(20, draft) with { Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic(plastic) } };
+
+        Assert.Equal(told is null ? [] : [told], Grave(Disc(120), spec));
+        if (told is null) return;
+        var finding = Formed.Design(Disc(120), spec).Findings.Single(f => f.Id == told);
+        Assert.Equal(limit, finding.Limit);
+        Assert.Contains(source, finding.Source);
+        Assert.Contains("published figures run from 1.5 to 6", finding.Message);
+    }
+
+    [Theory]
+    [InlineData(null, 60, null)]       // 0.6 of the width: under 0.75 for plastics in general
+    [InlineData("abs", 60, "too-deep")] // 0.5 for ABS
+    [InlineData("abs", 45, null)]
+    public void The_plastic_sets_the_depth_of_a_cavity(string? plastic, double depth, string? told) =>
+        Assert.Equal(told is not null, Formed.Design(Disc(100), Female(depth, 3, 4) with { Sheet = new() { Gauge = 4, Plastic = plastic is null ? null : Catalog.BuiltIn.FindPlastic(plastic) } })
+            .Findings.Any(f => f.Id == "too-deep"));
+
+    [Theory]
+    [InlineData(null, true)]
+    [InlineData(8.0, false)]
+    public void A_plug_reaches_deeper(double? plugGap, bool told) =>
+        Assert.Equal(told, Formed.Design(Disc(100), Female(110, 3, 6) with { Former = new() { PlugGap = plugGap } }).Findings.Any(f => f.Id == "too-deep"));
+
+    [Theory]
+    [InlineData(2, true)]
+    [InlineData(25, false)]
+    public void A_plug_that_takes_all_the_sheet_is_told_of(double plugGap, bool told) =>
+        Assert.Equal(told, Formed.Design(Rectangle(150, 100), Female(60, 0, 1) with { Former = new() { PlugGap = plugGap } }).Findings.Any(f => f.Id == "plug-starves-walls"));
+
+    [Theory]
+    [InlineData("birch-ply-6.5", "laser-ask", Severity.Warning)]
+    [InlineData("tooling-board-25", "laser-never", Severity.Error)]
+    [InlineData("mdf-6", null, Severity.Note)]
+    public void The_catalog_says_what_a_laser_may_cut(string stock, string? told, Severity severity)
+    {
+        var design = Formed.Design(Disc(120), Male(24) with { Stock = [Stock.Of(Catalog.BuiltIn.FindStock(stock)!)] });
+
+        var laser = CutPlan.Create(design, new()).Findings.Where(f => f.Id.StartsWith("laser", StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(told is null ? [] : [(told, severity)], laser.Select(f => (f.Id, f.Severity)));
+    }
+
+    [Fact]
+    public void Thickness_that_nobody_measured_is_told()
+    {
+        var assumed = Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!);
+
+        Assert.Contains(Formed.Design(Disc(120), Male(38) with { Stock = [assumed] }).Findings, f => f is { Id: "stock-not-measured", Severity: Severity.Warning });
+        Assert.DoesNotContain(Formed.Design(Disc(120), Male(38) with { Stock = [assumed with { ThicknessIsAssumed = false }] }).Findings, f => f.Id == "stock-not-measured");
+    }
+
+    /// <summary>Each limit of the checks moves its finding.</summary>
+    [Fact]
+    public void Every_limit_can_be_set()
+    {
+        bool Told(string id, BuckSpec spec, CheckSpec checks, Region? outline = null) =>
+            Formed.Design(outline ?? Rectangle(60, 40), spec with { Checks = checks }).Findings.Any(f => f.Id == id);
+        void Moves(string id, BuckSpec spec, CheckSpec strict, CheckSpec slack, Region? outline = null)
+        {
+            Assert.True(Told(id, spec, strict, outline), id);
+            Assert.False(Told(id, spec, slack, outline), id);
+        }
+
+        var framed = Male(10) with { Former = new() { Opening = new(160, 160) } };
+        Moves("may-tear", Male(20), new() { LargestDraw = 1.01 }, new() { LargestDraw = 3 });
+        Moves("may-tear", Male(20), new() { LeastMeanWall = 0.99 }, new() { LeastMeanWall = 0.1 });
+        Moves("corner-sharp", Male(6), new(), new() { LeastCorner = 0 });
+        Moves("steps-telegraph", Male(6) with { Stock = [new("MDF", 6, 2000, 2000)] }, new() { LargestStep = 0.1 }, new() { LargestStep = 2 });
+        Moves("grain-telegraphs", Male(6) with { Stock = [new("ply", 6, 2000, 2000)] }, new() { GrainGauge = 2 }, new() { GrainGauge = 0.5 });
+        Moves("frame-tight", framed, new() { LeastFrameGap = 6 }, new() { LeastFrameGap = 0.5 });
+        Moves("panel-flange-narrow", Male(6) with { Panel = new(Formed.Mdf6) { Flange = 8 } }, new() { LeastGlueLand = 9 }, new() { LeastGlueLand = 2 });
+        Moves("panel-bridge-thin", Male(6) with { Panel = new(Formed.Mdf6) }, new() { LeastPanelBridge = 3 }, new() { LeastPanelBridge = 0.5 },
+            Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Rectangle(new(74, 0, 134, 60))]));
+        Moves("too-deep", Female(60, 3, 4), new() { DeepestFemale = 0.5 }, new() { DeepestFemale = 2 }, Disc(100));
+        Moves("too-deep", Female(60, 3, 4) with { Former = new() { PlugGap = 5 } }, new() { DeepestPlugged = 0.5 }, new() { DeepestPlugged = 2 }, Disc(100));
+        Moves("too-deep", Male(60), new() { DeepestMale = 0.4 }, new() { DeepestMale = 2 }, Disc(100));
     }
 
     [Fact]

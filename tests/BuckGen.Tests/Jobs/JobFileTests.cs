@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
+using BuckGen.Costs;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Jobs;
@@ -63,10 +64,11 @@ public partial class JobFileTests
             Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange, Panel = job.Buck.Panel,
             Checks = job.Buck.Checks }, job.Buck);
         Assert.Equal([new Silence("corner-sharp", "the customer wants it so")], job.Buck.Checks.Silenced);
-        Assert.Equal(new CheckSpec(), job.Buck.Checks with { Silenced = [] });
-        Assert.Equal(new SheetSpec { Plastic = "petg", LeastWall = 0.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
+        // What is left out follows the plastic; shown are the values for plastics in general.
+        Assert.Equal(new CheckSpec { LeastDraftMale = 3, LeastDraftFemale = 2, DeepestMale = 1, DeepestFemale = 0.75 }, job.Buck.Checks with { Silenced = [] });
+        Assert.Equal(new SheetSpec { Plastic = Catalog.BuiltIn.FindPlastic("petg"), LeastWall = 0.5, PricePerSquareMetre = 12.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
         Assert.Equal([new SheetSize(1220, 610)], job.Buck.Sheet.Sizes);
-        Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40 }, job.Buck.Former);
+        Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40, PlugGap = 5 }, job.Buck.Former);
         Assert.Equal(new JigSpec(), job.Buck.Jig);
         Assert.Equal(new FlangeSpec(job.Buck.Stock[0]), job.Buck.Flange);
         Assert.Equal(new PanelSpec(job.Buck.Stock[0]) { Fit = 0.5 }, job.Buck.Panel);
@@ -75,6 +77,10 @@ public partial class JobFileTests
         // 67.725 kPa below 101.325 kPa of air.
         Assert.Equal((2.0, 40.0, 33_600.0, 1.0), (vents.Air.PumpDisplacement, vents.Air.ReservoirVolume, vents.Air.ReservoirPressure, vents.Air.WantedTime));
         Assert.Equal(new PlenumSpec(job.Buck.Stock[0]) { Port = new(100, 60) }, job.Buck.Plenum);
+        Assert.Equal(new RateSpec { Currency = "EUR", Labour = 40, Machine = 30, MarkFeed = 3000, PathSeconds = 1, SheetMinutes = 2, DrillSeconds = 10, GlueMinutes = 5 }, job.Output.Rates);
+        Assert.Equal((9.8, 900), (job.Buck.Stock[0].Price, job.Buck.Stock[0].CutFeed));
+        Assert.Equal(new CuttingSpec { Bed = new(600, 400) }, job.Cutting);
+        Assert.Equal(("panel.svg", "PANEL"), (job.PanelDrawing!.File, job.PanelDrawing.Reading.Layers.Single()));
         Assert.Equal("mm", job.Reading.Units);
         Assert.Equal(["OUTLINE"], job.Reading.Layers);
         Assert.Equal(0.1, job.Reading.Tolerance.Join);
@@ -85,7 +91,7 @@ public partial class JobFileTests
     public void The_template_shows_every_key_that_is_understood()
     {
         // A wrong key makes the reader list the ones it knows, table by table.
-        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "jig", "flange", "panel", "checks", "dowels", "cutting", "output"])
+        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "jig", "flange", "panel", "checks", "dowels", "cutting", "rates", "output"])
         {
             var text = Regex.Replace(Everything, $@"^\[{table}\]", $"[{table}]\nzzz = 1", RegexOptions.Multiline);
             var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml", Catalog.BuiltIn)).Message;
@@ -113,7 +119,6 @@ public partial class JobFileTests
 
         Assert.Null(JobFile.CatalogName(text, "job.toml"));
         Assert.Equal(("Oak", 9.8), JobFile.Read(text, "job.toml", catalog).Buck.Stock.Select(s => (s.Name, s.Thickness)).Single());
-        Assert.Equal(catalog, JobFile.Read(text, "job.toml", catalog).Catalog);
         Assert.Contains("\"oak\" is not in the catalog", Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message);
     }
 
@@ -195,7 +200,7 @@ public partial class JobFileTests
     [InlineData("[outline]\nlayers = \"A\"", "line 2", "\"layers\" must be a list of texts")]
     [InlineData("[base]\nstock = \"teak\"", "line 1", "the stock \"teak\" is not one of the job's: 12 mm")]
     [InlineData("[base]\nmargin = 3", "line 1", "\"stock\" is missing")]
-    [InlineData("[sheet]\nplastic = \"cheese\"", "line 1", "the plastic \"cheese\" is not in the catalog")]
+    [InlineData("[sheet]\nplastic = \"cheese\"", "line 2", "the plastic \"cheese\" is not in the catalog")]
     [InlineData("[checks]\nsilence = [\"web-between\"]", "line 2", "\"silence\" must be a list such as")]
     [InlineData("[[stock]]\ncatalog = \"cheese\"", "line 1", "\"cheese\" is not in the catalog")]
     [InlineData("[[stock]]\nname = \"thin air\"", "line 1", "\"thickness\" is missing")]

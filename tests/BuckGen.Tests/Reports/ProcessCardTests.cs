@@ -49,7 +49,7 @@ public class ProcessCardTests
     public void Without_a_plastic_it_asks_for_one_and_without_a_sheet_there_is_none()
     {
         Assert.Contains("Name the plastic", Card("", 1));
-        Assert.Null(ProcessCard.Write(Formed.Design(Formed.Disc(100), Formed.Spec(BuckKind.Male, 20, 5) with { Sheet = null }), "", Catalog.BuiltIn));
+        Assert.Null(ProcessCard.Write(Formed.Design(Formed.Disc(100), Formed.Spec(BuckKind.Male, 20, 5) with { Sheet = null }), ""));
     }
 
     [Fact]
@@ -59,9 +59,9 @@ public class ProcessCardTests
     {
         var spec = Formed.Spec(BuckKind.Male, 20, 5, gauge) with
         {
-            Sheet = new() { Plastic = plastic, Gauge = gauge }, Former = new() { HeaterBelow = below, Heater = heater },
+            Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic(plastic), Gauge = gauge }, Former = new() { HeaterBelow = below, Heater = heater },
         };
-        return Encoding.UTF8.GetString([.. ProcessCard.Write(Formed.Design(Formed.Disc(100), spec), "A lamp foot", Catalog.BuiltIn)!.Value]);
+        return Encoding.UTF8.GetString([.. ProcessCard.Write(Formed.Design(Formed.Disc(100), spec), "A lamp foot")!.Value]);
     }
 
     private static double Seconds(string card, string line) => double.Parse(

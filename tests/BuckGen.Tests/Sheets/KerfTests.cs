@@ -1,3 +1,4 @@
+using BuckGen.Bucks;
 using BuckGen.CutPaths;
 using BuckGen.Geometry;
 using BuckGen.Sheets;
@@ -19,6 +20,15 @@ public class KerfTests
         var (outer, inner) = (Assert.Single(part.Loops(CutLayer.CutOuter)), Assert.Single(part.Loops(CutLayer.CutInner)));
         Assert.Equal((60.2, 80.2), (outer.Bounds.Width, outer.Bounds.Height), Close);
         Assert.Equal((19.8, 39.8), (inner.Bounds.Width, inner.Bounds.Height), Close);
+    }
+
+    /// <summary>Source: a Fab Academy student's record (cardboard): hole 20.14 mm, piece 19.76 mm, kerf 0.19 mm.</summary>
+    [Fact]
+    public void A_test_square_tells_the_kerf()
+    {
+        Assert.Equal(0.19, CuttingSpec.KerfOfTest(20.14, 19.76), 1e-9);
+        Assert.Equal(0.095, new CuttingSpec(Kerf: CuttingSpec.KerfOfTest(20.14, 19.76)).Compensation, 1e-9);
+        Assert.Contains("measure again", Assert.Throws<SpecException>(() => CuttingSpec.KerfOfTest(19.76, 20.14)).Message);
     }
 
     [Fact]

@@ -10,6 +10,8 @@ namespace BuckGen.Tests.Sheets;
 public class ShelfLayoutTests
 {
     private static readonly Stock Sheet = new("MDF 12", 12);
+    private static readonly SheetSize Whole = new(Sheet.SheetWidth, Sheet.SheetHeight);
+
 
     private static readonly Gen<CutPart[]> Parts = Gen.Select(Gen.Double[5, 500], Gen.Double[5, 380]).Array[1, 40]
         .Select(sizes => sizes.Select((s, i) => Cuts.Rectangle($"{i}A", s.Item1, s.Item2, Sheet)).ToArray());
@@ -21,7 +23,7 @@ public class ShelfLayoutTests
     public void Every_part_is_placed_once() =>
         Gen.Select(Parts, Specs).Sample((parts, spec) =>
         {
-            var (sheets, tooLarge) = ShelfLayout.Arrange(parts, Sheet, spec);
+            var (sheets, tooLarge) = ShelfLayout.Arrange(parts, Whole, spec);
 
             Assert.Equal(parts.Select(p => p.Name).Order(), sheets.SelectMany(s => s).Select(p => p.Part.Name).Concat(tooLarge.Select(p => p.Name)).Order());
             Assert.All(sheets, s => Assert.NotEmpty(s));
@@ -31,7 +33,7 @@ public class ShelfLayoutTests
     public void Parts_keep_the_spacing_from_each_other_and_the_margin_from_the_edge() =>
         Gen.Select(Parts, Specs).Sample((parts, spec) =>
         {
-            foreach (var sheet in ShelfLayout.Arrange(parts, Sheet, spec).Sheets)
+            foreach (var sheet in ShelfLayout.Arrange(parts, Whole, spec).Sheets)
             {
                 var usable = new Bounds(0, 0, 600, 400).Grown(-spec.EdgeMargin);
                 for (var i = 0; i < sheet.Count; i++)
@@ -51,7 +53,7 @@ public class ShelfLayoutTests
     public void A_part_lies_where_its_map_takes_it() =>
         Gen.Select(Parts, Specs).Sample((parts, spec) =>
         {
-            foreach (var placed in ShelfLayout.Arrange(parts, Sheet, spec).Sheets.SelectMany(s => s))
+            foreach (var placed in ShelfLayout.Arrange(parts, Whole, spec).Sheets.SelectMany(s => s))
             {
                 var outer = placed.Part.Loops(CutLayer.CutOuter)[0].Transformed(placed.Map);
                 Assert.False(placed.Map.Mirrors);
@@ -66,7 +68,7 @@ public class ShelfLayoutTests
             var (width, height) = (600 - 2 * spec.EdgeMargin, 400 - 2 * spec.EdgeMargin);
             bool Fits(CutPart p) => (p.Bounds.Width <= width && p.Bounds.Height <= height) || (p.Bounds.Height <= width && p.Bounds.Width <= height);
 
-            Assert.Equal(parts.Where(p => !Fits(p)).Select(p => p.Name).Order(), ShelfLayout.Arrange(parts, Sheet, spec).TooLarge.Select(p => p.Name).Order());
+            Assert.Equal(parts.Where(p => !Fits(p)).Select(p => p.Name).Order(), ShelfLayout.Arrange(parts, Whole, spec).TooLarge.Select(p => p.Name).Order());
         });
 
     [Fact]
@@ -75,7 +77,7 @@ public class ShelfLayoutTests
         // Six parts of 190 x 190 mm go on a sheet of 600 x 400 with 5 mm of margin: 3 x 190 + 2 x 4 = 578 and 2 x 190 + 4 = 384.
         var parts = Enumerable.Range(0, 13).Select(i => Cuts.Rectangle($"{i}A", 190, 190, Sheet));
 
-        var (sheets, _) = ShelfLayout.Arrange(parts, Sheet, new());
+        var (sheets, _) = ShelfLayout.Arrange(parts, Whole, new());
 
         Assert.Equal([6, 6, 1], sheets.Select(s => s.Count));
     }
@@ -83,7 +85,7 @@ public class ShelfLayoutTests
     [Fact]
     public void A_part_too_long_one_way_is_turned()
     {
-        var (sheets, tooLarge) = ShelfLayout.Arrange([Cuts.Rectangle("1A", 300, 500, Sheet)], Sheet, new());
+        var (sheets, tooLarge) = ShelfLayout.Arrange([Cuts.Rectangle("1A", 300, 500, Sheet)], Whole, new());
 
         Assert.Empty(tooLarge);
         Assert.Equal(new Bounds(5, 5, 505, 305), sheets[0][0].Bounds);
@@ -91,5 +93,5 @@ public class ShelfLayoutTests
 
     [Fact]
     public void A_part_as_large_as_the_sheet_just_fits() =>
-        Assert.Empty(ShelfLayout.Arrange([Cuts.Rectangle("1A", 590, 390, Sheet)], Sheet, new()).TooLarge);
+        Assert.Empty(ShelfLayout.Arrange([Cuts.Rectangle("1A", 590, 390, Sheet)], Whole, new()).TooLarge);
 }

@@ -72,6 +72,31 @@ public class JigTests
             });
     }
 
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void The_bed_carries_ring_and_core_and_shows_where_the_core_is_glued(BuckKind kind, double draft, double height)
+    {
+        var design = Design(kind, draft, height);
+        var (bed, core, ring) = (design.Jig!.Bed!, design.Jig.Core[0].Region, design.Jig.Ring[0].Region);
+
+        Assert.Equal(core.Loops, bed.GlueUp);
+        Assert.Equal((0, -6), (bed.Top, bed.Bottom));
+        Assert.All(core.Segments.Concat(ring.Segments), s => Assert.True(bed.Region.Contains(s.PointAt(0.5)) || bed.Region.DistanceToEdge(s.PointAt(0.5)) < 1e-6));
+        Assert.Contains(bed, design.Accessories);
+        // The lettering keeps clear of the lines.
+        var label = bed.Parts.Single().Label!.Box;
+        Assert.All(core.Segments, s => Assert.False(s.Enters(label)));
+    }
+
+    [Fact]
+    public void Without_a_core_there_is_nothing_for_a_bed_to_carry()
+    {
+        var spec = Spec(BuckKind.Male, 5, 12);
+
+        Assert.Null(Formed.Design(Shape, spec with { Jig = spec.Jig! with { Core = false } }).Jig!.Bed);
+        Assert.Null(Formed.Design(Shape, spec with { Jig = spec.Jig! with { Bed = false } }).Jig!.Bed);
+    }
+
     [Fact]
     public void The_flange_has_room_under_a_ring_of_several_sheets()
     {
