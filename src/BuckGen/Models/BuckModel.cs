@@ -1,6 +1,5 @@
 using BuckGen.Bucks;
 using BuckGen.Designs;
-using BuckGen.Geometry;
 using BuckGen.Models.Meshing;
 
 namespace BuckGen.Models;

@@ -34,7 +34,7 @@ public class CorpusModelTests(ITestOutputHelper log)
             Depth = 24, Draft = 5, Stock = [new("12 mm", 12)], Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
             Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round, OutlineAt = number % 5 == 0 ? OutlineAt.Base : OutlineAt.Face,
             Base = number % 4 < 2 ? new(new("9 mm", 9)) : null,
-        });
+        }, TestContext.Current.CancellationToken);
 
         var clock = System.Diagnostics.Stopwatch.StartNew();
         var stepped = BuckModel.Stepped(design);
@@ -46,7 +46,18 @@ public class CorpusModelTests(ITestOutputHelper log)
         var smooth = BuckModel.Smooth(design);
         var t2 = clock.ElapsedMilliseconds;
         Assert.Empty(MeshFaults.Of(smooth));
+        Assert.InRange(smooth.Volume / DraftedVolume(design), 0.999, 1.001);
+        log.WriteLine($"{smooth.Volume / DraftedVolume(design):F6}");
         log.WriteLine($"{name}: {stepped.Triangles.Length} in {t1} ms, {smooth.Triangles.Length} in {t2} ms");
+    }
+
+    /// <summary>The plates and the drafted outlines summed up in thin slices, mm³.</summary>
+    private static double DraftedVolume(BuckDesign design)
+    {
+        var (solid, foot, face) = (design.Solid!, design.Solid!.Shape.Foot, design.Solid!.Shape.Face);
+        const int Slices = 200;
+        var plates = design.Layers.Where(l => l.Role != LayerRole.Wall).Sum(l => l.Region.Area * l.Thickness);
+        return plates + Enumerable.Range(0, Slices).Sum(i => solid.At(foot + (face - foot) * (i + 0.5) / Slices).Area) * (face - foot) / Slices;
     }
 
     private static Outline? OutlineOf(CorpusFile file)

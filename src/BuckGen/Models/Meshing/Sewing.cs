@@ -18,8 +18,9 @@ internal static class Sewing
         var sorted = triangles.Select(Turned).OrderBy(t => t.A).ThenBy(t => t.B).ThenBy(t => t.C).ToArray();
         // Corner number 3t + k is the k-th of triangle t, and edge 3t + k leads from it to the next.
         SurfacePoint[] corners = [.. sorted.SelectMany(t => (SurfacePoint[])[t.A, t.B, t.C])];
+        var seams = Seams.Find(corners, place).ToArray();
         var joined = new DisjointSets(corners.Length);
-        foreach (var (edge, other) in Seams.Find(corners, place))
+        foreach (var (edge, other) in seams)
         {
             joined.Join(edge, Seams.Next(other));
             joined.Join(Seams.Next(edge), other);
@@ -27,9 +28,8 @@ internal static class Sewing
 
         var numbers = new Dictionary<int, int>();
         var points = ImmutableArray.CreateBuilder<MeshPoint>();
-        var sewn = ImmutableArray.CreateBuilder<MeshTriangle>(sorted.Length);
-        for (var t = 0; t < sorted.Length; t++) sewn.Add(new(Number(3 * t), Number(3 * t + 1), Number(3 * t + 2)));
-        return new(points.ToImmutable(), sewn.MoveToImmutable());
+        int[] numbered = [.. Enumerable.Range(0, corners.Length).Select(Number)];
+        return TwinEdges.Apart(points.ToImmutable(), numbered, seams);
 
         int Number(int corner)
         {
