@@ -64,7 +64,7 @@ public static class JobFile
             },
             ReadCutting(Table("cutting")),
             new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false),
-                VentTables.Drilling(tables.GetValueOrDefault("drilling"))) { Rates = CostTables.Rates(Table("rates")) })
+                VentTables.Drilling(tables.GetValueOrDefault("drilling"))) { Rates = CostTables.Rates(Table("rates")), Model = Table("output").Flag("model", false) })
         {
             PanelDrawing = FinishTables.PanelDrawing(tables.GetValueOrDefault("panel"), reading),
         };

@@ -4,7 +4,7 @@ namespace BuckGen.Models;
 
 /// <summary>A corner of a mesh, in millimetres; x and y as in the drawing, z up from the bottom of the stack.</summary>
 /// <param name="X">To the right, mm.</param>
-/// <param name="Y">Away from the viewer of the plan's lower edge, mm.</param>
+/// <param name="Y">To the rear, mm.</param>
 /// <param name="Z">Up, mm.</param>
 public readonly record struct MeshPoint(double X, double Y, double Z);
 
@@ -27,7 +27,7 @@ public sealed class SolidMesh
         Lowest = new(points.Min(p => p.X), points.Min(p => p.Y), points.Min(p => p.Z));
         Highest = new(points.Max(p => p.X), points.Max(p => p.Y), points.Max(p => p.Z));
         // From a point of the mesh, so that far-away drawings lose no digits.
-        foreach (var (a, b, c) in triangles) Volume += SixVolumes(points[a], points[b], points[c], Lowest) / 6;
+        Volume = triangles.Sum(t => SixVolumes(points[t.A], points[t.B], points[t.C], Lowest)) / 6;
     }
 
     /// <summary>The corners.</summary>

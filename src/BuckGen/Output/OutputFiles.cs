@@ -10,7 +10,7 @@ namespace BuckGen.Output;
 public static class OutputFiles
 {
     /// <summary>
-    /// The layers, the sheets to cut and the summary; only the summary when the plan has errors and is not forced.
+    /// The layers, the sheets to cut, what else the options ask for, and the summary; only the summary when the plan has errors and is not forced.
     /// </summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
@@ -25,6 +25,7 @@ public static class OutputFiles
             foreach (var layer in plan.Design.Layers) Add(files, CutFilePaths.Layer(layer.Number), LayerDrawing.Of(layer), options);
             files.AddRange(DrillFiles.Of(plan.Design, options));
             AddAccessoriesAndSheets(files, plan, options);
+            if (options.Model) files.AddRange(ModelFiles.Of(plan.Design));
             if (ProcessCard.Write(plan.Design, options.Title) is { } card) files.Add(new(ProcessCardPath, card));
         }
 

@@ -11,6 +11,9 @@ namespace BuckGen.Output;
 /// <param name="Drilling">How a machine drills the vents; null for no drill programs.</param>
 public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false, DrillProgramSpec? Drilling = null)
 {
+    /// <summary>True for solid models of the buck.</summary>
+    public bool Model { get; init; }
+
     /// <summary>The shop's rates, to reckon the job by.</summary>
     public RateSpec Rates { get; init; } = RateSpec.None;
 }

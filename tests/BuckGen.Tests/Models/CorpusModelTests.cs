@@ -1,5 +1,6 @@
 using BuckGen.Bucks;
 using BuckGen.Designs;
+using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Models;
 using BuckGen.Outlines;
@@ -36,26 +37,47 @@ public class CorpusModelTests(ITestOutputHelper log)
             Base = number % 4 < 2 ? new(new("9 mm", 9)) : null,
         }, TestContext.Current.CancellationToken);
 
-        var clock = System.Diagnostics.Stopwatch.StartNew();
-        var stepped = BuckModel.Stepped(design);
-        var t1 = clock.ElapsedMilliseconds;
-        Assert.Empty(MeshFaults.Of(stepped));
-        Assert.InRange(stepped.Volume / design.Layers.Sum(l => l.Region.Area * l.Thickness), 0.999, 1.001);
+        var (stepped, smooth) = (BuckModel.Stepped(design), BuckModel.Smooth(design));
 
-        clock.Restart();
-        var smooth = BuckModel.Smooth(design);
-        var t2 = clock.ElapsedMilliseconds;
+        Assert.Empty(MeshFaults.Of(stepped));
         Assert.Empty(MeshFaults.Of(smooth));
+        Assert.InRange(stepped.Volume / design.Layers.Sum(l => l.Region.Area * l.Thickness), 0.999, 1.001);
         Assert.InRange(smooth.Volume / DraftedVolume(design), 0.999, 1.001);
-        log.WriteLine($"{smooth.Volume / DraftedVolume(design):F6}");
-        log.WriteLine($"{name}: {stepped.Triangles.Length} in {t1} ms, {smooth.Triangles.Length} in {t2} ms");
+        // 0.0002 mm is the grid's step.
+        var bounds = design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
+        Assert.True(bounds.Grown(0.0002).Contains(Plan(stepped)) && Plan(stepped).Grown(BuckModel.ChordError).Contains(bounds));
+        Assert.Equal((0, 0, design.Height), (stepped.Lowest.Z, smooth.Lowest.Z, stepped.Highest.Z));
+        // A wall whose sides meet below the face ends there, though the layer it ends in is cut in full.
+        if (!design.Solid!.Shape.At(design.Solid.Shape.Face).IsEmpty) Assert.Equal(design.Height, smooth.Highest.Z);
+        var farthest = Heights(design).Max(h => FarthestFromWall(smooth, h, design));
+        log.WriteLine($"The wall is {farthest:F4} mm off at most where it was looked at.");
+        Assert.InRange(farthest, 0, BuckModel.LargestDeviation);
     }
 
-    /// <summary>The plates and the drafted outlines summed up in thin slices, mm³.</summary>
+    // Three heights between the levels of any design.
+    private static readonly double[] Shares = [0.137, 0.523, 0.891];
+
+    private static IEnumerable<double> Heights(BuckDesign design) =>
+        Shares.Select(share => design.Solid!.Shape.Foot + share * (design.Solid.Shape.Face - design.Solid.Shape.Foot));
+
+    /// <summary>Farthest distance from where the mesh cuts a level plane to the drafted outline in that plane, mm.</summary>
+    private static double FarthestFromWall(SolidMesh mesh, double height, BuckDesign design)
+    {
+        var outline = design.Solid!.At(height);
+        var cuts = mesh.Triangles.SelectMany(t => (IEnumerable<(int, int)>)[(t.A, t.B), (t.B, t.C), (t.C, t.A)])
+            .Select(e => (Low: mesh.Points[e.Item1], High: mesh.Points[e.Item2])).Where(e => e.Low.Z < height && e.High.Z > height)
+            .Select(e => (e.Low, e.High, Share: (height - e.Low.Z) / (e.High.Z - e.Low.Z)))
+            .Select(e => new Vec2(e.Low.X + (e.High.X - e.Low.X) * e.Share, e.Low.Y + (e.High.Y - e.Low.Y) * e.Share));
+        return outline.IsEmpty ? 0 : cuts.Select(outline.DistanceToEdge).DefaultIfEmpty().Max();
+    }
+
+    private static Bounds Plan(SolidMesh mesh) => new(mesh.Lowest.X, mesh.Lowest.Y, mesh.Highest.X, mesh.Highest.Y);
+
+    /// <summary>The plates and the drafted outlines summed up in slices, mm³.</summary>
     private static double DraftedVolume(BuckDesign design)
     {
         var (solid, foot, face) = (design.Solid!, design.Solid!.Shape.Foot, design.Solid!.Shape.Face);
-        const int Slices = 200;
+        const int Slices = 24;
         var plates = design.Layers.Where(l => l.Role != LayerRole.Wall).Sum(l => l.Region.Area * l.Thickness);
         return plates + Enumerable.Range(0, Slices).Sum(i => solid.At(foot + (face - foot) * (i + 0.5) / Slices).Area) * (face - foot) / Slices;
     }

@@ -15,7 +15,7 @@ internal static class Sewing
     /// <exception cref="InvalidOperationException">An edge stays open; the message says where.</exception>
     public static SolidMesh Sew(IEnumerable<SurfaceTriangle> triangles, Func<SurfacePoint, MeshPoint> place)
     {
-        var sorted = triangles.Select(Turned).OrderBy(t => t.A).ThenBy(t => t.B).ThenBy(t => t.C).ToArray();
+        var sorted = WithoutLeaves(triangles.Select(Turned)).OrderBy(t => t.A).ThenBy(t => t.B).ThenBy(t => t.C).ToArray();
         // Corner number 3t + k is the k-th of triangle t, and edge 3t + k leads from it to the next.
         SurfacePoint[] corners = [.. sorted.SelectMany(t => (SurfacePoint[])[t.A, t.B, t.C])];
         var seams = Seams.Find(corners, place).ToArray();
@@ -37,6 +37,15 @@ internal static class Sewing
             points.Add(place(corners[corner]));
             return numbers[joined.Find(corner)] = points.Count - 1;
         }
+    }
+
+    /// <summary>Without triangles that lie back to back: a piece that only one level has, with nothing of it below and above.</summary>
+    private static HashSet<SurfaceTriangle> WithoutLeaves(IEnumerable<SurfaceTriangle> triangles)
+    {
+        var kept = new HashSet<SurfaceTriangle>();
+        foreach (var triangle in triangles)
+            if (!kept.Remove(new(triangle.A, triangle.C, triangle.B))) kept.Add(triangle);
+        return kept;
     }
 
     /// <summary>The triangle from its lowest corner on, so that the order of the mesh does not depend on how it was made.</summary>
