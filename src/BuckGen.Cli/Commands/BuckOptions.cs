@@ -41,7 +41,7 @@ internal sealed class BuckOptions
         "--mitre-limit", "How far a mitre may reach, times the offset.", CornerJoin.Mitre.MitreLimit);
 
     private readonly Option<Steps?> steps = QuantityOption.Choice("--steps", "Sand the steps off, fill them, or half and half:", Defaults.Steps);
-    private readonly Option<double?> shrinkage = QuantityOption.PerCent("--shrinkage", "Shrinkage of the plastic to allow for.", Defaults.Shrinkage);
+    private readonly Option<double?> shrinkage = QuantityOption.PerCent("--shrinkage", "Shrinkage of the plastic to allow for; left out: the plastic's own when the drawing shows the part.");
     private readonly Option<string?> basePlate = new("--base") { Description = "A plate under the stack, from this sheet.", HelpName = "SHEET" };
     private readonly Option<double?> baseMargin = QuantityOption.Length("--base-margin", "How far the plate reaches beyond the foot.", BaseDefaults.Margin);
     private readonly Option<double?> blockMargin = QuantityOption.Length("--block-margin", "Wood round a cavity.", Defaults.BlockMargin);
@@ -92,7 +92,7 @@ internal sealed class BuckOptions
             Corners = new(
                 parsed.GetValue(corners) ?? Defaults.Corners.Corners, parsed.GetValue(mitreLimit) ?? Defaults.Corners.MitreLimit),
             Steps = parsed.GetValue(steps) ?? Defaults.Steps,
-            Shrinkage = parsed.GetValue(shrinkage) ?? Defaults.Shrinkage,
+            Shrinkage = parsed.GetValue(shrinkage),
             Base = parsed.GetValue(basePlate) is { } plate ? new(StockOf(plate), parsed.GetValue(baseMargin) ?? BaseDefaults.Margin) : null,
             BlockMargin = parsed.GetValue(blockMargin) ?? Defaults.BlockMargin,
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Catalogs;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 
@@ -96,11 +97,21 @@ public sealed record BuckSpec
     /// <summary>Where the straight-cut layers stand against the wall.</summary>
     public Steps Steps { get; init; } = Steps.Outside;
 
-    /// <summary>Shrinkage of the plastic on cooling, per cent of length, 0 to 10; the buck is made larger by it.</summary>
-    public double Shrinkage { get; init; }
+    /// <summary>
+    /// Shrinkage of the plastic on cooling, per cent of length, 0 to 10; the buck is made larger by it. Null for what the drawing asks for:
+    /// nothing when it shows the buck; the middle of the plastic's range in the catalog when it shows the part.
+    /// </summary>
+    public double? Shrinkage { get; init; }
+
+    /// <summary>The shrinkage that is allowed for, per cent.</summary>
+    public double ShrinkageAllowed => Shrinkage ?? (Drawn == Drawn.Buck ? 0 : ShrinkageOfPlastic?.Middle ?? 0);
+
+    /// <summary>The plastic's range for a buck of this kind, per cent; null when the plastic is not known.</summary>
+    internal FigureRange? ShrinkageOfPlastic =>
+        Sheet?.Plastic is { } plastic ? (Kind == BuckKind.Female ? plastic.ShrinkageFemale : null) ?? plastic.Shrinkage : null;
 
     /// <summary>Depth the stack must have so that the cooled part has the wanted one, mm: divided by 1 - shrinkage.</summary>
-    public double StackDepth => Depth / (1 - Shrinkage / 100);
+    public double StackDepth => Depth / (1 - ShrinkageAllowed / 100);
 
     /// <summary>How far the stack may miss its depth, mm, before more layers are used to come nearer.</summary>
     public double DepthTolerance { get; init; } = 0.5;
@@ -154,7 +165,7 @@ public sealed record BuckSpec
         Require(Depth > 0 && Depth <= LargestDepth, "depth", Depth, " mm", $"above 0 and at most {LargestDepth} mm");
         // Walls that lean the wrong way are taken, so that the finding can say what is wrong with them.
         Require(Draft >= -LargestDraft && Draft <= LargestDraft, "draft", Draft, " degrees", $"from -{LargestDraft} to {LargestDraft} degrees");
-        Require(Shrinkage is >= 0 and <= 10, "shrinkage", Shrinkage, " %", "from 0 to 10 %");
+        if (Shrinkage is { } shrinkage) Require(shrinkage is >= 0 and <= 10, "shrinkage", shrinkage, " %", "from 0 to 10 %");
         Require(DepthTolerance is >= 0 and <= 50, "depth tolerance", DepthTolerance, " mm", "from 0 to 50 mm");
         Require(BlockMargin is > 0 and <= 500, "block margin", BlockMargin, " mm", "above 0 and at most 500 mm");
         Require(Dowels.Diameter is >= 1 and <= 50, "dowel diameter", Dowels.Diameter, " mm", "from 1 to 50 mm");

@@ -25,6 +25,13 @@ internal static class StackChecks
             {
                 Value = plan.LikelySpread, Limit = spec.DepthTolerance, Source = "tolerances of the sheets in the catalog",
             };
+        if (spec is { Drawn: not Drawn.Buck, Shrinkage: null, ShrinkageOfPlastic: null })
+            yield return new("shrinkage-unknown", Severity.Warning,
+                "The drawing shows the part, but nobody said which plastic it is or how much it shrinks: nothing is allowed for.",
+                "Name the plastic, or its shrinkage.")
+            {
+                Value = 0,
+            };
         var walls = layers.Count(l => l.Role == LayerRole.Wall);
         var reached = walls == 0 ? solid.Shape.Foot : layers[^1].Top;
         if (spec.Kind == BuckKind.Male && solid.Shape.At(solid.Shape.Face).IsEmpty)

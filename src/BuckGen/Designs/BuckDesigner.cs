@@ -82,16 +82,16 @@ internal static class BuckDesigner
     private static (DraftedShape Shape, PartSizing Sizing) Sized(
         Outline outline, BuckSpec spec, double[] heights, double depth, CheckedOffsetter offsetter, CancellationToken cancellation)
     {
-        var enlarged = PartSizing.Enlarged(outline.Region, spec.Shrinkage);
+        var enlarged = PartSizing.Enlarged(outline.Region, spec.ShrinkageAllowed);
         var shape = Drafted(enlarged);
         var direction = PartSizing.Direction(spec.Kind, spec.Drawn);
-        if (direction == 0) return (shape, new(spec.Drawn, spec.Shrinkage, 0));
+        if (direction == 0) return (shape, new(spec.Drawn, spec.ShrinkageAllowed, 0));
         // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
         var wall = Blank.Of(shape, spec, depth, heights, offsetter) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
         var moved = offsetter.Offset(enlarged, wall, spec.Corners);
         return moved.IsEmpty
             ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))
-            : (Drafted(moved), new(spec.Drawn, spec.Shrinkage, wall));
+            : (Drafted(moved), new(spec.Drawn, spec.ShrinkageAllowed, wall));
 
         DraftedShape Drafted(Region region)
         {

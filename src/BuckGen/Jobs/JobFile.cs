@@ -136,7 +136,7 @@ public static class JobFile
             OutlineAt = buck.Choice("outline-at", defaults.OutlineAt),
             Corners = new(buck.Choice("corners", defaults.Corners.Corners), buck.Number("mitre-limit", defaults.Corners.MitreLimit)),
             Steps = buck.Choice("steps", defaults.Steps),
-            Shrinkage = buck.PerCent("shrinkage", defaults.Shrinkage),
+            Shrinkage = buck.OptionalPerCent("shrinkage"),
             DepthTolerance = buck.Length("depth-tolerance", defaults.DepthTolerance),
             BlockMargin = buck.Length("block-margin", defaults.BlockMargin),
             LetterHeight = buck.Length("letter-height", defaults.LetterHeight),

@@ -55,7 +55,7 @@ internal sealed class JobTable(string file, string name, int line)
 
     public double? OptionalNumber(string key) => Quantity(key, QuantityText.TryNumber, "a number");
 
-    public double PerCent(string key, double otherwise) => Quantity(key, QuantityText.TryPerCent, "a share such as \"0.5%\"") ?? otherwise;
+    public double? OptionalPerCent(string key) => Quantity(key, QuantityText.TryPerCent, "a share such as \"0.5%\"");
 
     public double Number(string key, double otherwise) =>
         OptionalNumber(key) ?? otherwise;

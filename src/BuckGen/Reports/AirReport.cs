@@ -14,12 +14,14 @@ namespace BuckGen.Reports;
 /// <param name="HeldBackBy">"holes", "pump" or "reservoir".</param>
 /// <param name="FormedThickness">Mean thickness of the formed sheet.</param>
 /// <param name="ArealDrawRatio">Formed area over flat area.</param>
+/// <param name="BoardForce">Force with which the air outside presses on the base, N, at the vacuum of the reservoir.</param>
 public sealed record AirReport(
     double Volume, int? VentsNeeded, int VentsPlaced, string RuledBy, double? Seconds, double? RigidSeconds, double ChokedShare,
-    string HeldBackBy, double FormedThickness, double ArealDrawRatio)
+    string HeldBackBy, double FormedThickness, double ArealDrawRatio, double BoardForce)
 {
     internal static AirReport Of(VentDesign v) => new(
         Rounded.Of(v.Air.Volume), v.Air.Needed, v.Vents.Length, v.Air.RuledByFlow ? "flow" : "shape", Rounded.Of(v.Air.DrawDown.Seconds),
         Rounded.Of(v.Air.DrawDown.RigidSeconds), Rounded.Of(v.Air.DrawDown.ChokedShare), Words.Of(v.Air.DrawDown.Limit),
-        Rounded.Of(v.Sizing.FormedThickness), Rounded.Of(v.Sizing.ArealRatio));
+        Rounded.Of(v.Sizing.FormedThickness), Rounded.Of(v.Sizing.ArealRatio),
+        Rounded.Of(v.BoardForce));
 }

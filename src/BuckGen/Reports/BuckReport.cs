@@ -21,6 +21,6 @@ public sealed record BuckReport(
 {
     internal static BuckReport Of(BuckDesign d) => new(
         Words.Of(d.Spec.Kind), Rounded.Of(d.Spec.Depth), Rounded.Of(d.Plan.Depth), Rounded.Of(d.Plan.Miss), Rounded.Of(d.Height), Rounded.Of(d.Spec.Draft),
-        Words.Of(d.Spec.OutlineAt), Words.Of(d.Spec.Corners.Corners), Words.Of(d.Spec.Steps), Rounded.Of(d.Spec.Shrinkage),
+        Words.Of(d.Spec.OutlineAt), Words.Of(d.Spec.Corners.Corners), Words.Of(d.Spec.Steps), Rounded.Of(d.Spec.ShrinkageAllowed),
         Rounded.Of(d.Spec.Tolerance.Chord));
 }

@@ -74,7 +74,8 @@ public static class ProcessCard
         if (plastic.Drying is { } drying) yield return $"Dry first   {drying}";
         if (Heating(design, plastic) is { } heat) yield return heat;
         if (Cooling(design, plastic) is { } cool) yield return cool;
-        yield return Text($"Shrinkage   {Between(plastic.Shrinkage.Low, plastic.Shrinkage.High)} %; {design.Sizing.Shrinkage:0.##} % allowed for");
+        var shrinkage = design.Spec.ShrinkageOfPlastic ?? plastic.Shrinkage;
+        yield return Text($"Shrinkage   {Between(shrinkage.Low, shrinkage.High)} % {(design.Spec.Kind == Bucks.BuckKind.Male ? "over a male buck" : "in a cavity")}; {design.Sizing.Shrinkage:0.##} % allowed for");
     }
 
     /// <summary>How long the sheet takes until its coldest place is at the lower limit.</summary>

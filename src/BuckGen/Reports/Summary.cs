@@ -26,13 +26,14 @@ namespace BuckGen.Reports;
 /// <param name="Sheets">The sheets.</param>
 /// <param name="CutLength">Length cut through in all sheets.</param>
 /// <param name="Cost">Time and money; null when the shop has said nothing to reckon by.</param>
+/// <param name="Checks">What the design was held against.</param>
 /// <param name="Findings">What to know before cutting, the gravest first.</param>
 /// <param name="Files">Every file of the output folder.</param>
 public sealed record Summary(
     string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
     ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels,
     ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, JigReport? Jig, FlangeReport? Flange,
-    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength, CostReport? Cost,
+    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength, CostReport? Cost, ChecksReport Checks,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
     /// <summary>Name and version of the form.</summary>
@@ -62,6 +63,7 @@ public sealed record Summary(
             design.Panel is { } panel ? PanelReport.Of(panel) : null, [.. AccessoryReport.Of(design, files)],
             CuttingReport.Of(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Of(s, files))], Rounded.Of(plan.CutLength),
             JobCost.Of(plan, rates ?? RateSpec.None) is { } cost ? CostReport.Of(cost) : null,
+            ChecksReport.Of(design.Spec),
             [.. plan.AllFindings.Select(FindingReport.Of)], files);
     }
 

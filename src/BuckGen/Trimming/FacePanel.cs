@@ -29,7 +29,8 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
             throw new SpecException(FormattableString.Invariant(
                 $"The plane of the panel is {panel.Plane} mm above the flange, but the part is only {shell.Depth:0.##} mm deep."));
         var part = shell.Outside(panel.Plane);
-        var fit = panel.Fit ?? FitFor(part.Bounds, panel, spec);
+        var wanted = FitFor(part.Bounds, panel, spec);
+        var fit = panel.Fit ?? wanted;
         var opening = shell.Moved(part, fit);
         var holes = PartShell.Filled(opening);
         var edge = Edge(shell, panel, holes);
@@ -42,7 +43,7 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
         return new(opening, fit,
             PlainLayers.Of(1, LayerRole.Panel, "PANEL", panel.Stock, 0, wood, [], spec.LetterHeight),
             inlays.IsEmpty ? null : PlainLayers.Of(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.LetterHeight),
-            [.. over is { } place ? [PanelEdgeCheck.Finding(place)] : Array.Empty<Finding>(), .. PanelFindings.Of(shell, panel, opening, wood, inlays, fit, spec.Checks)]);
+            [.. over is { } place ? [PanelEdgeCheck.Finding(place)] : Array.Empty<Finding>(), .. PanelFindings.Of(shell, panel, opening, wood, inlays, fit, wanted, spec.Checks)]);
     }
 
     /// <summary>

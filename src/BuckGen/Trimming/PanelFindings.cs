@@ -10,7 +10,7 @@ namespace BuckGen.Trimming;
 internal static class PanelFindings
 {
     public static IEnumerable<Finding> Of(
-        PartShell shell, PanelSpec panel, Region opening, Region wood, ImmutableArray<Island> inlays, double fit, CheckSpec checks)
+        PartShell shell, PanelSpec panel, Region opening, Region wood, ImmutableArray<Island> inlays, double fit, double wanted, CheckSpec checks)
     {
         var land = panel.Flange + Narrower(shell, panel.Plane) - fit;
         if (land < checks.LeastGlueLand)
@@ -19,6 +19,13 @@ internal static class PanelFindings
                 "Leave a wider flange on the part, or a closer fit.")
             {
                 Value = land, Limit = checks.LeastGlueLand, Source = "common practice, no source",
+            };
+        if (fit < wanted)
+            yield return new("panel-fit-close", Severity.Note,
+                FormattableString.Invariant($"{(fit < 0 ? "A press fit" : "A fit")} of {fit:0.##} mm is close: by its tolerances, and by how it grows when warm, the part may need {wanted:0.##} mm."),
+                "Try the part before the panel is finished; file the opening where it binds.")
+            {
+                Value = fit, Limit = wanted, Source = "a former's tolerances for prototype tools, expansion of the plastic over 30 degrees C",
             };
         if (panel.Bit > 0)
             // What sticks out of the part is an inside corner of the panel.

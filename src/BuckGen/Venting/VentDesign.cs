@@ -13,4 +13,8 @@ namespace BuckGen.Venting;
 /// <param name="Findings">Places without a vent, holes too wide, air too slow.</param>
 public sealed record VentDesign(
     Bucks.VentSpec Spec, VentSizing Sizing, double Diameter, double Spacing, ImmutableArray<Vent> Vents, VentAir Air,
-    ImmutableArray<Finding> Findings);
+    ImmutableArray<Finding> Findings)
+{
+    /// <summary>Force with which the air outside presses on the base, N, at the vacuum of the reservoir.</summary>
+    public double BoardForce { get; init; }
+}

@@ -60,7 +60,10 @@ internal static class VentDesigner
         [
             .. VentFindings.OfSize(diameter, sizing), .. VentFindings.OfAir(air, placed.Vents.Count, spec.Air), .. placed.Findings,
         ];
-        return new(spec, sizing, diameter, spacing, [.. placed.Vents], air, findings);
+        return new(spec, sizing, diameter, spacing, [.. placed.Vents], air, findings)
+        {
+            BoardForce = SuctionForce.Of(surface.Wood.Area, spec.Air.AmbientPressure - spec.Air.ReservoirPressure),
+        };
 
         VentPlacing Placed(double between) => VentPlacing.Of(floors, room, spec, diameter, between, middle);
     }

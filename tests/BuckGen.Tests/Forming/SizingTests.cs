@@ -1,4 +1,5 @@
 using BuckGen.Bucks;
+using BuckGen.Catalogs;
 using BuckGen.Geometry;
 using Xunit;
 
@@ -37,6 +38,31 @@ public class SizingTests
 
         Assert.Equal(mould, design.Footprint.Bounds.Width, 5e-4);
         Assert.Equal(shrinkage, design.Sizing.Shrinkage);
+    }
+
+    /// <summary>The catalog's range of the plastic, for the kind of buck: a sheet supplier gives PP 2 to 3 per cent over a male, 3 to 4 in a female one.</summary>
+    [Theory]
+    [InlineData("pp", BuckKind.Male, Drawn.Inside)]
+    [InlineData("pp", BuckKind.Female, Drawn.Outside)]
+    [InlineData("abs", BuckKind.Male, Drawn.Outside)]
+    public void The_plastic_tells_the_shrinkage_where_the_part_is_drawn(string plastic, BuckKind kind, Drawn drawn)
+    {
+        var entry = Catalog.BuiltIn.FindPlastic(plastic)!;
+        var spec = Formed.Spec(kind, 20, 5, gauge: 2) with { Drawn = drawn, Sheet = new() { Gauge = 2, Plastic = entry } };
+
+        var range = kind == BuckKind.Female ? entry.ShrinkageFemale ?? entry.Shrinkage : entry.Shrinkage;
+        Assert.Equal(range.Middle, Formed.Design(Formed.Rectangle(100, 60), spec).Sizing.Shrinkage);
+        Assert.Equal(0, Formed.Design(Formed.Rectangle(100, 60), spec with { Drawn = Drawn.Buck }).Sizing.Shrinkage);
+        Assert.Equal(0.25, Formed.Design(Formed.Rectangle(100, 60), spec with { Shrinkage = 0.25 }).Sizing.Shrinkage);
+    }
+
+    [Fact]
+    public void A_drawn_part_of_unknown_plastic_is_told()
+    {
+        var spec = Formed.Spec(BuckKind.Male, 20, 5) with { Drawn = Drawn.Inside };
+
+        Assert.Contains(Formed.Design(Formed.Rectangle(100, 60), spec).Findings, f => f.Id == "shrinkage-unknown");
+        Assert.DoesNotContain(Formed.Design(Formed.Rectangle(100, 60), spec with { Shrinkage = 0 }).Findings, f => f.Id == "shrinkage-unknown");
     }
 
     [Fact]

@@ -1,0 +1,52 @@
+using System.CommandLine;
+using BuckGen.Bucks;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>What can be said on the command line of ring, flange template and panel; a job file can say more.</summary>
+internal sealed class FinishOptions
+{
+    private static readonly JigSpec Ring = new();
+    private static readonly FlangeSpec Template = new(new Stock("", 1));
+    private static readonly PanelSpec Face = new(new Stock("", 1));
+
+    private readonly Option<double?> trimHeight = QuantityOption.Length("--trim-height", "Height of the cut over the flange.", Ring.TrimHeight);
+    private readonly Option<double?> clearance = QuantityOption.Length("--clearance", "Between part and ring.", Ring.Clearance);
+    private readonly Option<double?> land = QuantityOption.Length("--land", "Width of the ring.", Ring.Land);
+    private readonly Option<double?> flange = QuantityOption.Length("--flange", "A template and a nest to rout a flange of this width.");
+    private readonly Option<double?> bushing = QuantityOption.Length("--bushing", "Outer diameter of the router's guide bushing.", Template.Bushing);
+    private readonly Option<double?> bit = QuantityOption.Length("--bit", "Diameter of the router's bit.", Template.Bit);
+    private readonly Option<bool> panel = new("--panel") { Description = "A panel that the part shows through." };
+    private readonly Option<double?> fit = QuantityOption.Length("--fit", "Room between part and panel; left out: by size and warmth.");
+    private readonly Option<double?> panelMargin = QuantityOption.Length("--panel-margin", "From the opening to the panel's edge.", Face.Margin);
+
+    public void AddTo(Command command)
+    {
+        foreach (var option in (Option[])[trimHeight, clearance, land, flange, bushing, bit, panel, fit, panelMargin]) command.Add(option);
+    }
+
+    /// <summary>The spec with a ring, and with template and panel when they are asked for; they are cut from the first sheet named.</summary>
+    public BuckSpec Of(ParseResult parsed, BuckSpec buck)
+    {
+        foreach (var (option, needs) in (ReadOnlySpan<(Option, Option)>)[(bushing, flange), (bit, flange), (fit, panel), (panelMargin, panel)])
+            if (parsed.GetResult(option) is { Implicit: false } && parsed.GetResult(needs) is not { Implicit: false })
+                throw new UsageException($"{option.Name} does nothing without {needs.Name}.");
+        return buck with
+        {
+            Jig = Ring with
+            {
+                TrimHeight = parsed.GetValue(trimHeight) ?? Ring.TrimHeight,
+                Clearance = parsed.GetValue(clearance) ?? Ring.Clearance,
+                Land = parsed.GetValue(land) ?? Ring.Land,
+            },
+            Flange = parsed.GetValue(flange) is not { } width ? null : new(buck.Stock[0])
+            {
+                Width = width, Bushing = parsed.GetValue(bushing) ?? Template.Bushing, Bit = parsed.GetValue(bit) ?? Template.Bit,
+            },
+            Panel = !parsed.GetValue(panel) ? null : new(buck.Stock[0])
+            {
+                Fit = parsed.GetValue(fit), Margin = parsed.GetValue(panelMargin) ?? Face.Margin,
+            },
+        };
+    }
+}
