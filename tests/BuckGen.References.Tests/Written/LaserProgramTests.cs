@@ -68,8 +68,8 @@ public class LaserProgramTests
         var (runs, here, start, length, on, feed, power) = (new List<Run>(), new Vec2(0, 0), new Vec2(0, 0), 0.0, false, 0.0, 0.0);
         foreach (var line in output.Split('\n'))
         {
-            var call = line[(line.LastIndexOf("  ", StringComparison.Ordinal) + 1)..].Trim();
-            double[] Numbers() => [.. call[(call.IndexOf('(') + 1)..call.LastIndexOf(')')].Split(',').Select(n => double.TryParse(n, NumberStyles.Float, CultureInfo.InvariantCulture, out var v) ? v : 0)];
+            var call = line[(line.IndexOf("..... ", StringComparison.Ordinal) + 1)..].TrimStart('.', ' ');
+            double[] Numbers() => [.. call[(call.IndexOf('(', StringComparison.Ordinal) + 1)..call.LastIndexOf(')')].Split(',').Select(n => double.TryParse(n, NumberStyles.Float, CultureInfo.InvariantCulture, out var v) ? v : 0)];
             if (call.StartsWith("SET_FEED_RATE(", StringComparison.Ordinal)) feed = Numbers()[0];
             else if (call.StartsWith("SET_SPINDLE_SPEED(", StringComparison.Ordinal)) power = Numbers()[^1];
             else if (call.StartsWith("START_SPINDLE_CLOCKWISE(", StringComparison.Ordinal)) (on, start, length) = (true, here, 0);
