@@ -26,6 +26,9 @@ public sealed record BuckDesign(
     /// <summary>The blank; null when the sheet is not known.</summary>
     public Blank? Blank { get; init; }
 
+    /// <summary>The drafted wall as it is after sanding: its outline at the faces of the layers, lowest first.</summary>
+    public ImmutableArray<WallOutline> WallOutlines { get; init; } = [];
+
     /// <summary>What follows the forming: jigs and panel, those of plug-ins last.</summary>
     public ImmutableArray<JigParts> Jigs { get; init; } = [];
 
@@ -64,3 +67,8 @@ public sealed record BuckDesign(
     /// <exception cref="OutlineException">The outline can't be offset.</exception>
     public static BuckDesign Create(Outline outline, BuckSpec spec, CancellationToken cancellation) => Create(outline, spec, null, null, cancellation);
 }
+
+/// <summary>The drafted wall at a height.</summary>
+/// <param name="Height">Above the bottom of the stack, mm.</param>
+/// <param name="Outline">Its outline; for a cavity, that of the cavity.</param>
+public sealed record WallOutline(double Height, Region Outline);

@@ -85,6 +85,7 @@ internal static class BuckDesigner
             [.. Silencing.Apply(findings, spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
         {
             Sizing = sizing.For(flange), Blank = blank, Jigs = finishing.Jigs,
+            WallOutlines = [.. heights.Where((_, i) => i % 2 == 0).Select(h => new WallOutline(h, shape.At(h)))],
         };
     }
 
