@@ -26,9 +26,6 @@ public sealed record BuckDesign(
     /// <summary>The blank; null when the sheet is not known.</summary>
     public Blank? Blank { get; init; }
 
-    /// <summary>The drafted wall as it is after sanding: its outline at the faces of the layers, lowest first.</summary>
-    public ImmutableArray<WallOutline> WallOutlines { get; init; } = [];
-
     /// <summary>What follows the forming: jigs and panel, those of plug-ins last.</summary>
     public ImmutableArray<JigParts> Jigs { get; init; } = [];
 
@@ -43,6 +40,9 @@ public sealed record BuckDesign(
 
     /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
     public IEnumerable<Layer> Accessories => Jigs.SelectMany(j => j.Layers);
+
+    /// <summary>The drafted wood, for models; null in a design put together by hand.</summary>
+    internal StackedSolid? Solid { get; init; }
 
     /// <summary>Height of the whole stack, base plate included, mm.</summary>
     public double Height => Layers.IsEmpty ? 0 : Layers[^1].Top;
@@ -67,8 +67,3 @@ public sealed record BuckDesign(
     /// <exception cref="OutlineException">The outline can't be offset.</exception>
     public static BuckDesign Create(Outline outline, BuckSpec spec, CancellationToken cancellation) => Create(outline, spec, null, null, cancellation);
 }
-
-/// <summary>The drafted wall at a height.</summary>
-/// <param name="Height">Above the bottom of the stack, mm.</param>
-/// <param name="Outline">Its outline; for a cavity, that of the cavity.</param>
-public sealed record WallOutline(double Height, Region Outline);

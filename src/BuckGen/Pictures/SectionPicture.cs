@@ -45,7 +45,9 @@ internal static class SectionPicture
     /// <summary>From edge to edge of the drafted outlines at the layers' faces, as long as as many edges are met.</summary>
     private static IEnumerable<PictureItem> SmoothWall(BuckDesign design, double cut, PaperView view)
     {
-        var faces = design.WallOutlines.Select(w => (w.Height, Edges: LevelCut.Of(w.Outline, cut).SelectMany(s => (double[])[s.From, s.To]).ToArray())).ToArray();
+        if (design.Solid is not { } solid) yield break;
+        var heights = Walls(design).Select(l => l.Bottom).Append(design.Height);
+        var faces = heights.Select(h => (Height: h, Edges: LevelCut.Of(solid.Shape.At(h), cut).SelectMany(s => (double[])[s.From, s.To]).ToArray())).ToArray();
         foreach (var (low, high) in faces.Zip(faces.Skip(1)))
             if (low.Edges.Length == high.Edges.Length)
                 foreach (var (from, to) in low.Edges.Zip(high.Edges))

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
+using BuckGen.Findings;
 using BuckGen.Models;
 using BuckGen.Sheets;
 
@@ -14,9 +15,10 @@ internal static class HtmlReport
     /// <summary>The bytes of the page.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="summary">Its numbers.</param>
+    /// <param name="failed">Findings on plug-ins that failed while files were made.</param>
     /// <param name="card">The process card; null for none.</param>
     /// <param name="model">The buck in three dimensions; null for none.</param>
-    public static ImmutableArray<byte> Write(CutPlan plan, Summary summary, string? card, SolidMesh? model)
+    public static ImmutableArray<byte> Write(CutPlan plan, Summary summary, ImmutableArray<Finding> failed, string? card, SolidMesh? model)
     {
         var page = new Html();
         page.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
@@ -28,7 +30,7 @@ internal static class HtmlReport
         page.Raw("<a class=\"skip\" href=\"#findings\">To the findings</a>\n");
         PageHead.Add(page, summary);
         page.Raw("<main>\n");
-        FindingSection.Add(page, plan, summary);
+        FindingSection.Add(page, plan, summary, failed);
         DrawingSections.Add(page, plan, model);
         if (card is not null) page.Raw("<h2 id=\"card\">Process card</h2>\n<pre tabindex=\"0\">").Raw(Html.Escaped(card)).Raw("</pre>\n");
         TableSections.Add(page, summary);
