@@ -74,6 +74,7 @@ internal static class CommandLine
         InspectCommand.Create(terminal),
         NewCommand.Create(terminal),
         CatalogCommand.Create(terminal),
+        PluginsCommand.Create(terminal),
     };
 
     private static string OneLine(string message) => string.Join(' ', message.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries));

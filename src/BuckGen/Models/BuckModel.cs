@@ -25,7 +25,7 @@ public static class BuckModel
     }
 
     /// <summary>The buck when its steps are sanded or filled: the plates under it as they are cut, the wall with its draft.</summary>
-    /// <param name="design">The design, as <see cref="BuckDesign.Create"/> made it.</param>
+    /// <param name="design">The design, as <see cref="BuckDesign"/> makes it.</param>
     /// <exception cref="ArgumentException">The design was put together by hand, so that its wall is not known.</exception>
     public static SolidMesh Smooth(BuckDesign design)
     {
