@@ -77,6 +77,27 @@ public class SolidBuilderTests
     public void A_slope_beside_an_upright_wall_is_closed() =>
         Assert.Equal([2], Sound(SolidBuilder.Build([new(0, Round), new(9, Shapes.RectangleAt(0, 5, 10, 15))]), null));
 
+    // Edges that both plans have part wood from air as well; without them the strip's surroundings were taken for a step.
+    [Fact]
+    public void A_hole_that_grows_on_one_side_only_is_a_step_there()
+    {
+        var (below, above) = (Region.FromLoops([Loop.Rectangle(new(0, 0, 20, 20)), Loop.Rectangle(new(5, 5, 15, 15))]),
+            Region.FromLoops([Loop.Rectangle(new(1, 1, 19, 19)), Loop.Rectangle(new(5, 5, 15, 17))]));
+
+        Assert.Equal([0], Sound(SolidBuilder.Build(Straight((0, 5, below), (5, 6, above))), 5 * 300 + 324 - 120));
+        Assert.Equal([0], Sound(SolidBuilder.Build([new(0, below), new(5, above)]), null));
+    }
+
+    // A loop that crosses itself, as an offset may within its tolerance: both parts are wood, whichever way they run.
+    [Fact]
+    public void A_knot_in_a_loop_is_wood_on_both_sides()
+    {
+        var knot = new Region([new(Loop.Polygon([new(0, 0), new(10, 0), new(10, 10), new(9.9, 10.1), new(10.1, 10.1), new(10, 10), new(0, 10)]), [])]);
+
+        Assert.Equal([2, 2], Sound(SolidBuilder.Build(Straight((0, 4, knot))), 400.04));
+        Sound(SolidBuilder.Build([new(0, knot), new(1, Shapes.RectangleAt(1, 1, 8, 8)), new(2, knot)]), null);
+    }
+
     [Fact]
     public void Whatever_is_stacked_is_closed_and_of_the_right_volume() =>
         Gen.Select(RandomRegion.Islands, RandomRegion.Islands, RandomRegion.Islands).Sample(plans =>

@@ -22,10 +22,10 @@ internal static class PlanDifference
     /// <param name="upper">The contour above.</param>
     public static IEnumerable<PlanTriangle> Triangles(Contour lower, Contour upper)
     {
+        if (ReferenceEquals(lower, upper)) yield break;
+        // All edges, those of both plans too: only then is every face wholly inside or wholly outside each of them.
         var polygonizer = new Polygonizer();
-        // What both plans share bounds no difference; where they lie on opposite sides of an edge there is some on both of its sides.
-        foreach (var (from, to) in lower.Edges)
-            if (upper.IsOnLeft(from, to) != true) polygonizer.Add(Line(from, to));
+        foreach (var (from, to) in lower.Edges) polygonizer.Add(Line(from, to));
         foreach (var (from, to) in upper.Edges)
             if (lower.IsOnLeft(from, to) is null) polygonizer.Add(Line(from, to));
 
