@@ -75,6 +75,7 @@ internal static class CommandLine
         InspectCommand.Create(terminal),
         NewCommand.Create(terminal),
         CatalogCommand.Create(terminal),
+        PluginsCommand.Create(terminal),
         CompletionCommand.Create(terminal),
     };
 

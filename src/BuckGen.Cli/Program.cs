@@ -6,4 +6,8 @@ Console.CancelKeyPress += (_, e) =>
     e.Cancel = true;
     cancellation.Cancel();
 };
-return CommandLine.Run(args, new Terminal(Console.Out, Console.Error, Console.IsOutputRedirected, Console.IsErrorRedirected), cancellation.Token);
+var terminal = new Terminal(Console.Out, Console.Error, Console.IsOutputRedirected, Console.IsErrorRedirected)
+{
+    PluginFolder = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "buckgen", "plugins"),
+};
+return CommandLine.Run(args, terminal, cancellation.Token);

@@ -12,6 +12,9 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
     /// <summary>Columns used where no window tells.</summary>
     private const int DefaultWidth = 100;
 
+    /// <summary>The maker's own folder of plug-ins; null for none.</summary>
+    public string? PluginFolder { get; init; }
+
     /// <summary>A console for tables.</summary>
     public IAnsiConsole Console()
     {

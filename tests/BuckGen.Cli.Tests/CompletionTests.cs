@@ -14,13 +14,14 @@ public class CompletionTests
     [InlineData("buckgen buck 'my sign.svg' --outline-at ", "base face")]
     [InlineData("buckgen inspect sign.svg --units ", "cm ft in m mm")]
     [InlineData("buckgen buck sign.svg --plastic pet", "petg")]
+    [InlineData("buckgen buck sign.svg --vents ", "given grid walls")]
     [InlineData("buckgen completion b", "bash")]
     public void A_half_typed_line_is_offered_what_may_follow(string line, string words) => Assert.Equal(words, string.Join(' ', Offered(line)));
 
     [Fact]
     public void All_commands_are_offered_and_none_beside_them() =>
         Assert.Equal(
-            ["blank", "buck", "catalog", "check", "completion", "inspect", "jig", "make", "new", "vents"], Offered("buckgen ").Where(w => w[0] is >= 'a' and <= 'z'));
+            ["blank", "buck", "catalog", "check", "completion", "inspect", "jig", "make", "new", "plugins", "vents"], Offered("buckgen ").Where(w => w[0] is >= 'a' and <= 'z'));
 
     [Theory]
     [InlineData("catalog ")]

@@ -24,10 +24,11 @@ internal static class BlankCommand
         command.Add(json);
         command.SetAction(parsed =>
         {
-            var how = reading.Of(parsed);
-            var spec = buck.Buck(parsed, how, withSheet: true);
+            var extensions = buck.Extensions(parsed, terminal);
+            var how = reading.Of(parsed, extensions);
+            var spec = buck.Buck(parsed, how, extensions, withSheet: true);
             spec.Validate();
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(parsed.GetValue(outline)!, how), spec, buck.Cutting(parsed), cancellation);
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(parsed.GetValue(outline)!, how), spec, buck.Cutting(parsed), extensions.Design, cancellation);
             var summary = Summary.Of(plan, "", []);
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
             else

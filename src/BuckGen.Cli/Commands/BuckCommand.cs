@@ -24,13 +24,14 @@ internal static class BuckCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(outline)!;
-            var how = reading.Of(parsed);
-            var spec = buck.Buck(parsed, how);
+            var extensions = buck.Extensions(parsed, terminal);
+            var how = reading.Of(parsed, extensions);
+            var spec = buck.Buck(parsed, how, extensions);
             spec.Validate();
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation);
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-buck";
-            var (output, force) = (buck.Output(parsed), parsed.GetValue(run.Force));
-            return BuckRun.Write(terminal, plan, OutputFiles.Of(plan, output, force), output, folder, force, parsed.GetValue(run.Json));
+            var (output, force) = (buck.Output(parsed, extensions), parsed.GetValue(run.Force));
+            return BuckRun.Write(terminal, plan, OutputFiles.Of(plan, output, force), folder, force, parsed.GetValue(run.Json));
         });
         return command;
     }

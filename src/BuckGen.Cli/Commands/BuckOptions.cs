@@ -2,10 +2,12 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
+using BuckGen.CutFiles;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Outlines;
 using BuckGen.Output;
+using BuckGen.Plugins;
 using BuckGen.Quantities;
 using BuckGen.Sheets;
 
@@ -57,31 +59,48 @@ internal sealed class BuckOptions
     private readonly Option<DxfVersion?> dxf = QuantityOption.Choice("--dxf", "Form of DXF:", DxfVersion.R12);
     private readonly Option<bool> svg = new("--svg") { Description = "Also write an SVG beside every DXF." };
 
+    private readonly Option<bool> model = new("--model") { Description = "Also write solid models of the buck (STL, glTF)." };
     private readonly Option<DrillProgramFormat?> drill = QuantityOption.Choice("--drill", "Programs that drill the vents:", DrillProgramFormat.None);
     private readonly VentOptions vents = new();
     private readonly PartOptions part = new();
+    private readonly Option<string[]> formats = new("--formats")
+    {
+        Description = "Further kinds of cut files, by the words of plug-ins.", HelpName = "NAME", AllowMultipleArgumentsPerToken = true,
+    };
+
+    /// <summary>Where plug-ins come from.</summary>
+    public PluginOptions Plugins { get; } = new();
 
     public void AddTo(Command command)
     {
         foreach (var option in (Option[])[
                      depth, stock, catalogFile, sheet, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin,
-                     dowel, machine, kerf, spacing, edgeMargin, dxf, svg, drill])
+                     dowel, machine, kerf, spacing, edgeMargin, dxf, svg, model, drill, formats])
             command.Add(option);
         vents.AddTo(command);
         part.AddTo(command);
+        Plugins.AddTo(command);
+    }
+
+    /// <summary>What comes with the library, what plug-ins bring, and the user's own catalog.</summary>
+    public Extensions Extensions(ParseResult parsed, Terminal terminal)
+    {
+        var extensions = Plugins.Extensions(parsed, terminal);
+        return extensions with { Catalog = CatalogFiles.Read(parsed.GetValue(catalogFile), extensions.Catalog) };
     }
 
     /// <summary>The buck that is asked for.</summary>
     /// <param name="parsed">The arguments.</param>
     /// <param name="reading">Where the tolerances come from.</param>
+    /// <param name="extensions">The patterns, sheets and plastics that can be named.</param>
     /// <param name="withVents">True for vents even when they are not asked for.</param>
     /// <param name="withSheet">True for a plastic sheet even when nothing is said of it.</param>
-    public BuckSpec Buck(ParseResult parsed, OutlineOptions reading, bool withVents = false, bool withSheet = false)
+    public BuckSpec Buck(ParseResult parsed, OutlineOptions reading, Extensions extensions, bool withVents = false, bool withSheet = false)
     {
         var deep = parsed.GetValue(depth)
             ?? throw new UsageException("--depth is missing; say how deep the part is to be, such as --depth 36mm.");
         var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse("--sheet", text) : null as (double Width, double Height)?;
-        var catalog = CatalogFiles.Read(parsed.GetValue(catalogFile));
+        var catalog = extensions.Catalog;
         Stock StockOf(string text) => BuckOptions.StockOf(text, size, catalog);
         var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(StockOf).ToImmutableArray();
         if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the sheets you have, such as --stock 12mm or --stock mdf-12.");
@@ -101,7 +120,7 @@ internal sealed class BuckOptions
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
         };
-        return part.Of(parsed, vents.Of(parsed, buck, withVents), catalog, withSheet);
+        return part.Of(parsed, vents.Of(parsed, buck, extensions.VentPatterns, withVents), catalog, withSheet);
     }
 
     public CuttingSpec Cutting(ParseResult parsed) =>
@@ -109,9 +128,16 @@ internal sealed class BuckOptions
             parsed.GetValue(machine) ?? CuttingDefaults.Machine, parsed.GetValue(kerf) ?? CuttingDefaults.Kerf,
             parsed.GetValue(spacing) ?? CuttingDefaults.Spacing, parsed.GetValue(edgeMargin) ?? CuttingDefaults.EdgeMargin);
 
-    public OutputOptions Output(ParseResult parsed) => new(
+    public OutputOptions Output(ParseResult parsed, Extensions extensions) => new(
         "", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg),
-        parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null);
+        parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null)
+    {
+        Formats = [.. (parsed.GetValue(formats) ?? []).Select(f => FormatOf(f, extensions))], Sections = extensions.ReportSections, Model = parsed.GetValue(model),
+    };
+
+    private static ICutFileFormat FormatOf(string word, Extensions extensions) =>
+        extensions.CutFileFormats.FirstOrDefault(f => f.Name.Equals(word, StringComparison.OrdinalIgnoreCase))
+        ?? throw new UsageException($"--formats names '{word}', which no plug-in brings; see 'buckgen plugins'.");
 
     private static Stock StockOf(string text, (double Width, double Height)? size, Catalog catalog)
     {

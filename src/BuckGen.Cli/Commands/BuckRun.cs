@@ -22,19 +22,20 @@ internal static class BuckRun
     }
 
     /// <summary>Designs and lays out.</summary>
-    public static CutPlan Plan(Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, CancellationToken cancellation, CutScope scope = CutScope.Everything) =>
-        terminal.Working($"Designing the buck of {outline.Name}", () => CutPlan.Create(BuckDesign.Create(outline, buck, cancellation), cutting, scope));
+    public static CutPlan Plan(Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation, CutScope scope = CutScope.Everything) =>
+        terminal.Working($"Designing the buck of {outline.Name}", () => CutPlan.Create(BuckDesign.Create(outline, buck, extensions, null, cancellation), cutting, scope));
 
     /// <summary>Writes the files and tells what was made.</summary>
     public static int Write(
-        Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, OutputOptions options, string folder, bool force, bool json)
+        Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, string folder, bool force, bool json)
     {
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
         if (File.Exists(folder)) throw new UsageException($"{folder} is a file; --out names a folder.");
         var removed = OutputFolder.Write(folder, files);
         if (removed.Length > 0) terminal.Error.WriteLine($"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not make: {string.Join(", ", removed)}");
-        if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.SummaryPath).Content]));
-        else PlanPrinter.Print(terminal.Console(), Summary.Of(plan, options.Title, [.. files.Select(f => f.Path)], options.Rates), folder);
+        var summary = files.Single(f => f.Path == OutputFiles.SummaryPath).Content;
+        if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. summary]));
+        else PlanPrinter.Print(terminal.Console(), SummaryJson.Read(summary), folder);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
     }
 }

@@ -12,7 +12,7 @@ internal static class CatalogCommand
 {
     public static Command Create(Terminal terminal)
     {
-        var (json, file) = (RunOptions.JsonOption(), CatalogFiles.Option());
+        var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
         var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, with everything known of it.", Arity = ArgumentArity.ZeroOrOne }
             .Offering(() => CatalogFiles.Sheets().Concat(CatalogFiles.Plastics()));
         var command = new Command("catalog",
@@ -39,9 +39,10 @@ internal static class CatalogCommand
               forming-normal = [140, 150]
               shrinkage = 0.4
             """) { id, json, file };
+        plugins.AddTo(command);
         command.SetAction(parsed =>
         {
-            var catalog = CatalogFiles.Read(parsed.GetValue(file));
+            var catalog = CatalogFiles.Read(parsed.GetValue(file), plugins.Extensions(parsed, terminal).Catalog);
             var word = parsed.GetValue(id);
             var entry = word is null ? null : catalog.FindEntry(word)
                 ?? throw new UsageException($"'{word}' is not in the catalog; it holds {string.Join(", ", Entries(catalog).Select(e => e.Id))}.");

@@ -17,12 +17,12 @@ internal static class CatalogFiles
     /// <summary>The words for the plastics that are built in.</summary>
     public static IEnumerable<string> Plastics() => Catalog.BuiltIn.Plastic.Select(p => p.Id);
 
-    /// <summary>The catalog built in, with the file's entries on top of it when there is a file.</summary>
-    public static Catalog Read(string? path)
+    /// <summary>A catalog with the file's entries on top of it when there is a file.</summary>
+    public static Catalog Read(string? path, Catalog onto)
     {
-        if (path is null) return Catalog.BuiltIn;
+        if (path is null) return onto;
         if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the catalog file itself.");
         if (!File.Exists(path)) throw new UsageException($"{path} does not exist; check the name of the catalog file.");
-        return CatalogFile.Read(File.ReadAllText(path), Path.GetFileName(path));
+        return CatalogFile.Read(File.ReadAllText(path), Path.GetFileName(path), onto);
     }
 }

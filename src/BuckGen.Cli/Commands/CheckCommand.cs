@@ -32,16 +32,17 @@ internal static class CheckCommand
         {
             if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
             {
-                if (command.Options.FirstOrDefault(o => o != json && parsed.GetResult(o) is { Implicit: false }) is { } beside)
+                if (command.Options.FirstOrDefault(o => o != json && o != buck.Plugins.Folder && parsed.GetResult(o) is { Implicit: false }) is { } beside)
                     throw new UsageException($"{beside.Name} does nothing beside a job file; set it in {path}.");
-                var job = MakeCommand.ReadJob(path);
+                var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal);
                 var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading);
-                return (job.Title, BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, cancellation));
+                return (job.Title, BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, job.Design, cancellation));
             }
 
-            var how = reading.Of(parsed);
-            var spec = buck.Buck(parsed, how);
-            return ("", BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation));
+            var extensions = buck.Extensions(parsed, terminal);
+            var how = reading.Of(parsed, extensions);
+            var spec = buck.Buck(parsed, how, extensions);
+            return ("", BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation));
         }
     }
 }

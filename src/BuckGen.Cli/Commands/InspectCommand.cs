@@ -12,16 +12,17 @@ internal static class InspectCommand
     public static Command Create(Terminal terminal)
     {
         var outline = BuckCommand.OutlineArgument();
-        var (reading, json) = (new ReadingOptions(), RunOptions.JsonOption());
+        var (reading, plugins, json) = (new ReadingOptions(), new PluginOptions(), RunOptions.JsonOption());
         var svg = new Option<string?>("--svg") { Description = "Draw the outline with its repairs numbered.", HelpName = "FILE" };
         var command = new Command("inspect",
             "Show what was read from a drawing: size, loops, islands, holes, narrow places, radii, corners, repairs.\n\n  buckgen inspect sign.svg\n  buckgen inspect plate.dxf --units in\n  buckgen inspect sign.svg --svg repairs.svg") { outline };
         reading.AddTo(command);
+        plugins.AddTo(command);
         command.Add(svg);
         command.Add(json);
         command.SetAction(parsed =>
         {
-            var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed));
+            var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed, plugins.Extensions(parsed, terminal)));
             if (parsed.GetValue(svg) is { } picture) PictureFile.Write(picture, OutlinePicture.Of(read));
             var report = OutlineReport.Of(read);
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(report)]));

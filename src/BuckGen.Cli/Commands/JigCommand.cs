@@ -27,13 +27,14 @@ internal static class JigCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(outline)!;
-            var how = reading.Of(parsed);
-            var spec = finish.Of(parsed, buck.Buck(parsed, how, withSheet: true));
+            var extensions = buck.Extensions(parsed, terminal);
+            var how = reading.Of(parsed, extensions);
+            var spec = finish.Of(parsed, buck.Buck(parsed, how, extensions, withSheet: true));
             spec.Validate();
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation, CutScope.Accessories);
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation, CutScope.Accessories);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-jig";
-            var (output, force) = (buck.Output(parsed), parsed.GetValue(run.Force));
-            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, output, force), output, folder, force, parsed.GetValue(run.Json));
+            var (output, force) = (buck.Output(parsed, extensions), parsed.GetValue(run.Force));
+            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, output, force), folder, force, parsed.GetValue(run.Json));
         });
         return command;
     }

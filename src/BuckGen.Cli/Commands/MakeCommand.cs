@@ -10,34 +10,46 @@ internal static class MakeCommand
     public static Command Create(Terminal terminal, CancellationToken cancellation)
     {
         var job = JobArgument();
-        var run = new RunOptions();
+        var (run, plugins) = (new RunOptions(), new PluginOptions());
         var command = new Command("make",
             "Do everything a job file says.\n\n  buckgen make job.toml\n  buckgen make job.toml --out ~/cuts/sign") { job };
         run.AddTo(command);
+        plugins.AddTo(command);
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
-            var read = ReadJob(path);
+            var read = ReadJob(path, plugins, parsed, terminal);
             var outline = BuckRun.Read(OutlinePath(path, read), read.Reading);
-            var plan = BuckRun.Plan(terminal, outline, read.Buck, read.Cutting, cancellation);
+            var plan = BuckRun.Plan(terminal, outline, read.Buck, read.Cutting, read.Design, cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", "out");
             var force = parsed.GetValue(run.Force);
             return BuckRun.Write(
-                terminal, plan, OutputFiles.Of(plan, read.Output, force), read.Output, folder, force, parsed.GetValue(run.Json));
+                terminal, plan, OutputFiles.Of(plan, read.Output, force), folder, force, parsed.GetValue(run.Json));
         });
         return command;
     }
 
     internal static Argument<string> JobArgument() => new("JOB") { Description = "The job file (TOML); 'buckgen new' writes one." };
 
-    internal static Job ReadJob(string path)
+    /// <summary>The plug-ins that a job names, beside it.</summary>
+    internal static IEnumerable<string> PluginFiles(string path) =>
+        JobFile.PluginNames(TextOf(path), Path.GetFileName(path)).Select(f => Beside(path, f));
+
+    /// <summary>Reads a job with the plug-ins and the catalog it names.</summary>
+    internal static Job ReadJob(string path, PluginOptions plugins, ParseResult parsed, Terminal terminal)
+    {
+        var (text, name) = (TextOf(path), Path.GetFileName(path));
+        var extensions = plugins.Extensions(parsed, terminal, PluginFiles(path));
+        var catalog = CatalogFiles.Read(JobFile.CatalogName(text, name) is { } file ? Beside(path, file) : null, extensions.Catalog);
+        var job = JobFile.Read(text, name, catalog, extensions);
+        return job.PanelDrawing is { } drawing ? job.WithPanel(BuckRun.Read(Beside(path, drawing.File), drawing.Reading)) : job;
+    }
+
+    private static string TextOf(string path)
     {
         if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the job file itself.");
         if (!File.Exists(path)) throw new UsageException($"{path} does not exist; 'buckgen new {path}' writes a job file to start from.");
-        var (text, name) = (File.ReadAllText(path), Path.GetFileName(path));
-        var catalog = JobFile.CatalogName(text, name) is { } file ? CatalogFiles.Read(Beside(path, file)) : null;
-        var job = JobFile.Read(text, name, catalog);
-        return job.PanelDrawing is { } drawing ? job.WithPanel(BuckRun.Read(Beside(path, drawing.File), drawing.Reading)) : job;
+        return File.ReadAllText(path);
     }
 
     /// <summary>The outline's path is written relative to the job file.</summary>

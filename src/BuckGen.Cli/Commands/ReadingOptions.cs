@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
+using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 
@@ -30,10 +31,16 @@ internal sealed class ReadingOptions
         foreach (var option in (Option[])[units, layers, join, tolerance, smallest]) command.Add(option);
     }
 
-    public OutlineOptions Of(ParseResult parsed)
+    /// <summary>How a file is read.</summary>
+    /// <param name="parsed">The arguments.</param>
+    /// <param name="extensions">The kinds of files that are understood.</param>
+    public OutlineOptions Of(ParseResult parsed, Extensions extensions)
     {
         var tolerances = new Tolerance(
             parsed.GetValue(tolerance) ?? Tolerance.Default.Chord, parsed.GetValue(join) ?? Tolerance.Default.Join, Tolerance.Default.Coincident);
-        return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []], parsed.GetValue(smallest) ?? OutlineOptions.Default.SmallestLoop);
+        return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []], parsed.GetValue(smallest) ?? OutlineOptions.Default.SmallestLoop)
+        {
+            Formats = extensions.OutlineFormats,
+        };
     }
 }

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using BuckGen.Bucks;
+using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 
@@ -8,7 +10,11 @@ internal sealed class VentOptions
 {
     private static readonly VentSpec Defaults = new();
 
-    private readonly Option<VentPattern?> pattern = QuantityOption.Choice("--vents", "Place vents (needs --base):", Defaults.Pattern);
+    private readonly Option<string?> pattern = new Option<string?>("--vents")
+    {
+        Description = "Place vents (needs --base): walls, grid, given, or the word of a plug-in's pattern [walls]", HelpName = "PATTERN",
+    }.Offering(() => Extensions.Own.VentPatterns.Select(p => p.Name));
+
     private readonly Option<double?> spacing = QuantityOption.Length("--vent-spacing", "Farthest two vents lie apart along a wall.", Defaults.Spacing);
     private readonly Option<double?> diameter = QuantityOption.Length("--vent-diameter", "Diameter of the vents instead of the one worked out.");
     private readonly Option<double?> bore = QuantityOption.Length("--bore", "Diameter of the relief bores.", Defaults.BoreDiameter);
@@ -21,7 +27,11 @@ internal sealed class VentOptions
     }
 
     /// <summary>The spec with vents when they are asked for, or when the command is about nothing else.</summary>
-    public BuckSpec Of(ParseResult parsed, BuckSpec buck, bool always)
+    /// <param name="parsed">The arguments.</param>
+    /// <param name="buck">The spec so far.</param>
+    /// <param name="patterns">The patterns that can be named.</param>
+    /// <param name="always">True for vents even when they are not asked for.</param>
+    public BuckSpec Of(ParseResult parsed, BuckSpec buck, ImmutableArray<IVentPattern> patterns, bool always)
     {
         if (always && buck.Base is null) buck = buck with { Base = new(buck.Stock.MaxBy(s => s.Thickness)!) };
         return buck with
@@ -29,7 +39,7 @@ internal sealed class VentOptions
             Vents = always || parsed.GetValue(pattern) is not null
                 ? Defaults with
                 {
-                    Pattern = parsed.GetValue(pattern) ?? Defaults.Pattern,
+                    Pattern = parsed.GetValue(pattern) is { } word ? PatternOf(word, patterns) : Defaults.Pattern,
                     Spacing = parsed.GetValue(spacing) ?? Defaults.Spacing,
                     Diameter = parsed.GetValue(diameter),
                     BoreDiameter = parsed.GetValue(bore) ?? Defaults.BoreDiameter,
@@ -38,4 +48,8 @@ internal sealed class VentOptions
             Plenum = parsed.GetValue(plenum) is { } kind ? new(buck.Base?.Stock ?? buck.Stock[0], kind) : null,
         };
     }
+
+    private static IVentPattern PatternOf(string word, ImmutableArray<IVentPattern> patterns) =>
+        patterns.FirstOrDefault(p => p.Name.Equals(word, StringComparison.OrdinalIgnoreCase))
+        ?? throw new UsageException($"--vents is '{word}'; it must be {string.Join(" or ", patterns.Select(p => p.Name))}.");
 }

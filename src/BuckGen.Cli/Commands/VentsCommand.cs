@@ -23,14 +23,15 @@ internal static class VentsCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(outline)!;
-            var how = reading.Of(parsed);
-            var spec = buck.Buck(parsed, how, withVents: true);
+            var extensions = buck.Extensions(parsed, terminal);
+            var how = reading.Of(parsed, extensions);
+            var spec = buck.Buck(parsed, how, extensions, withVents: true);
             spec.Validate();
-            var output = buck.Output(parsed);
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), cancellation);
+            var output = buck.Output(parsed, extensions);
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-vents";
             return BuckRun.Write(
-                terminal, plan, OutputFiles.DrillMap(plan, output), output, folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json));
+                terminal, plan, OutputFiles.DrillMap(plan, output), folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json));
         });
         return command;
     }

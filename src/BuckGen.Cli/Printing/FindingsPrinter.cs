@@ -14,8 +14,8 @@ internal static class FindingsPrinter
             return;
         }
 
-        // Findings that differ only in their place and numbers are told once.
-        foreach (var group in findings.GroupBy(f => (f.Severity, f.Id)))
+        // Findings that differ only in their place and numbers are told once; failures of plug-ins differ in whose they are.
+        foreach (var group in findings.GroupBy(f => (f.Severity, f.Id, Whose: f.Id == "plugin-failed" ? f.Message : "")))
         {
             var finding = group.First();
             var colour = finding.Severity switch { "error" => "red", "warning" => "yellow", _ => "grey" };

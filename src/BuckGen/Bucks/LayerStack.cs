@@ -1,9 +1,4 @@
-using BuckGen.Geometry;
-
 namespace BuckGen.Bucks;
-
-/// <summary>A layer's wood before dowels and marks.</summary>
-internal sealed record LayerBlank(int Number, LayerRole Role, Stock Stock, double Bottom, double Top, Region Wood);
 
 /// <summary>Cuts the solid into layers.</summary>
 internal static class LayerStack

@@ -4,29 +4,16 @@ using BuckGen.Physics.Air;
 
 namespace BuckGen.Bucks;
 
-/// <summary>Where vents go.</summary>
-public enum VentPattern
-{
-    /// <summary>Along the foot of every wall, corners first: where the sheet traps air last.</summary>
-    Walls,
-
-    /// <summary>On a square grid all over the floors, besides one in every counter, gap and pit.</summary>
-    Grid,
-
-    /// <summary>Only where the job says, besides one in every counter, gap and pit.</summary>
-    Given,
-}
-
 /// <summary>How air leaves from under the sheet. Lengths in mm.</summary>
 public sealed record VentSpec
 {
     /// <summary>Where vents go.</summary>
-    public VentPattern Pattern { get; init; } = VentPattern.Walls;
+    public IVentPattern Pattern { get; init; } = VentPatterns.Walls;
 
     /// <summary>Farthest two vents lie apart along a wall. 25 mm along corner lines is common practice (no source).</summary>
     public double Spacing { get; init; } = 25;
 
-    /// <summary>Pitch of the grid, for <see cref="VentPattern.Grid"/>. 50 to 75 mm on broad flats is common practice (no source).</summary>
+    /// <summary>Pitch of the grid, for <see cref="VentPatterns.Grid"/>. 50 to 75 mm on broad flats is common practice (no source).</summary>
     public double GridPitch { get; init; } = 50;
 
     /// <summary>From the foot of the wall to the edge of the hole.</summary>

@@ -12,7 +12,7 @@ public sealed record Catalog
     public required ImmutableArray<CatalogPlastic> Plastic { get; init; }
 
     /// <summary>The catalog that comes with the library.</summary>
-    public static Catalog BuiltIn { get; } = ReadBuiltIn();
+    public static Catalog BuiltIn { get; } = new OwnCatalog().AddTo(new() { Stock = [], Plastic = [] });
 
     /// <summary>A sheet, or null when the catalog does not hold it.</summary>
     /// <param name="id">Its word, upper and lower case alike.</param>
@@ -29,10 +29,16 @@ public sealed record Catalog
     internal static T? Find<T>(IEnumerable<T> entries, string id) where T : CatalogEntry =>
         entries.FirstOrDefault(e => string.Equals(e.Id, id, StringComparison.OrdinalIgnoreCase));
 
-    private static Catalog ReadBuiltIn()
+    /// <summary>The file that is part of the library.</summary>
+    private sealed class OwnCatalog : ICatalogSource
     {
-        using var stream = typeof(Catalog).Assembly.GetManifestResourceStream("BuckGen.Catalogs.catalog.toml")!;
-        using var reader = new StreamReader(stream);
-        return CatalogFile.Read(reader.ReadToEnd(), "catalog.toml", new() { Stock = [], Plastic = [] });
+        public string Name => "catalog.toml";
+
+        public Catalog AddTo(Catalog onto)
+        {
+            using var stream = typeof(Catalog).Assembly.GetManifestResourceStream("BuckGen.Catalogs.catalog.toml")!;
+            using var reader = new StreamReader(stream);
+            return CatalogFile.Read(reader.ReadToEnd(), Name, onto);
+        }
     }
 }

@@ -6,6 +6,8 @@ namespace BuckGen.Checks;
 /// <summary>Are the corners of the plan sharper than the sheet is thick?</summary>
 internal sealed class CornerCheck : IDesignCheck
 {
+    public string Name => "corner";
+
     public IEnumerable<Finding> Look(DesignView design)
     {
         if (design.Spec.Sheet is not { } sheet) yield break;

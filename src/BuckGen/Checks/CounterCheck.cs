@@ -6,6 +6,8 @@ namespace BuckGen.Checks;
 /// <summary>Does the sheet reach the bottom of counters?</summary>
 internal sealed class CounterCheck : IDesignCheck
 {
+    public string Name => "counter";
+
     public IEnumerable<Finding> Look(DesignView design)
     {
         if (!design.IsMale) yield break;

@@ -6,6 +6,8 @@ namespace BuckGen.Checks;
 /// <summary>Is the part too deep for plain vacuum forming?</summary>
 internal sealed class DepthCheck : IDesignCheck
 {
+    public string Name => "depth";
+
     public IEnumerable<Finding> Look(DesignView design)
     {
         var widest = design.Shape.At(design.IsMale ? design.Shape.Foot : design.Shape.Face);

@@ -3,21 +3,26 @@ using BuckGen.Findings;
 
 namespace BuckGen.Checks;
 
-/// <summary>All design checks, in the order in which they are asked.</summary>
+/// <summary>Asks all design checks.</summary>
 internal static class DesignChecks
 {
-    private static readonly DraftCheck Draft = new();
-
-    private static readonly ImmutableArray<IDesignCheck> All =
+    /// <summary>The checks that come with the library, in the order in which they are asked.</summary>
+    public static ImmutableArray<IDesignCheck> Own { get; } =
     [
-        new DepthCheck(), new DrawCheck(), new WebCheck(), new CounterCheck(), new NeckCheck(), new CornerCheck(),
+        new DraftCheck(), new DepthCheck(), new DrawCheck(), new WebCheck(), new CounterCheck(), new NeckCheck(), new CornerCheck(),
         new StepCheck(), new GrainCheck(), new FormerCheck(),
     ];
 
     /// <summary>The findings of all checks.</summary>
-    public static IEnumerable<Finding> Of(DesignView design) =>
+    public static IEnumerable<Finding> Of(DesignView design, ImmutableArray<IDesignCheck> checks)
+    {
         // A shape that vanishes has nothing left to look at but the draft that made it vanish; other findings say so.
-        design.Shape.At(design.Shape.Foot).IsEmpty || design.Shape.At(design.Shape.Face).IsEmpty
-            ? Draft.Look(design)
-            : Draft.Look(design).Concat(All.SelectMany(c => c.Look(design)));
+        var vanishes = design.Shape.At(design.Shape.Foot).IsEmpty || design.Shape.At(design.Shape.Face).IsEmpty;
+        foreach (var check in checks.Where(c => !vanishes || c is DraftCheck))
+        {
+            var (findings, failure) = ForeignCode.Call(check, check.Name, () => check.Look(design).ToArray());
+            foreach (var finding in findings ?? []) yield return finding;
+            if (failure is not null) yield return failure;
+        }
+    }
 }

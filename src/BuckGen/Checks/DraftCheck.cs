@@ -5,6 +5,8 @@ namespace BuckGen.Checks;
 /// <summary>Does the part come off?</summary>
 internal sealed class DraftCheck : IDesignCheck
 {
+    public string Name => "draft";
+
     public IEnumerable<Finding> Look(DesignView design)
     {
         var draft = design.Spec.Draft;

@@ -5,6 +5,8 @@ namespace BuckGen.Checks;
 /// <summary>Is the sheet drawn so far that it may tear, or thinner than was asked for?</summary>
 internal sealed class DrawCheck : IDesignCheck
 {
+    public string Name => "draw";
+
     public IEnumerable<Finding> Look(DesignView design)
     {
         if (design.Blank is not { } blank) yield break;

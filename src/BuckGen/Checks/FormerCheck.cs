@@ -6,6 +6,8 @@ namespace BuckGen.Checks;
 /// <summary>Does it fit the former?</summary>
 internal sealed class FormerCheck : IDesignCheck
 {
+    public string Name => "former";
+
     /// <summary>A gap that is met but for rounding is met, mm.</summary>
     private const double Rounding = 1e-6;
 

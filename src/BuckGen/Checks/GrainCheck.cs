@@ -6,6 +6,8 @@ namespace BuckGen.Checks;
 /// <summary>Does the grain of plywood show through a thin sheet?</summary>
 internal sealed class GrainCheck : IDesignCheck
 {
+    public string Name => "grain";
+
     private static readonly string[] Plywood = ["ply", "plywood", "birchply"];
 
     public IEnumerable<Finding> Look(DesignView design)

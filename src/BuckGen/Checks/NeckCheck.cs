@@ -6,6 +6,8 @@ namespace BuckGen.Checks;
 /// <summary>Is there wood so narrow that it breaks?</summary>
 internal sealed class NeckCheck : IDesignCheck
 {
+    public string Name => "neck";
+
     /// <summary>A neck is told of when the way round it is this much longer than it is wide; shorter ones are corners.</summary>
     private const double LongEnough = 3;
 

@@ -6,6 +6,8 @@ namespace BuckGen.Checks;
 /// <summary>Do the steps between layers show through the sheet when they are left?</summary>
 internal sealed class StepCheck : IDesignCheck
 {
+    public string Name => "step";
+
     public IEnumerable<Finding> Look(DesignView design)
     {
         if (design.Blank is not { } blank) yield break;

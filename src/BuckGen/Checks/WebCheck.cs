@@ -6,6 +6,8 @@ namespace BuckGen.Checks;
 /// <summary>Do raised parts stand so close that the sheet folds between them?</summary>
 internal sealed class WebCheck : IDesignCheck
 {
+    public string Name => "web";
+
     public IEnumerable<Finding> Look(DesignView design)
     {
         if (!design.IsMale) yield break;

@@ -5,7 +5,7 @@ using BuckGen.Sheets;
 namespace BuckGen.CutFiles;
 
 /// <summary>Where cut files lie below the output folder.</summary>
-public static class CutFilePaths
+internal static class CutFilePaths
 {
     /// <summary>A stock's share of a file name is cut off here; the sheet's number keeps names apart.</summary>
     private const int LongestName = 40;

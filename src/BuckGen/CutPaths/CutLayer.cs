@@ -20,7 +20,7 @@ public enum CutLayer
 }
 
 /// <summary>Names and colours of the layers in cut files.</summary>
-public static class CutLayers
+internal static class CutLayers
 {
     /// <summary>The layer's name in a cut file.</summary>
     public static string Name(this CutLayer layer) => layer switch

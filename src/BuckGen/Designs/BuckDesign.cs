@@ -26,17 +26,23 @@ public sealed record BuckDesign(
     /// <summary>The blank; null when the sheet is not known.</summary>
     public Blank? Blank { get; init; }
 
+    /// <summary>What follows the forming: jigs and panel, those of plug-ins last.</summary>
+    public ImmutableArray<JigParts> Jigs { get; init; } = [];
+
     /// <summary>The trim jig; null when none is asked for.</summary>
-    public TrimJig? Jig { get; init; }
+    public TrimJig? Jig => Jigs.OfType<TrimJig>().FirstOrDefault();
 
     /// <summary>The flange template and its nest; null when none are asked for.</summary>
-    public FlangeTemplate? Flange { get; init; }
+    public FlangeTemplate? Flange => Jigs.OfType<FlangeTemplate>().FirstOrDefault();
 
     /// <summary>The face panel; null when none is asked for.</summary>
-    public FacePanel? Panel { get; init; }
+    public FacePanel? Panel => Jigs.OfType<FacePanel>().FirstOrDefault();
 
     /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
-    public ImmutableArray<Layer> Accessories { get; init; } = [];
+    public IEnumerable<Layer> Accessories => Jigs.SelectMany(j => j.Layers);
+
+    /// <summary>The drafted wood, for models; null in a design put together by hand.</summary>
+    internal StackedSolid? Solid { get; init; }
 
     /// <summary>Height of the whole stack, base plate included, mm.</summary>
     public double Height => Layers.IsEmpty ? 0 : Layers[^1].Top;
@@ -44,9 +50,20 @@ public sealed record BuckDesign(
     /// <summary>Designs a buck from an outline.</summary>
     /// <param name="outline">A healed outline.</param>
     /// <param name="spec">What is wanted.</param>
+    /// <param name="extensions">Checks and jigs; null for those that come with the library.</param>
+    /// <param name="progress">Is told of every step.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">A number of the spec is out of range.</exception>
     /// <exception cref="OutlineException">The outline can't be offset.</exception>
-    public static BuckDesign Create(Outline outline, BuckSpec spec, CancellationToken cancellation = default) =>
-        BuckDesigner.Design(outline, spec, cancellation);
+    public static BuckDesign Create(
+        Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
+        BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.Own, DesignProgress.Reporter(progress, cancellation), cancellation);
+
+    /// <summary>Designs a buck from an outline with what comes with the library.</summary>
+    /// <param name="outline">A healed outline.</param>
+    /// <param name="spec">What is wanted.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="SpecException">A number of the spec is out of range.</exception>
+    /// <exception cref="OutlineException">The outline can't be offset.</exception>
+    public static BuckDesign Create(Outline outline, BuckSpec spec, CancellationToken cancellation) => Create(outline, spec, null, null, cancellation);
 }

@@ -18,7 +18,7 @@ internal static class BuckDesigner
     /// <summary>Farthest the wall moves between two heights that are compared, mm.</summary>
     private const double LookStep = 0.25;
 
-    public static BuckDesign Design(Outline outline, BuckSpec spec, CancellationToken cancellation)
+    public static BuckDesign Design(Outline outline, BuckSpec spec, DesignExtensions extensions, Action next, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(outline);
         ArgumentNullException.ThrowIfNull(spec);
@@ -26,7 +26,7 @@ internal static class BuckDesigner
         if (outline.Region.IsEmpty) throw new OutlineException($"{outline.Name}: no closed outline is left to make a buck from.");
         try
         {
-            return DesignChecked(outline, spec, cancellation);
+            return DesignChecked(outline, spec, extensions, next, cancellation);
         }
         catch (OffsetFailedException failure)
         {
@@ -34,32 +34,40 @@ internal static class BuckDesigner
         }
     }
 
-    private static BuckDesign DesignChecked(Outline outline, BuckSpec spec, CancellationToken cancellation)
+    private static BuckDesign DesignChecked(Outline outline, BuckSpec spec, DesignExtensions extensions, Action next, CancellationToken cancellation)
     {
+        next();
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
         var plan = StackPlan.Choose(spec.StackDepth, spec.Stock, spec.DepthTolerance);
         var foot = LayerStack.Plates(spec).Aggregate(0.0, (height, plate) => height + plate.Stock.Thickness);
-        var heights = Heights(plan, foot).ToArray();
+        var heights = plan.HeightsFrom(foot).ToArray();
         var (shape, sizing) = Sized(outline, spec, heights, plan.Depth, offsetter, cancellation);
         var solid = new StackedSolid(shape, spec);
 
+        next();
         var blanks = LayerStack.Build(solid, spec, plan, cancellation);
+        next();
         // A plenum is shaped last, round the bores, and lies flush under the base: it takes no part in the rest.
         var upper = blanks.Where(b => b.Role != LayerRole.Plenum).ToArray();
         var dowels = DowelColumns.Place(upper, solid, spec, IslandLetters.Assign(upper), offsetter);
-        var outward = CloseSteps(shape, heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
+        next();
+        var outward = shape.CloseHeights(heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         shape.Prepare(outward, cancellation);
         var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
         var blank = Blank.Of(shape, spec, plan.Depth, heights, offsetter);
+        next();
         var vents = spec.Vents is not null && blank is not null
             ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, blank, offsetter)
             : null;
         blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents) : b)];
+        next();
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
         var (layers, labelFindings) = LayerMarks.Complete(
             blanks, IslandLetters.Assign(blanks), holes, LayerVents.Of(blanks, vents), solid, spec);
 
-        var finishing = Finishing.Of(shape, spec, blank, offsetter);
+        next();
+        var finishing = Finishing.Of(shape, spec, blank, extensions.Jigs, offsetter);
+        next();
         IEnumerable<Finding> findings =
         [
             .. StackChecks.Of(plan, spec, solid, blanks),
@@ -70,14 +78,13 @@ internal static class BuckDesigner
             .. PlenumChecks.Of(spec, blanks),
             .. labelFindings,
             .. finishing.Findings,
-            .. DesignChecks.Of(new(spec, shape, plan, blanks, blank)),
+            .. DesignChecks.Of(new(spec, shape, plan, blanks, blank), extensions.Checks),
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
         return new(outline, spec, plan, layers, vents, flange,
             [.. Silencing.Apply(findings, spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
         {
-            Sizing = sizing.For(flange), Blank = blank, Jig = finishing.Jig, Flange = finishing.Flange, Panel = finishing.Panel,
-            Accessories = finishing.Layers,
+            Sizing = sizing.For(flange), Blank = blank, Jigs = finishing.Jigs, Solid = solid,
         };
     }
 
@@ -110,30 +117,5 @@ internal static class BuckDesigner
         // Seen from the base upward air only widens: then nothing closes.
         var end = spec.Kind == BuckKind.Male ? RegionChangeKind.HoleCloses : RegionChangeKind.IslandVanishes;
         return spec.OutlineAt == OutlineAt.Face ? changes.Where(c => c.Kind == end).Select(c => c.Place) : [];
-    }
-
-    /// <summary>Heights between which the wall moves little, so that no part can come and go unseen.</summary>
-    private static IEnumerable<double> CloseSteps(DraftedShape shape, double[] heights)
-    {
-        for (var i = 0; i < heights.Length; i++)
-        {
-            yield return heights[i];
-            if (i + 1 == heights.Length) yield break;
-            var steps = (int)Math.Ceiling(Math.Abs(shape.OffsetAt(heights[i + 1]) - shape.OffsetAt(heights[i])) / LookStep);
-            for (var k = 1; k < steps; k++) yield return heights[i] + (heights[i + 1] - heights[i]) * k / steps;
-        }
-    }
-
-    /// <summary>The faces of all layers and the middles between them.</summary>
-    private static IEnumerable<double> Heights(StackPlan plan, double foot)
-    {
-        yield return foot;
-        foreach (var sheet in plan.Sheets)
-        {
-            var top = foot + sheet.Thickness;
-            yield return (foot + top) / 2;
-            yield return top;
-            foot = top;
-        }
     }
 }

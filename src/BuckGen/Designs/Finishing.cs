@@ -8,30 +8,45 @@ using BuckGen.Trimming;
 namespace BuckGen.Designs;
 
 /// <summary>What follows the forming: the jigs that trim the part, the panel it goes into.</summary>
-internal sealed record Finishing(TrimJig? Jig, FlangeTemplate? Flange, FacePanel? Panel)
+internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<Finding> Findings)
 {
-    /// <summary>The layers of jigs and panel.</summary>
-    public ImmutableArray<Layer> Layers =>
-    [
-        .. Jig?.Ring ?? [], .. Jig?.Core ?? [], .. Jig?.Bed is { } bed ? [bed] : Array.Empty<Layer>(),
-        .. Flange is { } flange ? [flange.Template, flange.Nest] : Array.Empty<Layer>(),
-        .. Panel is { } panel ? [panel.Panel, .. panel.Inlays is { } inlays ? [inlays] : Array.Empty<Layer>()] : Array.Empty<Layer>(),
-    ];
+    private static readonly Finishing None = new([], []);
 
-    public IEnumerable<Finding> Findings =>
-    [
-        .. Jig?.Findings ?? [], .. Flange?.Findings ?? [], .. Panel?.Findings ?? [],
-        .. Layers.SelectMany(l => l.Parts.Where(p => p.Label is null).Select(p => LayerMarks.NoRoom(l.NameOf(p), p.Shape, l.Top))),
-    ];
-
-    public static Finishing Of(DraftedShape shape, BuckSpec spec, Blank? blank, IOffsetter offsetter)
+    /// <summary>Makes what the spec asks for.</summary>
+    public static Finishing Of(DraftedShape shape, BuckSpec spec, Blank? blank, ImmutableArray<IJig> jigs, IOffsetter offsetter)
     {
         // Without an area at both ends there is nothing to form; other findings say so.
-        if (blank is null || shape.At(shape.Foot).IsEmpty || shape.At(shape.Face).IsEmpty) return new(null, null, null);
-        var shell = new PartShell(shape, spec.Kind, PartSizing.LevelWall(blank, spec.Draft), offsetter);
-        return new(
-            spec.Jig is { } jig ? TrimJig.Of(shell, jig, spec, offsetter) : null,
-            spec.Flange is { } flange ? FlangeTemplate.Of(shell, flange, spec.Jig?.Clearance ?? new JigSpec().Clearance, spec) : null,
-            spec.Panel is { } panel ? FacePanel.Of(shell, panel, spec) : null);
+        if (blank is null || shape.At(shape.Foot).IsEmpty || shape.At(shape.Face).IsEmpty) return None;
+        var part = new PartShell(shape, spec.Kind, PartSizing.LevelWall(blank, spec.Draft), offsetter);
+        var (made, findings) = (new List<JigParts>(), new List<Finding>());
+        foreach (var jig in jigs)
+        {
+            // Null is no failure here: the maker has not asked for it.
+            var (parts, failure) = ForeignCode.Call(jig, jig.Name, () => Asked(jig.Make(part, spec)));
+            failure ??= Misnamed(jig, parts ?? [], made);
+            if (failure is not null) findings.Add(failure);
+            else made.AddRange(parts!);
+        }
+
+        return new([.. made], [.. made.SelectMany(m => m.Findings), .. findings, .. made.SelectMany(m => m.Layers).SelectMany(Unlettered)]);
     }
+
+    private static JigParts[] Asked(JigParts? parts) => parts is null ? [] : [parts];
+
+    /// <summary>Files are called after the layers, so their names are plain and no two are alike.</summary>
+    private static Finding? Misnamed(IJig jig, IEnumerable<JigParts> parts, List<JigParts> made)
+    {
+        var taken = made.SelectMany(m => m.Layers).Select(l => (l.Name, l.Number)).ToHashSet();
+        foreach (var layer in parts.SelectMany(p => p.Layers))
+        {
+            if (layer.Name.Length == 0 || !layer.Name.All(char.IsAsciiLetterUpper))
+                return ForeignCode.Failed(jig.Name, $"its layer \"{layer.Name}\" must be named in capital letters A to Z");
+            if (!taken.Add((layer.Name, layer.Number))) return ForeignCode.Failed(jig.Name, FormattableString.Invariant($"there is a layer {layer.Name} {layer.Number} already"));
+        }
+
+        return null;
+    }
+
+    private static IEnumerable<Finding> Unlettered(Layer layer) =>
+        layer.Parts.Where(p => p.Label is null).Select(p => LayerMarks.NoRoom(layer.NameOf(p), p.Shape, layer.Top));
 }

@@ -5,7 +5,7 @@ using System.Text;
 namespace BuckGen.Drilling;
 
 /// <summary>The holes as a table for people and programs: comma-separated values after RFC 4180, in UTF-8.</summary>
-public static class DrillCsv
+internal static class DrillCsv
 {
     /// <summary>
     /// The bytes of the file: a header, then one line a hole, ended by CR and LF, lengths in mm with three decimals. Holes stand

@@ -5,7 +5,7 @@ using BuckGen.Dxf;
 namespace BuckGen.Drilling;
 
 /// <summary>The holes as a DXF drill map: at each centre a point and a circle of the hole's size, on layer VENT.</summary>
-public static class DrillDxf
+internal static class DrillDxf
 {
     /// <summary>The bytes of the file, checked by reading them back. Holes stand as in <see cref="DrillCsv"/>.</summary>
     /// <param name="holes">At least one hole.</param>

@@ -8,7 +8,7 @@ namespace BuckGen.Drilling;
 /// <param name="Depth">How far below the top face the tip goes, mm: 0.001 to 1000.</param>
 /// <param name="Layer">Number of the layer that is drilled, 1 = lowest.</param>
 /// <param name="Reason">What it is for, in plain words.</param>
-public sealed record DrillHole(Vec2 Centre, double Diameter, double Depth, int Layer, string Reason)
+internal sealed record DrillHole(Vec2 Centre, double Diameter, double Depth, int Layer, string Reason)
 {
     private const double MaxCoordinate = 100_000;
     private const double MaxDiameter = 100;

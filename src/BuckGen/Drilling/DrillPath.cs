@@ -5,7 +5,7 @@ using BuckGen.Geometry;
 namespace BuckGen.Drilling;
 
 /// <summary>The order of visiting holes: a nearly shortest way from the origin through all of them, ending anywhere.</summary>
-public static class DrillPath
+internal static class DrillPath
 {
     /// <summary>
     /// Finds a short way by nearest neighbour, then 2-opt and Or-opt moves, then small disturbances that are kept where they pay.

@@ -7,7 +7,7 @@ namespace BuckGen.Drilling;
 /// One run of holes as a program for a router, in the words of NIST's RS274/NGC (NISTIR 6556): absolute millimetres, X and Y the
 /// design's own, Z 0 the top of the stock. No tool change, no offsets, no variables: the operator sets the bit and the zero.
 /// </summary>
-public static class DrillProgram
+internal static class DrillProgram
 {
     /// <summary>The bytes of the file: ASCII, lines ended by LF.</summary>
     /// <param name="run">Holes of one layer and one diameter; see <see cref="DrillRun.Split"/>.</param>

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace BuckGen.Drilling;
 
 /// <summary>The holes drilled in one go: one layer on the machine, one bit in the spindle.</summary>
-public sealed class DrillRun
+internal sealed class DrillRun
 {
     private DrillRun(int layer, double diameter, ImmutableArray<DrillHole> holes) =>
         (Layer, Diameter, Holes) = (layer, diameter, holes);

@@ -3,7 +3,7 @@ namespace BuckGen.Forming;
 /// <summary>How far a dimension of a finished part may be off, either way: one figure to 300 mm, more beyond.</summary>
 /// <remarks>Source: the tolerance page of a former of heavy sheet, in inches there: so much for the first 12 in, 0.001 in more per inch.</remarks>
 /// <param name="First">For dimensions up to 300 mm, mm.</param>
-public sealed record PartTolerance(double First)
+internal sealed record PartTolerance(double First)
 {
     /// <summary>Where the first figure ends, mm, and what each further step of 25 mm adds, mm.</summary>
     private const double FirstLength = 300, Step = 25, PerStep = 0.025;

@@ -1,4 +1,5 @@
 using BuckGen.Bucks;
+using BuckGen.Designs;
 using BuckGen.Outlines;
 using BuckGen.Output;
 using BuckGen.Sheets;
@@ -15,6 +16,9 @@ namespace BuckGen.Jobs;
 public sealed record Job(
     string Title, string OutlineFile, OutlineOptions Reading, BuckSpec Buck, CuttingSpec Cutting, OutputOptions Output)
 {
+    /// <summary>The checks and jigs that take part in the design.</summary>
+    public DesignExtensions Design { get; init; } = DesignExtensions.Own;
+
     /// <summary>The panel's own drawing, to be read and put into <see cref="PanelSpec.Outline"/>; null for none.</summary>
     public PanelDrawing? PanelDrawing { get; init; }
 

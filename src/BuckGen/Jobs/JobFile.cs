@@ -4,6 +4,7 @@ using BuckGen.Catalogs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
+using BuckGen.Plugins;
 using BuckGen.Sheets;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
@@ -21,22 +22,33 @@ public static class JobFile
     /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
     public static string? CatalogName(string text, string name) => CatalogName(Root(Parse(text, name), name));
 
+    /// <summary>The plug-ins that a job names, as written there.</summary>
+    /// <param name="text">The job file's text.</param>
+    /// <param name="name">The job file's name, for messages.</param>
+    /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
+    public static ImmutableArray<string> PluginNames(string text, string name) => [.. Root(Parse(text, name), name).Texts("plugins")];
+
     /// <summary>Reads a job.</summary>
     /// <param name="text">The file's text.</param>
     /// <param name="name">The file's name, for messages.</param>
     /// <param name="catalog">
     /// The catalog whose sheets may be named: what <see cref="CatalogFile"/> reads from the file of <see cref="CatalogName(string, string)"/>,
-    /// or another; null for the one that comes with the library, when the job names no file.
+    /// or another; null for that of the extensions, when the job names no file.
     /// </param>
+    /// <param name="extensions">What the job may name besides what comes with the library; null for nothing more.</param>
     /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
-    public static Job Read(string text, string name, Catalog? catalog = null)
+    public static Job Read(string text, string name, Catalog? catalog = null, Extensions? extensions = null)
     {
+        extensions ??= Extensions.Own;
         var document = Parse(text, name);
         var root = Root(document, name);
         if (CatalogName(root) is { } file && catalog is null)
             throw root.Fault(root.LineOf("catalog"), $"the job names the catalog \"{file}\", which was not read along with it; pass it to JobFile.Read");
-        catalog ??= Catalog.BuiltIn;
+        catalog ??= extensions.Catalog;
+        // They were loaded before, to read the job with them.
+        _ = root.Texts("plugins");
         var (tables, stock) = Tables(document, name);
+        extensions = SettingTables.Apply(tables, extensions);
         JobTable Table(string key) => tables.GetValueOrDefault(key) ?? new JobTable(name, key, 1);
 
         var outline = Table("outline");
@@ -46,14 +58,14 @@ public static class JobFile
         var sheets = stock.Select(s => ReadStock(s, catalog)).ToImmutableArray();
         var title = root.Text("title", Path.GetFileNameWithoutExtension(name));
         var reading = new OutlineOptions(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")],
-            outline.Length("smallest-loop", OutlineOptions.Default.SmallestLoop));
+            outline.Length("smallest-loop", OutlineOptions.Default.SmallestLoop)) { Formats = extensions.OutlineFormats };
         var job = new Job(
             title,
             outline.RequiredText("file"),
             reading,
             ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance) with
             {
-                Vents = VentTables.Vents(tables.GetValueOrDefault("vents"), Table("vacuum")),
+                Vents = VentTables.Vents(tables.GetValueOrDefault("vents"), Table("vacuum"), extensions.VentPatterns),
                 Plenum = VentTables.Plenum(tables.GetValueOrDefault("plenum"), sheets),
                 Sheet = FinishTables.Sheet(tables.GetValueOrDefault("sheet"), catalog),
                 Former = FinishTables.Former(Table("former")),
@@ -64,8 +76,13 @@ public static class JobFile
             },
             ReadCutting(Table("cutting")),
             new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false),
-                VentTables.Drilling(tables.GetValueOrDefault("drilling"))) { Rates = CostTables.Rates(Table("rates")) })
+                VentTables.Drilling(tables.GetValueOrDefault("drilling"))) 
+            {
+                Rates = CostTables.Rates(Table("rates")), Sections = extensions.ReportSections, Model = Table("output").Flag("model", false),
+                Formats = Table("output").SomeOf("formats", extensions.CutFileFormats, f => f.Name),
+            })
         {
+            Design = extensions.Design,
             PanelDrawing = FinishTables.PanelDrawing(tables.GetValueOrDefault("panel"), reading),
         };
         foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();
@@ -100,8 +117,8 @@ public static class JobFile
             var table = new JobTable(file, key, line);
             foreach (var item in syntax.Items) table.Add(item);
             if (key == "stock" && syntax is TableArraySyntax) stock.Add(table);
-            else if (!SingleTables.Contains(key) || syntax is TableArraySyntax)
-                throw table.Fault(line, $"the table [{key}] is not known; known are {string.Join(", ", SingleTables.Select(t => $"[{t}]"))} and [[stock]]");
+            else if ((!SingleTables.Contains(key) && !SettingTables.IsOne(key)) || syntax is TableArraySyntax)
+                throw table.Fault(line, $"the table [{key}] is not known; known are {string.Join(", ", SingleTables.Select(t => $"[{t}]"))} and [[stock]] and [settings.NAME] for plug-ins");
             else tables.Add(key, table);
         }
 

@@ -69,6 +69,23 @@ internal sealed class JobTable(string file, string name, int line)
             : throw Fault(found.Line, $"\"{key}\" is {TomlValue.Shown(found.Value)}; it must be {Words.Of<T>()}");
     }
 
+    /// <summary>One of several things by its name, without regard to case; null when the key is not given.</summary>
+    public T? OneOf<T>(string key, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
+        Take(key) is { } found ? OneOf(key, found, found.Value, things, nameOf) : null;
+
+    /// <summary>Several things by their names.</summary>
+    public ImmutableArray<T> SomeOf<T>(string key, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
+        Take(key) is not { } found ? [] : found.Value is object?[] list
+            ? [.. list.Select(v => OneOf(key, found, v, things, nameOf))]
+            : throw Fault(found.Line, $"\"{key}\" must be a list of names");
+
+    /// <summary>All keys with their values as text.</summary>
+    public ImmutableDictionary<string, string> AllTexts()
+    {
+        foreach (var key in values.Keys) asked.Add(key);
+        return values.ToImmutableDictionary(v => v.Key, v => TomlValue.AsText(v.Value.Value) ?? "");
+    }
+
     /// <summary>Two lengths in brackets.</summary>
     public (double Width, double Height)? Size(string key)
     {
@@ -131,6 +148,12 @@ internal sealed class JobTable(string file, string name, int line)
     public int LineOf(string key) => values.TryGetValue(key, out var found) ? found.Line : line;
 
     private string Place => name.Length == 0 ? "" : $"in [{name}] ";
+
+    private T OneOf<T>(string key, (object? Value, int Line) found, object? value, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
+        things.FirstOrDefault(t => string.Equals(nameOf(t), value as string, StringComparison.OrdinalIgnoreCase))
+        ?? throw Fault(found.Line, things.IsEmpty
+            ? $"\"{key}\" names {TomlValue.Shown(value)}, but no plug-in brings any"
+            : $"\"{key}\" is {TomlValue.Shown(value)}; it must be {string.Join(" or ", things.Select(nameOf))}");
 
     private delegate bool Parser(string? text, out double value);
 

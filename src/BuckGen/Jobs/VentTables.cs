@@ -10,14 +10,14 @@ namespace BuckGen.Jobs;
 internal static class VentTables
 {
     /// <summary>The table [vents]; null when the job has none.</summary>
-    public static VentSpec? Vents(JobTable? table, JobTable vacuum)
+    public static VentSpec? Vents(JobTable? table, JobTable vacuum, ImmutableArray<IVentPattern> patterns)
     {
         var air = Air(vacuum);
         if (table is null) return null;
         var defaults = new VentSpec();
         return new()
         {
-            Pattern = table.Choice("pattern", defaults.Pattern),
+            Pattern = table.OneOf("pattern", patterns, p => p.Name) ?? defaults.Pattern,
             Spacing = table.Length("spacing", defaults.Spacing),
             GridPitch = table.Length("grid-pitch", defaults.GridPitch),
             WallDistance = table.Length("wall-distance", defaults.WallDistance),

@@ -1,7 +1,7 @@
 namespace BuckGen.Outlines;
 
 /// <summary>The units a drawing may be said to be in.</summary>
-public static class DrawingUnit
+internal static class DrawingUnit
 {
     /// <summary>How many millimetres a unit has.</summary>
     /// <param name="unit">mm, cm, m, in or ft.</param>

@@ -1,12 +1,9 @@
 using System.Collections.Immutable;
-using BuckGen.Dxf;
-using BuckGen.Outlines.Dxf;
 using BuckGen.Outlines.Healing;
-using BuckGen.Outlines.Svg;
 
 namespace BuckGen.Outlines;
 
-/// <summary>Reads an outline file, SVG or DXF, into closed loops with islands and holes.</summary>
+/// <summary>Reads an outline file into closed loops with islands and holes: SVG, DXF and what plug-ins read.</summary>
 public static class OutlineReader
 {
     /// <summary>Reads and heals the outline in a file.</summary>
@@ -18,38 +15,74 @@ public static class OutlineReader
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(name);
-        options ??= OutlineOptions.Default;
+        return ReadWhole(content, name, options ?? OutlineOptions.Default, CancellationToken.None);
+    }
+
+    /// <summary>Reads and heals the outline in a stream.</summary>
+    /// <param name="content">The stream, read to its end and left open.</param>
+    /// <param name="name">Name of the file, for messages and titles.</param>
+    /// <param name="options">How to read; <see cref="OutlineOptions.Default"/> when left out.</param>
+    /// <param name="cancellation">Stops the work between its steps.</param>
+    /// <exception cref="OutlineException">The file can't be used as an outline; the message says where and why.</exception>
+    public static Outline Read(Stream content, string name, OutlineOptions? options = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(content);
+        ArgumentNullException.ThrowIfNull(name);
+        using var whole = new MemoryStream();
+        content.CopyTo(whole);
+        return ReadWhole(whole.ToArray(), name, options ?? OutlineOptions.Default, cancellation);
+    }
+
+    private static Outline ReadWhole(byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
+    {
         options.Validate(name);
+        cancellation.ThrowIfCancellationRequested();
         var drawing = OfLayers(Draw(content, name, options), name, options);
+        cancellation.ThrowIfCancellationRequested();
         return Healer.Heal(drawing, name, options);
     }
 
     private static Drawing Draw(byte[] content, string name, OutlineOptions options)
     {
-        if (ContentKind.Foreign(content) is { } foreign) throw new OutlineException($"{name}: {foreign}");
-        if (ContentKind.IsSvg(content)) return SvgReader.Read(content, name, SvgOptions(name, options.Units));
+        var notes = new List<ReadNote>();
+        foreach (var format in options.Formats)
+        {
+            if (!Recognises(format, content, notes)) continue;
+            var drawing = Read(format, content, name, options);
+            return drawing with { Notes = [.. drawing.Notes, .. notes] };
+        }
+
+        throw new OutlineException($"{name}: {ContentKind.Foreign(content) ?? "no reader knows this kind of file"}");
+    }
+
+    private static bool Recognises(IOutlineFormat format, byte[] content, List<ReadNote> notes)
+    {
+        if (IsOwn(format)) return format.Recognises(content);
         try
         {
-            return DxfOutline.Read(DxfReader.Read(content), name, options);
+            return format.Recognises(content);
         }
-        catch (DxfException e)
+        catch (Exception failure)
         {
-            throw new OutlineException($"{name}: {FirstOf(e)}", e);
+            notes.Add(new("plugin-failed", $"The reader \"{format.Name}\" of a plug-in failed and was passed over: {failure.Message.ReplaceLineEndings(" ")}"));
+            return false;
         }
     }
 
-    /// <summary>An SVG may leave only its user unit open, the pixel; named lengths in it stay what they are.</summary>
-    private static SvgReadOptions SvgOptions(string name, string? unit)
+    private static Drawing Read(IOutlineFormat format, byte[] content, string name, OutlineOptions options)
     {
-        if (unit is null) return SvgReadOptions.Default;
-        var pixelsPerInch = 25.4 / DrawingUnit.MillimetresIn(unit);
-        return pixelsPerInch >= 1
-            ? SvgReadOptions.Default with { PixelsPerInch = pixelsPerInch }
-            : throw new OutlineException($"{name}: the user unit of an SVG can be taken as mm, cm or in, not as {unit}");
+        if (IsOwn(format)) return format.Read(content, name, options);
+        try
+        {
+            return format.Read(content, name, options) ?? throw new OutlineException($"{name}: the reader \"{format.Name}\" of a plug-in gave nothing");
+        }
+        catch (Exception failure) when (failure is not (OutlineException or OperationCanceledException))
+        {
+            throw new OutlineException($"{name}: the reader \"{format.Name}\" of a plug-in failed: {failure.Message.ReplaceLineEndings(" ")}", failure);
+        }
     }
 
-    private static string FirstOf(DxfException e) =>
-        e.Faults.Length == 1 ? e.Faults[0].ToString() : $"{e.Faults[0]} (and {Counted.Of(e.Faults.Length - 1, "more fault")})";
+    private static bool IsOwn(IOutlineFormat format) => format.GetType().Assembly == typeof(OutlineReader).Assembly;
 
     private static Drawing OfLayers(Drawing drawing, string name, OutlineOptions options)
     {

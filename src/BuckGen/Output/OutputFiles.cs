@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
-using BuckGen.Reports;
 using BuckGen.Sheets;
 
 namespace BuckGen.Output;
@@ -9,30 +6,41 @@ namespace BuckGen.Output;
 /// <summary>Every file of a job, made in memory. The same plan gives the same bytes.</summary>
 public static class OutputFiles
 {
+    /// <summary>Path of the process card below the output folder.</summary>
+    public const string ProcessCardPath = "process-card.txt";
+
+    /// <summary>Path of the report below the output folder.</summary>
+    public const string ReportPath = "report.html";
+
+    /// <summary>Path of the summary below the output folder.</summary>
+    public const string SummaryPath = "summary.json";
+
     /// <summary>
-    /// The layers, the sheets to cut and the summary; only the summary when the plan has errors and is not forced.
+    /// The layers, the sheets to cut, what else the options ask for, and the summary; only the summary when the plan has errors and is not forced.
     /// </summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>
-    public static ImmutableArray<OutputFile> Of(CutPlan plan, OutputOptions options, bool force = false)
+    /// <param name="progress">Is told of every file.</param>
+    /// <param name="cancellation">Stops the work between files.</param>
+    public static ImmutableArray<OutputFile> Of(
+        CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        var files = ImmutableArray.CreateBuilder<OutputFile>();
+        var made = new FilesInWork(plan, options, progress, cancellation);
         if (!plan.HasErrors || force)
         {
-            foreach (var layer in plan.Design.Layers) Add(files, CutFilePaths.Layer(layer.Number), LayerDrawing.Of(layer), options);
-            files.AddRange(DrillFiles.Of(plan.Design, options));
-            AddAccessoriesAndSheets(files, plan, options);
-            if (ProcessCard.Write(plan.Design, options.Title) is { } card) files.Add(new(ProcessCardPath, card));
+            made.AddLayers();
+            made.Add(DrillFiles.Of(plan.Design, options));
+            made.AddAccessories();
+            made.AddSheets();
+            if (options.Model) made.Add(ModelFiles.Of(plan.Design));
+            made.AddProcessCard();
         }
 
-        return WithSummary(plan, options, files);
+        return made.WithSummary();
     }
-
-    /// <summary>Path of the process card below the output folder.</summary>
-    public const string ProcessCardPath = "process-card.txt";
 
     /// <summary>Only the jigs, laid out on sheets of their own, and the summary; only the summary when the plan has errors and is not forced.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
@@ -42,10 +50,14 @@ public static class OutputFiles
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        var files = ImmutableArray.CreateBuilder<OutputFile>();
-        if (!plan.HasErrors || force) AddAccessoriesAndSheets(files, plan, options);
+        var made = new FilesInWork(plan, options, null, default);
+        if (!plan.HasErrors || force)
+        {
+            made.AddAccessories();
+            made.AddSheets();
+        }
 
-        return WithSummary(plan, options, files);
+        return made.WithSummary();
     }
 
     /// <summary>Only the drill map and the summary.</summary>
@@ -55,28 +67,8 @@ public static class OutputFiles
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        return WithSummary(plan, options, DrillFiles.Of(plan.Design, options));
-    }
-
-    private static ImmutableArray<OutputFile> WithSummary(CutPlan plan, OutputOptions options, IEnumerable<OutputFile> files)
-    {
-        ImmutableArray<OutputFile> made = [.. files];
-        var summary = Summary.Of(plan, options.Title, [.. made.Select(f => f.Path), SummaryPath], options.Rates);
-        return [.. made, new(SummaryPath, SummaryJson.Write(summary))];
-    }
-
-    /// <summary>Path of the summary below the output folder.</summary>
-    public const string SummaryPath = "summary.json";
-
-    private static void AddAccessoriesAndSheets(ImmutableArray<OutputFile>.Builder files, CutPlan plan, OutputOptions options)
-    {
-        foreach (var layer in plan.Design.Accessories) Add(files, CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), options);
-        foreach (var sheet in plan.Sheets) Add(files, CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), options);
-    }
-
-    private static void Add(ImmutableArray<OutputFile>.Builder files, string path, CutDrawing drawing, OutputOptions options)
-    {
-        files.Add(new(path, DxfCutFile.Write(drawing, options.DxfVersion)));
-        if (options.Svg) files.Add(new(Path.ChangeExtension(path, ".svg"), SvgCutFile.Write(drawing)));
+        var made = new FilesInWork(plan, options, null, default);
+        made.Add(DrillFiles.Of(plan.Design, options));
+        return made.WithSummary();
     }
 }

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using BuckGen.Costs;
+using BuckGen.CutFiles;
 using BuckGen.Drilling;
 using BuckGen.Dxf;
+using BuckGen.Reports;
 
 namespace BuckGen.Output;
 
@@ -11,6 +14,15 @@ namespace BuckGen.Output;
 /// <param name="Drilling">How a machine drills the vents; null for no drill programs.</param>
 public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false, DrillProgramSpec? Drilling = null)
 {
+    /// <summary>Further kinds of cut files, beside DXF and SVG.</summary>
+    public ImmutableArray<ICutFileFormat> Formats { get; init; } = [];
+
+    /// <summary>Further sections of the process card, after the order of work.</summary>
+    public ImmutableArray<IReportSection> Sections { get; init; } = [];
+
+    /// <summary>True for solid models of the buck.</summary>
+    public bool Model { get; init; }
+
     /// <summary>The shop's rates, to reckon the job by.</summary>
     public RateSpec Rates { get; init; } = RateSpec.None;
 }

@@ -6,7 +6,7 @@ namespace BuckGen.Pictures;
 /// <param name="OnPaper">Paper's part of the ratio.</param>
 /// <param name="Real">Reality's part of the ratio.</param>
 /// <remarks>Source: ISO 5455, recommended scales (from memory).</remarks>
-public sealed record DrawingScale(int OnPaper, int Real)
+internal sealed record DrawingScale(int OnPaper, int Real)
 {
     private static readonly ImmutableArray<DrawingScale> Recommended =
     [

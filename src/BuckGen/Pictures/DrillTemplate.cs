@@ -10,7 +10,7 @@ namespace BuckGen.Pictures;
 /// The vents in real size on paper: laid on the buck, each cross is pricked through and drilled. The edges of the layers show
 /// where it goes, a line of known length whether the printer kept the size.
 /// </summary>
-public static class DrillTemplate
+internal static class DrillTemplate
 {
     private const double Margin = 12;
     private const double CheckLength = 100;

@@ -15,7 +15,7 @@ public abstract record PictureItem;
 /// <summary>Lines and arcs, drawn or filled; what overlaps itself is filled by the even-odd rule.</summary>
 /// <param name="Paths">The paths.</param>
 /// <param name="Ink">How they are drawn.</param>
-public sealed record PictureShape(ImmutableArray<PicturePath> Paths, Ink Ink) : PictureItem
+internal sealed record PictureShape(ImmutableArray<PicturePath> Paths, Ink Ink) : PictureItem
 {
     /// <summary>A region's edges.</summary>
     public static PictureShape Of(Region region, Ink ink)
@@ -34,7 +34,14 @@ public sealed record PictureShape(ImmutableArray<PicturePath> Paths, Ink Ink) : 
 /// <summary>Lines and arcs in a row.</summary>
 /// <param name="Segments">Each starts where the one before ends.</param>
 /// <param name="Closed">True when the last ends where the first starts.</param>
-public sealed record PicturePath(ImmutableArray<Segment> Segments, bool Closed);
+internal sealed record PicturePath(ImmutableArray<Segment> Segments, bool Closed);
+
+/// <summary>Items that belong together and lead somewhere else on the same page, as far as the file format can.</summary>
+/// <param name="Id">What they are called on the page.</param>
+/// <param name="Target">What they lead to on the page.</param>
+/// <param name="Words">What they are, for those who do not see them.</param>
+/// <param name="Items">The items.</param>
+internal sealed record PictureLink(string Id, string Target, string Words, ImmutableArray<PictureItem> Items) : PictureItem;
 
 /// <summary>A line of text.</summary>
 /// <param name="Place">On the base line, where <paramref name="Align"/> says.</param>
@@ -43,14 +50,14 @@ public sealed record PicturePath(ImmutableArray<Segment> Segments, bool Closed);
 /// <param name="Align">Which end of the text stands at the place.</param>
 /// <param name="Colour">Colour, as "#161616".</param>
 /// <param name="Turn">Turned to the left by, degrees.</param>
-public sealed record PictureText(Vec2 Place, string Text, double Height, TextAlign Align, string Colour, double Turn = 0) : PictureItem
+internal sealed record PictureText(Vec2 Place, string Text, double Height, TextAlign Align, string Colour, double Turn = 0) : PictureItem
 {
     /// <summary>Usual width of a letter, as a share of the body height of a plain sans-serif face; common practice, no source.</summary>
     public const double UsualLetterWidth = 0.55;
 }
 
 /// <summary>Which end of a line of text stands at its place.</summary>
-public enum TextAlign
+internal enum TextAlign
 {
     /// <summary>It starts there.</summary>
     Start,
@@ -66,7 +73,7 @@ public enum TextAlign
 /// <param name="Stroke">Colour of the line; null for none.</param>
 /// <param name="Width">Width of the line, mm.</param>
 /// <param name="Fill">Colour inside; null for none.</param>
-public sealed record Ink(string? Stroke, double Width = 0.25, string? Fill = null)
+internal sealed record Ink(string? Stroke, double Width = 0.25, string? Fill = null)
 {
     /// <summary>Lengths of dashes and gaps, mm; empty for an unbroken line.</summary>
     public ImmutableArray<double> Dashes { get; init; } = [];

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Costs;
+using BuckGen.Findings;
+using BuckGen.Quantities;
 using BuckGen.Sheets;
 
 namespace BuckGen.Reports;
@@ -36,6 +38,8 @@ public sealed record Summary(
     PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength, CostReport? Cost, ChecksReport Checks,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
+    private static readonly ImmutableArray<string> SeverityOrder = [Words.Of(Severity.Error), Words.Of(Severity.Warning), Words.Of(Severity.Note)];
+
     /// <summary>Name and version of the form.</summary>
     public const string SchemaId = SchemaFamily + "1";
 
@@ -66,6 +70,10 @@ public sealed record Summary(
             ChecksReport.Of(design.Spec),
             [.. plan.AllFindings.Select(FindingReport.Of)], files);
     }
+
+    /// <summary>The same with further findings, which stand where their gravity puts them.</summary>
+    internal Summary With(IEnumerable<Finding> further) =>
+        this with { Findings = [.. Findings.Concat(further.Select(FindingReport.Of)).OrderBy(f => SeverityOrder.IndexOf(f.Severity))] };
 
     /// <summary>A listed file's path, or null when it was not made.</summary>
     internal static string? Listed(string path, ImmutableArray<string> files) => files.Contains(path) ? path : null;

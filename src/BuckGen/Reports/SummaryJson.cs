@@ -20,6 +20,12 @@ public static class SummaryJson
     /// <summary>The bytes of a summary.</summary>
     public static ImmutableArray<byte> Write(Summary summary) => Bytes(summary);
 
+    /// <summary>A summary from its bytes.</summary>
+    /// <param name="summary">What <see cref="Write(Summary)"/> gave.</param>
+    /// <exception cref="JsonException">They are no summary of this version.</exception>
+    public static Summary Read(ImmutableArray<byte> summary) =>
+        JsonSerializer.Deserialize<Summary>(summary.AsSpan(), Options) ?? throw new JsonException("The summary is empty.");
+
     /// <summary>The bytes of a report on an outline.</summary>
     public static ImmutableArray<byte> Write(OutlineReport report) => Bytes(report);
 

@@ -8,7 +8,7 @@ namespace BuckGen.Reports;
 /// <param name="Y">Centre.</param>
 /// <param name="Diameter">Diameter of the hole at the surface.</param>
 /// <param name="Layer">Layer on whose top face it opens.</param>
-/// <param name="Reason">"given", "gap", "counter", "corner", "wall" or "grid".</param>
+/// <param name="Reason">"given", "gap", "counter", "corner", "wall" or "pattern".</param>
 public sealed record VentReport(double X, double Y, double Diameter, int Layer, string Reason)
 {
     internal static VentReport Of(Vent v) =>

@@ -14,6 +14,7 @@ namespace BuckGen.Trimming;
 /// <param name="Inlays">Pieces of panel that lie in counters of the part and come loose; null when there are none.</param>
 /// <param name="Findings">What its maker should know.</param>
 public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? Inlays, ImmutableArray<Finding> Findings)
+    : JigParts([Panel, .. Inlays is null ? Array.Empty<Layer>() : [Inlays]], Findings)
 {
     /// <summary>Growth per °C where the plastic is not known; the upper end of ABS, PMMA and PC (data tables, from memory).</summary>
     private const double Expansion = 90e-6;

@@ -7,12 +7,12 @@ using BuckGen.Geometry.Offsetting;
 namespace BuckGen.Trimming;
 
 /// <summary>Layers of jigs and panels: pieces with holes and a name, without draft.</summary>
-internal static class PlainLayers
+public static class PlainLayers
 {
     /// <summary>A layer with its pieces lettered "RING1", or "RING1A", "RING1B" when there are several.</summary>
     /// <param name="number">Number within its stack.</param>
     /// <param name="role">What it is for.</param>
-    /// <param name="name">What stands on it before the number.</param>
+    /// <param name="name">What stands on it before the number, in capital letters A to Z.</param>
     /// <param name="stock">The sheet.</param>
     /// <param name="bottom">Height of its lower face, mm.</param>
     /// <param name="wood">Its pieces.</param>
@@ -23,6 +23,9 @@ internal static class PlainLayers
         int number, LayerRole role, string name, Stock stock, double bottom, Region wood, IReadOnlyList<DowelHole> holes, double letterHeight,
         ImmutableArray<Loop>? glueUp = null)
     {
+        ArgumentNullException.ThrowIfNull(stock);
+        ArgumentNullException.ThrowIfNull(wood);
+        ArgumentNullException.ThrowIfNull(holes);
         var lines = glueUp ?? [];
         var parts = wood.Islands.OrderBy(i => Math.Round(i.Outer.Bounds.MinX, 4)).ThenBy(i => Math.Round(i.Outer.Bounds.MinY, 4))
             .Select((piece, i) => Part(piece, wood.Islands.Length == 1 ? name : name + IslandLetters.Letter(i)));

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Trimming;
 
@@ -19,9 +18,10 @@ namespace BuckGen.Trimming;
 /// <param name="Findings">What its maker should know.</param>
 public sealed record TrimJig(
     double TrimHeight, double Height, ImmutableArray<Layer> Ring, ImmutableArray<Layer> Core, Layer? Bed, ImmutableArray<Finding> Findings)
+    : JigParts([.. Ring, .. Core, .. Bed is null ? Array.Empty<Layer>() : [Bed]], Findings)
 {
     /// <summary>Designs the jig. The part stands on its flange; the ring stands on the bed or on the table.</summary>
-    internal static TrimJig Of(PartShell shell, JigSpec jig, BuckSpec spec, IOffsetter offsetter)
+    internal static TrimJig Of(PartShell shell, JigSpec jig, BuckSpec spec)
     {
         if (jig.TrimHeight >= shell.Depth)
             throw new SpecException(FormattableString.Invariant(
@@ -41,15 +41,15 @@ public sealed record TrimJig(
             bottom += stock.Thickness;
         }
 
-        var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, offsetter);
+        var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, shell);
         ImmutableArray<Layer> ring = [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
-        var core = jig.Core ? CoreOf(shell, jig, spec, bottom, offsetter) : [];
+        var core = jig.Core ? CoreOf(shell, jig, spec, bottom) : [];
         var bed = jig.Bed && !core.IsEmpty ? BedOf(core, outer, spec) : null;
         return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Of(jig, plan, spec, relieved, core)]);
     }
 
     /// <summary>The layers inside the part, as high as whole sheets come without reaching the blade.</summary>
-    private static ImmutableArray<Layer> CoreOf(PartShell shell, JigSpec jig, BuckSpec spec, double cut, IOffsetter offsetter)
+    private static ImmutableArray<Layer> CoreOf(PartShell shell, JigSpec jig, BuckSpec spec, double cut)
     {
         var room = cut - jig.BladeRoom;
         if (room < spec.Stock.Min(s => s.Thickness)) return [];
@@ -64,7 +64,7 @@ public sealed record TrimJig(
             bottom += stock.Thickness;
         }
 
-        var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, offsetter);
+        var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, shell);
         return [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "CORE", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
     }
 
@@ -78,12 +78,12 @@ public sealed record TrimJig(
     }
 
     /// <summary>Dowels through every layer of a stack, placed where the narrowest of them has room.</summary>
-    private static ImmutableArray<DowelHole> Dowels(IEnumerable<Region> layers, DowelSpec dowels, IOffsetter offsetter)
+    private static ImmutableArray<DowelHole> Dowels(IEnumerable<Region> layers, DowelSpec dowels, PartShell shell)
     {
         var stack = layers.ToList();
         if (stack.Count < 2) return [];
         var inside = dowels.HoleDiameter / 2 + dowels.Wall;
-        var allowed = offsetter.Offset(stack.MinBy(l => l.Area)!, -inside, CornerJoin.Round);
+        var allowed = shell.Moved(stack.MinBy(l => l.Area)!, -inside);
         return [.. allowed.Islands.SelectMany(i => DowelPlacement.Choose(new([i]), 2 * dowels.HoleDiameter))
             .Where(p => stack.All(l => l.Contains(p) && l.DistanceToEdge(p) >= inside - 1e-6))
             .Select(p => new DowelHole(p, dowels.HoleDiameter))];

@@ -22,13 +22,16 @@ internal sealed class FloorVents
         Floor = floor;
         wishes = new(floor, distance, spec, apart, middle, offsetter);
         // A vent does the work of another that it leaves no room for: it may lie that much farther from the wall.
-        feet = spec.Pattern == VentPattern.Walls && floor.Deepest is null
+        feet = spec.Pattern.AlongWalls && floor.Deepest is null
             ? [.. floor.Air.Loops.Where(IsWall).Select(l => new WallFoot(l, floor, distance, distance + apart, middle))
                 .OrderByDescending(f => Math.Round(f.Length, 3))]
             : [];
     }
 
     public AirFloor Floor { get; }
+
+    /// <summary>Why a pattern of others gave nothing; none when it did.</summary>
+    public IEnumerable<Finding> Failures => wishes.Failures;
 
     /// <summary>The wishes of the shape.</summary>
     public IEnumerable<VentWish> Wishes(double spacing) => wishes.At(spacing);

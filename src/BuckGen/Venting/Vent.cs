@@ -20,8 +20,8 @@ public enum VentReason
     /// <summary>Along the foot of a wall.</summary>
     Wall,
 
-    /// <summary>On the grid.</summary>
-    Grid,
+    /// <summary>A place of the pattern, such as the grid.</summary>
+    Pattern,
 }
 
 /// <summary>A vent: a small hole at the surface and a wider bore in everything below.</summary>

@@ -47,7 +47,7 @@ internal static class VentDesigner
             .Select(f => new FloorVents(f, spec.WallDistance + diameter / 2, spec, room.Apart, middle, offsetter)).ToArray();
         var (spacing, byShape) = (spec.Spacing, Placed(spec.Spacing));
         var placed = byShape;
-        for (var round = 0; round < Rounds && needed > placed.Vents.Count && spacing > room.Apart && spec.Pattern == VentPattern.Walls; round++)
+        for (var round = 0; round < Rounds && needed > placed.Vents.Count && spacing > room.Apart && spec.Pattern.AlongWalls; round++)
         {
             // Bores that run into each other are no further vents.
             spacing = Math.Max(room.Apart, spacing * placed.Vents.Count / needed.Value);
@@ -58,7 +58,7 @@ internal static class VentDesigner
         var air = new VentAir(volume, needed, placed.Vents.Count > byShape.Vents.Count, draw);
         ImmutableArray<Finding> findings =
         [
-            .. VentFindings.OfSize(diameter, sizing), .. VentFindings.OfAir(air, placed.Vents.Count, spec.Air), .. placed.Findings,
+            .. floors.SelectMany(f => f.Failures).DistinctBy(f => f.Message), .. VentFindings.OfSize(diameter, sizing), .. VentFindings.OfAir(air, placed.Vents.Count, spec.Air), .. placed.Findings,
         ];
         return new(spec, sizing, diameter, spacing, [.. placed.Vents], air, findings)
         {

@@ -78,6 +78,6 @@ internal static class VentFindings
         VentReason.Counter => "in the counter or pit",
         VentReason.Corner => "in the corner",
         VentReason.Wall => "along the wall",
-        _ => "of the grid",
+        _ => "of the pattern",
     };
 }

@@ -39,7 +39,7 @@ internal sealed class VentPlacing
             while (turn.Waiting.TryPeek(out var wish) && wish.Reason == VentReason.Given) placing.Take(turn);
         foreach (var turn in turns)
             while (!turn.HasVent && turn.Waiting.Count > 0) placing.Take(turn);
-        for (var reason = VentReason.Given; reason <= VentReason.Grid; reason++)
+        for (var reason = VentReason.Given; reason <= VentReason.Pattern; reason++)
             foreach (var turn in turns)
                 while (turn.Waiting.TryPeek(out var wish) && wish.Reason == reason) placing.Take(turn);
         foreach (var turn in turns) placing.findings.AddRange(turn.Vents.Fill(turn.Placement, spacing));

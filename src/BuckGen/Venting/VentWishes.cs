@@ -1,4 +1,5 @@
 using BuckGen.Bucks;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 
@@ -15,6 +16,9 @@ internal sealed class VentWishes
     private readonly double distance;
     private readonly List<VentWish> alone = [];
     private readonly VentRow[] rows = [];
+
+    /// <summary>Why a pattern of others gave nothing; none when it did.</summary>
+    public IReadOnlyList<Finding> Failures { get; } = [];
 
     /// <param name="floor">The floor.</param>
     /// <param name="distance">From the foot of the wall to the centre of a vent, mm.</param>
@@ -36,10 +40,11 @@ internal sealed class VentWishes
         alone.AddRange(RegionChanges.Find(Shrunk, [0, distance], grows: false, Resolution, CancellationToken.None)
             .Select(c => new VentWish(c.Place, c.Kind == RegionChangeKind.IslandVanishes ? VentReason.Counter : VentReason.Gap)));
         var inner = Shrunk(distance);
-        if (spec.Pattern == VentPattern.Walls) rows = [.. inner.Loops.Select(l => new VentRow(l, apart, middle))];
+        if (spec.Pattern.AlongWalls) rows = [.. inner.Loops.Select(l => new VentRow(l, apart, middle))];
         else alone.AddRange(inner.Islands.Select(i => new VentWish(InsidePoint.Of(i), VentReason.Counter)));
-        if (spec.Pattern == VentPattern.Grid)
-            alone.AddRange(Grid(floor.Air.Outer.Bounds, spec.GridPitch).Where(inner.Contains).Select(p => new VentWish(p, VentReason.Grid)));
+        var (places, failure) = ForeignCode.Call(spec.Pattern, spec.Pattern.Name, () => spec.Pattern.Places(new(floor.Air, inner), spec).ToArray());
+        alone.AddRange((places ?? []).Where(inner.Contains).Select(p => new VentWish(p, VentReason.Pattern)));
+        if (failure is not null) Failures = [failure];
     }
 
     /// <summary>The wishes of the shape for a spacing, and the given points.</summary>
@@ -52,14 +57,5 @@ internal sealed class VentWishes
         foreach (var wish in rows.SelectMany(r => r.Wishes(spacing)))
             // The edge of the plate is no wall.
             if (floor.ToWall(wish.Centre, distance + Resolution) <= distance + Resolution) yield return wish;
-    }
-
-    /// <summary>A square grid centred on a rectangle.</summary>
-    private static IEnumerable<Vec2> Grid(Bounds b, double pitch)
-    {
-        var (columns, rows) = ((int)(b.Width / pitch), (int)(b.Height / pitch));
-        for (var j = 0; j <= rows; j++)
-            for (var i = 0; i <= columns; i++)
-                yield return b.Centre + new Vec2((i - columns / 2.0) * pitch, (j - rows / 2.0) * pitch);
     }
 }

@@ -34,7 +34,7 @@ public partial class JobFileTests
         var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
         Assert.Equal(defaults, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
-        Assert.Equal((DxfVersion.R12, false), (job.Output.DxfVersion, job.Output.Svg));
+        Assert.Equal((DxfVersion.R12, false, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Model));
         Assert.Equal("sign", job.Title);
         Assert.Null(job.Reading.Units);
         Assert.Equal(("12 mm", 12.0), (job.Buck.Stock[0].Name, job.Buck.Stock[0].Thickness));
@@ -48,7 +48,7 @@ public partial class JobFileTests
         Assert.Equal("sign.svg", job.OutlineFile);
         Assert.Equal(new BuckSpec { Depth = 36, Stock = job.Buck.Stock }, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
-        Assert.Equal((DxfVersion.R12, false), (job.Output.DxfVersion, job.Output.Svg));
+        Assert.Equal((DxfVersion.R12, false, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Model));
     }
 
     [Fact]
@@ -107,8 +107,9 @@ public partial class JobFileTests
     {
         var message = Assert.Throws<JobFileException>(() => JobFile.Read("zzz = 1\n" + Everything, "job.toml", Catalog.BuiltIn)).Message;
 
-        Assert.EndsWith("known here: catalog, title.", message);
+        Assert.EndsWith("known here: catalog, plugins, title.", message);
         Assert.Equal("my-catalog.toml", JobFile.CatalogName(Everything, "job.toml"));
+        Assert.Equal(["my-plugin.dll"], JobFile.PluginNames(Everything, "job.toml"));
     }
 
     [Fact]
@@ -168,6 +169,7 @@ public partial class JobFileTests
             [output]
             dxf = "R2000"
             svg = true
+            model = true
             """, "otter.toml");
 
         Assert.Equal(("Otter sign", "../drawings/otter.dxf", "in"), (job.Title, job.OutlineFile, job.Reading.Units));
@@ -179,12 +181,12 @@ public partial class JobFileTests
         Assert.Equal(new BasePlate(job.Buck.Stock[0], 10), job.Buck.Base);
         Assert.Equal(6.35, job.Buck.Dowels.Diameter);
         Assert.Equal((Machine.Router, 0.0), (job.Cutting.Machine, job.Cutting.Kerf));
-        Assert.Equal((DxfVersion.R2000, true), (job.Output.DxfVersion, job.Output.Svg));
+        Assert.Equal((DxfVersion.R2000, true, true), (job.Output.DxfVersion, job.Output.Svg, job.Output.Model));
     }
 
     [Theory]
     [InlineData("[buck]\ndepht = 3", "line 2", "\"depht\" is not known; known here:")]
-    [InlineData("color = \"red\"", "line 1", "\"color\" is not known; known here: catalog, title")]
+    [InlineData("color = \"red\"", "line 1", "\"color\" is not known; known here: catalog, plugins, title")]
     [InlineData("[bucket]\na = 1", "line 1", "the table [bucket] is not known; known are [outline]")]
     [InlineData("[[cutting]]\na = 1", "line 1", "the table [cutting] is not known")]
     [InlineData("[buck]\nkind = \"neuter\"", "line 2", "\"kind\" is \"neuter\"; it must be male or female")]
@@ -195,6 +197,7 @@ public partial class JobFileTests
     [InlineData("[buck]\nshrinkage = \"lots\"", "line 2", "it must be a share such as \"0.5%\"")]
     [InlineData("[buck]\nmitre-limit = \"far\"", "line 2", "it must be a number")]
     [InlineData("[output]\nsvg = \"yes\"", "line 2", "\"svg\" must be true or false")]
+    [InlineData("[output]\nmodel = \"stl\"", "line 2", "\"model\" must be true or false")]
     [InlineData("[output]\ndxf = \"R14\"", "line 2", "it must be r12 or r2000")]
     [InlineData("title = 5", "line 1", "\"title\" must be text in quotes")]
     [InlineData("[outline]\nlayers = \"A\"", "line 2", "\"layers\" must be a list of texts")]

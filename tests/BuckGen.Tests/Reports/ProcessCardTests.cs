@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
 using BuckGen.Reports;
+using BuckGen.Sheets;
 using BuckGen.Tests.Forming;
 using Xunit;
 
@@ -49,7 +50,7 @@ public class ProcessCardTests
     public void Without_a_plastic_it_asks_for_one_and_without_a_sheet_there_is_none()
     {
         Assert.Contains("Name the plastic", Card("", 1));
-        Assert.Null(ProcessCard.Write(Formed.Design(Formed.Disc(100), Formed.Spec(BuckKind.Male, 20, 5) with { Sheet = null }), ""));
+        Assert.Null(ProcessCard.Write(CutPlan.Create(Formed.Design(Formed.Disc(100), Formed.Spec(BuckKind.Male, 20, 5) with { Sheet = null }), new()), ""));
     }
 
     [Fact]
@@ -61,7 +62,7 @@ public class ProcessCardTests
         {
             Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic(plastic), Gauge = gauge }, Former = new() { HeaterBelow = below, Heater = heater },
         };
-        return Encoding.UTF8.GetString([.. ProcessCard.Write(Formed.Design(Formed.Disc(100), spec), "A lamp foot")!.Value]);
+        return Encoding.UTF8.GetString([.. ProcessCard.Write(CutPlan.Create(Formed.Design(Formed.Disc(100), spec), new()), "A lamp foot")!.Value]);
     }
 
     private static double Seconds(string card, string line) => double.Parse(

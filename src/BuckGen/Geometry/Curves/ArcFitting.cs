@@ -5,7 +5,7 @@ namespace BuckGen.Geometry.Curves;
 /// <summary>The lines and arcs that stand for a curve.</summary>
 /// <param name="Pieces">Joined end to start; empty for a curve without length.</param>
 /// <param name="Error">The largest distance found between them and the curve, mm; 0 where the curve is itself a line or an arc.</param>
-public sealed record CurveFit(ImmutableArray<Segment> Pieces, double Error);
+internal sealed record CurveFit(ImmutableArray<Segment> Pieces, double Error);
 
 /// <summary>
 /// Fits curves with lines and arcs within a stated distance, so that later offsets and cut files stay small and smooth.
@@ -15,7 +15,7 @@ public sealed record CurveFit(ImmutableArray<Segment> Pieces, double Error);
 /// tangent lengths) and is halved until each pair lies within the tolerance. Source: D. S. Meek and D. J. Walton,
 /// "Approximating smooth planar curves by arc splines", J. Comput. Appl. Math. 59 (1995), from memory.
 /// </remarks>
-public static class ArcFitting
+internal static class ArcFitting
 {
     private const int Samples = 40;
     private const int DeepestHalving = 24;

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace BuckGen.Geometry.Curves;
 
 /// <summary>Smooth curves through given points.</summary>
-public static class SplineThrough
+internal static class SplineThrough
 {
     // How far the ends of an open spline are felt fades by about four with every point.
     private const int Wrapped = 10;

@@ -7,7 +7,7 @@ namespace BuckGen.Geometry.Lettering;
 /// a few signs. A layer may lie turned on the bench, so no character can be mistaken for another one upside down: 6 and 9 stand on a
 /// foot, 0 is slashed and O is not, 1 has a flag and I has bars, 7 is crossed, M stands upright and W leans.
 /// </summary>
-public static class StrokeAlphabet
+internal static class StrokeAlphabet
 {
     // Each row: the character, the room before it, the width of its strokes, the room after it, and the strokes, all in cap heights, with
     // the baseline at y = 0 and y upward. In a path, Mx,y starts a stroke, Lx,y draws a line, and Ax,y,d draws an arc that turns through

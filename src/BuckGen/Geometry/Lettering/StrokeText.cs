@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace BuckGen.Geometry.Lettering;
 
 /// <summary>Lays out a line of text in the single-stroke alphabet.</summary>
-public static class StrokeText
+internal static class StrokeText
 {
     /// <summary>The strokes of a text, left to right, on the baseline y = 0 and in a box from x = 0 to <see cref="Width"/>.</summary>
     /// <param name="text">Characters of <see cref="StrokeAlphabet.Characters"/>; may be empty.</param>

@@ -9,7 +9,7 @@ namespace BuckGen.Geometry.Offsetting;
 /// Nothing is approximated; ends that must meet do so to 0.00001 mm. When they do not, the offset is refused rather than
 /// repaired. A distance below 0.000001 mm changes nothing.
 /// </remarks>
-public sealed class ArcOffsetter : IOffsetter
+internal sealed class ArcOffsetter : IOffsetter
 {
     /// <summary>How far along the outline, in pieces, neighbours are tried before the index is asked.</summary>
     private const int FarthestNeighbour = 100;

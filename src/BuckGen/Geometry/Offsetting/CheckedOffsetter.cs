@@ -3,7 +3,7 @@ namespace BuckGen.Geometry.Offsetting;
 /// <summary>Tries one offsetter after another and takes the first result that keeps the distance law.</summary>
 /// <param name="tolerance">Largest deviation from the distance, mm.</param>
 /// <param name="rungs">The offsetters, the best first.</param>
-public sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IOffsetter> rungs) : IOffsetter
+internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IOffsetter> rungs) : IOffsetter
 {
     /// <summary>First exact on lines and arcs, then the polygon offset.</summary>
     public static CheckedOffsetter Standard(Tolerance tolerance)

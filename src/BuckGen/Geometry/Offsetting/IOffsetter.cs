@@ -1,7 +1,7 @@
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>Moves the edge of a region by one distance everywhere.</summary>
-public interface IOffsetter
+internal interface IOffsetter
 {
     /// <summary>The region grown or shrunk.</summary>
     /// <param name="region">Islands whose loops do not cross.</param>
@@ -14,4 +14,4 @@ public interface IOffsetter
 
 /// <summary>An offset that could not be made; the message says what failed and where.</summary>
 /// <param name="message">What failed, with the distance and the place.</param>
-public sealed class OffsetFailedException(string message) : Exception(message);
+internal sealed class OffsetFailedException(string message) : Exception(message);

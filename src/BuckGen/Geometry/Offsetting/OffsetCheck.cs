@@ -1,7 +1,7 @@
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>The distance law: every point of an offset lies at the asked distance from the outline it came from.</summary>
-public static class OffsetCheck
+internal static class OffsetCheck
 {
     /// <summary>The first broken rule of an offset in plain words, or null when it keeps them all.</summary>
     /// <param name="source">The region that was offset.</param>

@@ -4,7 +4,7 @@ namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>The safe offset: arcs become short lines, a general polygon library does the work, arcs are found again.</summary>
 /// <param name="chord">Largest distance, mm, between an arc and the lines that stand for it.</param>
-public sealed class PolygonOffsetter(double chord) : IOffsetter
+internal sealed class PolygonOffsetter(double chord) : IOffsetter
 {
     /// <inheritdoc/>
     public Region Offset(Region region, double distance, CornerJoin join)

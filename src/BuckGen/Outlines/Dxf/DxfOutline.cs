@@ -5,7 +5,7 @@ using BuckGen.Geometry;
 namespace BuckGen.Outlines.Dxf;
 
 /// <summary>Takes the drawn paths out of a DXF drawing.</summary>
-public static class DxfOutline
+internal static class DxfOutline
 {
     /// <summary>The paths of a DXF drawing in millimetres.</summary>
     /// <param name="drawing">The drawing.</param>

@@ -6,4 +6,4 @@ namespace BuckGen.Outlines.Measuring;
 /// <param name="Angle">The angle between its two sides, degrees, 0 to 179: measured in the region or, at an inside corner, outside it.</param>
 /// <param name="IsInside">True for a corner that goes into the region, which a round bit cannot cut out; false for one that sticks out.</param>
 /// <param name="Place">Where it is.</param>
-public sealed record EdgeCorner(double Angle, bool IsInside, Vec2 Place);
+internal sealed record EdgeCorner(double Angle, bool IsInside, Vec2 Place);

@@ -13,7 +13,7 @@ namespace BuckGen.Outlines.Measuring;
 /// </remarks>
 /// <param name="A">One end of the way across.</param>
 /// <param name="B">The other end.</param>
-public sealed record Neck(Vec2 A, Vec2 B)
+internal sealed record Neck(Vec2 A, Vec2 B)
 {
     /// <summary>How wide it is, mm.</summary>
     public double Width => A.DistanceTo(B);

@@ -13,7 +13,7 @@ namespace BuckGen.Outlines.Measuring;
 /// <param name="SmallestOutsideRadius">The tightest arc that sticks out; null when no arc curves outward.</param>
 /// <param name="SharpestCorner">The corner with the smallest angle; null when every joint is smooth.</param>
 /// <param name="Error">The largest distance between a drawn curve and the edge that was measured, mm; 0 for a drawing without curves.</param>
-public sealed record OutlineMeasures(
+internal sealed record OutlineMeasures(
     Neck? NarrowestNeck, Gap? NarrowestGap, RoundEdge? SmallestInsideRadius, RoundEdge? SmallestOutsideRadius,
     EdgeCorner? SharpestCorner, double Error)
 {

@@ -6,4 +6,4 @@ namespace BuckGen.Outlines.Measuring;
 /// <param name="Radius">Its radius, mm.</param>
 /// <param name="Centre">Its centre.</param>
 /// <param name="Place">The middle of the arc.</param>
-public sealed record RoundEdge(double Radius, Vec2 Centre, Vec2 Place);
+internal sealed record RoundEdge(double Radius, Vec2 Centre, Vec2 Place);

@@ -8,7 +8,7 @@ namespace BuckGen.Outlines.Svg;
 /// <param name="MaxElements">Most elements, also after every <c>use</c> is put in; a <c>use</c> counts as five, and 200 characters of path data as one.</param>
 /// <param name="MaxDepth">Deepest nesting, also through <c>use</c>.</param>
 /// <param name="MaxEntityCharacters">Most characters that entities of a DOCTYPE may grow to.</param>
-public sealed record SvgReadOptions(
+internal sealed record SvgReadOptions(
     double PixelsPerInch = 96,
     int MaxBytes = 64 * 1024 * 1024,
     int MaxElements = 100_000,

@@ -5,7 +5,7 @@ namespace BuckGen.Outlines.Svg;
 /// The file is checked and cleaned first, then the Svg libraries resolve style sheets, references and transforms, and
 /// their scene is taken over as curves. Nothing outside the file is ever opened.
 /// </remarks>
-public static class SvgReader
+internal static class SvgReader
 {
     /// <summary>The paths of an SVG file in millimetres, y up, the origin at the lower left of its page.</summary>
     /// <param name="content">The whole file, plain or packed with gzip.</param>

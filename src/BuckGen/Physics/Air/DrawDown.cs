@@ -10,7 +10,7 @@ namespace BuckGen.Physics.Air;
 /// reservoir that stays deep enough, the times are V/Q and V/Q·ln(p1/p2), where Q is the volume the vents draw; in between they
 /// are followed step by step, to 0.1 %.
 /// </remarks>
-public static class DrawDown
+internal static class DrawDown
 {
     /// <summary>Longest time that is followed, s: any sheet is cold by then.</summary>
     public const double Longest = 60;

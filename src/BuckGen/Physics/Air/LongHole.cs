@@ -6,7 +6,7 @@ namespace BuckGen.Physics.Air;
 /// coefficient of the entry. Behind a sharp entry the jet fills a long bore again (Weisbach's 0.81 to 0.84 instead of about
 /// 0.65); that gain is left out, so that a longer hole never passes more and the result errs on the slow side.
 /// </remarks>
-public static class LongHole
+internal static class LongHole
 {
     /// <summary>
     /// Friction factor (Fanning's, a quarter of Darcy's) of a bore through MDF or plywood taken where nothing else is said.

@@ -8,7 +8,7 @@ namespace BuckGen.Physics.Air;
 /// isentropic relations; ISO 9300, whose critical flow function is C at choking (both from memory; the tests derive the same
 /// numbers by numerical integration).
 /// </remarks>
-public static class Orifice
+internal static class Orifice
 {
     /// <summary>Discharge coefficient of a sharp-edged hole taken where nothing else is said.</summary>
     /// <remarks>

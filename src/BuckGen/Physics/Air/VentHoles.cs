@@ -5,7 +5,7 @@ namespace BuckGen.Physics.Air;
 /// to nothing.</param>
 /// <param name="Length">Length of that bore, mm, 0 to 1000.</param>
 /// <param name="Count">How many, 0 to 1 000 000.</param>
-public sealed record VentHoles(double Diameter, double Length, int Count)
+internal sealed record VentHoles(double Diameter, double Length, int Count)
 {
     /// <summary>More holes of one kind than this are a slip of the pen.</summary>
     public const int Most = 1_000_000;

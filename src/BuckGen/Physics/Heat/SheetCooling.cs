@@ -2,7 +2,7 @@ namespace BuckGen.Physics.Heat;
 
 /// <summary>How long a formed sheet takes to become cold enough to be taken off.</summary>
 /// <remarks>As in <see cref="SheetHeating"/>; the sheet starts at one temperature throughout and lies on the buck from the start.</remarks>
-public static class SheetCooling
+internal static class SheetCooling
 {
     /// <summary>Follows the sheet until a place of it is as cold as wanted.</summary>
     /// <param name="sheet">The sheet; take its thickness where it ends up thickest.</param>

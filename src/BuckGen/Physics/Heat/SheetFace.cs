@@ -5,7 +5,7 @@ namespace BuckGen.Physics.Heat;
 /// Radiation is that of grey bodies and is taken up in the face itself. Thin or clear sheet lets some of it in deeper, which heats
 /// the core sooner, so the times err on the slow side.
 /// </remarks>
-public sealed record SheetFace
+internal sealed record SheetFace
 {
     /// <summary>The constant of Stefan and Boltzmann, W/(m²·K⁴): CODATA, exact since 2019 but for the digits left out.</summary>
     private const double StefanBoltzmann = 5.670374e-8;

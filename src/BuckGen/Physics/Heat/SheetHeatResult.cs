@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace BuckGen.Physics.Heat;
 
 /// <summary>Whether the sheet gets as warm or as cold as wanted.</summary>
-public enum HeatOutcome
+internal enum HeatOutcome
 {
     /// <summary>It does.</summary>
     Reached,
@@ -16,7 +16,7 @@ public enum HeatOutcome
 }
 
 /// <summary>How a sheet warms or cools.</summary>
-public sealed record SheetHeatResult
+internal sealed record SheetHeatResult
 {
     /// <summary>Whether the wanted temperature is reached.</summary>
     public required HeatOutcome Outcome { get; init; }

@@ -5,7 +5,7 @@ namespace BuckGen.Physics.Heat;
 /// Heat conduction between the two faces with constant properties, from an even start, to about 0.02 % of the largest difference
 /// of temperatures. Nothing is known of sag, of the cold clamped edge, or of a heater that is hotter in its middle.
 /// </remarks>
-public static class SheetHeating
+internal static class SheetHeating
 {
     /// <summary>Longest time that is followed, s: a day.</summary>
     public const double Longest = 86_400;

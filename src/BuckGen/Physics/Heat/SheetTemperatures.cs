@@ -1,7 +1,7 @@
 namespace BuckGen.Physics.Heat;
 
 /// <summary>A place in the sheet, or all of it.</summary>
-public enum SheetPlace
+internal enum SheetPlace
 {
     /// <summary>The coldest place, wherever it lies.</summary>
     Coldest,
@@ -29,7 +29,7 @@ public enum SheetPlace
 /// <param name="Mean">Average over the thickness.</param>
 /// <param name="Coldest">Of the coldest place.</param>
 /// <param name="Hottest">Of the hottest place.</param>
-public readonly record struct SheetTemperatures(double First, double Core, double Second, double Mean, double Coldest, double Hottest)
+internal readonly record struct SheetTemperatures(double First, double Core, double Second, double Mean, double Coldest, double Hottest)
 {
     /// <summary>The temperature of a place.</summary>
     /// <param name="place">Which.</param>
@@ -51,4 +51,4 @@ public readonly record struct SheetTemperatures(double First, double Core, doubl
 /// <summary>The sheet at a moment.</summary>
 /// <param name="Seconds">Time since the start, s.</param>
 /// <param name="Temperatures">How warm it is.</param>
-public readonly record struct SheetMoment(double Seconds, SheetTemperatures Temperatures);
+internal readonly record struct SheetMoment(double Seconds, SheetTemperatures Temperatures);

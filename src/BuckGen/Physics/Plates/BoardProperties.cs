@@ -5,7 +5,7 @@ namespace BuckGen.Physics.Plates;
 /// <param name="Modulus">Modulus of elasticity in bending, MPa, 100 to 300 000.</param>
 /// <param name="Strength">Bending strength, MPa, 1 to 2000.</param>
 /// <param name="Source">Where the two figures come from.</param>
-public sealed record BoardProperties(string Name, double Modulus, double Strength, string Source)
+internal sealed record BoardProperties(string Name, double Modulus, double Strength, string Source)
 {
     /// <summary>Poisson's ratio, 0 to 0.49: 0.3 for wood-based boards, from memory; it hardly matters.</summary>
     public double PoissonRatio { get; init; } = 0.3;

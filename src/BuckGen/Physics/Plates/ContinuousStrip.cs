@@ -5,7 +5,7 @@ namespace BuckGen.Physics.Plates;
 /// A strip of the board across the ribs bends like a beam of the plate's stiffness, so that nothing of its width counts. Source:
 /// Clapeyron's equation of three moments, solved for the number of bays.
 /// </remarks>
-public static class ContinuousStrip
+internal static class ContinuousStrip
 {
     /// <summary>
     /// Every bay as if clamped at both ribs: the inner bays of a board over many ribs. Deflection q·l⁴/(384·D), moment q·l²/12.

@@ -8,7 +8,7 @@ namespace BuckGen.Physics.Plates;
 /// 0.00581·q·a⁴/D on points), here as the double cosine series of the periodic load, summed to within 0.02 % for pads of a
 /// twentieth and more. Pads under the rim of a board and a rim beyond them are not covered.
 /// </remarks>
-public static class PadPlate
+internal static class PadPlate
 {
     private const int Terms = 120;
 

@@ -3,7 +3,7 @@ namespace BuckGen.Physics.Plates;
 /// <summary>How far a board bends and how hard it is stressed.</summary>
 /// <param name="Deflection">Greatest deflection, mm.</param>
 /// <param name="Stress">Greatest bending stress, MPa.</param>
-public readonly record struct PlateResponse(double Deflection, double Stress);
+internal readonly record struct PlateResponse(double Deflection, double Stress);
 
 /// <summary>What a thin plate of some shape and support does under even pressure q, for any size.</summary>
 /// <remarks>
@@ -13,7 +13,7 @@ public readonly record struct PlateResponse(double Deflection, double Stress);
 /// </remarks>
 /// <param name="Deflection">Factor of the greatest deflection.</param>
 /// <param name="Moment">Factor of the greatest moment, positive whichever way it bends.</param>
-public readonly record struct PlateFactors(double Deflection, double Moment)
+internal readonly record struct PlateFactors(double Deflection, double Moment)
 {
     /// <summary>One standard atmosphere, Pa: the most that a vacuum can load a board with.</summary>
     public const double Atmosphere = 101_325;

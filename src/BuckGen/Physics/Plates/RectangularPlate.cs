@@ -5,7 +5,7 @@ namespace BuckGen.Physics.Plates;
 /// Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, articles 30 and 44: the series are
 /// summed here, not read from the tables; they agree with those tables, and with Roark's, to their last figure but one.
 /// </remarks>
-public static class RectangularPlate
+internal static class RectangularPlate
 {
     /// <summary>Largest ratio of the sides that is worked out; from about 5 on the plate is a strip anyway.</summary>
     public const double LargestRatio = 20;

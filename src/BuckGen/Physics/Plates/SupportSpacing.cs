@@ -1,7 +1,7 @@
 namespace BuckGen.Physics.Plates;
 
 /// <summary>How far apart the ribs or feet under a board may stand.</summary>
-public static class SupportSpacing
+internal static class SupportSpacing
 {
     /// <summary>Largest distance between the middles of parallel ribs, mm, for a board over three ribs or more.</summary>
     /// <remarks>

@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+using BuckGen.Checks;
+using BuckGen.Trimming;
+
+namespace BuckGen.Designs;
+
+/// <summary>What takes part in a design and can be added to. The default is what comes with the library.</summary>
+public sealed record DesignExtensions
+{
+    /// <summary>What comes with the library.</summary>
+    public static DesignExtensions Own { get; } = new();
+
+    /// <summary>The questions asked of the design.</summary>
+    public ImmutableArray<IDesignCheck> Checks { get; init; } = DesignChecks.Own;
+
+    /// <summary>What follows the forming.</summary>
+    public ImmutableArray<IJig> Jigs { get; init; } = OwnJigs.All;
+}

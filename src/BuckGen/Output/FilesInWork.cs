@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using System.Text;
+using BuckGen.CutFiles;
+using BuckGen.CutPaths;
+using BuckGen.Findings;
+using BuckGen.Models;
+using BuckGen.Reports;
+using BuckGen.Reports.Page;
+using BuckGen.Sheets;
+
+namespace BuckGen.Output;
+
+/// <summary>The files of one run as they are made, and what extensions failed to make.</summary>
+internal sealed class FilesInWork
+{
+    private const int LongestExtension = 9;
+
+    /// <summary>Most triangles of the model on the page: about 4 MB of it.</summary>
+    private const int LargestModel = 150_000;
+
+    private readonly ImmutableArray<OutputFile>.Builder files = ImmutableArray.CreateBuilder<OutputFile>();
+    private readonly List<Finding> failures = [];
+    private readonly List<ICutFileFormat> formats;
+    private readonly CutPlan plan;
+    private readonly OutputOptions options;
+    private readonly IProgress<string>? progress;
+    private readonly CancellationToken cancellation;
+
+    public FilesInWork(CutPlan plan, OutputOptions options, IProgress<string>? progress, CancellationToken cancellation)
+    {
+        (this.plan, this.options, this.progress, this.cancellation) = (plan, options, progress, cancellation);
+        // DXF always, since others rely on it; then what is asked for.
+        formats = [CutFileFormats.Dxf(options.DxfVersion), .. options.Svg ? [CutFileFormats.Svg] : Array.Empty<ICutFileFormat>()];
+        foreach (var format in options.Formats)
+            if (Unfit(format) is { } why) failures.Add(ForeignCode.Failed(format.Name, why));
+            else formats.Add(format);
+    }
+
+    public void Add(IEnumerable<OutputFile> made)
+    {
+        foreach (var file in made) Add(file);
+    }
+
+    public void AddLayers()
+    {
+        foreach (var layer in plan.Design.Layers) Add(CutFilePaths.Layer(layer.Number), LayerDrawing.Of(layer), isSheet: false);
+    }
+
+    public void AddAccessories()
+    {
+        foreach (var layer in plan.Design.Accessories) Add(CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), isSheet: false);
+    }
+
+    public void AddSheets()
+    {
+        foreach (var sheet in plan.Sheets) Add(CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), isSheet: true);
+    }
+
+    public void AddProcessCard()
+    {
+        var (card, failed) = ProcessCard.Write(plan, options.Title, options.Sections);
+        failures.AddRange(failed);
+        if (card is { } bytes) Add(new OutputFile(OutputFiles.ProcessCardPath, bytes));
+    }
+
+    /// <summary>All files, with the report and the summary at the end: they list every one, themselves included.</summary>
+    public ImmutableArray<OutputFile> WithSummary()
+    {
+        var card = files.FirstOrDefault(f => f.Path == OutputFiles.ProcessCardPath) is { } written ? Encoding.UTF8.GetString([.. written.Content]) : null;
+        // One failing extension fails the same way for every file.
+        ImmutableArray<Finding> failed = [.. failures.DistinctBy(f => f.Message)];
+        var summary = Summary.Of(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.SummaryPath], options.Rates).With(failed);
+        Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, failed, card, Model())));
+        Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
+        return files.ToImmutable();
+    }
+
+    /// <summary>The buck as it is after sanding, to turn on the page; null when there is none or when it is too large for a page.</summary>
+    private SolidMesh? Model() => plan.Design.Layers.IsEmpty || BuckModel.Smooth(plan.Design) is not { IsEmpty: false } mesh || mesh.Triangles.Length > LargestModel ? null : mesh;
+
+    private void Add(string path, CutDrawing drawing, bool isSheet)
+    {
+        foreach (var format in formats.Where(f => isSheet || !f.SheetsOnly))
+        {
+            var (bytes, failure) = ForeignCode.Call(format, format.Name, () => (object)format.Write(drawing));
+            if (failure is not null) failures.Add(failure);
+            else Add(new OutputFile(Path.ChangeExtension(path, format.Extension), (ImmutableArray<byte>)bytes!));
+        }
+    }
+
+    /// <summary>Why a format's ending can't be used; null when it can.</summary>
+    private string? Unfit(ICutFileFormat format) =>
+        format.Extension is not ['.', _, ..] || format.Extension.Length > LongestExtension || !format.Extension[1..].All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
+            ? $"its ending \"{format.Extension}\" must be a dot and one to eight small letters or digits"
+            : format.Extension == CutFileFormats.Svg.Extension || formats.Exists(f => f.Extension == format.Extension)
+                ? $"its ending \"{format.Extension}\" is taken"
+                : null;
+
+    private void Add(OutputFile file)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        progress?.Report(file.Path);
+        files.Add(file);
+    }
+}

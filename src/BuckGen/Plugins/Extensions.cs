@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using BuckGen.Bucks;
+using BuckGen.Catalogs;
+using BuckGen.Checks;
+using BuckGen.CutFiles;
+using BuckGen.Designs;
+using BuckGen.Outlines;
+using BuckGen.Reports;
+using BuckGen.Trimming;
+
+namespace BuckGen.Plugins;
+
+/// <summary>Everything that can be added to, beginning with what comes with the library. Immutable: adding gives a new one.</summary>
+public sealed record Extensions
+{
+    /// <summary>What comes with the library.</summary>
+    public static Extensions Own { get; } = new();
+
+    /// <summary>Kinds of drawings, in the order in which they are asked.</summary>
+    public ImmutableArray<IOutlineFormat> OutlineFormats { get; init; } = OutlineOptions.Default.Formats;
+
+    /// <summary>Patterns that a job can name for its vents.</summary>
+    public ImmutableArray<IVentPattern> VentPatterns { get; init; } = Bucks.VentPatterns.All;
+
+    /// <summary>Checks and jigs.</summary>
+    public DesignExtensions Design { get; init; } = DesignExtensions.Own;
+
+    /// <summary>Sheets and plastics.</summary>
+    public Catalog Catalog { get; init; } = Catalog.BuiltIn;
+
+    /// <summary>Kinds of cut files that a job can ask for, beside DXF and SVG.</summary>
+    public ImmutableArray<ICutFileFormat> CutFileFormats { get; init; } = [];
+
+    /// <summary>Sections of the process card, beside those of the library.</summary>
+    public ImmutableArray<IReportSection> ReportSections { get; init; } = [];
+
+    /// <summary>These and one more. What it is shows in the interfaces it has; a pattern or format of a known name takes that one's place.</summary>
+    /// <param name="extension">A vent pattern, jig, check, reader, writer, section or catalog; or several of them in one.</param>
+    /// <exception cref="ArgumentException">It is none of them.</exception>
+    public Extensions With(object extension)
+    {
+        ArgumentNullException.ThrowIfNull(extension);
+        if (PartKind.Of(extension.GetType()).IsEmpty) throw new ArgumentException($"{extension.GetType().Name} is no extension; it has none of the interfaces {string.Join(", ", PartKind.All.Select(k => k.Interface.Name))}.", nameof(extension));
+        var with = this;
+        // Readers of others are asked first: the library's own would refuse what they don't know.
+        if (extension is IOutlineFormat reader) with = with with { OutlineFormats = [reader, .. with.OutlineFormats.Where(f => f.Name != reader.Name)] };
+        if (extension is IVentPattern pattern) with = with with { VentPatterns = [.. with.VentPatterns.Where(p => p.Name != pattern.Name), pattern] };
+        if (extension is IJig jig) with = with with { Design = with.Design with { Jigs = [.. with.Design.Jigs.Where(j => j.Name != jig.Name), jig] } };
+        if (extension is IDesignCheck check) with = with with { Design = with.Design with { Checks = [.. with.Design.Checks.Where(c => c.Name != check.Name), check] } };
+        if (extension is ICatalogSource catalog) with = with with { Catalog = catalog.AddTo(with.Catalog) };
+        if (extension is ICutFileFormat writer) with = with with { CutFileFormats = [.. with.CutFileFormats.Where(f => f.Name != writer.Name), writer] };
+        if (extension is IReportSection section) with = with with { ReportSections = [.. with.ReportSections.Where(s => s.Title != section.Title), section] };
+        return with;
+    }
+
+    /// <summary>The extensions of a name that take settings.</summary>
+    internal ImmutableArray<IWithSettings> TakingSettings(string name)
+    {
+        IEnumerable<object> all = [.. OutlineFormats, .. VentPatterns, .. Design.Jigs, .. Design.Checks, .. CutFileFormats, .. ReportSections];
+        return [.. all.OfType<IWithSettings>().Where(e => PartKind.Of(e.GetType()).Any(k => k.NameOf(e) == name)).Distinct()];
+    }
+}
