@@ -31,6 +31,7 @@ public static class OutputFiles
             made.AddLayers();
             made.Add(DrillFiles.Of(plan.Design, options));
             made.AddAccessories();
+            made.Add(TemplateFiles.Trimming(plan.Design, options));
             made.AddSheets();
             made.AddProcessCard();
         }
@@ -50,6 +51,7 @@ public static class OutputFiles
         if (!plan.HasErrors || force)
         {
             made.AddAccessories();
+            made.Add(TemplateFiles.Trimming(plan.Design, options));
             made.AddSheets();
         }
 
