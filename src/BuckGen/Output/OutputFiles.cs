@@ -58,7 +58,7 @@ public static class OutputFiles
         return made.WithSummary();
     }
 
-    /// <summary>Only the drill map and the summary.</summary>
+    /// <summary>Only the drill map with its templates, and the summary.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     public static ImmutableArray<OutputFile> DrillMap(CutPlan plan, OutputOptions options)

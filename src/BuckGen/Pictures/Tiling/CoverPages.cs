@@ -9,7 +9,7 @@ internal static class CoverPages
 {
     private const double Side = 100;
 
-    /// <summary>Room for the words that follow the square and the map upward, mm.</summary>
+    /// <summary>Room for the square and the map under the words, mm.</summary>
     private const double Foot = Side + 28;
     private const double TitleRoom = 16;
 
@@ -20,14 +20,14 @@ internal static class CoverPages
         var (size, title) = (PaperSizes.Upright(paper), template.Drawing.Title);
         var page = new Bounds(0, 0, size.X, size.Y);
         var inner = page.Grown(-TileGrid.Margin);
-        // The letters of these words are narrower than usual ones; their widths are known.
         var lines = Words(template, grid).SelectMany(p => Wrapped(p, inner.Width)).ToImmutableArray();
         var onFirst = (int)((inner.Height - TitleRoom - Foot) / TextLines.Spacing);
-        var square = new Vec2(inner.MinX + 10, inner.MinY + 12);
+        var first = lines.Take(onFirst).ToImmutableArray();
+        var square = new Vec2(inner.MinX + 10, inner.MaxY - TitleRoom - first.Length * TextLines.Spacing - 6 - Side);
         yield return new(title, page,
         [
             new PictureText(new(inner.MinX, inner.MaxY - 6), title, Helvetica.HeightToFit(title, inner.Width, 6), TextAlign.Start, PictureColours.Black),
-            .. TextLines.Set(lines.Take(onFirst), new(inner.MinX, inner.MaxY - TitleRoom)),
+            .. TextLines.Set(first, new(inner.MinX, inner.MaxY - TitleRoom)),
             .. Square(square),
             .. KeyMap.Of(template.Drawing, grid, new(square.X + Side + 10, square.Y, inner.MaxX, square.Y + Side)),
         ]);
@@ -38,7 +38,7 @@ internal static class CoverPages
 
     private static IEnumerable<string> Words(PaperTemplate template, TileGrid grid)
     {
-        yield return "Print at 100 %, without fitting to the page. Then measure the square below: if a side is not 100 mm long, nothing else is to size either.";
+        yield return "Print at 100 %, without fitting to the page, and measure the square below before use: each side must be 100 mm long.";
         if (grid.Rows * grid.Columns > 1)
             yield return FormattableString.Invariant(
                 $"The drawing is spread over {grid.Rows * grid.Columns} pages, {TileGrid.Name(0, 0)} to {grid.Last}. Cut one of two neighbours along the dashed line, lay its crosses on the other's against the light, and tape them together.");

@@ -9,6 +9,7 @@ internal static class KeyMap
     /// <summary>Smaller things than this are left out, mm in reality: crosses and bores would be specks.</summary>
     private const double LeastShown = 8;
 
+    private static readonly Ink Clear = new(null, 0, PictureColours.White);
     private static readonly Ink Edge = new(PictureColours.Measure, 0.2);
 
     public static IEnumerable<PictureItem> Of(Picture drawing, TileGrid grid, Bounds room)
@@ -28,7 +29,10 @@ internal static class KeyMap
                 var name = TileGrid.Name(row, column);
                 var height = Helvetica.HeightToFit(name, box.Width * 0.6, Math.Min(TextLines.TitleHeight, box.Height * 0.6));
                 yield return new PictureShape([new(Loop.Rectangle(box).Segments, true)], Edge);
-                yield return new PictureText(new(box.MinX + height / 4, box.MaxY - height), name, height, TextAlign.Start, PictureColours.Measure);
+                var text = new Vec2(box.MinX + height / 4, box.MaxY - height);
+                // The name stands clear of what is drawn there.
+                yield return new PictureShape([new(Loop.Rectangle(Bounds.Of(text - new Vec2(0, height * 0.2), text + new Vec2(Helvetica.Width(name, height), height * 0.85))).Segments, true)], Clear);
+                yield return new PictureText(text, name, height, TextAlign.Start, PictureColours.Measure);
             }
     }
 

@@ -24,11 +24,12 @@ internal static class TileStrip
         var line = corner + new Vec2(LabelRoom, 2);
         yield return PictureShape.Line(new(view.MinX, view.MinY - 1.5), new(view.MaxX, view.MinY - 1.5), Rule);
         yield return new PictureText(corner + new Vec2(0, 5), label, Helvetica.HeightToFit(label, LabelRoom - 6, 7), TextAlign.Start, PictureColours.Black);
-        yield return new PictureText(line + new Vec2(0, 9.2), title, Helvetica.HeightToFit(title, CheckLength, TextLines.Height), TextAlign.Start, PictureColours.Black);
-        yield return new PictureText(line + new Vec2(CheckLength / 2, 2), "100 mm: print at 100 %, without fitting to the page", TextLines.Height, TextAlign.Middle, PictureColours.Black);
+        yield return new PictureText(line + new Vec2(1, 9.2), title, Helvetica.HeightToFit(title, CheckLength, TextLines.Height), TextAlign.Start, PictureColours.Black);
+        yield return new PictureText(line + new Vec2(1, 2), "100 mm: print at 100 %, without fitting to the page", TextLines.Height, TextAlign.Start, PictureColours.Black);
         yield return PictureShape.Line(line, line + new Vec2(CheckLength, 0), CheckInk);
         foreach (var end in (Vec2[])[line, line + new Vec2(CheckLength, 0)])
             yield return PictureShape.Line(end - new Vec2(0, 1.5), end + new Vec2(0, 1.5), CheckInk);
+        if (grid.Rows * grid.Columns == 1) yield break;
         foreach (var cell in Map(new(view.MaxX, corner.Y + 0.5), grid, row, column)) yield return cell;
     }
 
