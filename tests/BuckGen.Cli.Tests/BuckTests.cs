@@ -52,6 +52,17 @@ public sealed class BuckTests : Workshop
     }
 
     [Fact]
+    public void Models_come_when_asked_for_and_go_when_not()
+    {
+        string[] call = ["buck", Write("plate.svg", Plate), "--depth", "12", "--stock", "12", "--out", At("out")];
+        Cli.Run([.. call, "--model"]).AssertDone();
+
+        Assert.Equal(["buck-stepped.stl", "buck.glb", "buck.stl"], Present("out/model"));
+        Cli.Run(call).AssertDone();
+        Assert.Empty(Present("out/model"));
+    }
+
+    [Fact]
     public void A_DXF_drawing_is_taken_as_well()
     {
         Cli.Run("buck", Write("plate.svg", Plate), "--depth", "12", "--stock", "12", "--out", At("out")).AssertDone();

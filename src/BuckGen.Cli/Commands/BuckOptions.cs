@@ -55,6 +55,7 @@ internal sealed class BuckOptions
     private readonly Option<DxfVersion?> dxf = QuantityOption.Choice("--dxf", "Form of DXF:", DxfVersion.R12);
     private readonly Option<bool> svg = new("--svg") { Description = "Also write an SVG beside every DXF." };
 
+    private readonly Option<bool> model = new("--model") { Description = "Also write solid models of the buck (STL, glTF)." };
     private readonly Option<DrillProgramFormat?> drill = QuantityOption.Choice("--drill", "Programs that drill the vents:", DrillProgramFormat.None);
     private readonly VentOptions vents = new();
     private readonly PartOptions part = new();
@@ -70,7 +71,7 @@ internal sealed class BuckOptions
     {
         foreach (var option in (Option[])[
                      depth, stock, catalogFile, sheet, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin,
-                     dowel, machine, kerf, spacing, edgeMargin, dxf, svg, drill, formats])
+                     dowel, machine, kerf, spacing, edgeMargin, dxf, svg, model, drill, formats])
             command.Add(option);
         vents.AddTo(command);
         part.AddTo(command);
@@ -127,7 +128,7 @@ internal sealed class BuckOptions
         "", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg),
         parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null)
     {
-        Formats = [.. (parsed.GetValue(formats) ?? []).Select(f => FormatOf(f, extensions))], Sections = extensions.ReportSections,
+        Formats = [.. (parsed.GetValue(formats) ?? []).Select(f => FormatOf(f, extensions))], Sections = extensions.ReportSections, Model = parsed.GetValue(model),
     };
 
     private static ICutFileFormat FormatOf(string word, Extensions extensions) =>

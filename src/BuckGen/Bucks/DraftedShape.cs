@@ -12,6 +12,9 @@ namespace BuckGen.Bucks;
 /// </remarks>
 internal sealed class DraftedShape
 {
+    /// <summary>Farthest the wall moves between two heights that are compared or joined, mm.</summary>
+    public const double LookStep = 0.25;
+
     private readonly Region outline;
     private readonly CornerJoin corners;
     private readonly IOffsetter offsetter;
@@ -43,6 +46,18 @@ internal sealed class DraftedShape
 
     /// <summary>How far the wall stands outside the drawn outline at a height, mm; negative inside.</summary>
     public double OffsetAt(double height) => (height - ReferenceHeight) * slope;
+
+    /// <summary>The heights and others between them, so that the wall moves little from one to the next and no part comes and goes unseen.</summary>
+    public IEnumerable<double> CloseHeights(IReadOnlyList<double> heights)
+    {
+        for (var i = 0; i < heights.Count; i++)
+        {
+            yield return heights[i];
+            if (i + 1 == heights.Count) yield break;
+            var steps = (int)Math.Ceiling(Math.Abs(OffsetAt(heights[i + 1]) - OffsetAt(heights[i])) / LookStep);
+            for (var k = 1; k < steps; k++) yield return heights[i] + (heights[i + 1] - heights[i]) * k / steps;
+        }
+    }
 
     /// <summary>Works out the outlines at several heights side by side.</summary>
     public void Prepare(IEnumerable<double> heights, CancellationToken cancellation)

@@ -50,6 +50,20 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
         return new(ordered, real, real - depth);
     }
 
+    /// <summary>The faces of all sheets and the middles between them, lowest first.</summary>
+    /// <param name="foot">Height of the lowest face, mm.</param>
+    internal IEnumerable<double> HeightsFrom(double foot)
+    {
+        yield return foot;
+        foreach (var sheet in Sheets)
+        {
+            var top = foot + sheet.Thickness;
+            yield return (foot + top) / 2;
+            yield return top;
+            foot = top;
+        }
+    }
+
     /// <summary>The coarsest step, from 0.1 to 0.0001 mm, in which all thicknesses are whole numbers; else the finest.</summary>
     private static double Grain(Stock[] sheets)
     {

@@ -41,6 +41,9 @@ public sealed record BuckDesign(
     /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
     public IEnumerable<Layer> Accessories => Jigs.SelectMany(j => j.Layers);
 
+    /// <summary>The drafted wood, for models; null in a design put together by hand.</summary>
+    internal StackedSolid? Solid { get; init; }
+
     /// <summary>Height of the whole stack, base plate included, mm.</summary>
     public double Height => Layers.IsEmpty ? 0 : Layers[^1].Top;
 

@@ -40,7 +40,7 @@ internal static class BuckDesigner
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
         var plan = StackPlan.Choose(spec.StackDepth, spec.Stock, spec.DepthTolerance);
         var foot = LayerStack.Plates(spec).Aggregate(0.0, (height, plate) => height + plate.Stock.Thickness);
-        var heights = Heights(plan, foot).ToArray();
+        var heights = plan.HeightsFrom(foot).ToArray();
         var (shape, sizing) = Sized(outline, spec, heights, plan.Depth, offsetter, cancellation);
         var solid = new StackedSolid(shape, spec);
 
@@ -51,7 +51,7 @@ internal static class BuckDesigner
         var upper = blanks.Where(b => b.Role != LayerRole.Plenum).ToArray();
         var dowels = DowelColumns.Place(upper, solid, spec, IslandLetters.Assign(upper), offsetter);
         next();
-        var outward = CloseSteps(shape, heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
+        var outward = shape.CloseHeights(heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         shape.Prepare(outward, cancellation);
         var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
         var blank = Blank.Of(shape, spec, plan.Depth, heights, offsetter);
@@ -84,7 +84,7 @@ internal static class BuckDesigner
         return new(outline, spec, plan, layers, vents, flange,
             [.. Silencing.Apply(findings, spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
         {
-            Sizing = sizing.For(flange), Blank = blank, Jigs = finishing.Jigs,
+            Sizing = sizing.For(flange), Blank = blank, Jigs = finishing.Jigs, Solid = solid,
         };
     }
 
@@ -117,30 +117,5 @@ internal static class BuckDesigner
         // Seen from the base upward air only widens: then nothing closes.
         var end = spec.Kind == BuckKind.Male ? RegionChangeKind.HoleCloses : RegionChangeKind.IslandVanishes;
         return spec.OutlineAt == OutlineAt.Face ? changes.Where(c => c.Kind == end).Select(c => c.Place) : [];
-    }
-
-    /// <summary>Heights between which the wall moves little, so that no part can come and go unseen.</summary>
-    private static IEnumerable<double> CloseSteps(DraftedShape shape, double[] heights)
-    {
-        for (var i = 0; i < heights.Length; i++)
-        {
-            yield return heights[i];
-            if (i + 1 == heights.Length) yield break;
-            var steps = (int)Math.Ceiling(Math.Abs(shape.OffsetAt(heights[i + 1]) - shape.OffsetAt(heights[i])) / LookStep);
-            for (var k = 1; k < steps; k++) yield return heights[i] + (heights[i + 1] - heights[i]) * k / steps;
-        }
-    }
-
-    /// <summary>The faces of all layers and the middles between them.</summary>
-    private static IEnumerable<double> Heights(StackPlan plan, double foot)
-    {
-        yield return foot;
-        foreach (var sheet in plan.Sheets)
-        {
-            var top = foot + sheet.Thickness;
-            yield return (foot + top) / 2;
-            yield return top;
-            foot = top;
-        }
     }
 }

@@ -79,7 +79,7 @@ public static class JobFile
             new(title, Table("output").Choice("dxf", DxfVersion.R12), Table("output").Flag("svg", false),
                 VentTables.Drilling(tables.GetValueOrDefault("drilling"))) 
             {
-                Rates = CostTables.Rates(Table("rates")), Sections = extensions.ReportSections,
+                Rates = CostTables.Rates(Table("rates")), Sections = extensions.ReportSections, Model = Table("output").Flag("model", false),
                 Paper = Table("output").Choice("paper", Paper.A4),
                 Formats = Table("output").SomeOf("formats", extensions.CutFileFormats, f => f.Name),
             })

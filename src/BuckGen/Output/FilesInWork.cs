@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
+using System.Text;
 using BuckGen.CutFiles;
 using BuckGen.CutPaths;
 using BuckGen.Findings;
+using BuckGen.Models;
 using BuckGen.Reports;
+using BuckGen.Reports.Page;
 using BuckGen.Sheets;
 
 namespace BuckGen.Output;
@@ -11,6 +14,9 @@ namespace BuckGen.Output;
 internal sealed class FilesInWork
 {
     private const int LongestExtension = 9;
+
+    /// <summary>Most triangles of the model on the page: about 4 MB of it.</summary>
+    private const int LargestModel = 150_000;
 
     private readonly ImmutableArray<OutputFile>.Builder files = ImmutableArray.CreateBuilder<OutputFile>();
     private readonly List<Finding> failures = [];
@@ -57,13 +63,20 @@ internal sealed class FilesInWork
         if (card is { } bytes) Add(new OutputFile(OutputFiles.ProcessCardPath, bytes));
     }
 
+    /// <summary>All files, with the report and the summary at the end: they list every one, themselves included.</summary>
     public ImmutableArray<OutputFile> WithSummary()
     {
+        var card = files.FirstOrDefault(f => f.Path == OutputFiles.ProcessCardPath) is { } written ? Encoding.UTF8.GetString([.. written.Content]) : null;
         // One failing extension fails the same way for every file.
-        var summary = Summary.Of(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.SummaryPath], options.Rates).With(failures.DistinctBy(f => f.Message));
+        ImmutableArray<Finding> failed = [.. failures.DistinctBy(f => f.Message)];
+        var summary = Summary.Of(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.SummaryPath], options.Rates).With(failed);
+        Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, failed, card, Model())));
         Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
         return files.ToImmutable();
     }
+
+    /// <summary>The buck as it is after sanding, to turn on the page; null when there is none or when it is too large for a page.</summary>
+    private SolidMesh? Model() => plan.Design.Layers.IsEmpty || BuckModel.Smooth(plan.Design) is not { IsEmpty: false } mesh || mesh.Triangles.Length > LargestModel ? null : mesh;
 
     private void Add(string path, CutDrawing drawing, bool isSheet)
     {

@@ -9,11 +9,14 @@ public static class OutputFiles
     /// <summary>Path of the process card below the output folder.</summary>
     public const string ProcessCardPath = "process-card.txt";
 
+    /// <summary>Path of the report below the output folder.</summary>
+    public const string ReportPath = "report.html";
+
     /// <summary>Path of the summary below the output folder.</summary>
     public const string SummaryPath = "summary.json";
 
     /// <summary>
-    /// The layers, the sheets to cut and the summary; only the summary when the plan has errors and is not forced.
+    /// The layers, the sheets to cut, what else the options ask for, and the summary; only the summary when the plan has errors and is not forced.
     /// </summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
@@ -33,6 +36,7 @@ public static class OutputFiles
             made.AddAccessories();
             made.Add(TemplateFiles.Trimming(plan.Design, options));
             made.AddSheets();
+            if (options.Model) made.Add(ModelFiles.Of(plan.Design));
             made.AddProcessCard();
         }
 

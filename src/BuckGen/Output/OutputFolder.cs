@@ -11,7 +11,7 @@ public static class OutputFolder
     private const string Unfinished = ".unfinished";
 
     /// <summary>Folders that hold nothing but files of this program.</summary>
-    private static readonly ImmutableArray<string> OwnFolders = ["layers/", "cut/", "drill/", "jig/", "panel/", "templates/"];
+    private static readonly ImmutableArray<string> OwnFolders = ["layers/", "cut/", "drill/", "jig/", "panel/", "model/", "templates/"];
 
     /// <summary>
     /// Writes all files beside the folder, removes the cut files that an earlier run listed in its summary and this run did not
@@ -77,7 +77,7 @@ public static class OutputFolder
     }
 
     /// <summary>True for a path of the kind this program writes: one of its own folders and a plain file name.</summary>
-    private static bool IsOurs(string path) => path == OutputFiles.ProcessCardPath || OwnFolders.Any(folder =>
+    private static bool IsOurs(string path) => path is OutputFiles.ProcessCardPath or OutputFiles.ReportPath || OwnFolders.Any(folder =>
         path.StartsWith(folder, StringComparison.Ordinal)
         && path[folder.Length..].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.') && !path.Contains("..", StringComparison.Ordinal));
 }

@@ -16,10 +16,17 @@ internal sealed class NumberedPlaces
     public ImmutableArray<PictureItem> Items => items.ToImmutable();
 
     /// <summary>Draws a ring with its label; in a crowd the ring stands alone.</summary>
-    public void Add(Vec2 place, string label, string colour)
+    public void Add(Vec2 place, string label, string colour) => items.AddRange(Ring(place, label, colour));
+
+    /// <summary>A ring with its label as a link to what is told of it.</summary>
+    public void AddLink(Vec2 place, string label, string colour, string id, string target, string words) =>
+        items.Add(new PictureLink(id, target, words, Ring(place, label, colour)));
+
+    private ImmutableArray<PictureItem> Ring(Vec2 place, string label, string colour)
     {
-        items.Add(PictureShape.Circle(place, Radius, new(PictureColours.White, 0.9)));
-        items.Add(PictureShape.Circle(place, Radius, new(colour, 0.45)));
+        var ring = ImmutableArray.CreateBuilder<PictureItem>();
+        ring.Add(PictureShape.Circle(place, Radius, new(PictureColours.White, 0.9)));
+        ring.Add(PictureShape.Circle(place, Radius, new(colour, 0.45)));
         var (width, height) = (label.Length * PictureText.UsualLetterWidth * TextLines.Height, 0.75 * TextLines.Height);
         for (var turn = 0; turn < 8; turn++)
         {
@@ -28,10 +35,12 @@ internal sealed class NumberedPlaces
             var box = new Bounds(centre.X - width / 2, centre.Y - height / 2, centre.X + width / 2, centre.Y + height / 2).Grown(0.2);
             if (taken.Any(t => t.Meets(box))) continue;
             taken.Add(box);
-            items.Add(new PictureShape([new(Loop.Rectangle(box).Segments, true)], new(null, 0, PictureColours.White)));
-            items.Add(new PictureText(new(centre.X, centre.Y - height / 2), label, TextLines.Height, TextAlign.Middle, colour));
-            return;
+            ring.Add(new PictureShape([new(Loop.Rectangle(box).Segments, true)], new(null, 0, PictureColours.White)));
+            ring.Add(new PictureText(new(centre.X, centre.Y - height / 2), label, TextLines.Height, TextAlign.Middle, colour));
+            break;
         }
+
+        return ring.ToImmutable();
     }
 
     /// <summary>Keeps a place free of labels.</summary>

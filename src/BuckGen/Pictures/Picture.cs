@@ -41,6 +41,13 @@ internal sealed record PictureWindow(Bounds View, ImmutableArray<PictureItem> It
 /// <param name="Closed">True when the last ends where the first starts.</param>
 internal sealed record PicturePath(ImmutableArray<Segment> Segments, bool Closed);
 
+/// <summary>Items that belong together and lead somewhere else on the same page, as far as the file format can.</summary>
+/// <param name="Id">What they are called on the page.</param>
+/// <param name="Target">What they lead to on the page.</param>
+/// <param name="Words">What they are, for those who do not see them.</param>
+/// <param name="Items">The items.</param>
+internal sealed record PictureLink(string Id, string Target, string Words, ImmutableArray<PictureItem> Items) : PictureItem;
+
 /// <summary>A line of text.</summary>
 /// <param name="Place">On the base line, where <paramref name="Align"/> says.</param>
 /// <param name="Text">The text, as it is; writers escape it.</param>

@@ -33,11 +33,23 @@ public static class SvgPicture
         return [.. Encoding.UTF8.GetBytes(text.Append("</svg>\n").ToString())];
     }
 
+    /// <summary>The picture as a part of a web page.</summary>
+    internal static string Inline(Picture picture)
+    {
+        var page = picture.Page;
+        var (width, height) = (SvgText.Number(page.Width), SvgText.Number(page.Height));
+        // A picture with links in it is no single image to those who hear the page.
+        var role = picture.Items.Any(i => i is PictureLink) ? "group" : "img";
+        return $"<svg width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" role=\"{role}\" aria-label=\"{Escaped(picture.Title)}\">"
+            + string.Join('\n', picture.Items.Select(i => Element(i, page))) + "</svg>";
+    }
+
     private static string Element(PictureItem item, Bounds page) => item switch
     {
         PictureShape shape => $"<path d=\"{string.Concat(shape.Paths.Select(p => SvgText.PathData(p.Segments, p.Closed, page)))}\" {Style(shape.Ink)}/>",
         PictureText text => Element(text, page),
         PictureWindow window => Element(window, page),
+        PictureLink link => $"<a id=\"{Escaped(link.Id)}\" class=\"place\" href=\"#{Escaped(link.Target)}\"><title>{Escaped(link.Words)}</title>{string.Concat(link.Items.Select(i => Element(i, page)))}</a>",
         _ => throw new ArgumentOutOfRangeException(nameof(item), item, "No such item."),
     };
 

@@ -35,7 +35,7 @@ public partial class JobFileTests
         var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
         Assert.Equal(defaults, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
-        Assert.Equal((DxfVersion.R12, false, Paper.A4), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper));
+        Assert.Equal((DxfVersion.R12, false, Paper.A4, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
         Assert.Equal("sign", job.Title);
         Assert.Null(job.Reading.Units);
         Assert.Equal(("12 mm", 12.0), (job.Buck.Stock[0].Name, job.Buck.Stock[0].Thickness));
@@ -49,7 +49,7 @@ public partial class JobFileTests
         Assert.Equal("sign.svg", job.OutlineFile);
         Assert.Equal(new BuckSpec { Depth = 36, Stock = job.Buck.Stock }, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
-        Assert.Equal((DxfVersion.R12, false, Paper.A4), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper));
+        Assert.Equal((DxfVersion.R12, false, Paper.A4, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
     }
 
     [Fact]
@@ -171,6 +171,7 @@ public partial class JobFileTests
             dxf = "R2000"
             svg = true
             paper = "Letter"
+            model = true
             """, "otter.toml");
 
         Assert.Equal(("Otter sign", "../drawings/otter.dxf", "in"), (job.Title, job.OutlineFile, job.Reading.Units));
@@ -182,7 +183,7 @@ public partial class JobFileTests
         Assert.Equal(new BasePlate(job.Buck.Stock[0], 10), job.Buck.Base);
         Assert.Equal(6.35, job.Buck.Dowels.Diameter);
         Assert.Equal((Machine.Router, 0.0), (job.Cutting.Machine, job.Cutting.Kerf));
-        Assert.Equal((DxfVersion.R2000, true, Paper.Letter), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper));
+        Assert.Equal((DxfVersion.R2000, true, Paper.Letter, true), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
     }
 
     [Theory]
@@ -199,6 +200,7 @@ public partial class JobFileTests
     [InlineData("[buck]\nmitre-limit = \"far\"", "line 2", "it must be a number")]
     [InlineData("[output]\nsvg = \"yes\"", "line 2", "\"svg\" must be true or false")]
     [InlineData("[output]\npaper = \"a3\"", "line 2", "\"paper\" is \"a3\"; it must be a4 or letter")]
+    [InlineData("[output]\nmodel = \"stl\"", "line 2", "\"model\" must be true or false")]
     [InlineData("[output]\ndxf = \"R14\"", "line 2", "it must be r12 or r2000")]
     [InlineData("title = 5", "line 1", "\"title\" must be text in quotes")]
     [InlineData("[outline]\nlayers = \"A\"", "line 2", "\"layers\" must be a list of texts")]

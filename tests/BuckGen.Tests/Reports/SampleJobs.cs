@@ -23,7 +23,7 @@ internal static class SampleJobs
     private static readonly Dictionary<string, (Func<CutPlan> Plan, OutputOptions Options, bool Force)> All = new()
     {
         ["plain"] = (() => Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new(), false),
-        ["awkward, with SVG"] = (() => Plan(Awkward, PlainBuck.Spec with { Depth = 40, Steps = Steps.Middle }), new("An awkward one", DxfVersion.R2000, true), false),
+        ["awkward, with SVG"] = (() => Plan(Awkward, PlainBuck.Spec with { Depth = 40, Steps = Steps.Middle }), new("An awkward one", DxfVersion.R2000, true) { Model = true }, false),
         ["cavity with a base"] = (() => Plan(Shapes.Slot(60, 30),
             PlainBuck.Spec with { Kind = BuckKind.Female, Base = new(new("ply 6", 6)), Corners = CornerJoin.Mitre, Steps = Steps.Inside }), new(), false),
         ["vented"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with

@@ -39,6 +39,10 @@ internal sealed class PdfContent
             case PictureText line:
                 Add(line);
                 break;
+            case PictureLink link:
+                // Links lead through a web page; on paper there is nothing to lead through.
+                foreach (var inner in link.Items) Add(inner);
+                break;
             case PictureWindow window:
                 var (corner, view) = (window.View.LowerLeft, window.View);
                 text.Append(CultureInfo.InvariantCulture, $"q {Place(corner)} {SvgText.Number(view.Width)} {SvgText.Number(view.Height)} re W n\n");

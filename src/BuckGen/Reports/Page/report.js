@@ -1,0 +1,89 @@
+"use strict";
+// Turns the buck: WebGL 2, flat light, nothing fetched. Without it the still picture above stays alone.
+(() => {
+  const canvas = document.getElementById("view"), data = document.getElementById("model");
+  const gl = canvas && data && canvas.getContext("webgl2", { antialias: true, preserveDrawingBuffer: true });
+  if (!gl) return;
+  const bytes = (text) => Uint8Array.from(atob(text), (c) => c.charCodeAt(0)).buffer;
+  const model = JSON.parse(data.textContent);
+  const points = new Float32Array(bytes(model.points)), triangles = new Uint32Array(bytes(model.triangles));
+  if (triangles.length === 0) return;
+  const shader = (kind, source) => {
+    const made = gl.createShader(kind);
+    gl.shaderSource(made, source);
+    gl.compileShader(made);
+    return made;
+  };
+  const program = gl.createProgram();
+  gl.attachShader(program, shader(gl.VERTEX_SHADER, `#version 300 es
+    in vec3 place; uniform mat4 turn; uniform mat4 lens; out vec3 seen;
+    void main() { vec4 p = turn * vec4(place, 1.0); seen = p.xyz; gl_Position = lens * p; }`));
+  gl.attachShader(program, shader(gl.FRAGMENT_SHADER, `#version 300 es
+    precision highp float; in vec3 seen; out vec4 colour;
+    void main() {
+      vec3 n = normalize(cross(dFdx(seen), dFdy(seen)));
+      float light = 0.45 + 0.45 * max(0.0, dot(n, normalize(vec3(0.3, 0.6, 0.75)))) + 0.12 * max(0.0, dot(n, normalize(vec3(-0.8, -0.2, 0.5))));
+      colour = vec4(vec3(0.93, 0.86, 0.72) * light, 1.0);
+    }`));
+  gl.linkProgram(program);
+  if (!gl.getProgramParameter(program, gl.LINK_STATUS)) return;
+  gl.useProgram(program);
+  gl.bindBuffer(gl.ARRAY_BUFFER, gl.createBuffer());
+  gl.bufferData(gl.ARRAY_BUFFER, points, gl.STATIC_DRAW);
+  gl.bindBuffer(gl.ELEMENT_ARRAY_BUFFER, gl.createBuffer());
+  gl.bufferData(gl.ELEMENT_ARRAY_BUFFER, triangles, gl.STATIC_DRAW);
+  const place = gl.getAttribLocation(program, "place");
+  gl.enableVertexAttribArray(place);
+  gl.vertexAttribPointer(place, 3, gl.FLOAT, false, 0, 0);
+  gl.enable(gl.DEPTH_TEST);
+
+  const low = [Infinity, Infinity, Infinity], high = [-Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < points.length; i++) {
+    low[i % 3] = Math.min(low[i % 3], points[i]);
+    high[i % 3] = Math.max(high[i % 3], points[i]);
+  }
+  const middle = low.map((l, i) => (l + high[i]) / 2), size = Math.hypot(...high.map((h, i) => h - low[i])) / 2;
+  let around = -0.6, above = 0.7, away = 2.6;
+
+  const draw = () => {
+    const width = Math.round(canvas.clientWidth * devicePixelRatio), height = Math.round(canvas.clientHeight * devicePixelRatio);
+    if (canvas.width !== width || canvas.height !== height) [canvas.width, canvas.height] = [width, height];
+    gl.viewport(0, 0, width, height);
+    gl.clearColor(0.965, 0.953, 0.925, 1);
+    gl.clear(gl.COLOR_BUFFER_BIT | gl.DEPTH_BUFFER_BIT);
+    const [s, c, t, d] = [Math.sin(around), Math.cos(around), Math.sin(above), Math.cos(above)], k = 1 / size;
+    const [x, y, z] = middle;
+    // Turned about the upright axis, tipped toward the eye, moved away.
+    const rows = [[c * k, -s * k, 0], [s * t * k, c * t * k, d * k], [-s * d * k, -c * d * k, t * k]];
+    const shift = rows.map((r) => -(r[0] * x + r[1] * y + r[2] * z));
+    gl.uniformMatrix4fv(gl.getUniformLocation(program, "turn"), false, [
+      rows[0][0], rows[1][0], rows[2][0], 0, rows[0][1], rows[1][1], rows[2][1], 0, rows[0][2], rows[1][2], rows[2][2], 0, shift[0], shift[1], shift[2] - away, 1]);
+    const f = 1.9, near = 0.1, far = 20, aspect = width / height, wide = aspect < 1 ? aspect : 1;
+    gl.uniformMatrix4fv(gl.getUniformLocation(program, "lens"), false, [
+      f * wide / aspect, 0, 0, 0, 0, f * wide, 0, 0, 0, 0, (far + near) / (near - far), -1, 0, 0, 2 * far * near / (near - far), 0]);
+    gl.drawElements(gl.TRIANGLES, triangles.length, gl.UNSIGNED_INT, 0);
+  };
+  const turnBy = (right, up) => {
+    around += right;
+    above = Math.max(-1.5, Math.min(1.5, above + up));
+    draw();
+  };
+  const zoomBy = (factor) => {
+    away = Math.max(1.2, Math.min(8, away * factor));
+    draw();
+  };
+  canvas.addEventListener("pointerdown", (e) => canvas.setPointerCapture(e.pointerId));
+  canvas.addEventListener("pointermove", (e) => { if (e.buttons) turnBy(e.movementX / 120, e.movementY / 120); });
+  canvas.addEventListener("wheel", (e) => { e.preventDefault(); zoomBy(Math.exp(e.deltaY / 600)); }, { passive: false });
+  canvas.addEventListener("keydown", (e) => {
+    const step = { ArrowLeft: [-0.15, 0], ArrowRight: [0.15, 0], ArrowUp: [0, 0.15], ArrowDown: [0, -0.15] }[e.key];
+    if (step) turnBy(...step);
+    else if (e.key === "+" || e.key === "-") zoomBy(e.key === "+" ? 0.9 : 1.1);
+    else return;
+    e.preventDefault();
+  });
+  addEventListener("resize", draw);
+  canvas.hidden = false;
+  document.getElementById("view-help").hidden = false;
+  draw();
+})();
