@@ -27,7 +27,7 @@ internal static class KeyMap
                 var cell = corner + new Vec2(column * grid.Step.X, -(row + 1) * grid.Step.Y) * scale;
                 var box = Bounds.Of(cell, cell + grid.Step * scale);
                 var name = TileGrid.Name(row, column);
-                var height = Helvetica.HeightToFit(name, box.Width * 0.6, Math.Min(TextLines.TitleHeight, box.Height * 0.6));
+                var height = Helvetica.HeightToFit(name, box.Width * 0.6, Math.Min(TextLines.Height, box.Height * 0.6));
                 yield return new PictureShape([new(Loop.Rectangle(box).Segments, true)], Edge);
                 var text = new Vec2(box.MinX + height / 4, box.MaxY - height);
                 // The name stands clear of what is drawn there.
