@@ -34,6 +34,7 @@ public static class OutputFiles
             made.AddLayers();
             made.Add(DrillFiles.Of(plan.Design, options));
             made.AddAccessories();
+            made.Add(TemplateFiles.Trimming(plan.Design, options));
             made.AddSheets();
             if (options.Model) made.Add(ModelFiles.Of(plan.Design));
             made.AddProcessCard();
@@ -54,13 +55,14 @@ public static class OutputFiles
         if (!plan.HasErrors || force)
         {
             made.AddAccessories();
+            made.Add(TemplateFiles.Trimming(plan.Design, options));
             made.AddSheets();
         }
 
         return made.WithSummary();
     }
 
-    /// <summary>Only the drill map, the report and the summary.</summary>
+    /// <summary>Only the drill map with its templates, the report and the summary.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     public static ImmutableArray<OutputFile> DrillMap(CutPlan plan, OutputOptions options)
