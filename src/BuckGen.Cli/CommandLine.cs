@@ -60,6 +60,7 @@ internal static class CommandLine
           buckgen blank sign.svg --depth 18mm --stock 6mm     what sheet to order
           buckgen inspect sign.svg                     see what was read from a drawing
           buckgen check job.toml                       only what could go wrong
+          buckgen completion bash                      what lets TAB complete all this
 
         Lengths take mm, cm, in, ft and fractions (1/2in); a bare number is mm.
         Exit status: 0 done, 1 the design has errors, 2 bad input.
@@ -75,6 +76,7 @@ internal static class CommandLine
         NewCommand.Create(terminal),
         CatalogCommand.Create(terminal),
         PluginsCommand.Create(terminal),
+        CompletionCommand.Create(terminal),
     };
 
     private static string OneLine(string message) => string.Join(' ', message.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries));

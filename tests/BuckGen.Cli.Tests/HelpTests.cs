@@ -4,7 +4,7 @@ namespace BuckGen.Cli.Tests;
 
 public class HelpTests
 {
-    private static readonly string[] Commands = ["make", "buck", "check", "inspect", "new", "catalog"];
+    private static readonly string[] Commands = ["make", "buck", "check", "inspect", "new", "catalog", "completion"];
 
     public static TheoryData<string> Names => [.. Commands];
 

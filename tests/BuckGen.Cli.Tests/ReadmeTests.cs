@@ -65,7 +65,7 @@ public sealed partial class ReadmeTests : Workshop
         try
         {
             Directory.SetCurrentDirectory(Folder);
-            var examples = ((string[])["--help", "new --help", "make --help", "buck --help", "check --help", "inspect --help", "catalog --help"])
+            var examples = ((string[])["--help", "new --help", "make --help", "buck --help", "check --help", "inspect --help", "catalog --help", "completion --help"])
                 .SelectMany(h => Cli.Run(h.Split(' ')).Out.Split("Usage:")[0].Split('\n'))
                 .Select(l => l.Trim()).Where(l => l.StartsWith("buckgen ", StringComparison.Ordinal))
                 .Select(l => Gap().Split(l)[0]).Distinct().Where(l => !l.Contains("~/", StringComparison.Ordinal)).ToArray();

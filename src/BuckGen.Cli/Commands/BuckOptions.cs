@@ -21,12 +21,12 @@ internal sealed class BuckOptions
     private static readonly CuttingSpec CuttingDefaults = new();
 
     private readonly Option<double?> depth = QuantityOption.Length("--depth", "How deep the part is to be. Required.");
-    private readonly Option<string[]> stock = new("--stock")
+    private readonly Option<string[]> stock = new Option<string[]>("--stock")
     {
         Description = "Sheets you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may follow. Required.",
         HelpName = "SHEET",
         AllowMultipleArgumentsPerToken = true,
-    };
+    }.Offering(CatalogFiles.Sheets);
 
     private readonly Option<string?> catalogFile = CatalogFiles.Option();
 
@@ -44,7 +44,11 @@ internal sealed class BuckOptions
 
     private readonly Option<Steps?> steps = QuantityOption.Choice("--steps", "Sand the steps off, fill them, or half and half:", Defaults.Steps);
     private readonly Option<double?> shrinkage = QuantityOption.PerCent("--shrinkage", "Shrinkage of the plastic to allow for; left out: the plastic's own when the drawing shows the part.");
-    private readonly Option<string?> basePlate = new("--base") { Description = "A plate under the stack, from this sheet.", HelpName = "SHEET" };
+    private readonly Option<string?> basePlate = new Option<string?>("--base")
+    {
+        Description = "A plate under the stack, from this sheet.", HelpName = "SHEET",
+    }.Offering(CatalogFiles.Sheets);
+
     private readonly Option<double?> baseMargin = QuantityOption.Length("--base-margin", "How far the plate reaches beyond the foot.", BaseDefaults.Margin);
     private readonly Option<double?> blockMargin = QuantityOption.Length("--block-margin", "Wood round a cavity.", Defaults.BlockMargin);
     private readonly Option<double?> dowel = QuantityOption.Length("--dowel", "Diameter of the dowels.", Defaults.Dowels.Diameter);

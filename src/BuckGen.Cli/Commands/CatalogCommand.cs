@@ -13,7 +13,8 @@ internal static class CatalogCommand
     public static Command Create(Terminal terminal)
     {
         var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
-        var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, with everything known of it.", Arity = ArgumentArity.ZeroOrOne };
+        var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, with everything known of it.", Arity = ArgumentArity.ZeroOrOne }
+            .Offering(() => CatalogFiles.Sheets().Concat(CatalogFiles.Plastics()));
         var command = new Command("catalog",
             """
             List known sheets and plastics with the sources of their figures.

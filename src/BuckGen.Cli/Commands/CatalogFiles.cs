@@ -11,6 +11,12 @@ internal static class CatalogFiles
         Description = "A catalog file of your own, on top of the one built in; 'buckgen catalog --help' shows how to write one.", HelpName = "FILE",
     };
 
+    /// <summary>The words for the sheets that are built in.</summary>
+    public static IEnumerable<string> Sheets() => Catalog.BuiltIn.Stock.Select(s => s.Id);
+
+    /// <summary>The words for the plastics that are built in.</summary>
+    public static IEnumerable<string> Plastics() => Catalog.BuiltIn.Plastic.Select(p => p.Id);
+
     /// <summary>A catalog with the file's entries on top of it when there is a file.</summary>
     public static Catalog Read(string? path, Catalog onto)
     {

@@ -9,7 +9,11 @@ internal sealed class PartOptions
 {
     private static readonly SheetSpec Defaults = new();
 
-    private readonly Option<string?> plastic = new("--plastic") { Description = "The plastic, by its word in the catalog, such as petg.", HelpName = "PLASTIC" };
+    private readonly Option<string?> plastic = new Option<string?>("--plastic")
+    {
+        Description = "The plastic, by its word in the catalog, such as petg.", HelpName = "PLASTIC",
+    }.Offering(CatalogFiles.Plastics);
+
     private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet before forming.", Defaults.Gauge);
     private readonly Option<double?> leastWall = QuantityOption.Length("--least-wall", "Wanted mean thickness of the formed part; the gauge for it is told.");
     private readonly Option<Drawn?> drawn = QuantityOption.Choice("--drawn", "What the drawing shows:", Drawn.Buck);

@@ -21,17 +21,17 @@ internal static class QuantityOption
         Make(name, description, otherwise, "times", QuantityText.TryNumber, "a number such as 2.5", "TIMES");
 
     /// <summary>A word out of a few.</summary>
-    public static Option<T?> Choice<T>(string name, string description, T otherwise) where T : struct, Enum => new(name)
+    public static Option<T?> Choice<T>(string name, string description, T otherwise) where T : struct, Enum => new Option<T?>(name)
     {
         Description = $"{description} {Words.Of<T>()}. Default: {Words.Of(otherwise)}.",
-        HelpName = string.Join('|', Enum.GetNames<T>()).ToLowerInvariant(),
+        HelpName = string.Join('|', Enum.GetValues<T>().Select(Words.Of)),
         CustomParser = result =>
         {
             if (Words.TryParse<T>(result.Tokens[0].Value, out var value)) return value;
             result.AddError($"{name} is '{result.Tokens[0].Value}'; it must be {Words.Of<T>()}");
             return null;
         },
-    };
+    }.Offering(() => Enum.GetValues<T>().Select(Words.Of));
 
     private static Option<double?> Make(
         string name, string description, double? otherwise, string unit, Parser parse, string kind, string helpName) => new(name)

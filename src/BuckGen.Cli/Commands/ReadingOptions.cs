@@ -8,10 +8,10 @@ namespace BuckGen.Cli.Commands;
 /// <summary>How an outline file is read: shared by every command that takes one.</summary>
 internal sealed class ReadingOptions
 {
-    private readonly Option<string?> units = new("--units")
+    private readonly Option<string?> units = new Option<string?>("--units")
     {
         Description = "Unit of the drawing when the file is wrong or silent: mm, cm, m, in or ft.", HelpName = "UNIT",
-    };
+    }.Offering(() => ["mm", "cm", "m", "in", "ft"]);
 
     private readonly Option<string[]> layers = new("--layers")
     {

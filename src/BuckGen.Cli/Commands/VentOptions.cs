@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using BuckGen.Bucks;
+using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 
@@ -9,10 +10,11 @@ internal sealed class VentOptions
 {
     private static readonly VentSpec Defaults = new();
 
-    private readonly Option<string?> pattern = new("--vents")
+    private readonly Option<string?> pattern = new Option<string?>("--vents")
     {
         Description = "Place vents (needs --base): walls, grid, given, or the word of a plug-in's pattern [walls]", HelpName = "PATTERN",
-    };
+    }.Offering(() => Extensions.Own.VentPatterns.Select(p => p.Name));
+
     private readonly Option<double?> spacing = QuantityOption.Length("--vent-spacing", "Farthest two vents lie apart along a wall.", Defaults.Spacing);
     private readonly Option<double?> diameter = QuantityOption.Length("--vent-diameter", "Diameter of the vents instead of the one worked out.");
     private readonly Option<double?> bore = QuantityOption.Length("--bore", "Diameter of the relief bores.", Defaults.BoreDiameter);

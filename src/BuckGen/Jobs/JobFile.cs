@@ -4,6 +4,7 @@ using BuckGen.Catalogs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
+using BuckGen.Pictures;
 using BuckGen.Plugins;
 using BuckGen.Sheets;
 using Tomlyn.Parsing;
@@ -79,6 +80,7 @@ public static class JobFile
                 VentTables.Drilling(tables.GetValueOrDefault("drilling"))) 
             {
                 Rates = CostTables.Rates(Table("rates")), Sections = extensions.ReportSections, Model = Table("output").Flag("model", false),
+                Paper = Table("output").Choice("paper", Paper.A4),
                 Formats = Table("output").SomeOf("formats", extensions.CutFileFormats, f => f.Name),
             })
         {

@@ -5,7 +5,7 @@ using BuckGen.Pictures;
 
 namespace BuckGen.Output;
 
-/// <summary>The drill map of a design: a list, a drawing, a paper template and, on request, a program for each layer and bit.</summary>
+/// <summary>The drill map of a design: a list, a drawing, paper templates and, on request, a program for each layer and bit.</summary>
 internal static class DrillFiles
 {
     /// <summary>The files; none for a design without vents.</summary>
@@ -16,6 +16,7 @@ internal static class DrillFiles
         yield return new("drill/vents.csv", DrillCsv.Write([.. fromAbove, .. DrillMap.FromBelow(design)]));
         yield return new("drill/vents.dxf", DrillDxf.Write(fromAbove, options.DxfVersion));
         if (DrillTemplate.Of(design, options.Title) is { } template) yield return new("drill/template.svg", SvgPicture.Write(template));
+        foreach (var file in TemplateFiles.Drilling(design, options)) yield return file;
         if (options.Drilling is not { } spec) yield break;
         foreach (var run in DrillRun.Split(fromAbove))
             yield return new(

@@ -16,7 +16,7 @@ public static class OutputFiles
     public const string SummaryPath = "summary.json";
 
     /// <summary>
-    /// The layers, the sheets to cut, what else the options ask for, and the summary; only the summary when the plan has errors and is not forced.
+    /// The layers, the sheets to cut, what else the options ask for, the report and the summary; only these two when the plan has errors and is not forced.
     /// </summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
@@ -34,6 +34,7 @@ public static class OutputFiles
             made.AddLayers();
             made.Add(DrillFiles.Of(plan.Design, options));
             made.AddAccessories();
+            made.Add(TemplateFiles.Trimming(plan.Design, options));
             made.AddSheets();
             if (options.Model) made.Add(ModelFiles.Of(plan.Design));
             made.AddProcessCard();
@@ -42,7 +43,7 @@ public static class OutputFiles
         return made.WithSummary();
     }
 
-    /// <summary>Only the jigs, laid out on sheets of their own, and the summary; only the summary when the plan has errors and is not forced.</summary>
+    /// <summary>Only the jigs, laid out on sheets of their own, the report and the summary; only these two when the plan has errors and is not forced.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>
@@ -54,13 +55,14 @@ public static class OutputFiles
         if (!plan.HasErrors || force)
         {
             made.AddAccessories();
+            made.Add(TemplateFiles.Trimming(plan.Design, options));
             made.AddSheets();
         }
 
         return made.WithSummary();
     }
 
-    /// <summary>Only the drill map and the summary.</summary>
+    /// <summary>Only the drill map with its templates, the report and the summary.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     public static ImmutableArray<OutputFile> DrillMap(CutPlan plan, OutputOptions options)

@@ -11,7 +11,7 @@ public static class OutputFolder
     private const string Unfinished = ".unfinished";
 
     /// <summary>Folders that hold nothing but files of this program.</summary>
-    private static readonly ImmutableArray<string> OwnFolders = ["layers/", "cut/", "drill/", "jig/", "panel/", "model/"];
+    private static readonly ImmutableArray<string> OwnFolders = ["layers/", "cut/", "drill/", "jig/", "panel/", "model/", "templates/"];
 
     /// <summary>
     /// Writes all files beside the folder, removes the cut files that an earlier run listed in its summary and this run did not

@@ -3,6 +3,7 @@ using BuckGen.Costs;
 using BuckGen.CutFiles;
 using BuckGen.Drilling;
 using BuckGen.Dxf;
+using BuckGen.Pictures;
 using BuckGen.Reports;
 
 namespace BuckGen.Output;
@@ -14,6 +15,9 @@ namespace BuckGen.Output;
 /// <param name="Drilling">How a machine drills the vents; null for no drill programs.</param>
 public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false, DrillProgramSpec? Drilling = null)
 {
+    /// <summary>The paper that templates are printed on.</summary>
+    public Paper Paper { get; init; } = Paper.A4;
+
     /// <summary>Further kinds of cut files, beside DXF and SVG.</summary>
     public ImmutableArray<ICutFileFormat> Formats { get; init; } = [];
 

@@ -24,8 +24,19 @@ internal static class Dimension
     /// <param name="low">Lower end, on paper.</param>
     /// <param name="high">Upper end, straight above it.</param>
     /// <param name="length">The real length, mm.</param>
-    public static ImmutableArray<PictureItem> Upright(Vec2 low, Vec2 high, double length) =>
-        [.. Arrows(low, high), new PictureText(low.MidpointTo(high) - new Vec2(1, 0), Text(length), TextLines.Height, TextAlign.Middle, PictureColours.Black, 90)];
+    /// <param name="aside">Where the text goes when it is longer than the line: it stands level, on the left (End) or the right (Start).</param>
+    public static ImmutableArray<PictureItem> Upright(Vec2 low, Vec2 high, double length, TextAlign aside = TextAlign.End)
+    {
+        var (text, middle) = (Text(length), low.MidpointTo(high));
+        var fits = text.Length * PictureText.UsualLetterWidth * TextLines.Height <= (high - low).Length;
+        return
+        [
+            .. Arrows(low, high),
+            fits
+                ? new PictureText(middle - new Vec2(1, 0), text, TextLines.Height, TextAlign.Middle, PictureColours.Black, 90)
+                : new PictureText(middle + new Vec2(aside == TextAlign.End ? -1.5 : 1.5, -1), text, TextLines.Height, aside, PictureColours.Black),
+        ];
+    }
 
     private static IEnumerable<PictureItem> Arrows(Vec2 from, Vec2 to)
     {

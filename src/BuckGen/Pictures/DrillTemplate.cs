@@ -28,25 +28,47 @@ internal static class DrillTemplate
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(title);
-        var name = title.Length > 0 ? title : design.Outline.Name;
         if (design.Vents is not { Vents.IsEmpty: false } vents) return null;
-        var heading = $"{name}: drilling template";
-        var shown = design.Layers.Where(l => l.Role != LayerRole.Plenum).ToImmutableArray();
-        var drawn = shown.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
+        var heading = Heading(design, title);
+        var drawn = Drawn(design);
         // Under the drawing: the line to check the size by, then the words.
         var width = Math.Max(drawn.Width, CheckLength + 20);
-        var words = Words(vents, TextLines.LettersIn(width));
+        var letters = TextLines.LettersIn(width);
+        var words = Words(vents).Prepend("Print at 100 %, without fitting to the page, and measure the line above before use: it must be 100 mm long.")
+            .SelectMany(w => TextLines.Wrap(w, letters)).ToImmutableArray();
         var foot = words.Length * TextLines.Spacing + 12;
         var page = new Bounds(drawn.MinX - Margin, drawn.MinY - Margin - foot, drawn.MinX + width + Margin, drawn.MaxY + Margin + 8);
-        return new($"{name}: drilling template, real size", page,
+        return new($"{heading}, real size", page,
         [
-            .. shown.Select(l => PictureShape.Of(l.Region, l == shown[^1] ? TopEdge : Edge)),
-            .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).DistinctBy(d => d.Centre).Select(d => PictureShape.Circle(d.Centre, d.Diameter / 2, DowelInk)),
-            .. vents.Vents.SelectMany(Drawn),
+            .. Items(design, vents),
             new PictureText(new(drawn.MinX, page.MaxY - Margin), heading, TextLines.TitleToFit(heading, width), TextAlign.Start, PictureColours.Black),
             .. CheckLine(new(drawn.MinX, page.MinY + foot - 2)),
             .. TextLines.Set(words, new(drawn.MinX, page.MinY + Margin / 2 + (words.Length - 1) * TextLines.Spacing)),
         ]);
+    }
+
+    /// <summary>The same for printing over several pages: only the drawing, its words apart; null for a design without vents.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="title">What the job is called; empty for the outline's name.</param>
+    public static PaperTemplate? ForPaper(BuckDesign design, string title = "") => design.Vents is not { Vents.IsEmpty: false } vents ? null : new(
+        new(Heading(design, title), Drawn(design).Grown(2), [.. Items(design, vents)]),
+        [.. Words(vents).Prepend("Lay it on the buck, edge on edge, prick each cross through and drill there. Black: the top layer's edge. Grey: the layers below.")]);
+
+    private static string Heading(BuckDesign design, string title) => $"{(title.Length > 0 ? title : design.Outline.Name)}: drilling template";
+
+    private static IEnumerable<Layer> Shown(BuckDesign design) => design.Layers.Where(l => l.Role != LayerRole.Plenum);
+
+    private static Bounds Drawn(BuckDesign design) => Shown(design).Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
+
+    private static IEnumerable<PictureItem> Items(BuckDesign design, VentDesign vents)
+    {
+        var shown = Shown(design).ToImmutableArray();
+        return
+        [
+            .. shown.Select(l => PictureShape.Of(l.Region, l == shown[^1] ? TopEdge : Edge)),
+            .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).DistinctBy(d => d.Centre).Select(d => PictureShape.Circle(d.Centre, d.Diameter / 2, DowelInk)),
+            .. vents.Vents.SelectMany(Drawn),
+        ];
     }
 
     private static IEnumerable<PictureItem> Drawn(Vent vent)
@@ -64,11 +86,10 @@ internal static class DrillTemplate
         yield return new PictureText(right + new Vec2(3, -1), FormattableString.Invariant($"{CheckLength:0} mm"), TextLines.Height, TextAlign.Start, PictureColours.Black);
     }
 
-    private static ImmutableArray<string> Words(VentDesign vents, int letters) =>
+    private static IEnumerable<string> Words(VentDesign vents) =>
     [
-        .. TextLines.Wrap("Print at 100 %, without fitting to the page, and measure the line above before use: it must be 100 mm long.", letters),
-        .. vents.Vents.GroupBy(v => (v.Layer, v.Diameter)).OrderBy(g => g.Key).SelectMany(g => TextLines.Wrap(FormattableString.Invariant(
-            $"Layer {g.Key.Layer}, from above: {g.Count()} vents of {g.Key.Diameter:0.##} mm ({string.Join(", ", g.GroupBy(v => v.Reason).OrderBy(r => r.Key).Select(r => $"{r.Count()} {Quantities.Words.Of(r.Key)}"))})."), letters)),
-        .. TextLines.Wrap("Dashed: dowels, not to be drilled into. Wear eye protection and keep the dust away.", letters),
+        .. vents.Vents.GroupBy(v => (v.Layer, v.Diameter)).OrderBy(g => g.Key).Select(g => FormattableString.Invariant(
+            $"Layer {g.Key.Layer}, from above: {g.Count()} vents of {g.Key.Diameter:0.##} mm ({string.Join(", ", g.GroupBy(v => v.Reason).OrderBy(r => r.Key).Select(r => $"{r.Count()} {Quantities.Words.Of(r.Key)}"))}).")),
+        "Dashed: dowels, not to be drilled into. Wear eye protection and keep the dust away.",
     ];
 }

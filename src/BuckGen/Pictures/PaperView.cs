@@ -27,11 +27,13 @@ internal sealed record PaperView(DrawingScale Scale, Vec2 Corner, Bounds Real)
     /// <param name="real">What is shown.</param>
     /// <param name="tallest">Most height on paper, mm.</param>
     /// <param name="below">Room below the drawing, mm.</param>
-    public static PaperView Centred(Bounds real, double tallest, double below)
+    /// <param name="right">Room on its right, mm.</param>
+    /// <param name="left">Room on its left, mm.</param>
+    public static PaperView Centred(Bounds real, double tallest, double below, double left = DimensionRoom, double right = 0)
     {
-        var room = PageWidth - 2 * Margin - DimensionRoom;
+        var room = PageWidth - 2 * Margin - left - right;
         var scale = DrawingScale.ToFit(real.Width, real.Height, room, tallest);
-        return new(scale, new(Margin + DimensionRoom + (room - real.Width * scale.Factor) / 2, below), real);
+        return new(scale, new(Margin + left + (room - real.Width * scale.Factor) / 2, below), real);
     }
 
     /// <summary>The words that say the scale, at the right end of a line.</summary>

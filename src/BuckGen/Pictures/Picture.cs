@@ -31,6 +31,11 @@ internal sealed record PictureShape(ImmutableArray<PicturePath> Paths, Ink Ink) 
     public static PictureShape Line(Vec2 from, Vec2 to, Ink ink) => new([new([new(from, to)], false)], ink);
 }
 
+/// <summary>Items seen through a window: what lies outside it is not drawn.</summary>
+/// <param name="View">The window, on paper.</param>
+/// <param name="Items">The items.</param>
+internal sealed record PictureWindow(Bounds View, ImmutableArray<PictureItem> Items) : PictureItem;
+
 /// <summary>Lines and arcs in a row.</summary>
 /// <param name="Segments">Each starts where the one before ends.</param>
 /// <param name="Closed">True when the last ends where the first starts.</param>

@@ -7,7 +7,7 @@ namespace BuckGen.Pictures;
 /// <summary>The buck cut through where it is widest: the layers as they are cut, the drafted wall they are sanded to, depth, height and draft.</summary>
 internal static class SectionPicture
 {
-    private const double Tallest = 90, Below = 14, Above = 12;
+    private const double Tallest = 90, Below = 14, Above = 12, Sides = 34;
 
     /// <summary>Lines that are tried for the section.</summary>
     private const int Candidates = 41;
@@ -25,7 +25,7 @@ internal static class SectionPicture
         if (CutAt(design) is not { } cut) return null;
         var plan = design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
         // The section's own plane: x as in the plan, y upward from the bottom of the stack.
-        var view = PaperView.Centred(new(plan.MinX, 0, plan.MaxX, design.Height), Tallest, Below);
+        var view = PaperView.Centred(new(plan.MinX, 0, plan.MaxX, design.Height), Tallest, Below, Sides, Sides);
         var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
         return new("Section A-A", page,
         [
@@ -60,7 +60,7 @@ internal static class SectionPicture
         var (left, right) = (view.Corner.X - 5, view.Corner.X + view.Width + 5);
         foreach (var item in Dimension.Upright(new(left, view.Map.Apply(new(0, foot)).Y), new(left, view.Corner.Y + view.Height), design.Height - foot)) yield return item;
         if (foot > 0)
-            foreach (var item in Dimension.Upright(new(right, view.Corner.Y), new(right, view.Corner.Y + view.Height), design.Height)) yield return item;
+            foreach (var item in Dimension.Upright(new(right, view.Corner.Y), new(right, view.Corner.Y + view.Height), design.Height, TextAlign.Start)) yield return item;
         foreach (var item in Dimension.Level(view.Corner - new Vec2(0, 7), view.Corner + new Vec2(view.Width, -7), view.Real.Width)) yield return item;
     }
 }

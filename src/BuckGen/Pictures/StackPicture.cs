@@ -12,8 +12,8 @@ internal static class StackPicture
     /// <summary>How far the eye is turned round the stack and raised above the table, degrees.</summary>
     private const double Turn = 25, Raised = 35;
 
-    /// <summary>Gap between lifted layers over the depth of the stack as seen.</summary>
-    private const double Gap = 0.22;
+    /// <summary>Gap between lifted layers over the depth of the stack as seen: the most, and for all gaps together.</summary>
+    private const double LargestGap = 0.5, AllGaps = 1.6;
 
     private static readonly Ink Side = new(PictureColours.Shade, 0.12, PictureColours.Shade);
     private static readonly Ink Top = new(PictureColours.Black, 0.2, PictureColours.Wood);
@@ -33,13 +33,19 @@ internal static class StackPicture
         var seen = Affine.Translation(-plan.Centre).Then(new(cos, sin * down, -sin, cos * down, 0, 0));
         var deep = Corners(plan).Select(seen.Apply).Aggregate(Bounds.Nothing, (b, p) => b.With(Bounds.Of(p, p))).Height;
         var upright = Math.Cos(Raised * Math.PI / 180);
-        var lifts = layers.Select((l, i) => (Bottom: l.Bottom * upright + i * Gap * deep, Top: l.Top * upright + i * Gap * deep)).ToArray();
+        var gap = deep * Math.Min(LargestGap, AllGaps / layers.Count);
+        var lifts = layers.Select((l, i) => (Bottom: l.Bottom * upright + i * gap, Top: l.Top * upright + i * gap)).ToArray();
         var all = layers.Zip(lifts).Aggregate(Bounds.Nothing, (b, l) => Corners(l.First.Region.Bounds).Select(seen.Apply)
             .Aggregate(b, (box, p) => box.With(Bounds.Of(p + new Vec2(0, l.Second.Bottom), p + new Vec2(0, l.Second.Top)))));
         var scale = Math.Min((PaperView.PageWidth - 2 * PaperView.Margin - LabelRoom) / all.Width, Room / all.Height);
         var page = new Bounds(0, 0, PaperView.PageWidth, all.Height * scale + 2 * PaperView.Margin + Above);
-        Vec2 OnPaper(Vec2 p, double lift) => new(PaperView.Margin + (p.X - all.MinX) * scale, PaperView.Margin + (p.Y + lift - all.MinY) * scale);
-        return new(title, page, [.. layers.Zip(lifts).SelectMany(l => Drawn(l.First, l.Second, seen, OnPaper))]);
+        var left = (PaperView.PageWidth - LabelRoom - all.Width * scale) / 2;
+        Vec2 OnPaper(Vec2 p, double lift) => new(left + (p.X - all.MinX) * scale, PaperView.Margin + (p.Y + lift - all.MinY) * scale);
+        return new(title, page,
+        [
+            .. layers.Zip(lifts).SelectMany(l => Drawn(l.First, l.Second, seen, OnPaper)),
+            .. layers.Zip(lifts).SelectMany(l => Named(l.First, l.Second.Top, left + all.Width * scale + 4, seen, OnPaper)),
+        ]);
     }
 
     private static IEnumerable<PictureItem> Drawn(Layer layer, (double Bottom, double Top) lift, Affine seen, Func<Vec2, double, Vec2> onPaper)
@@ -53,8 +59,14 @@ internal static class StackPicture
             yield return new PictureShape([Path(PolygonConversion.Flattened(Loop.Circle(hole.Centre, hole.Diameter / 2), Chord).Select(p => onPaper(seen.Apply(p), lift.Top)))], new(PictureColours.Grey, 0.15, PictureColours.White));
         foreach (var line in layer.GlueUp)
             yield return new PictureShape([Path(PolygonConversion.Flattened(line, Chord).Select(p => onPaper(seen.Apply(p), lift.Top)))], Marks);
-        var right = edges.SelectMany(e => e).Select(p => onPaper(p, lift.Top)).MaxBy(p => p.X);
-        yield return new PictureText(right + new Vec2(3, -1), Name(layer), TextLines.Height, TextAlign.Start, PictureColours.Black);
+    }
+
+    /// <summary>The names stand in one column, where no layer covers them, each led to its layer by a thin line.</summary>
+    private static IEnumerable<PictureItem> Named(Layer layer, double top, double column, Affine seen, Func<Vec2, double, Vec2> onPaper)
+    {
+        var corner = layer.Region.Segments.Select(s => onPaper(seen.Apply(s.Start), top)).MaxBy(p => p.X);
+        yield return PictureShape.Line(corner + new Vec2(0.5, 0), new(column - 1, corner.Y), Marks);
+        yield return new PictureText(new(column, corner.Y - 1), Name(layer), TextLines.Height, TextAlign.Start, PictureColours.Black);
     }
 
     private static string Name(Layer layer) => layer.Name.Length > 0

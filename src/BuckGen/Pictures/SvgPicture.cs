@@ -48,6 +48,7 @@ public static class SvgPicture
     {
         PictureShape shape => $"<path d=\"{string.Concat(shape.Paths.Select(p => SvgText.PathData(p.Segments, p.Closed, page)))}\" {Style(shape.Ink)}/>",
         PictureText text => Element(text, page),
+        PictureWindow window => Element(window, page),
         PictureLink link => $"<a id=\"{Escaped(link.Id)}\" class=\"place\" href=\"#{Escaped(link.Target)}\"><title>{Escaped(link.Words)}</title>{string.Concat(link.Items.Select(i => Element(i, page)))}</a>",
         _ => throw new ArgumentOutOfRangeException(nameof(item), item, "No such item."),
     };
@@ -58,6 +59,14 @@ public static class SvgPicture
         var turn = text.Turn == 0 ? "" : $" transform=\"rotate({SvgText.Number(-text.Turn)} {x} {y})\"";
         var anchor = text.Align switch { TextAlign.Middle => " text-anchor=\"middle\"", TextAlign.End => " text-anchor=\"end\"", _ => "" };
         return $"<text x=\"{x}\" y=\"{y}\" font-size=\"{SvgText.Number(text.Height)}\" fill=\"{text.Colour}\"{anchor}{turn}>{Escaped(text.Text)}</text>";
+    }
+
+    /// <summary>A drawing within the drawing, which cuts off what lies outside it.</summary>
+    private static string Element(PictureWindow window, Bounds page)
+    {
+        var (view, corner) = (window.View, new Vec2(window.View.MinX, window.View.MaxY));
+        var (x, y, width, height) = (SvgText.X(corner, page), SvgText.Y(corner, page), SvgText.Number(view.Width), SvgText.Number(view.Height));
+        return $"<svg x=\"{x}\" y=\"{y}\" width=\"{width}\" height=\"{height}\" viewBox=\"{x} {y} {width} {height}\">{string.Concat(window.Items.Select(i => Element(i, page)))}</svg>";
     }
 
     private static string Style(Ink ink)

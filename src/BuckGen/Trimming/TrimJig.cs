@@ -20,6 +20,9 @@ public sealed record TrimJig(
     double TrimHeight, double Height, ImmutableArray<Layer> Ring, ImmutableArray<Layer> Core, Layer? Bed, ImmutableArray<Finding> Findings)
     : JigParts([.. Ring, .. Core, .. Bed is null ? Array.Empty<Layer>() : [Bed]], Findings)
 {
+    /// <summary>The part's outside where the ring has it cut.</summary>
+    public Region TrimLine { get; init; } = Region.Empty;
+
     /// <summary>Designs the jig. The part stands on its flange; the ring stands on the bed or on the table.</summary>
     internal static TrimJig Of(PartShell shell, JigSpec jig, BuckSpec spec)
     {
@@ -45,7 +48,11 @@ public sealed record TrimJig(
         ImmutableArray<Layer> ring = [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
         var core = jig.Core ? CoreOf(shell, jig, spec, bottom) : [];
         var bed = jig.Bed && !core.IsEmpty ? BedOf(core, outer, spec) : null;
-        return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Of(jig, plan, spec, relieved, core)]);
+        return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Of(jig, plan, spec, relieved, core)])
+        {
+            // Whole sheets may come out higher than the part is deep.
+            TrimLine = PartShell.Filled(shell.Outside(Math.Min(bottom, shell.Depth))),
+        };
     }
 
     /// <summary>The layers inside the part, as high as whole sheets come without reaching the blade.</summary>

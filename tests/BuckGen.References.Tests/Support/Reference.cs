@@ -32,7 +32,12 @@ internal sealed record Reference(string Program, string[] Probe, string Remedy)
     public void Need()
     {
         if (isThere.Value) return;
-        var message = $"{Program} is not here, or not all it needs: {Remedy}";
+        Miss($"{Program} is not here, or not all it needs: {Remedy}");
+    }
+
+    /// <summary>Skips the running test for what is missing, or fails it where all references are asked for.</summary>
+    public static void Miss(string message)
+    {
         if (Required) Assert.Fail(message);
         Assert.Skip(message);
     }
@@ -59,26 +64,11 @@ internal sealed record Reference(string Program, string[] Probe, string Remedy)
     private static ToolOutput Start(string program, string[] arguments, TimeSpan limit)
     {
         using var home = new ScratchFolder();
-        var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(program, arguments);
         // A home of its own keeps settings of whoever runs the tests out of the judgement.
         start.Environment["HOME"] = home.Path;
         start.Environment["QT_QPA_PLATFORM"] = "offscreen";
         start.Environment["PYTHONDONTWRITEBYTECODE"] = "1";
-        using var process = Process.Start(start)!;
-        var (output, error) = (process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
-        if (!process.WaitForExit(limit))
-        {
-            process.Kill(entireProcessTree: true);
-            throw new TimeoutException($"{program} {string.Join(' ', arguments)} did not end within {limit.TotalSeconds:F0} s");
-        }
-
-        return new(process.ExitCode, output.Result, error.Result);
+        return ToolOutput.Of(start, limit);
     }
-}
-
-/// <summary>What a program left behind.</summary>
-internal sealed record ToolOutput(int ExitCode, string Output, string Error)
-{
-    /// <summary>Everything it printed.</summary>
-    public string All => Output + Error;
 }

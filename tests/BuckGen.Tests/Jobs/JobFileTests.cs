@@ -5,6 +5,7 @@ using BuckGen.Costs;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Jobs;
+using BuckGen.Pictures;
 using BuckGen.Sheets;
 using Xunit;
 
@@ -34,7 +35,7 @@ public partial class JobFileTests
         var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
         Assert.Equal(defaults, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
-        Assert.Equal((DxfVersion.R12, false, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Model));
+        Assert.Equal((DxfVersion.R12, false, Paper.A4, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
         Assert.Equal("sign", job.Title);
         Assert.Null(job.Reading.Units);
         Assert.Equal(("12 mm", 12.0), (job.Buck.Stock[0].Name, job.Buck.Stock[0].Thickness));
@@ -48,7 +49,7 @@ public partial class JobFileTests
         Assert.Equal("sign.svg", job.OutlineFile);
         Assert.Equal(new BuckSpec { Depth = 36, Stock = job.Buck.Stock }, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
-        Assert.Equal((DxfVersion.R12, false, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Model));
+        Assert.Equal((DxfVersion.R12, false, Paper.A4, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
     }
 
     [Fact]
@@ -169,6 +170,7 @@ public partial class JobFileTests
             [output]
             dxf = "R2000"
             svg = true
+            paper = "Letter"
             model = true
             """, "otter.toml");
 
@@ -181,7 +183,7 @@ public partial class JobFileTests
         Assert.Equal(new BasePlate(job.Buck.Stock[0], 10), job.Buck.Base);
         Assert.Equal(6.35, job.Buck.Dowels.Diameter);
         Assert.Equal((Machine.Router, 0.0), (job.Cutting.Machine, job.Cutting.Kerf));
-        Assert.Equal((DxfVersion.R2000, true, true), (job.Output.DxfVersion, job.Output.Svg, job.Output.Model));
+        Assert.Equal((DxfVersion.R2000, true, Paper.Letter, true), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
     }
 
     [Theory]
@@ -197,6 +199,7 @@ public partial class JobFileTests
     [InlineData("[buck]\nshrinkage = \"lots\"", "line 2", "it must be a share such as \"0.5%\"")]
     [InlineData("[buck]\nmitre-limit = \"far\"", "line 2", "it must be a number")]
     [InlineData("[output]\nsvg = \"yes\"", "line 2", "\"svg\" must be true or false")]
+    [InlineData("[output]\npaper = \"a3\"", "line 2", "\"paper\" is \"a3\"; it must be a4 or letter")]
     [InlineData("[output]\nmodel = \"stl\"", "line 2", "\"model\" must be true or false")]
     [InlineData("[output]\ndxf = \"R14\"", "line 2", "it must be r12 or r2000")]
     [InlineData("title = 5", "line 1", "\"title\" must be text in quotes")]

@@ -11,7 +11,7 @@ internal static class DrawingSections
     public static void Add(Html page, CutPlan plan, SolidMesh? model)
     {
         var design = plan.Design;
-        page.Raw("<h2 id=\"drawings\">Drawings</h2>\n<p class=\"small\">First-angle views: the plan is seen from above, the section from the front. Sizes in mm, inches in brackets.</p>\n");
+        page.Raw("<h2 id=\"drawings\">Drawings</h2>\n<p class=\"small\">First-angle views: the plan is seen from above, the section from the front. Sizes in mm, inches in brackets. Scales hold where a drawing is printed 180 mm wide.</p>\n");
         if (SectionPicture.Of(design) is { } section) Figure(page, section, "Section A-A through the layers as they are cut; the blue line is the wall after sanding.");
         if (StackPicture.Of("The layers lifted apart", design.Layers) is { } stack) Figure(page, stack, "The layers lifted apart, lowest below.");
         if (model is not null)

@@ -16,14 +16,14 @@
   };
   const program = gl.createProgram();
   gl.attachShader(program, shader(gl.VERTEX_SHADER, `#version 300 es
-    in vec3 place; uniform mat4 turn; uniform mat4 lens; out vec3 seen;
-    void main() { vec4 p = turn * vec4(place, 1.0); seen = p.xyz; gl_Position = lens * p; }`));
+    in vec3 place; uniform mat4 turn; uniform mat4 lens; uniform vec2 span; out vec3 seen; out float high;
+    void main() { vec4 p = turn * vec4(place, 1.0); seen = p.xyz; high = (place.z - span.x) / span.y; gl_Position = lens * p; }`));
   gl.attachShader(program, shader(gl.FRAGMENT_SHADER, `#version 300 es
-    precision highp float; in vec3 seen; out vec4 colour;
+    precision highp float; in vec3 seen; in float high; out vec4 colour;
     void main() {
       vec3 n = normalize(cross(dFdx(seen), dFdy(seen)));
       float light = 0.45 + 0.45 * max(0.0, dot(n, normalize(vec3(0.3, 0.6, 0.75)))) + 0.12 * max(0.0, dot(n, normalize(vec3(-0.8, -0.2, 0.5))));
-      colour = vec4(vec3(0.93, 0.86, 0.72) * light, 1.0);
+      colour = vec4(mix(vec3(0.74, 0.70, 0.63), vec3(0.97, 0.90, 0.76), clamp(high, 0.0, 1.0)) * light, 1.0);
     }`));
   gl.linkProgram(program);
   if (!gl.getProgramParameter(program, gl.LINK_STATUS)) return;
@@ -43,7 +43,8 @@
     high[i % 3] = Math.max(high[i % 3], points[i]);
   }
   const middle = low.map((l, i) => (l + high[i]) / 2), size = Math.hypot(...high.map((h, i) => h - low[i])) / 2;
-  let around = -0.6, above = 0.7, away = 2.6;
+  gl.uniform2f(gl.getUniformLocation(program, "span"), low[2], Math.max(1e-6, high[2] - low[2]));
+  let around = 0.5, above = 0.85, away = 2.2;
 
   const draw = () => {
     const width = Math.round(canvas.clientWidth * devicePixelRatio), height = Math.round(canvas.clientHeight * devicePixelRatio);

@@ -1,0 +1,42 @@
+using System.CommandLine;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>buckgen completion SHELL: a script by which a shell completes what is typed.</summary>
+internal static class CompletionCommand
+{
+    private static readonly string[] Shells = ["bash", "zsh", "powershell"];
+
+    public static Command Create(Terminal terminal)
+    {
+        var shell = new Argument<string>("SHELL") { Description = $"Which shell: {string.Join(", ", Shells)}." }.Offering(() => Shells);
+        var command = new Command("completion",
+            """
+            Print a script that lets your shell complete commands, options and their words when you press TAB.
+
+              buckgen completion bash
+              buckgen completion zsh
+              buckgen completion powershell
+
+            To have it in every new window, add a line to the file that your shell reads when it starts:
+
+              bash, in ~/.bashrc:            source <(buckgen completion bash)
+              zsh, in ~/.zshrc, after compinit:   source <(buckgen completion zsh)
+              PowerShell, in $PROFILE:       buckgen completion powershell | Out-String | Invoke-Expression
+            """) { shell };
+        command.SetAction(parsed =>
+        {
+            var name = parsed.GetValue(shell)!;
+            if (!Shells.Contains(name)) throw new UsageException($"The shell '{name}' is not known; those known are {string.Join(", ", Shells)}.");
+            terminal.Out.Write(Script(name));
+            return ExitStatus.Done;
+        });
+        return command;
+    }
+
+    private static string Script(string shell)
+    {
+        using var script = new StreamReader(typeof(CompletionCommand).Assembly.GetManifestResourceStream($"completion.{shell}")!);
+        return script.ReadToEnd();
+    }
+}

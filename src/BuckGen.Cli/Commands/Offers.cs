@@ -1,0 +1,29 @@
+using System.CommandLine;
+using System.CommandLine.Completions;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>The words that a shell offers for what may be typed.</summary>
+internal static class Offers
+{
+    /// <summary>Offers these words, and no others, for the option's value.</summary>
+    public static Option<T> Offering<T>(this Option<T> option, Func<IEnumerable<string>> words)
+    {
+        Set(option.CompletionSources, words);
+        return option;
+    }
+
+    /// <summary>Offers these words, and no others, for the argument.</summary>
+    public static Argument<T> Offering<T>(this Argument<T> argument, Func<IEnumerable<string>> words)
+    {
+        Set(argument.CompletionSources, words);
+        return argument;
+    }
+
+    private static void Set(List<Func<CompletionContext, IEnumerable<CompletionItem>>> sources, Func<IEnumerable<string>> words)
+    {
+        // An enumeration would be offered by its members' names otherwise.
+        sources.Clear();
+        sources.Add(_ => words().Select(word => new CompletionItem(word)));
+    }
+}
