@@ -58,11 +58,7 @@ public sealed class BuckTests : Workshop
         Cli.Run([.. call, "--model"]).AssertDone();
 
         Assert.Equal(["buck-stepped.stl", "buck.glb", "buck.stl"], Present("out/model"));
-<<<<<<< HEAD
         Assert.Contains("Removed 3 files of an earlier run", Cli.Run(call).Error);
-=======
-        Assert.Equal(0, Cli.Run(call).Status);
->>>>>>> f0cde7b4ec4fbb29a5133a10b5461e9e845b5a55
         Assert.Empty(Present("out/model"));
     }
 
