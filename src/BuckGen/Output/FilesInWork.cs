@@ -75,8 +75,8 @@ internal sealed class FilesInWork
         return files.ToImmutable();
     }
 
-    /// <summary>The buck as it is after sanding, to turn on the page; null when there is none or when it is too large for a page.</summary>
-    private SolidMesh? Model() => plan.Design.Layers.IsEmpty || BuckModel.Smooth(plan.Design) is not { IsEmpty: false } mesh || mesh.Triangles.Length > LargestModel ? null : mesh;
+    /// <summary>The buck as it is after sanding, to turn on the page; null when none is asked for, or when it is too large for a page.</summary>
+    private SolidMesh? Model() => !options.Model || plan.Design.Layers.IsEmpty || BuckModel.Smooth(plan.Design) is not { IsEmpty: false } mesh || mesh.Triangles.Length > LargestModel ? null : mesh;
 
     private void Add(string path, CutDrawing drawing, bool isSheet)
     {

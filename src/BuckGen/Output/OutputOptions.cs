@@ -24,7 +24,7 @@ public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = Dx
     /// <summary>Further sections of the process card, after the order of work.</summary>
     public ImmutableArray<IReportSection> Sections { get; init; } = [];
 
-    /// <summary>True for solid models of the buck.</summary>
+    /// <summary>True for solid models of the buck: files of their own, and one to turn in the report.</summary>
     public bool Model { get; init; }
 
     /// <summary>The shop's rates, to reckon the job by.</summary>
