@@ -34,7 +34,8 @@ public partial class HtmlReportTests
     [Fact]
     public void The_policy_lets_in_its_own_style_and_script_and_no_other()
     {
-        var page = Page(SampleJobs.Files("plain"));
+        var design = BuckDesign.Create(Outline.Of("plate", Formed.Rectangle(100, 60)), Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [Formed.Mdf6] });
+        var page = Page(OutputFiles.Of(CutPlan.Create(design, new()), new() { Model = true }));
 
         foreach (var (tag, directive) in (ReadOnlySpan<(string, string)>)[("style", "style-src"), ("script", "script-src")])
         {
