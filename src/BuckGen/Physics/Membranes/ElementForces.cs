@@ -76,7 +76,8 @@ internal static class ElementForces
         var (tautM, tautAdj) = (two * (c1 + c2 * share), two * (c2 - (c1 + c2 * sum) * share * share));
 
         var stretch = Vector.SquareRoot(larger);
-        var drawn = two * (c1 + c2 / stretch) * Vector.Max(one - one / (larger * stretch), Vector<double>.Zero) / (larger - smaller);
+        var drawn = two * (c1 + c2 / stretch) * Vector.Max(one - one / (larger * stretch), Vector<double>.Zero)
+            / Vector.Max(larger - smaller, new Vector<double>(1e-12));
         return (Vector.ConditionalSelect(wrinkled, drawn * larger, tautM), Vector.ConditionalSelect(wrinkled, -drawn, tautAdj));
     }
 

@@ -24,6 +24,9 @@ internal sealed record FormedSheet
     /// <summary>The nodes that neither met the tool nor are held by the frame, and how far off they are.</summary>
     public required ImmutableArray<OpenNode> Open { get; init; }
 
+    /// <summary>The nodes that the sheet's own underside has caught: where webs stand.</summary>
+    public required ImmutableArray<int> Webbed { get; init; }
+
     /// <summary>Pressure difference at the end, Pa.</summary>
     public required double Pressure { get; init; }
 

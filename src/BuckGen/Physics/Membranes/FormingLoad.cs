@@ -18,7 +18,7 @@ internal sealed record FormingLoad(double Pressure)
     /// Unbalanced force that is tolerated on the way, as a share of the forces where the sheet is held, 0.001 to 0.2. The less, the
     /// nearer to rest the sheet is all the way, and the longer it takes.
     /// </summary>
-    public double Unrest { get; init; } = 0.02;
+    public double Unrest { get; init; } = 0.05;
 
     internal void Validate()
     {

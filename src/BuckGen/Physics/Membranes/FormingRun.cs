@@ -24,6 +24,7 @@ internal sealed class FormingRun
     private readonly MembraneNodes nodes;
     private readonly MembraneElements elements;
     private readonly ToolContact contact;
+    private readonly WebContact web;
     private readonly double[] forceX, forceY, forceZ;
     private readonly int[] clamped;
     private readonly double area, reach, tension, gasStiffness, limit;
@@ -47,6 +48,7 @@ internal sealed class FormingRun
         for (var i = 0; i < nodes.Count; i++) (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (sheet.Mesh.Nodes[i].X, sheet.Mesh.Nodes[i].Y, load.Rise);
         (frame, rising) = (load.Rise, load.Rise > 0);
         contact = new(tool, nodes, sheet.Holds.Select(h => h == NodeHold.Clamped), 1e-9 * reach);
+        web = new(nodes, contact);
         Array.Fill(nodes.Clearance, -1, 0, nodes.Count);
         foreach (var i in clamped) nodes.Clearance[i] = double.PositiveInfinity;
         contact.Update();
@@ -55,6 +57,8 @@ internal sealed class FormingRun
     public MembraneNodes Nodes => nodes;
 
     public ToolContact Contact => contact;
+
+    public WebContact Web => web;
 
     public int Steps => steps;
 
@@ -81,6 +85,7 @@ internal sealed class FormingRun
             }
             if (steps % Pause == 0)
             {
+                web.Update(elements);
                 DropRigid();
                 SetMasses();
                 if (elements.Count == 0) break;
@@ -141,7 +146,7 @@ internal sealed class FormingRun
     /// <summary>Unbalanced forces of the nodes that can move over the forces of those that can't.</summary>
     private double MeasureUnrest()
     {
-        var (free, held) = (0.0, 0.01 * tension * reach);
+        var (free, held) = (0.0, 0.6 * tension * area / reach);
         for (var i = 0; i < nodes.Count; i++)
         {
             var (x, y, z) = (nodes.ForceX[i], nodes.ForceY[i], nodes.ForceZ[i]);

@@ -46,8 +46,20 @@ internal sealed class ToolContact
         }
     }
 
-    /// <summary>Distance of a node from the tool, mm.</summary>
-    public double DistanceOf(int node) => tool.Distance(Place(node));
+    /// <summary>Distance of a place from the tool, mm.</summary>
+    public double DistanceAt(Vec3 place) => tool.Distance(place);
+
+    /// <summary>Where a node is.</summary>
+    public Vec3 Place(int node) => new(nodes.X[node], nodes.Y[node], nodes.Z[node]);
+
+    /// <summary>Holds a node for good where it is.</summary>
+    public void Hold(int node)
+    {
+        (nodes.VelocityX[node], nodes.VelocityY[node], nodes.VelocityZ[node]) = (0, 0, 0);
+        (nodes.YieldX[node], nodes.YieldY[node], nodes.YieldZ[node]) = (0, 0, 0);
+        nodes.Clearance[node] = double.PositiveInfinity;
+        movable[node] = false;
+    }
 
     private void Look(int node)
     {
@@ -59,10 +71,7 @@ internal sealed class ToolContact
             return;
         }
         if (distance < -exact) (nodes.X[node], nodes.Y[node], nodes.Z[node]) = Meeting(here, LastStep(node));
-        (nodes.VelocityX[node], nodes.VelocityY[node], nodes.VelocityZ[node]) = (0, 0, 0);
-        (nodes.YieldX[node], nodes.YieldY[node], nodes.YieldZ[node]) = (0, 0, 0);
-        nodes.Clearance[node] = double.PositiveInfinity;
-        movable[node] = false;
+        Hold(node);
         order[node] = met++;
     }
 
@@ -80,8 +89,6 @@ internal sealed class ToolContact
         }
         return end - step * (1 - inside);
     }
-
-    private Vec3 Place(int node) => new(nodes.X[node], nodes.Y[node], nodes.Z[node]);
 
     private Vec3 LastStep(int node) => new(nodes.VelocityX[node], nodes.VelocityY[node], nodes.VelocityZ[node]);
 }
