@@ -15,6 +15,9 @@ internal sealed class FormingRun
     /// <summary>Steps between two looks at masses and damping.</summary>
     private const int Pause = 32;
 
+    /// <summary>Steps between two looks for webs; a flank must not pass through the other in between.</summary>
+    private const int WebPause = 8;
+
     private const double FastestPace = 1 / 250.0, SlowestPace = 1e-6;
 
     private const int MostSteps = 200_000;
@@ -83,9 +86,9 @@ internal sealed class FormingRun
                 Unrest = MeasureUnrest();
                 pace = Math.Clamp(pace * (Unrest < load.Unrest ? 1.05 : Unrest < 2 * load.Unrest ? 0.97 : 0.8), SlowestPace, FastestPace);
             }
+            if (!rising && steps % WebPause == 0) web.Update(elements);
             if (steps % Pause == 0)
             {
-                web.Update(elements);
                 DropRigid();
                 SetMasses();
                 if (elements.Count == 0) break;
@@ -175,7 +178,7 @@ internal sealed class FormingRun
         {
             var (x, y, z) = (nodes.VelocityX[i], nodes.VelocityY[i], nodes.VelocityZ[i]);
             work += x * (nodes.ForceX[i] - forceX[i]) + y * (nodes.ForceY[i] - forceY[i]) + z * (nodes.ForceZ[i] - forceZ[i]);
-            inertia += nodes.Mass[i] * (x * x + y * y + z * z);
+            inertia += nodes.Mass[i] * (x * x + y * y) + nodes.MassUp[i] * z * z;
         }
         var frequency = Math.Sqrt(Math.Max(0, -work / inertia));
         damping = Math.Clamp(0.8 * damping + 0.2 * 2 * frequency, 0.001, 1);
@@ -198,7 +201,7 @@ internal sealed class FormingRun
             var yield = 1 / nodes.Mass[i];
             nodes.YieldX[i] = hold.HasFlag(NodeHold.X) ? 0 : yield;
             nodes.YieldY[i] = hold.HasFlag(NodeHold.Y) ? 0 : yield;
-            nodes.YieldZ[i] = yield;
+            nodes.YieldZ[i] = 1 / nodes.MassUp[i];
         }
     }
 }

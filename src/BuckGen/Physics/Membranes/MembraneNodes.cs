@@ -1,4 +1,5 @@
 using System.Numerics;
+using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
 
@@ -14,7 +15,7 @@ internal sealed class MembraneNodes
         (VelocityX, VelocityY, VelocityZ) = (new double[padded], new double[padded], new double[padded]);
         (ForceX, ForceY, ForceZ) = (new double[padded], new double[padded], new double[padded]);
         (YieldX, YieldY, YieldZ) = (new double[padded], new double[padded], new double[padded]);
-        Mass = new double[padded];
+        (Mass, MassUp) = (new double[padded], new double[padded]);
         Clearance = new double[padded];
     }
 
@@ -38,11 +39,23 @@ internal sealed class MembraneNodes
     public double[] YieldY { get; }
     public double[] YieldZ { get; }
 
-    /// <summary>Fictitious mass, N/mm.</summary>
+    /// <summary>Fictitious mass along x and y, N/mm.</summary>
     public double[] Mass { get; }
+
+    /// <summary>Fictitious mass along z, N/mm.</summary>
+    public double[] MassUp { get; }
 
     /// <summary>How far a node can go before it could meet the tool, mm.</summary>
     public double[] Clearance { get; }
+
+    /// <summary>Where a node is.</summary>
+    public Vec3 Place(int node) => new(X[node], Y[node], Z[node]);
+
+    /// <summary>Square of the distance between two nodes, mm².</summary>
+    public double Square(int a, int b) => (X[a] - X[b]) * (X[a] - X[b]) + (Y[a] - Y[b]) * (Y[a] - Y[b]) + (Z[a] - Z[b]) * (Z[a] - Z[b]);
+
+    /// <summary>The upper side of a triangle, as long as twice its area, mm².</summary>
+    public Vec3 Normal(int a, int b, int c) => (Place(b) - Place(a)).Cross(Place(c) - Place(a));
 
     public void ClearForces()
     {

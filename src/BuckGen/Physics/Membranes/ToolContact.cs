@@ -49,9 +49,6 @@ internal sealed class ToolContact
     /// <summary>Distance of a place from the tool, mm.</summary>
     public double DistanceAt(Vec3 place) => tool.Distance(place);
 
-    /// <summary>Where a node is.</summary>
-    public Vec3 Place(int node) => new(nodes.X[node], nodes.Y[node], nodes.Z[node]);
-
     /// <summary>Holds a node for good where it is.</summary>
     public void Hold(int node)
     {
@@ -63,7 +60,7 @@ internal sealed class ToolContact
 
     private void Look(int node)
     {
-        var here = Place(node);
+        var here = nodes.Place(node);
         var distance = tool.Distance(here);
         if (distance > exact)
         {

@@ -82,7 +82,7 @@ internal sealed class WebContact
 
     private bool HaveMet(int i, int j)
     {
-        var (here, there) = (contact.Place(i), contact.Place(j));
+        var (here, there) = (nodes.Place(i), nodes.Place(j));
         var between = there - here;
         var (size, other) = (Size(i), Size(j));
         var near = Near * Math.Min(size, other);
@@ -102,7 +102,7 @@ internal sealed class WebContact
         for (var e = 0; e < elements.Count; e++)
         {
             var (a, b, c) = (elements.A[e], elements.B[e], elements.C[e]);
-            var normal = (contact.Place(b) - contact.Place(a)).Cross(contact.Place(c) - contact.Place(a));
+            var normal = nodes.Normal(a, b, c);
             Add(a, normal);
             Add(b, normal);
             Add(c, normal);
