@@ -33,8 +33,8 @@ internal sealed record FormedSheet
     /// <summary>Volume swept below the plane of the frame, mm³; negative for what stands above it.</summary>
     public required double Volume { get; init; }
 
-    /// <summary>Whether the sheet came to rest: its unbalanced force fell to 0.0001 of the forces where it is held.</summary>
-    public required bool AtRest { get; init; }
+    /// <summary>How it ended. Only a sheet at rest is worth reading.</summary>
+    public required FormingOutcome Outcome { get; init; }
 
     /// <summary>Steps taken.</summary>
     public required int Steps { get; init; }
@@ -72,6 +72,22 @@ internal sealed record FormedSheet
     public Vec3 MiddleOf(MeshTriangle t) => (Nodes[t.A] + Nodes[t.B] + Nodes[t.C]) * (1.0 / 3);
 
     private double AreaOf(MeshTriangle t) => (Nodes[t.B] - Nodes[t.A]).Cross(Nodes[t.C] - Nodes[t.A]).Length / 2;
+}
+
+/// <summary>How the forming of a sheet ended.</summary>
+internal enum FormingOutcome
+{
+    /// <summary>The sheet came to rest: its unbalanced force fell to 0.0001 of the forces where it is held.</summary>
+    AtRest,
+
+    /// <summary>It did not within 200 000 steps.</summary>
+    TooSlow,
+
+    /// <summary>
+    /// A free triangle was stretched to 200 times its area. Either nothing holds the sheet at this pressure, or the flanks of a web have
+    /// passed each other and been blown up; a finer mesh helps then.
+    /// </summary>
+    Burst,
 }
 
 /// <summary>The two stretches of a triangle.</summary>

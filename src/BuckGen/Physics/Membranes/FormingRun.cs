@@ -22,6 +22,12 @@ internal sealed class FormingRun
 
     private const int MostSteps = 200_000;
 
+    /// <summary>Unbalanced force at which the sheet counts as being at rest.</summary>
+    private const double Rest = 1e-4;
+
+    /// <summary>Stretch of area of a free triangle from which on the sheet counts as burst.</summary>
+    private const double Bursting = 200;
+
     private readonly ClampedSheet sheet;
     private readonly FormingLoad load;
     private readonly MembraneNodes nodes;
@@ -74,8 +80,8 @@ internal sealed class FormingRun
     /// <summary>Unbalanced force at the end, as a share of the forces where the sheet is held.</summary>
     public double Unrest { get; private set; } = 1;
 
-    /// <summary>Runs to the end; false if the sheet has not come to rest.</summary>
-    public bool ToRest()
+    /// <summary>Runs to the end.</summary>
+    public FormingOutcome ToRest()
     {
         SetMasses();
         while (steps < MostSteps)
@@ -91,11 +97,22 @@ internal sealed class FormingRun
             {
                 DropRigid();
                 SetMasses();
-                if (elements.Count == 0) break;
+                if (elements.Count == 0) return FormingOutcome.AtRest;
+                if (IsBurst()) return FormingOutcome.Burst;
             }
-            if (!rising && !Filling && Unrest < 1e-4) break;
+            if (!rising && !Filling && Unrest < Rest) return FormingOutcome.AtRest;
         }
-        return steps < MostSteps;
+        return FormingOutcome.TooSlow;
+    }
+
+    private bool IsBurst()
+    {
+        for (var e = 0; e < elements.Count; e++)
+        {
+            var normal = nodes.Normal(elements.A[e], elements.B[e], elements.C[e]);
+            if (!(normal.Dot(normal) * elements.InverseSquare[e] < Bursting * Bursting)) return true;
+        }
+        return false;
     }
 
     /// <summary>Whether gas is still let in.</summary>

@@ -25,7 +25,7 @@ internal static class MembraneForming
         sheet.Validate();
         load.Validate();
         var run = new FormingRun(sheet, tool, load);
-        var atRest = run.ToRest();
+        var outcome = run.ToRest();
         ImmutableArray<Vec3> nodes = [.. Enumerable.Range(0, run.Nodes.Count).Select(i => new Vec3(run.Nodes.X[i], run.Nodes.Y[i], run.Nodes.Z[i]))];
         ImmutableArray<SheetStretch> stretch = [.. sheet.Mesh.Triangles.Select(t => StretchOf(t, sheet.Mesh, nodes))];
         return new()
@@ -39,7 +39,7 @@ internal static class MembraneForming
             Webbed = [.. run.Web.Webbed.Order()],
             Pressure = run.Pressure * 1e6,
             Volume = run.Volume,
-            AtRest = atRest,
+            Outcome = outcome,
             Steps = run.Steps,
         };
     }

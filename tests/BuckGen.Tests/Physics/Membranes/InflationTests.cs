@@ -36,9 +36,9 @@ public class InflationTests
     [InlineData(0.25, 1.463)]
     public void A_disc_follows_its_equations_even_past_the_peak_of_pressure(double ratio, double depth)
     {
-        var formed = MembraneForming.Form(Formed.Disc(24, ratio), new NoTool(), new(1e6) { SweptDepth = depth * Formed.Size });
+        var formed = MembraneForming.Form(Formed.Disc(22, ratio), new NoTool(), new(1e6) { SweptDepth = depth * Formed.Size });
 
-        Assert.True(formed.AtRest);
+        Assert.Equal(FormingOutcome.AtRest, formed.Outcome);
         var disc = DiscInflation.AtHeight(-formed.Nodes[0].Z / Formed.Size, ratio);
         Assert.Equal(disc.Pressure, formed.Pressure / Formed.Unit, disc.Pressure * 0.01);
         Assert.Equal(disc.PoleThickness, formed.Thickness[0] / formed.Sheet.Thickness, disc.PoleThickness * 0.01);

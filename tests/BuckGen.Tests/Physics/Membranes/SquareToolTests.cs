@@ -40,14 +40,28 @@ public class SquareToolTests
 
         var formed = MembraneForming.Form(Formed.Quarter(cells), tool, new(Full) { Rise = height * Formed.Size });
 
-        Assert.True(formed.AtRest);
+        Assert.Equal(FormingOutcome.AtRest, formed.Outcome);
         Assert.Equal(formed.Plastic.Before, formed.Plastic.After, formed.Plastic.Before * 1e-9);
-        Assert.NotEmpty(formed.Webbed);
+        if (corner == 0) Assert.NotEmpty(formed.Webbed);
         Assert.All(formed.Webbed, n => Assert.Equal(formed.Nodes[n].X, formed.Nodes[n].Y, 0.2 * Formed.Size));
         Assert.All(formed.Nodes, p => Assert.InRange(p.Z, -1e-6 * Formed.Size, height * Formed.Size * (1 + 1e-9)));
         // A full wrapping has the area 4 + 4·H of the half-sides squared; webs add to it, bridged corners take away.
         Assert.Equal(1 / (1 + height), formed.MeanThickness / formed.Sheet.Thickness, 0.02);
         Assert.All(formed.Sheet.Mesh.Triangles, t => Assert.True(tool.Distance(formed.MiddleOf(t)) > -2 * Formed.Size / cells));
+    }
+
+    /// <summary>
+    /// Known shortcoming: half again as high as the frame's half side, with a sharp upright edge and coarse triangles, the flanks of the
+    /// web still get past each other. It must be told, not drawn.
+    /// </summary>
+    [Fact]
+    public void A_web_too_tall_for_the_mesh_is_told()
+    {
+        var tool = Block.Rectangle(0.5 * Formed.Size, 0.5 * Formed.Size, 1.5 * Formed.Size);
+
+        var formed = MembraneForming.Form(Formed.Quarter(20), tool, new(Full) { Rise = 1.5 * Formed.Size });
+
+        Assert.Equal(FormingOutcome.Burst, formed.Outcome);
     }
 
     [Fact]
@@ -58,7 +72,7 @@ public class SquareToolTests
 
         var formed = MembraneForming.Form(Formed.Square(40), tool, new(Full) { Rise = 40 });
 
-        Assert.True(formed.AtRest);
+        Assert.Equal(FormingOutcome.AtRest, formed.Outcome);
         Assert.All(formed.Nodes, p => Assert.InRange(p.Z, -1e-4, 40 + 1e-4));
         Assert.True(formed.Nodes.All(p => tool.Distance(p) > -1e-4));
         Assert.InRange(formed.MeanThickness / formed.Sheet.Thickness, 0.3, 1);
