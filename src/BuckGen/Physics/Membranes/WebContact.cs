@@ -8,7 +8,7 @@ namespace BuckGen.Physics.Membranes;
 /// <remarks>
 /// At the upright edges of a male tool there is more sheet than tool round it, and it stands out as a fold. Without this the flanks
 /// would pass through each other, and the pressure, now on the wrong side of both, would blow them up like a balloon. Two nodes have
-/// met when they are nearer than half the size of the triangles round them, look away from each other, and the tool is not between them.
+/// met when they are nearer than half the size of the triangles round them (the root of twice their area), look away from each other, and the tool is not between them.
 /// </remarks>
 internal sealed class WebContact
 {
@@ -19,7 +19,7 @@ internal sealed class WebContact
 
     private readonly MembraneNodes nodes;
     private readonly ToolContact contact;
-    private readonly double[] normalX, normalY, normalZ;
+    private readonly double[] normalX, normalY, normalZ, size;
     private readonly int[] next;
     private readonly int[] heads;
     private readonly List<int> webbed = [];
@@ -28,6 +28,7 @@ internal sealed class WebContact
     {
         (this.nodes, this.contact) = (nodes, contact);
         (normalX, normalY, normalZ) = (new double[nodes.Count], new double[nodes.Count], new double[nodes.Count]);
+        size = new double[nodes.Count];
         next = new int[nodes.Count];
         heads = new int[(int)System.Numerics.BitOperations.RoundUpToPowerOf2((uint)nodes.Count)];
     }
@@ -39,18 +40,23 @@ internal sealed class WebContact
     public void Update(MembraneElements elements)
     {
         SumNormals(elements);
-        var largest = 0.0;
-        for (var i = 0; i < nodes.Count; i++) largest = Math.Max(largest, Size(i));
-        if (largest == 0) return;
+        var (largest, steep) = (0.0, false);
+        for (var i = 0; i < nodes.Count; i++)
+        {
+            size[i] = Math.Sqrt(Normal(i).Length);
+            largest = Math.Max(largest, size[i]);
+            steep |= IsSteep(i) && contact.Movable[i];
+        }
+        if (!steep) return;
         var cell = Near * largest;
         Array.Fill(heads, -1);
         for (var i = nodes.Count - 1; i >= 0; i--)
         {
-            if (Size(i) == 0) continue;
+            if (size[i] == 0) continue;
             var slot = Slot(Cell(nodes.X[i], cell), Cell(nodes.Y[i], cell), Cell(nodes.Z[i], cell));
             (next[i], heads[slot]) = (heads[slot], i);
         }
-        for (var i = 0; i < nodes.Count; i++) if (Size(i) > 0 && contact.Movable[i]) Meet(i, cell);
+        for (var i = 0; i < nodes.Count; i++) if (IsSteep(i) && contact.Movable[i]) Meet(i, cell);
     }
 
     private void Meet(int i, double cell)
@@ -84,12 +90,11 @@ internal sealed class WebContact
     {
         var (here, there) = (nodes.Place(i), nodes.Place(j));
         var between = there - here;
-        var (size, other) = (Size(i), Size(j));
-        var near = Near * Math.Min(size, other);
+        var near = Near * Math.Min(size[i], size[j]);
         var square = between.Dot(between);
         if (square == 0 || square > near * near) return false;
         var (normal, facing) = (Normal(i), Normal(j));
-        return normal.Dot(facing) < Opposed * size * size * other * other
+        return normal.Dot(facing) < Opposed * size[i] * size[i] * size[j] * size[j]
             && normal.Dot(between) < 0 && facing.Dot(between) > 0
             && contact.DistanceAt((here + there) * 0.5) > 0;
     }
@@ -118,8 +123,8 @@ internal sealed class WebContact
 
     private Vec3 Normal(int i) => new(normalX[i], normalY[i], normalZ[i]);
 
-    /// <summary>Size of the triangles round a node, mm: a third of the root of twice their area together, which is about a side.</summary>
-    private double Size(int i) => Math.Sqrt(Normal(i).Length);
+    /// <summary>Of two sides so turned away from each other one at least is as steep as this, so only such nodes need ask.</summary>
+    private bool IsSteep(int i) => size[i] > 0 && normalZ[i] <= -Opposed * size[i] * size[i];
 
     private static int Cell(double value, double cell) => (int)Math.Floor(value / cell);
 
