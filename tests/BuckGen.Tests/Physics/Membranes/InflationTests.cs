@@ -36,7 +36,7 @@ public class InflationTests
     [InlineData(0.25, 1.463)]
     public void A_disc_follows_its_equations_even_past_the_peak_of_pressure(double ratio, double depth)
     {
-        var formed = MembraneForming.Form(Formed.Disc(22, ratio), new NoTool(), new(1e6) { SweptDepth = depth * Formed.Size });
+        var formed = MembraneForming.Form(Formed.Disc(28, ratio), new NoTool(), new(1e6) { SweptDepth = depth * Formed.Size });
 
         Assert.Equal(FormingOutcome.AtRest, formed.Outcome);
         var disc = DiscInflation.AtHeight(-formed.Nodes[0].Z / Formed.Size, ratio);
