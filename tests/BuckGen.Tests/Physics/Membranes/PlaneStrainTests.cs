@@ -26,7 +26,7 @@ public class PlaneStrainTests
     [InlineData(1.5)]
     public void A_channel_with_upright_walls(double depth)
     {
-        var formed = MembraneForming.Form(Formed.Strip(120), new Cavity(Formed.Size, depth * Formed.Size), Slow);
+        var formed = MembraneForming.Form(Formed.Strip(160), new Cavity(Formed.Size, depth * Formed.Size), Slow);
 
         var last = 2 / Math.PI * Math.Exp(-2 * (depth - 1) / Math.PI);
         AssertProfile(formed, (x, z) => z > 0.98 * depth
@@ -42,7 +42,7 @@ public class PlaneStrainTests
     public void A_trough_with_sloping_walls(double degrees)
     {
         var slope = degrees * Math.PI / 180;
-        var formed = MembraneForming.Form(Formed.Strip(160), new Pit(Formed.Size, slope, round: false), Slow);
+        var formed = MembraneForming.Form(Formed.Strip(160), new Pit(Formed.Size, slope, round: false), Slow with { Unrest = 0.01 });
 
         AssertProfile(formed, (x, _) => x > NearTip ? Math.Sin(slope) / slope * Math.Pow(x, Math.Tan(slope) / slope - 1) : null);
     }
@@ -57,13 +57,13 @@ public class PlaneStrainTests
     public void A_block_that_rises_through_the_frame(double height)
     {
         const double width = 0.5;
-        var formed = MembraneForming.Form(Formed.Strip(160), Block.Strip(0.5 * Formed.Size, height * Formed.Size), Slow with { Rise = height * Formed.Size });
+        var formed = MembraneForming.Form(Formed.Strip(220), Block.Strip(0.5 * Formed.Size, height * Formed.Size), Slow with { Rise = height * Formed.Size });
 
         var corner = OnWall(width, width, height);
         AssertProfile(formed, (x, z) => -z > 0.995 * height
             ? x < 0.45 ? 1 : null
             : x > 0.52 ? x > 0.5 + NearTip * width && z > -0.01 ? corner * Math.Pow((x - 0.5) / width, 4 / Math.PI - 1) : null
-            : -z < 0.05 ? null
+            : -z < NearTip * width ? null
             : -z < width ? corner * Math.Pow(-z / width, 4 / Math.PI - 1) : -z < height - 0.05 ? OnWall(-z, width, height) : null);
     }
 

@@ -38,7 +38,7 @@ public class RoundToolTests
     [Fact]
     public void A_cone_of_60_degrees()
     {
-        var formed = MembraneForming.Form(Formed.Disc(32), new Pit(Formed.Size, Math.PI / 3, round: true), new(Full));
+        var formed = MembraneForming.Form(Formed.Disc(40), new Pit(Formed.Size, Math.PI / 3, round: true), new(Full));
 
         double[] at = [0.2, 0.4, 0.6, 0.7];
         AssertProfile([.6434, .4170, .1967, .1113], at, s => formed.Share(_ => true, p => 1 - p.Plan.Length / Formed.Size, s), 0.02);
