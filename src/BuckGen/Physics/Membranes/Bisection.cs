@@ -1,0 +1,73 @@
+using BuckGen.Geometry;
+
+namespace BuckGen.Physics.Membranes;
+
+/// <summary>Refines a mesh where it is too coarse, without a node ever lying inside a neighbour's side.</summary>
+/// <remarks>
+/// Newest-vertex bisection (after W. F. Mitchell, ACM Trans. Math. Softw. 15 (1989) 326, from memory): each triangle is halved across
+/// its first side, between the first two nodes, together with its neighbour there; if that side is not the neighbour's own first one,
+/// the neighbour is halved first. The triangles stay similar to a few shapes, so none becomes a sliver. The mesh must begin
+/// such that neighbours agree about their first sides, as those of <see cref="FrameMesh"/> do.
+/// </remarks>
+internal sealed class Bisection
+{
+    private readonly List<Vec2> nodes;
+    private readonly List<MeshTriangle> triangles;
+    private readonly Dictionary<(int From, int To), int> owners = [];
+
+    private Bisection(TriangleMesh mesh)
+    {
+        (nodes, triangles) = ([.. mesh.Nodes], [.. mesh.Triangles]);
+        for (var i = 0; i < triangles.Count; i++) Own(i);
+    }
+
+    /// <summary>Halves triangles until none has a first side longer than is wanted at its middle.</summary>
+    /// <param name="mesh">The mesh, with first sides as said above.</param>
+    /// <param name="size">Longest side wanted at a place, mm, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The size wanted asks for more than two million triangles.</exception>
+    public static TriangleMesh Refine(TriangleMesh mesh, Func<Vec2, double> size)
+    {
+        ArgumentNullException.ThrowIfNull(mesh);
+        ArgumentNullException.ThrowIfNull(size);
+        var work = new Bisection(mesh);
+        for (var i = 0; i < work.triangles.Count; i++)
+        {
+            // A halved triangle's place is taken by one of its halves, which is looked at in turn.
+            while (work.IsTooLarge(i, size)) work.Halve(i);
+            if (work.triangles.Count > 2_000_000) throw new ArgumentOutOfRangeException(
+                nameof(size), "The wanted size of the triangles makes more than 2 000 000 of them; wish for larger ones.");
+        }
+        return new([.. work.nodes], [.. work.triangles]);
+    }
+
+    private bool IsTooLarge(int i, Func<Vec2, double> size)
+    {
+        var (a, b, c) = triangles[i];
+        // A little slack, so that rounding does not tell mirror images apart.
+        return nodes[a].DistanceTo(nodes[b]) > size((nodes[a] + nodes[b] + nodes[c]) * (1.0 / 3)) * (1 + 1e-9);
+    }
+
+    private void Halve(int i)
+    {
+        var (a, b, _) = triangles[i];
+        if (owners.TryGetValue((b, a), out var other) && (triangles[other].A, triangles[other].B) != (b, a)) Halve(other);
+        nodes.Add(nodes[a].MidpointTo(nodes[b]));
+        Split(i, nodes.Count - 1);
+        if (owners.TryGetValue((b, a), out other)) Split(other, nodes.Count - 1);
+    }
+
+    private void Split(int i, int middle)
+    {
+        var (a, b, c) = triangles[i];
+        owners.Remove((a, b));
+        triangles[i] = new(c, a, middle);
+        triangles.Add(new(b, c, middle));
+        Own(i);
+        Own(triangles.Count - 1);
+    }
+
+    private void Own(int i)
+    {
+        foreach (var side in triangles[i].Sides()) owners[side] = i;
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+
+namespace BuckGen.Physics.Membranes;
+
+/// <summary>Forms a hot sheet on a rigid tool and tells how thick it is then.</summary>
+/// <remarks>
+/// The sheet is a membrane, without stiffness in bending (fair while it is thin against the radii of the tool), of one temperature,
+/// and keeps its volume. What touches the tool sticks there. Its shape then depends on the material but little, the thickness of
+/// shallow parts by a few per cent.
+/// </remarks>
+internal static class MembraneForming
+{
+    /// <summary>Forms a sheet. The same input gives the same numbers, bit for bit, on one machine.</summary>
+    /// <param name="sheet">The sheet in its frame.</param>
+    /// <param name="tool">What it is formed on.</param>
+    /// <param name="load">What is done to it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <exception cref="ArgumentException">The mesh is damaged or clamped nowhere.</exception>
+    public static FormedSheet Form(ClampedSheet sheet, ITool tool, FormingLoad load)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        ArgumentNullException.ThrowIfNull(tool);
+        ArgumentNullException.ThrowIfNull(load);
+        sheet.Validate();
+        load.Validate();
+        var run = new FormingRun(sheet, tool, load);
+        var outcome = run.ToRest();
+        ImmutableArray<Vec3> nodes = [.. Enumerable.Range(0, run.Nodes.Count).Select(i => new Vec3(run.Nodes.X[i], run.Nodes.Y[i], run.Nodes.Z[i]))];
+        ImmutableArray<SheetStretch> stretch = [.. sheet.Mesh.Triangles.Select(t => StretchOf(t, sheet.Mesh, nodes))];
+        return new()
+        {
+            Sheet = sheet,
+            Nodes = nodes,
+            Stretch = stretch,
+            Thickness = [.. stretch.Select(s => sheet.Thickness / (s.Larger * s.Smaller))],
+            ContactOrder = [.. run.Contact.Order],
+            Open = [.. Enumerable.Range(0, nodes.Length).Where(i => run.Contact.Movable[i]).Select(i => new OpenNode(i, run.Contact.DistanceAt(nodes[i])))],
+            Webbed = [.. run.Web.Webbed.Order()],
+            Pressure = run.Pressure * 1e6,
+            Volume = run.Volume,
+            Outcome = outcome,
+            Steps = run.Steps,
+        };
+    }
+
+    private static SheetStretch StretchOf(MeshTriangle t, TriangleMesh mesh, ImmutableArray<Vec3> nodes)
+    {
+        var (p, q) = (mesh.Nodes[t.B] - mesh.Nodes[t.A], mesh.Nodes[t.C] - mesh.Nodes[t.A]);
+        var (u, v) = (nodes[t.B] - nodes[t.A], nodes[t.C] - nodes[t.A]);
+        var inverse = 1 / (p.Cross(q) * p.Cross(q));
+        var sum = inverse * (q.LengthSquared * u.Dot(u) - 2 * p.Dot(q) * u.Dot(v) + p.LengthSquared * v.Dot(v));
+        var normal = u.Cross(v);
+        var product = inverse * normal.Dot(normal);
+        var larger = (sum + Math.Sqrt(Math.Max(sum * sum - 4 * product, 0))) / 2;
+        return new(Math.Sqrt(larger), Math.Sqrt(product / larger));
+    }
+}
