@@ -68,7 +68,7 @@ public sealed record Layer(
     public double Thickness => Top - Bottom;
 
     /// <summary>The name of one of its pieces: "3A" in the buck, "RING1" in a jig.</summary>
-    public string NameOf(LayerPart part)
+    internal string NameOf(LayerPart part)
     {
         ArgumentNullException.ThrowIfNull(part);
         return Name.Length == 0 ? FormattableString.Invariant($"{Number}{part.Letter}") : FormattableString.Invariant($"{part.Letter}{Number}");

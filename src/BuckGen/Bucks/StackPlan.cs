@@ -30,7 +30,7 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
     /// <param name="tolerance">Miss, mm, that does not count.</param>
     /// <param name="neverMore">True when the stack may be lower, never higher; the depth must then hold one sheet.</param>
     /// <exception cref="SpecException">The stack would need more than 400 layers.</exception>
-    public static StackPlan Choose(double depth, ImmutableArray<Stock> stock, double tolerance, bool neverMore = false)
+    internal static StackPlan Choose(double depth, ImmutableArray<Stock> stock, double tolerance, bool neverMore = false)
     {
         // Of two sheets equally thick the first listed is used.
         var sheets = stock.DistinctBy(s => s.Thickness).OrderByDescending(s => s.Thickness).ToArray();

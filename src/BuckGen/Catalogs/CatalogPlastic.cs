@@ -82,7 +82,7 @@ public sealed record CatalogPlastic : CatalogEntry
 
     /// <summary>Widest vent that leaves no mark worth speaking of, mm; null when not known.</summary>
     /// <param name="gauge">Thickness of the sheet, mm.</param>
-    public double? LargestVent(double gauge) => NumberOf(gauge < HeavyGauge ? "vent-thin" : "vent-heavy");
+    internal double? LargestVent(double gauge) => NumberOf(gauge < HeavyGauge ? "vent-thin" : "vent-heavy");
 
     /// <summary>
     /// How the plastic takes up heat between two temperatures, with the middle of each range; the heat of melting counts whole and
@@ -91,7 +91,7 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <param name="from">Temperature at the start, degrees C.</param>
     /// <param name="to">Temperature at the end, degrees C, at least 1 above the start.</param>
     /// <exception cref="ArgumentOutOfRangeException">The end is not above the start.</exception>
-    public SheetMaterial? Heat(double from, double to)
+    internal SheetMaterial? Heat(double from, double to)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(to, from + 1);
         return (Conductivity, Density, HeatCapacity) is ({ } conductivity, { } density, { } capacity)

@@ -7,7 +7,7 @@ namespace BuckGen.Costs;
 /// <param name="Currency">What the shop reckons in; empty when not said.</param>
 /// <param name="Materials">The sheets, the plastic last.</param>
 /// <param name="Work">The work.</param>
-public sealed record JobCost(string Currency, ImmutableArray<MaterialCost> Materials, ImmutableArray<WorkStep> Work)
+internal sealed record JobCost(string Currency, ImmutableArray<MaterialCost> Materials, ImmutableArray<WorkStep> Work)
 {
     /// <summary>Materials by what is used up, as far as their prices are said.</summary>
     public double MaterialByShare => Materials.Sum(m => m.ShareCost ?? 0);

@@ -9,7 +9,7 @@ namespace BuckGen.Costs;
 /// <param name="Sheets">Whole sheets that must be at hand.</param>
 /// <param name="Share">How much of them is used up, in sheets: the parts with the waste between them.</param>
 /// <param name="SheetPrice">Price of a whole sheet; null when not said.</param>
-public sealed record MaterialCost(string Name, int Sheets, double Share, double? SheetPrice)
+internal sealed record MaterialCost(string Name, int Sheets, double Share, double? SheetPrice)
 {
     /// <summary>Price of what is used up; null when the sheet's is not said.</summary>
     public double? ShareCost => SheetPrice * Share;

@@ -35,7 +35,7 @@ public sealed record RateSpec
 
     /// <summary>Checks every number against its range.</summary>
     /// <exception cref="SpecException">A number is out of range.</exception>
-    public void Validate()
+    internal void Validate()
     {
         Check(Labour, 0, 1e6, "price of an hour's work", "");
         Check(Machine, 0, 1e6, "price of an hour of the machine", "");

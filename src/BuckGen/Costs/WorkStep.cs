@@ -11,7 +11,7 @@ namespace BuckGen.Costs;
 /// <param name="Unit">"mm", "paths", "sheets", "holes" or "glue lines".</param>
 /// <param name="Minutes">How long it takes; null when the shop has not said how fast it goes.</param>
 /// <param name="Hour">Price of an hour of it; null when not said.</param>
-public sealed record WorkStep(string Name, double Amount, string Unit, double? Minutes, double? Hour)
+internal sealed record WorkStep(string Name, double Amount, string Unit, double? Minutes, double? Hour)
 {
     /// <summary>What it costs; null when its time or price is not said.</summary>
     public double? Cost => Minutes / 60 * Hour;

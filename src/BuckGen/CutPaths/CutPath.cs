@@ -44,7 +44,7 @@ public sealed record CutPath(CutLayer Layer, ImmutableArray<Segment> Segments, b
     private const double CircleTolerance = 1e-4;
 
     /// <summary>The circle the path runs round; null when it is none.</summary>
-    public (Vec2 Centre, double Radius)? AsCircle() => AsLoop()?.AsCircle(CircleTolerance);
+    internal (Vec2 Centre, double Radius)? AsCircle() => AsLoop()?.AsCircle(CircleTolerance);
 
     /// <summary>The loop the path runs along; null for an open path.</summary>
     public Loop? AsLoop() => Closed ? Loop.FromSegments(Segments) : null;

@@ -58,12 +58,4 @@ public sealed record BuckDesign(
     public static BuckDesign Create(
         Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
         BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.Own, DesignProgress.Reporter(progress, cancellation), cancellation);
-
-    /// <summary>Designs a buck from an outline with what comes with the library.</summary>
-    /// <param name="outline">A healed outline.</param>
-    /// <param name="spec">What is wanted.</param>
-    /// <param name="cancellation">Stops the work.</param>
-    /// <exception cref="SpecException">A number of the spec is out of range.</exception>
-    /// <exception cref="OutlineException">The outline can't be offset.</exception>
-    public static BuckDesign Create(Outline outline, BuckSpec spec, CancellationToken cancellation) => Create(outline, spec, null, null, cancellation);
 }

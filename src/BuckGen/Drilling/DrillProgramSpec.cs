@@ -22,7 +22,7 @@ public sealed record DrillProgramSpec(
 {
     /// <summary>Checks every number against its range.</summary>
     /// <exception cref="DrillException">A number is out of range.</exception>
-    public void Validate()
+    internal void Validate()
     {
         Require(SafeHeight is >= DrillText.Step and <= 500, "safe height", SafeHeight, "mm", "above 0, up to 500 mm");
         Require(RetractHeight >= DrillText.Step && RetractHeight <= SafeHeight, "retract height", RetractHeight, "mm",

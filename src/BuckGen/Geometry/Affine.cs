@@ -33,13 +33,13 @@ public sealed record Affine(double A, double B, double C, double D, double E, do
     /// <summary>An even scaling about a point.</summary>
     /// <param name="factor">Factor, not 0.</param>
     /// <param name="about">The point that stays.</param>
-    public static Affine Scaling(double factor, Vec2 about) =>
+    internal static Affine Scaling(double factor, Vec2 about) =>
         new(factor, 0, 0, factor, about.X * (1 - factor), about.Y * (1 - factor));
 
     /// <summary>A reflection in the line through a point.</summary>
     /// <param name="about">A point of the line.</param>
     /// <param name="direction">Direction of the line.</param>
-    public static Affine Reflection(Vec2 about, Vec2 direction)
+    internal static Affine Reflection(Vec2 about, Vec2 direction)
     {
         var u = direction.Unit();
         var (c, s) = (u.X * u.X - u.Y * u.Y, 2 * u.X * u.Y);
@@ -50,10 +50,10 @@ public sealed record Affine(double A, double B, double C, double D, double E, do
     public Vec2 Apply(Vec2 p) => new(A * p.X + C * p.Y + E, B * p.X + D * p.Y + F);
 
     /// <summary>The image of a displacement: the shift left out.</summary>
-    public Vec2 ApplyToDirection(Vec2 v) => new(A * v.X + C * v.Y, B * v.X + D * v.Y);
+    internal Vec2 ApplyToDirection(Vec2 v) => new(A * v.X + C * v.Y, B * v.X + D * v.Y);
 
     /// <summary>First this map, then another.</summary>
-    public Affine Then(Affine next)
+    internal Affine Then(Affine next)
     {
         ArgumentNullException.ThrowIfNull(next);
         var (x, y, shift) = (next.ApplyToDirection(new(A, B)), next.ApplyToDirection(new(C, D)), next.Apply(new(E, F)));

@@ -31,27 +31,27 @@ public readonly record struct Bounds(double MinX, double MinY, double MaxX, doub
         new(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y));
 
     /// <summary>The smallest bounds that also enclose a point.</summary>
-    public Bounds With(Vec2 p) =>
+    internal Bounds With(Vec2 p) =>
         new(Math.Min(MinX, p.X), Math.Min(MinY, p.Y), Math.Max(MaxX, p.X), Math.Max(MaxY, p.Y));
 
     /// <summary>The smallest bounds that also enclose other bounds.</summary>
-    public Bounds With(Bounds b) =>
+    internal Bounds With(Bounds b) =>
         new(Math.Min(MinX, b.MinX), Math.Min(MinY, b.MinY), Math.Max(MaxX, b.MaxX), Math.Max(MaxY, b.MaxY));
 
     /// <summary>The bounds moved outward on every side.</summary>
     /// <param name="margin">Distance in mm; negative moves inward.</param>
-    public Bounds Grown(double margin) => new(MinX - margin, MinY - margin, MaxX + margin, MaxY + margin);
+    internal Bounds Grown(double margin) => new(MinX - margin, MinY - margin, MaxX + margin, MaxY + margin);
 
     /// <summary>True when the point lies inside or on the edge.</summary>
-    public bool Contains(Vec2 p) => p.X >= MinX && p.X <= MaxX && p.Y >= MinY && p.Y <= MaxY;
+    internal bool Contains(Vec2 p) => p.X >= MinX && p.X <= MaxX && p.Y >= MinY && p.Y <= MaxY;
 
     /// <summary>True when the other bounds lie wholly inside, edges included.</summary>
-    public bool Contains(Bounds b) => b.MinX >= MinX && b.MaxX <= MaxX && b.MinY >= MinY && b.MaxY <= MaxY;
+    internal bool Contains(Bounds b) => b.MinX >= MinX && b.MaxX <= MaxX && b.MinY >= MinY && b.MaxY <= MaxY;
 
     /// <summary>Shortest distance to other bounds, mm; 0 when they meet.</summary>
     internal double DistanceTo(Bounds b) => new Vec2(
         Math.Max(0, Math.Max(b.MinX - MaxX, MinX - b.MaxX)), Math.Max(0, Math.Max(b.MinY - MaxY, MinY - b.MaxY))).Length;
 
     /// <summary>True when the two share a point.</summary>
-    public bool Meets(Bounds b) => b.MinX <= MaxX && b.MaxX >= MinX && b.MinY <= MaxY && b.MaxY >= MinY;
+    internal bool Meets(Bounds b) => b.MinX <= MaxX && b.MaxX >= MinX && b.MinY <= MaxY && b.MaxY >= MinY;
 }

@@ -36,7 +36,7 @@ public sealed class Loop
     /// <summary>A loop through corners joined by lines and arcs.</summary>
     /// <param name="corners">At least two corners, each with the bulge of the piece that leaves it.</param>
     /// <exception cref="ArgumentException">Fewer than two corners, or a coordinate that is not a number.</exception>
-    public static Loop FromCorners(IReadOnlyList<(Vec2 Point, double Bulge)> corners)
+    internal static Loop FromCorners(IReadOnlyList<(Vec2 Point, double Bulge)> corners)
     {
         ArgumentNullException.ThrowIfNull(corners);
         if (corners.Count < 2) throw new ArgumentException($"A loop needs at least 2 corners, got {corners.Count}.", nameof(corners));
@@ -78,7 +78,7 @@ public sealed class Loop
     public bool IsCounterClockwise => SignedArea > 0;
 
     /// <summary>The same loop walked the other way.</summary>
-    public Loop Reversed() => new([.. Segments.Reverse().Select(s => s.Reversed())]);
+    internal Loop Reversed() => new([.. Segments.Reverse().Select(s => s.Reversed())]);
 
     /// <summary>The loop moved, turned, scaled evenly or mirrored.</summary>
     /// <param name="map">A map that keeps circles circles.</param>
@@ -89,7 +89,7 @@ public sealed class Loop
     }
 
     /// <summary>How often the loop winds round a point: 0 outside, 1 or -1 inside a simple loop.</summary>
-    public int WindingAround(Vec2 p)
+    internal int WindingAround(Vec2 p)
     {
         if (!Bounds.Contains(p)) return 0;
         var winding = 0;
@@ -116,11 +116,11 @@ public sealed class Loop
     public bool Contains(Vec2 p) => WindingAround(p) != 0;
 
     /// <summary>Distance from a point to the nearest place on the path, mm.</summary>
-    public double DistanceTo(Vec2 p) => Segments.Min(s => s.DistanceTo(p));
+    internal double DistanceTo(Vec2 p) => Segments.Min(s => s.DistanceTo(p));
 
     /// <summary>The circle this loop is, when all its pieces lie on one within a tolerance; otherwise null.</summary>
     /// <param name="tolerance">Largest distance of centres and radii, mm.</param>
-    public (Vec2 Centre, double Radius)? AsCircle(double tolerance)
+    internal (Vec2 Centre, double Radius)? AsCircle(double tolerance)
     {
         var first = Segments[0];
         if (!first.IsArc) return null;

@@ -14,7 +14,7 @@ public sealed record Island(Loop Outer, ImmutableArray<Loop> Holes)
     public IEnumerable<Loop> Loops => Holes.Prepend(Outer);
 
     /// <summary>True when the point lies in the island and in none of its holes.</summary>
-    public bool Contains(Vec2 p) => Outer.Contains(p) && !Holes.Any(h => h.Contains(p));
+    internal bool Contains(Vec2 p) => Outer.Contains(p) && !Holes.Any(h => h.Contains(p));
 }
 
 /// <summary>Islands that lie apart from each other; possibly none. Immutable.</summary>
@@ -46,7 +46,7 @@ public sealed record Region(ImmutableArray<Island> Islands)
     public Bounds Bounds => Islands.Aggregate(Bounds.Nothing, (b, i) => b.With(i.Outer.Bounds));
 
     /// <summary>True when the point lies in one of the islands.</summary>
-    public bool Contains(Vec2 p) => Islands.Any(i => i.Contains(p));
+    internal bool Contains(Vec2 p) => Islands.Any(i => i.Contains(p));
 
     /// <summary>Distance from a point to the nearest edge, mm.</summary>
     public double DistanceToEdge(Vec2 p) => Loops.Min(l => l.DistanceTo(p));

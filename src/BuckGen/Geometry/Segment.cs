@@ -28,7 +28,7 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
     public double Sagitta => Math.Abs(Bulge) * Chord.Length / 2;
 
     /// <summary>The piece walked the other way.</summary>
-    public Segment Reversed() => new(End, Start, -Bulge);
+    internal Segment Reversed() => new(End, Start, -Bulge);
 
     /// <summary>The arc round a centre from one point on the circle to another.</summary>
     /// <param name="start">Where it starts.</param>
@@ -49,7 +49,7 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
 
     /// <summary>The unit direction of travel.</summary>
     /// <param name="t">0 at the start, 1 at the end.</param>
-    public Vec2 DirectionAt(double t) => IsArc ? Chord.Turned((t - 0.5) * Sweep).Unit() : Chord.Unit();
+    internal Vec2 DirectionAt(double t) => IsArc ? Chord.Turned((t - 0.5) * Sweep).Unit() : Chord.Unit();
 
     /// <summary>The part of the piece between two parameters.</summary>
     /// <param name="t0">Start, 0 to 1.</param>
@@ -58,7 +58,7 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
         new(PointAt(t0), PointAt(t1), IsArc ? Math.Tan((t1 - t0) * Sweep / 4) : 0);
 
     /// <summary>The parameter, not limited to 0 to 1, whose point lies nearest on the whole line or circle.</summary>
-    public double ParameterOf(Vec2 p)
+    internal double ParameterOf(Vec2 p)
     {
         if (!IsArc) return (p - Start).Dot(Chord) / Chord.LengthSquared;
         var sweep = Sweep;
@@ -68,7 +68,7 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
     }
 
     /// <summary>The parameter, from 0 to 1, of the point of this piece nearest to a given one.</summary>
-    public double NearestParameter(Vec2 p)
+    internal double NearestParameter(Vec2 p)
     {
         var t = ParameterOf(p);
         if (t is >= 0 and <= 1) return t;
@@ -76,7 +76,7 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
     }
 
     /// <summary>Distance from a point to this piece, mm.</summary>
-    public double DistanceTo(Vec2 p)
+    internal double DistanceTo(Vec2 p)
     {
         var t = ParameterOf(p);
         if (t is >= 0 and <= 1)

@@ -10,5 +10,5 @@ public sealed record Tolerance(double Chord = 0.01, double Join = 0.1, double Co
     public static Tolerance Default { get; } = new();
 
     /// <summary>True when two points are the same point within <see cref="Coincident"/>.</summary>
-    public bool AreCoincident(Vec2 a, Vec2 b) => (a - b).LengthSquared <= Coincident * Coincident;
+    internal bool AreCoincident(Vec2 a, Vec2 b) => (a - b).LengthSquared <= Coincident * Coincident;
 }

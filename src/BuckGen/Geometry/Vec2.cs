@@ -26,7 +26,7 @@ public readonly record struct Vec2(double X, double Y)
 
     /// <summary>The displacement turned counter-clockwise.</summary>
     /// <param name="radians">Angle of the turn in radians.</param>
-    public Vec2 Turned(double radians)
+    internal Vec2 Turned(double radians)
     {
         var (sin, cos) = Math.SinCos(radians);
         return new(X * cos - Y * sin, X * sin + Y * cos);
@@ -42,10 +42,10 @@ public readonly record struct Vec2(double X, double Y)
     public double DistanceTo(Vec2 other) => (other - this).Length;
 
     /// <summary>The signed angle, in radians from -π to π, that turns this direction into the other.</summary>
-    public double AngleTo(Vec2 other) => Math.Atan2(Cross(other), Dot(other));
+    internal double AngleTo(Vec2 other) => Math.Atan2(Cross(other), Dot(other));
 
     /// <summary>The point half-way to another.</summary>
-    public Vec2 MidpointTo(Vec2 other) => new((X + other.X) / 2, (Y + other.Y) / 2);
+    internal Vec2 MidpointTo(Vec2 other) => new((X + other.X) / 2, (Y + other.Y) / 2);
 
     /// <summary>Both coordinates with three decimals, for messages: "(12.500, 3.000)".</summary>
     public override string ToString() => FormattableString.Invariant($"({Math.Round(X, 3) + 0.0:F3}, {Math.Round(Y, 3) + 0.0:F3})");

@@ -32,7 +32,7 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
     /// <param name="hole">Width of the hole, mm.</param>
     /// <param name="piece">Width of the piece that came out of it, mm.</param>
     /// <exception cref="SpecException">The piece is larger than the hole.</exception>
-    public static double KerfOfTest(double hole, double piece) => hole >= piece
+    internal static double KerfOfTest(double hole, double piece) => hole >= piece
         ? (hole - piece) / 2
         : throw new SpecException(FormattableString.Invariant($"The test piece is {piece} mm and its hole {hole} mm wide; the hole must be the larger, so measure again."));
 
@@ -42,7 +42,7 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
     /// Laser: 0.8 mm through 3 mm, 1.0 through 6 mm, 2.0 through 12 mm of MDF, between them in proportion, and never under two
     /// kerfs. Router: the smallest usual bit, 3 mm. Common practice, no source.
     /// </remarks>
-    public double SmallestHole(double thickness)
+    internal double SmallestHole(double thickness)
     {
         if (Machine == Machine.Router) return 3;
         var hole = thickness <= 6 ? 0.8 + (Math.Max(thickness, 3) - 3) * (0.2 / 3) : 1.0 + (thickness - 6) / 6;
@@ -51,7 +51,7 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
 
     /// <summary>Checks every number against its range.</summary>
     /// <exception cref="SpecException">A number is out of range.</exception>
-    public void Validate()
+    internal void Validate()
     {
         Require(Kerf is >= 0 and <= 5, "kerf", Kerf, "from 0 to 5 mm");
         Require(Spacing is >= 0 and <= 200, "spacing of parts", Spacing, "from 0 to 200 mm");

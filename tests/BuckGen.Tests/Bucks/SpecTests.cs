@@ -68,6 +68,6 @@ public class SpecTests
         stopped.Cancel();
 
         Assert.ThrowsAny<OperationCanceledException>(() =>
-            BuckDesign.Create(Outline.Of("drawn", Shapes.Rectangle(100, 60)), PlainBuck.Spec, stopped.Token));
+            BuckDesign.Create(Outline.Of("drawn", Shapes.Rectangle(100, 60)), PlainBuck.Spec, cancellation: stopped.Token));
     }
 }

@@ -35,7 +35,7 @@ public class CorpusModelTests(ITestOutputHelper log)
             Depth = 24, Draft = 5, Stock = [new("12 mm", 12)], Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
             Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round, OutlineAt = number % 5 == 0 ? OutlineAt.Base : OutlineAt.Face,
             Base = number % 4 < 2 ? new(new("9 mm", 9)) : null,
-        }, TestContext.Current.CancellationToken);
+        }, cancellation: TestContext.Current.CancellationToken);
 
         var (stepped, smooth) = (BuckModel.Stepped(design), BuckModel.Smooth(design));
 

@@ -39,7 +39,7 @@ public class PanelTests
         var read = Corpus.File(file);
         var outline = OutlineReader.Read(read.Content, file, OutlineOptions.Default with { Units = read.Unit });
         var spec = Formed.Spec(kind, 12, 3) with { Stock = [Formed.Mdf6], Panel = new(Formed.Mdf6) { Fit = fit } };
-        var design = BuckDesign.Create(outline, spec, TestContext.Current.CancellationToken);
+        var design = BuckDesign.Create(outline, spec, cancellation: TestContext.Current.CancellationToken);
 
         var cut = Opening(design, kerf);
 

@@ -14,7 +14,7 @@ public sealed record NurbsCurve(
     int Degree, ImmutableArray<double> Knots, ImmutableArray<Vec2> Points, ImmutableArray<double> Weights, double From, double To) : Curve
 {
     /// <summary>The stretches of a whole B-spline, each smooth inside and at most a few knots long.</summary>
-    public static ImmutableArray<NurbsCurve> Stretches(
+    internal static ImmutableArray<NurbsCurve> Stretches(
         int degree, ImmutableArray<double> knots, ImmutableArray<Vec2> points, ImmutableArray<double> weights)
     {
         const int longest = 4;

@@ -54,7 +54,7 @@ public sealed record AirFlowSpec
 
     /// <summary>Checks every number against its range.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
-    public void Validate()
+    internal void Validate()
     {
         if (PumpDisplacement is { } pump) Bound.Check(pump, 0.001, 1000, "displacement of the pump", " L/s", nameof(PumpDisplacement));
         if (ReservoirVolume is { } volume) Bound.Check(volume, 0.01, 100_000, "volume of the reservoir", " L", nameof(ReservoirVolume));

@@ -8,7 +8,7 @@ namespace BuckGen.Physics.Heat;
 /// <param name="Conductivity">Thermal conductivity, W/(m·K), 0.01 to 500.</param>
 /// <param name="Density">Density, kg/m³, 1 to 25 000.</param>
 /// <param name="HeatCapacity">Specific heat capacity, J/(kg·K), 100 to 10 000.</param>
-public sealed record SheetMaterial(double Conductivity, double Density, double HeatCapacity)
+internal sealed record SheetMaterial(double Conductivity, double Density, double HeatCapacity)
 {
     /// <summary>How fast an uneven temperature evens out, mm²/s: about 0.1 for plastics.</summary>
     public double Diffusivity => Conductivity / (Density * HeatCapacity) * 1e6;
