@@ -58,6 +58,7 @@ internal static class CommandLine
           buckgen vents sign.svg --depth 18mm --stock 6mm     only where to drill
           buckgen jig sign.svg --depth 18mm --stock 6mm       only what trims the part
           buckgen blank sign.svg --depth 18mm --stock 6mm     what sheet to order
+          buckgen form job.toml                        how thick the wall of the part will be
           buckgen inspect sign.svg                     see what was read from a drawing
           buckgen check job.toml                       only what could go wrong
           buckgen completion bash                      what lets TAB complete all this
@@ -71,6 +72,7 @@ internal static class CommandLine
         VentsCommand.Create(terminal, cancellation),
         JigCommand.Create(terminal, cancellation),
         BlankCommand.Create(terminal, cancellation),
+        FormCommand.Create(terminal, cancellation),
         CheckCommand.Create(terminal, cancellation),
         InspectCommand.Create(terminal),
         NewCommand.Create(terminal),

@@ -3,6 +3,7 @@ using System.Text;
 using BuckGen.Bucks;
 using BuckGen.Cli.Printing;
 using BuckGen.Designs;
+using BuckGen.Forming.Stretching;
 using BuckGen.Outlines;
 using BuckGen.Output;
 using BuckGen.Reports;
@@ -24,6 +25,14 @@ internal static class BuckRun
     /// <summary>Designs and lays out.</summary>
     public static CutPlan Plan(Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation, CutScope scope = CutScope.Everything) =>
         terminal.Working($"Designing the buck of {outline.Name}", () => CutPlan.Create(BuckDesign.Create(outline, buck, extensions, null, cancellation), cutting, scope));
+
+    /// <summary>Designs, predicts the wall of the formed part where the sheet is known, and lays out.</summary>
+    public static CutPlan FormedPlan(Terminal terminal, Outline outline, BuckSpec buck, FormingSpec? forming, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation)
+    {
+        var design = terminal.Working($"Designing the buck of {outline.Name}", () => BuckDesign.Create(outline, buck, extensions, null, cancellation));
+        if (forming is not null && design.Blank is not null) design = terminal.Working("Forming the sheet", () => design.WithFormedPart(forming, cancellation));
+        return CutPlan.Create(design, cutting);
+    }
 
     /// <summary>Writes the files and tells what was made.</summary>
     public static int Write(

@@ -23,7 +23,7 @@ internal static class InspectCommand
         command.SetAction(parsed =>
         {
             var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed, plugins.Extensions(parsed, terminal)));
-            if (parsed.GetValue(svg) is { } picture) PictureFile.Write(picture, OutlinePicture.Of(read));
+            if (parsed.GetValue(svg) is { } picture) PictureFile.Write("--svg", picture, OutlinePicture.Of(read));
             var report = OutlineReport.Of(read);
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(report)]));
             else OutlinePrinter.Print(terminal.Console(), report);

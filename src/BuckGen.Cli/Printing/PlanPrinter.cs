@@ -16,6 +16,7 @@ internal static class PlanPrinter
         if (summary.Air is { } air)
             console.WriteLine(Text($"{air.VentsPlaced} vents of {summary.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm, ruled by the {air.RuledBy}; {air.Volume:0.##} L of air leave in {(air.Seconds is { } s ? Text($"{s:0.##} s") : "more than a minute")}"));
         BlankPrinter.Print(console, summary);
+        FormedPrinter.Print(console, summary.Formed);
         if (summary.Jig is { } jig) console.WriteLine(Text($"Trim jig: a ring of {jig.RingLayers} layers, {jig.Height:0.##} mm high (wanted {jig.TrimHeight:0.##}){(jig.CoreLayers > 0 ? Text($", a core of {jig.CoreLayers}") : "")}"));
         if (summary.Flange is { } flange) console.WriteLine(Text($"Flange template {flange.Offset:0.##} mm inside the trim line, with its nest"));
         if (summary.Panel is { } panel) console.WriteLine(Text($"Face panel {panel.Width:0.#} x {panel.Height:0.#} mm, {panel.Fit:0.##} mm of room round the part{(panel.Inlays > 0 ? Text($", {panel.Inlays} loose pieces") : "")}"));

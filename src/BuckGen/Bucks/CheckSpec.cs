@@ -43,6 +43,9 @@ public sealed record CheckSpec
     /// <summary>Greatest formed area over flat area before tearing is near. Common practice, no source.</summary>
     public double LargestDraw { get; init; } = 3;
 
+    /// <summary>Gauge over the thinnest place of the predicted part before tearing is near. Common practice, no source.</summary>
+    public double LargestThinning { get; init; } = 6;
+
     /// <summary>Thinnest mean wall that still holds a shape, mm. Common practice, no source.</summary>
     public double LeastMeanWall { get; init; } = 0.2;
 
@@ -77,6 +80,7 @@ public sealed record CheckSpec
         Optional(DeepestMale, 0.01, 10, "greatest height of a buck over its width", "");
         BuckSpec.Require(DeepestPlugged is >= 0.01 and <= 10, "greatest depth with a plug over the width", DeepestPlugged, "", "from 0.01 to 10");
         BuckSpec.Require(LargestDraw is >= 1 and <= 20, "greatest draw ratio", LargestDraw, "", "from 1 to 20");
+        BuckSpec.Require(LargestThinning is >= 1 and <= 100, "greatest thinning", LargestThinning, "", "from 1 to 100");
         BuckSpec.Require(LeastMeanWall is >= 0 and <= 25, "thinnest mean wall", LeastMeanWall, " mm", "from 0 to 25 mm");
         BuckSpec.Require(LeastCorner is >= 0 and <= 20, "least radius of a corner", LeastCorner, " times the gauge", "from 0 to 20");
         BuckSpec.Require(LargestStep is >= 0 and <= 20, "widest step", LargestStep, " times the formed thickness", "from 0 to 20");

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
+using BuckGen.Checks;
 using BuckGen.Findings;
 using BuckGen.Forming;
+using BuckGen.Forming.Stretching;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
 using BuckGen.Trimming;
@@ -41,6 +43,9 @@ public sealed record BuckDesign(
     /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
     public IEnumerable<Layer> Accessories => Jigs.SelectMany(j => j.Layers);
 
+    /// <summary>The predicted part; null when it was not asked for.</summary>
+    public FormedPart? Formed { get; init; }
+
     /// <summary>The drafted wood, for models; null in a design put together by hand.</summary>
     internal StackedSolid? Solid { get; init; }
 
@@ -58,4 +63,19 @@ public sealed record BuckDesign(
     public static BuckDesign Create(
         Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
         BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.Own, DesignProgress.Reporter(progress, cancellation), cancellation);
+
+    /// <summary>Predicts how the sheet forms over the buck: the same design with the formed part and what is found on it.</summary>
+    /// <param name="forming">How it is worked out; null for the quick way.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <returns>The design itself when the sheet is not known, or when it was put together by hand.</returns>
+    /// <exception cref="SpecException">A number of <paramref name="forming"/> is out of range.</exception>
+    public BuckDesign WithFormedPart(FormingSpec? forming = null, CancellationToken cancellation = default)
+    {
+        forming ??= new();
+        forming.Validate();
+        if (Solid is null || Blank is null || Layers.IsEmpty || Footprint.IsEmpty) return this;
+        var part = new PartForming(new(Solid, Layers, Footprint), Spec, Blank, forming).Of(cancellation);
+        var findings = Silencing.Apply(FormedPartFindings.Of(part, Spec), Spec.Checks.Silenced);
+        return this with { Formed = part, Findings = [.. Findings.Concat(findings).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)] };
+    }
 }

@@ -18,6 +18,7 @@ internal static class CheckTable
             DeepestFemale = table.OptionalNumber("deepest-female"),
             DeepestPlugged = table.Number("deepest-plugged", defaults.DeepestPlugged),
             LargestDraw = table.Number("largest-draw", defaults.LargestDraw),
+            LargestThinning = table.Number("largest-thinning", defaults.LargestThinning),
             LeastMeanWall = table.Length("least-mean-wall", defaults.LeastMeanWall),
             LeastCorner = table.Number("least-corner", defaults.LeastCorner),
             LargestStep = table.Number("largest-step", defaults.LargestStep),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
+using BuckGen.Forming.Stretching;
 using BuckGen.Outlines;
 
 namespace BuckGen.Jobs;
@@ -41,6 +42,21 @@ internal static class FinishTables
             Grip = table.Length("grip", defaults.Grip),
             Lip = table.Length("lip", defaults.Lip),
         };
+    }
+
+    /// <summary>The table [forming]; null when nothing is to be predicted.</summary>
+    public static FormingSpec? Forming(JobTable table)
+    {
+        var defaults = new FormingSpec();
+        var spec = new FormingSpec
+        {
+            Detail = table.Choice("detail", defaults.Detail),
+            Stepped = table.Flag("stepped", defaults.Stepped),
+            CornerBall = table.Length("corner-ball", defaults.CornerBall),
+            Modulus = table.Number("modulus", defaults.Modulus),
+            Stiffening = table.Number("stiffening", defaults.Stiffening),
+        };
+        return table.Flag("predict", true) ? spec : null;
     }
 
     /// <summary>The table [jig]; null when the job has none.</summary>

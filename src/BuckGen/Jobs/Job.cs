@@ -1,5 +1,6 @@
 using BuckGen.Bucks;
 using BuckGen.Designs;
+using BuckGen.Forming.Stretching;
 using BuckGen.Outlines;
 using BuckGen.Output;
 using BuckGen.Sheets;
@@ -18,6 +19,9 @@ public sealed record Job(
 {
     /// <summary>The checks and jigs that take part in the design.</summary>
     public DesignExtensions Design { get; init; } = DesignExtensions.Own;
+
+    /// <summary>How the wall of the formed part is predicted; null for no prediction.</summary>
+    public FormingSpec? Forming { get; init; } = new();
 
     /// <summary>The panel's own drawing, to be read and put into <see cref="PanelSpec.Outline"/>; null for none.</summary>
     public PanelDrawing? PanelDrawing { get; init; }

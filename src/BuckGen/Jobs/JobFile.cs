@@ -15,7 +15,7 @@ namespace BuckGen.Jobs;
 /// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
 public static class JobFile
 {
-    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "jig", "flange", "panel", "checks", "cutting", "rates", "output"];
+    private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "forming", "jig", "flange", "panel", "checks", "cutting", "rates", "output"];
 
     /// <summary>The catalog file that a job names, as written there; null when it names none.</summary>
     /// <param name="text">The job file's text.</param>
@@ -85,6 +85,7 @@ public static class JobFile
             })
         {
             Design = extensions.Design,
+            Forming = FinishTables.Forming(Table("forming")),
             PanelDrawing = FinishTables.PanelDrawing(tables.GetValueOrDefault("panel"), reading),
         };
         foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();

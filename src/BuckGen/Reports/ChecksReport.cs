@@ -21,6 +21,7 @@ public sealed record ChecksReport(ImmutableArray<LimitReport> Limits, ImmutableA
                 Of("web-gap", c.WebGap, usual.WebGap, "times the depth", "guides of resin suppliers (from memory)"),
                 Of("least-neck", c.LeastNeck, usual.LeastNeck, "mm", Practice),
                 Of("largest-draw", c.LargestDraw, usual.LargestDraw, "times the area", Practice),
+                Of("largest-thinning", c.LargestThinning, usual.LargestThinning, "times as thin", Practice),
                 Of("least-mean-wall", c.LeastMeanWall, usual.LeastMeanWall, "mm", Practice),
                 Of("least-corner", c.LeastCorner, usual.LeastCorner, "times the gauge", "design guidelines of a former"),
                 Of("largest-step", c.LargestStep, usual.LargestStep, "times the formed thickness", Practice),

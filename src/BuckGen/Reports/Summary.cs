@@ -20,6 +20,7 @@ namespace BuckGen.Reports;
 /// <param name="Air">How the air leaves; null without vents.</param>
 /// <param name="Sizing">How the buck was sized from the part.</param>
 /// <param name="Blank">The blank; null when the sheet is not known.</param>
+/// <param name="Formed">The predicted wall of the part; null when it was not predicted.</param>
 /// <param name="Jig">The trim jig; null for none.</param>
 /// <param name="Flange">The flange template; null for none.</param>
 /// <param name="Panel">The face panel; null for none.</param>
@@ -34,7 +35,7 @@ namespace BuckGen.Reports;
 public sealed record Summary(
     string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
     ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels,
-    ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, JigReport? Jig, FlangeReport? Flange,
+    ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, FormedReport? Formed, JigReport? Jig, FlangeReport? Flange,
     PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength, CostReport? Cost, ChecksReport Checks,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
@@ -63,6 +64,7 @@ public sealed record Summary(
                     .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Of)],
             [.. design.Vents?.Vents.Select(VentReport.Of) ?? []], design.Vents is { } vents ? AirReport.Of(vents) : null,
             SizingReport.Of(design.Sizing), design.Blank is { } blank ? BlankReport.Of(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
+            design.Formed is { } formed ? FormedReport.Of(formed) : null,
             design.Jig is { } jig ? JigReport.Of(jig) : null, design.Flange is { } flange ? FlangeReport.Of(flange) : null,
             design.Panel is { } panel ? PanelReport.Of(panel) : null, [.. AccessoryReport.Of(design, files)],
             CuttingReport.Of(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Of(s, files))], Rounded.Of(plan.CutLength),

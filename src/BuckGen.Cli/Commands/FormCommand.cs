@@ -1,0 +1,75 @@
+using System.CommandLine;
+using System.Text;
+using BuckGen.Cli.Printing;
+using BuckGen.Forming.Stretching;
+using BuckGen.Pictures;
+using BuckGen.Reports;
+using BuckGen.Sheets;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>buckgen form FILE: how thick the wall of the part will be; nothing is written but a picture that is asked for.</summary>
+internal static class FormCommand
+{
+    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    {
+        var file = new Argument<string>("FILE") { Description = "A job file (TOML), or a drawing (then --depth, --stock and --gauge are needed)." };
+        var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
+        var detail = new Option<FormingDetail?>("--detail") { Description = "quick: in about a second; fine: many times finer, in several seconds.", HelpName = "quick|fine" };
+        var stepped = new Option<bool>("--stepped") { Description = "Form over the steps of the layers, as if they were not sanded." };
+        var ball = QuantityOption.Length("--corner-ball", "Radius of the ball that must be able to touch the thinnest place.", new FormingSpec().CornerBall);
+        var map = new Option<string?>("--map") { Description = "Draw the thickness as seen from above.", HelpName = "FILE" };
+        var command = new Command("form",
+            """
+            Predict how thick the wall of the part will be, where it is thinnest, where webs stand and what the sheet does not reach.
+
+              buckgen form job.toml
+              buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --map thickness.svg
+              buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --least-wall 0.4mm --detail fine
+            """) { file };
+        buck.AddTo(command);
+        reading.AddTo(command);
+        foreach (var option in (Option[])[detail, stepped, ball, map, json]) command.Add(option);
+        command.SetAction(parsed =>
+        {
+            var (title, plan) = Plan(parsed.GetValue(file)!, parsed);
+            var summary = Summary.Of(plan, title, []);
+            if (summary.Formed is null) throw new UsageException("There is no sheet to form; say how thick it is with --gauge, or in [sheet] of the job file.");
+            if (parsed.GetValue(map) is { } picture) PictureFile.Write("--map", picture, ThicknessMap.Of(plan.Design)!);
+            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
+            else
+            {
+                FormedPrinter.Print(terminal.Console(), summary.Formed);
+                FindingsPrinter.Print(terminal.Console(), summary.Findings);
+            }
+
+            return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
+        });
+        return command;
+
+        (string Title, CutPlan Plan) Plan(string path, ParseResult parsed)
+        {
+            if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
+            {
+                Option[] taken = [detail, stepped, ball, map, json, buck.Plugins.Folder];
+                if (command.Options.FirstOrDefault(o => !taken.Contains(o) && parsed.GetResult(o) is { Implicit: false }) is { } beside)
+                    throw new UsageException($"{beside.Name} does nothing beside a job file; set it in {path}.");
+                var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal);
+                var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading);
+                return (job.Title, BuckRun.FormedPlan(terminal, drawn, job.Buck, Forming(parsed, job.Forming ?? new()), job.Cutting, job.Design, cancellation));
+            }
+
+            var extensions = buck.Extensions(parsed, terminal);
+            var how = reading.Of(parsed, extensions);
+            var spec = buck.Buck(parsed, how, extensions);
+            return ("", BuckRun.FormedPlan(terminal, BuckRun.Read(path, how), spec, Forming(parsed, new()), buck.Cutting(parsed), extensions.Design, cancellation));
+        }
+
+        FormingSpec Forming(ParseResult parsed, FormingSpec usual) => usual with
+        {
+            Detail = parsed.GetValue(detail) ?? usual.Detail,
+            Stepped = parsed.GetResult(stepped) is { Implicit: false } ? parsed.GetValue(stepped) : usual.Stepped,
+            CornerBall = parsed.GetResult(ball) is { Implicit: false } ? parsed.GetValue(ball) ?? usual.CornerBall : usual.CornerBall,
+        };
+    }
+}

@@ -1,0 +1,82 @@
+using BuckGen.Geometry;
+using BuckGen.Physics.Membranes;
+
+namespace BuckGen.Forming.Stretching;
+
+/// <summary>The wood that the sheet meets, with its plates, on the former's table.</summary>
+/// <remarks>
+/// Wood shrinks upward, so every slab may as well reach down to the table, and the whole is the union of such pillars: a point
+/// beside a slab is nearest to that one or to a lower one. Between the two outlines of a drafted slab the distance in the plan is
+/// interpolated, which is exact on straight and on rounded walls; the slope of the wall makes it a distance in space.
+/// </remarks>
+internal sealed class BuckTool : ITool
+{
+    private readonly Pillar[] pillars;
+    private readonly double frame;
+
+    /// <param name="slabs">The slabs, lowest first, each on the one before; heights are measured from the table.</param>
+    /// <param name="frame">Height of the clamp frame above the table at the end, mm.</param>
+    /// <param name="around">Where the sheet is.</param>
+    public BuckTool(IEnumerable<WoodSlab> slabs, double frame, Bounds around)
+    {
+        this.frame = frame;
+        var known = new Dictionary<Region, PlanDistance>(ReferenceEqualityComparer.Instance);
+        pillars = [.. slabs.Where(s => !s.Upper.IsEmpty && !s.Lower.IsEmpty).Select(s => Pillar.Of(s, DistanceOf))];
+
+        PlanDistance DistanceOf(Region region) => known.TryGetValue(region, out var made) ? made : known[region] = new(region, around);
+    }
+
+    /// <inheritdoc/>
+    public double Distance(Vec3 point)
+    {
+        var (place, height) = (new Vec2(point.X, point.Y), point.Z + frame);
+        // The table.
+        var nearest = height;
+        for (var i = pillars.Length - 1; i >= 0; i--)
+        {
+            var pillar = pillars[i];
+            if (height < pillar.Bottom) continue;
+            var above = height - pillar.Top;
+            if (above >= nearest) break;
+            if (above <= 0) nearest = Math.Min(nearest, pillar.Beside(place, height));
+            else nearest = Math.Min(nearest, pillar.Over(place, above));
+        }
+        return nearest;
+    }
+
+    /// <summary>A slab with the distances in its two plans, and the cosine of its steepest draft.</summary>
+    private sealed record Pillar(double Bottom, double Top, PlanDistance Lower, PlanDistance Upper, double Cosine)
+    {
+        public static Pillar Of(WoodSlab slab, Func<Region, PlanDistance> distanceOf)
+        {
+            var (lower, upper) = (distanceOf(slab.Lower), distanceOf(slab.Upper));
+            if (lower == upper) return new(slab.Bottom, slab.Top, lower, upper, 1);
+            // A sharp corner moves farther than the wall; no point of the lower edge lies farther from the upper one than the worst of its own points.
+            var farthest = slab.Lower.Segments.Max(s => Math.Max(upper.At(s.Start), upper.At(s.PointAt(0.5))));
+            return new(slab.Bottom, slab.Top, lower, upper, (slab.Top - slab.Bottom) / Math.Sqrt(farthest * farthest + (slab.Top - slab.Bottom) * (slab.Top - slab.Bottom)));
+        }
+
+        /// <summary>Distance of a point between bottom and top.</summary>
+        public double Beside(Vec2 place, double height)
+        {
+            var low = Lower.At(place);
+            if (Lower == Upper) return low;
+            var up = (height - Bottom) / (Top - Bottom);
+            return (low + (Upper.At(place) - low) * up) * Cosine;
+        }
+
+        /// <summary>Distance of a point above the top.</summary>
+        public double Over(Vec2 place, double above)
+        {
+            var aside = Math.Max(0, Upper.At(place)) * Cosine;
+            return Math.Sqrt(aside * aside + above * above);
+        }
+    }
+}
+
+/// <summary>Wood between two heights, with straight or sloping walls.</summary>
+/// <param name="Bottom">Height of its lower face above the table, mm.</param>
+/// <param name="Top">Height of its upper face above the table, mm.</param>
+/// <param name="Lower">The lower face.</param>
+/// <param name="Upper">The upper face.</param>
+internal sealed record WoodSlab(double Bottom, double Top, Region Lower, Region Upper);

@@ -1,0 +1,53 @@
+using BuckGen.Bucks;
+using BuckGen.Findings;
+
+namespace BuckGen.Forming.Stretching;
+
+/// <summary>What the predicted part tells before wood is cut: thin spots, webs, places the sheet does not reach.</summary>
+internal static class FormedPartFindings
+{
+    private const string Source = "prediction by the stretching of a sheet that sticks where it touches";
+
+    public static IEnumerable<Finding> Of(FormedPart part, BuckSpec spec)
+    {
+        if (!part.IsAtRest)
+        {
+            yield return new("forming-unsure", Severity.Warning,
+                "The prediction of the wall did not come to an end: the sheet would fold or tear, or the shape is too fine for the quick way.",
+                "Do not go by the predicted wall. Try the fine way, more draft, rounder corners or more room between parts.") { Source = Source };
+            yield break;
+        }
+
+        foreach (var finding in (Finding?[])[Thin(part, spec), Film(part, spec)])
+            if (finding is not null) yield return finding;
+        foreach (var web in part.Webs)
+            yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
+                "Give the parts more room or more draft, or make a block that the sheet meets first beside the web.") { Place = web, Source = Source };
+        foreach (var place in part.Bridged)
+            yield return new("sheet-bridges", Severity.Warning,
+                FormattableString.Invariant($"The sheet does not reach the buck here: it stands {place.Distance:0.#} mm off."),
+                "Make the corner rounder or the gap wider, set a vent there, or use a thinner or hotter sheet.")
+            {
+                Place = place.Place, Height = place.Height, Value = place.Distance, Source = Source,
+            };
+    }
+
+    /// <summary>Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well.</summary>
+    private static Finding? Thin(FormedPart part, BuckSpec spec) => part.ThinnestOfSheet is { } thin && part.Gauge / thin.Thickness > spec.Checks.LargestThinning
+        ? new("thin-spot", Severity.Warning,
+            FormattableString.Invariant($"The sheet thins to {thin.Thickness:0.##} mm here, 1/{part.Gauge / thin.Thickness:0.#} of the gauge, and may tear."),
+            "Use more draft, rounder corners, a shallower shape, a larger frame round a male buck, or a thicker sheet.")
+        {
+            Place = thin.Place, Height = thin.Height, Value = part.Gauge / thin.Thickness, Limit = spec.Checks.LargestThinning, Source = Source + "; the limit is common practice, no source",
+        }
+        : null;
+
+    private static Finding? Film(FormedPart part, BuckSpec spec) => part.Thinnest is { } thin && spec.Sheet?.LeastWall is { } wanted && thin.Thickness < wanted
+        ? new("wall-too-thin", Severity.Warning,
+            FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.##} mm; {wanted:0.##} mm is asked for."),
+            part.GaugeNeeded is { } gauge ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.") : "Use a thicker sheet, more draft or rounder corners.")
+        {
+            Place = thin.Place, Height = thin.Height, Value = thin.Thickness, Limit = wanted, Source = Source,
+        }
+        : null;
+}

@@ -1,0 +1,92 @@
+using BuckGen.Bucks;
+using BuckGen.Geometry;
+using BuckGen.Physics.Air;
+using BuckGen.Physics.Membranes;
+
+namespace BuckGen.Forming.Stretching;
+
+/// <summary>Forms the sheet over a designed buck: the frame goes down over it, or it rises through the frame, and then the air is drawn out below.</summary>
+internal sealed class PartForming
+{
+    private const int CoarseTriangles = 1_200, QuickTriangles = 5_000, FineTriangles = 40_000;
+
+    /// <summary>Room between plate and frame with which the plate goes through, mm.</summary>
+    private const double Passing = 0.5;
+
+    /// <summary>How near the gauge that is looked for must come to the wall that is asked for, as a share, and how often it is tried.</summary>
+    private const double GaugeNearness = 0.01;
+    private const int GaugeTries = 3;
+
+    private readonly BuckSpec spec;
+    private readonly FormingSpec forming;
+    private readonly BuckTool tool;
+    private readonly Bounds opening;
+    private readonly double frame, rise;
+    private readonly PlanDistance footprint;
+    private readonly PlanDistance[] edges;
+
+    public PartForming(FormedWood wood, BuckSpec spec, Blank blank, FormingSpec forming)
+    {
+        (this.spec, this.forming) = (spec, forming);
+        var middle = wood.Footprint.Bounds.Centre;
+        var half = new Vec2(blank.Opening.Width / 2, blank.Opening.Height / 2);
+        opening = Bounds.Of(middle - half, middle + half);
+        WoodSlab[] slabs = [.. BuckSlabs.Of(wood.Solid, wood.Layers, forming.Stepped)];
+        // What is too large to pass the frame is what the frame comes to stand on.
+        frame = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(Passing))).Select(s => s.Top).DefaultIfEmpty(0).Max();
+        rise = Math.Max(0, slabs.Max(s => s.Top) - frame);
+        tool = new(slabs, frame, opening);
+        footprint = new(wood.Footprint, opening);
+        var face = wood.Solid.At(wood.Solid.Shape.Face);
+        edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
+    }
+
+    /// <summary>The formed part, held against what a coarser net gives.</summary>
+    public FormedPart Of(CancellationToken cancellation)
+    {
+        var gauge = spec.Sheet!.Gauge;
+        var quick = Form(QuickTriangles, gauge, cancellation);
+        var needed = GaugeNeeded(quick, cancellation);
+        return forming.Detail == FormingDetail.Quick
+            ? Against(quick, Form(CoarseTriangles, gauge, cancellation)) with { GaugeNeeded = needed }
+            : Finer(Against(Form(FineTriangles, gauge, cancellation), quick), needed);
+    }
+
+    private static FormedPart Against(FormedPart part, FormedPart coarser) => part with
+    {
+        Refinement = part.Thinnest is { } fine && coarser.Thinnest is { } coarse ? fine.Thickness / coarse.Thickness - 1 : null,
+    };
+
+    /// <summary>The gauge is looked for on the quick net; the fine one tells by how much that thins too little.</summary>
+    private static FormedPart Finer(FormedPart fine, double? needed) => fine with { GaugeNeeded = needed / (1 + fine.Refinement) };
+
+    private FormedPart Form(int triangles, double gauge, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        var (mesh, finest) = SheetNet.Of(opening, edges, triangles);
+        var sheet = ClampedSheet.Of(mesh, Hyperelastic.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
+        var air = spec.Vents?.Air ?? new AirFlowSpec();
+        var formed = MembraneForming.Form(sheet, tool, new(air.AmbientPressure - air.ReservoirPressure) { Rise = rise });
+        return new PartReading(formed, tool, footprint, frame, forming).Part with { Finest = finest };
+    }
+
+    /// <summary>By forming ever nearer gauges: a thicker sheet fills corners less, so that the wall does not just grow with the gauge.</summary>
+    private double? GaugeNeeded(FormedPart part, CancellationToken cancellation)
+    {
+        if (spec.Sheet!.LeastWall is not { } wanted || part.Thinnest is not { } thinnest || !part.IsAtRest) return null;
+        var gauge = part.Gauge * wanted / thinnest.Thickness;
+        for (var tries = 0; tries < GaugeTries; tries++)
+        {
+            if (Form(QuickTriangles, gauge, cancellation) is not { IsAtRest: true, Thinnest: { } next }) return null;
+            if (Math.Abs(next.Thickness / wanted - 1) <= GaugeNearness) break;
+            gauge *= wanted / next.Thickness;
+        }
+        return gauge;
+    }
+}
+
+/// <summary>The wood that is formed over.</summary>
+/// <param name="Solid">The drafted wall.</param>
+/// <param name="Layers">The layers as they are cut.</param>
+/// <param name="Footprint">Where the part meets its flange.</param>
+internal sealed record FormedWood(StackedSolid Solid, IReadOnlyList<Layer> Layers, Region Footprint);

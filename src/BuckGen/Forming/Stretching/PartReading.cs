@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+using BuckGen.Physics.Membranes;
+
+namespace BuckGen.Forming.Stretching;
+
+/// <summary>Reads off a formed sheet what its maker wants to know.</summary>
+internal sealed class PartReading
+{
+    /// <summary>Share of the ball's radius that must lie free, so that a ball on a plain wall counts in spite of rounding and draft.</summary>
+    private const double BallSlack = 0.9;
+
+    /// <summary>Least distance at which the sheet counts as standing off, mm, and in gauges: less is the rounding of every corner.</summary>
+    private const double LeastBridge = 1, BridgeGauges = 1;
+
+    /// <summary>Places nearer to each other than this are one, mm, and no more are told of than so many.</summary>
+    private const double Apart = 15;
+    private const int MostPlaces = 12;
+
+    /// <summary>How far outside the footprint the part still counts, mm: upright walls stand on its edge.</summary>
+    private const double EdgeSlack = 0.05;
+
+    private readonly FormedSheet formed;
+    private readonly BuckTool tool;
+    private readonly PlanDistance footprint;
+    private readonly double frame;
+    private readonly FormingSpec spec;
+    private readonly Vec3[] normals;
+    private readonly double[] volumes, areas;
+
+    public PartReading(FormedSheet formed, BuckTool tool, PlanDistance footprint, double frame, FormingSpec spec)
+    {
+        (this.formed, this.tool, this.footprint, this.frame, this.spec) = (formed, tool, footprint, frame, spec);
+        var count = formed.Nodes.Length;
+        (normals, volumes, areas) = (new Vec3[count], new double[count], new double[count]);
+        foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)))
+        {
+            var normal = (formed.Nodes[t.B] - formed.Nodes[t.A]).Cross(formed.Nodes[t.C] - formed.Nodes[t.A]);
+            foreach (var node in (int[])[t.A, t.B, t.C])
+            {
+                normals[node] += normal;
+                areas[node] += normal.Length;
+                volumes[node] += normal.Length * formed.Thickness[i];
+            }
+        }
+    }
+
+    /// <summary>The part.</summary>
+    public FormedPart Part
+    {
+        get
+        {
+            int[] inside = [.. Enumerable.Range(0, formed.Nodes.Length).Where(i => IsOnPart(formed.Nodes[i]))];
+            var (before, after) = formed.Plastic;
+            return new()
+            {
+                Spec = spec,
+                Gauge = formed.Sheet.Thickness,
+                FrameHeight = frame,
+                Points = [.. formed.Nodes.Select((n, i) => new FormedPoint(n.X, n.Y, n.Z + frame, volumes[i] / areas[i], formed.ContactOrder[i]))],
+                Triangles = [.. formed.Sheet.Mesh.Triangles.Select((t, i) => new FormedTriangle(t.A, t.B, t.C, formed.Thickness[i], formed.Stretch[i].Larger))],
+                Thinnest = Thinnest(inside),
+                ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length)),
+                Mean = Mean(),
+                MeanOfSheet = formed.MeanThickness,
+                VolumeError = after / before - 1,
+                Bridged = Bridged(),
+                Webs = [.. Separate(formed.Webbed.Select(i => formed.Nodes[i])).Select(n => new Vec2(n.X, n.Y))],
+                Finest = 0,
+                IsAtRest = formed.Outcome == FormingOutcome.AtRest,
+            };
+        }
+    }
+
+    private bool IsOnPart(Vec3 place) => footprint.At(new(place.X, place.Y)) <= EdgeSlack;
+
+    private double Mean()
+    {
+        var (volume, area) = (0.0, 0.0);
+        foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)).Where(t => IsOnPart(formed.MiddleOf(t.t))))
+        {
+            var twice = (formed.Nodes[t.B] - formed.Nodes[t.A]).Cross(formed.Nodes[t.C] - formed.Nodes[t.A]).Length;
+            (volume, area) = (volume + twice * formed.Thickness[i], area + twice);
+        }
+        return area > 0 ? volume / area : 0;
+    }
+
+    private ThinnestPlace? Thinnest(IEnumerable<int> nodes)
+    {
+        ThinnestPlace? thinnest = null;
+        foreach (var i in nodes)
+        {
+            var thickness = volumes[i] / areas[i];
+            if (thickness >= (thinnest?.Thickness ?? double.PositiveInfinity) || !TakesBall(i)) continue;
+            thinnest = new(thickness, new(formed.Nodes[i].X, formed.Nodes[i].Y), formed.Nodes[i].Z + frame);
+        }
+        return thinnest;
+    }
+
+    private bool TakesBall(int node)
+    {
+        var length = normals[node].Length;
+        return length > 0 && tool.Distance(formed.Nodes[node] + normals[node] * (spec.CornerBall / length)) >= BallSlack * spec.CornerBall;
+    }
+
+    private ImmutableArray<BridgedPlace> Bridged()
+    {
+        var least = Math.Max(LeastBridge, BridgeGauges * formed.Sheet.Thickness);
+        var open = formed.Open.Where(o => o.Distance > least && IsOnPart(formed.Nodes[o.Node])).OrderByDescending(o => o.Distance).ToArray();
+        var distances = open.ToDictionary(o => formed.Nodes[o.Node], o => o.Distance);
+        return [.. Separate(open.Select(o => formed.Nodes[o.Node])).Select(n => new BridgedPlace(new(n.X, n.Y), n.Z + frame, distances[n]))];
+    }
+
+    /// <summary>The first of each group of near places.</summary>
+    private static List<Vec3> Separate(IEnumerable<Vec3> places)
+    {
+        var kept = new List<Vec3>();
+        foreach (var place in places)
+            if (kept.Count < MostPlaces && kept.TrueForAll(k => (k - place).Length > Apart)) kept.Add(place);
+        return kept;
+    }
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using BuckGen.Forming.Stretching;
+using BuckGen.Geometry;
+
+namespace BuckGen.Pictures;
+
+/// <summary>The bands of thickness of a picture, and the legend that tells them.</summary>
+/// <param name="Least">Lower limit of the thinnest band, mm.</param>
+/// <param name="Most">Upper limit of the thickest band, mm.</param>
+internal sealed record ThicknessScale(double Least, double Most)
+{
+    private const double BarWidth = 9, BarHeight = 4;
+
+    /// <summary>From the thinnest place that counts to the gauge.</summary>
+    public static ThicknessScale Of(FormedPart part)
+    {
+        var least = (part.ThinnestOfSheet ?? part.Thinnest)?.Thickness ?? part.Points.Min(p => p.Thickness);
+        return new(Math.Min(least, 0.95 * part.Gauge), part.Gauge);
+    }
+
+    /// <summary>Limit between two bands, mm.</summary>
+    /// <param name="band">The upper one of the two.</param>
+    public double Limit(int band) => Least + (Most - Least) * band / ThicknessColours.Count;
+
+    /// <summary>Where a thickness lies between least and most, 0 to 1.</summary>
+    public double Share(double thickness) => Math.Clamp((thickness - Least) / (Most - Least), 0, 1);
+
+    /// <summary>The band of a thickness.</summary>
+    public int BandOf(double thickness) => Math.Min((int)(Share(thickness) * ThicknessColours.Count), ThicknessColours.Count - 1);
+
+    /// <summary>The legend: a bar of the bands with their limits below.</summary>
+    /// <param name="corner">Its lower left corner.</param>
+    public ImmutableArray<PictureItem> Legend(Vec2 corner)
+    {
+        var items = ImmutableArray.CreateBuilder<PictureItem>();
+        for (var band = 0; band <= ThicknessColours.Count; band++)
+        {
+            var left = corner + new Vec2(band * BarWidth, 0);
+            if (band < ThicknessColours.Count)
+                items.Add(new PictureShape([new(Loop.Rectangle(new(left.X, left.Y, left.X + BarWidth, left.Y + BarHeight)).Segments, true)], new(PictureColours.Grey, 0.15, ThicknessColours.Of(band))));
+            if (band % 2 == 0)
+                items.Add(new PictureText(left - new Vec2(0, 3.6), FormattableString.Invariant($"{Limit(band):0.00}"), TextLines.Height, TextAlign.Middle, PictureColours.Black));
+        }
+        items.Add(new PictureText(corner + new Vec2(ThicknessColours.Count * BarWidth + 8, 0.8), "mm thick", TextLines.Height, TextAlign.Start, PictureColours.Black));
+        return items.ToImmutable();
+    }
+}
