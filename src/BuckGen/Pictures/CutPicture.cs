@@ -8,7 +8,7 @@ namespace BuckGen.Pictures;
 /// <summary>What is cut: one layer with its marks, or a sheet with its parts.</summary>
 internal static class CutPicture
 {
-    private const double TallestLayer = 70, TallestSheet = 110, Below = 12, Above = 9;
+    private const double TallestLayer = 70, TallestSheet = 110, Below = 12, Above = 9, Aside = 5, Narrowest = 120;
 
     private static readonly Ink Wood = new(null, 0, PictureColours.Wood);
     private static readonly Ink SheetInk = new(PictureColours.Grey, 0.25, PictureColours.White);
@@ -21,14 +21,14 @@ internal static class CutPicture
     {
         var drawing = LayerDrawing.Of(layer);
         var view = PaperView.Centred(layer.Region.Bounds, TallestLayer, Below);
-        var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
+        var page = Page(view);
         return new(drawing.Title, page,
         [
             PictureShape.Of(layer.Region.Transformed(view.Map), Wood),
             .. drawing.Paths.Select(p => Drawn(p, view)),
             .. Dimension.Level(view.Corner - new Vec2(0, 6), view.Corner + new Vec2(view.Width, -6), view.Real.Width),
-            .. Dimension.Upright(view.Corner - new Vec2(5, 0), view.Corner + new Vec2(-5, view.Height), view.Real.Height),
-            view.ScaleAt(page.MaxY - 4),
+            .. Dimension.Upright(view.Corner - new Vec2(Aside, 0), view.Corner + new Vec2(-Aside, view.Height), view.Real.Height),
+            view.ScaleAt(page.MaxY - 4, page.MaxX),
         ]);
     }
 
@@ -37,7 +37,7 @@ internal static class CutPicture
     {
         var drawing = SheetDrawing.Of(sheet);
         var view = PaperView.Centred(drawing.Page, TallestSheet, Below);
-        var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
+        var page = Page(view);
         return new(drawing.Title, page,
         [
             new PictureShape([new(Loop.Rectangle(drawing.Page).Transformed(view.Map).Segments, true)], SheetInk),
@@ -45,9 +45,18 @@ internal static class CutPicture
                 .Select(c => new PicturePath(c.Transformed(p.Map).Transformed(view.Map).Segments, true))], Wood)),
             .. drawing.Paths.Select(p => Drawn(p, view)),
             .. Dimension.Level(view.Corner - new Vec2(0, 6), view.Corner + new Vec2(view.Width, -6), view.Real.Width),
-            .. Dimension.Upright(view.Corner - new Vec2(5, 0), view.Corner + new Vec2(-5, view.Height), view.Real.Height),
-            view.ScaleAt(page.MaxY - 4),
+            .. Dimension.Upright(view.Corner - new Vec2(Aside, 0), view.Corner + new Vec2(-Aside, view.Height), view.Real.Height),
+            view.ScaleAt(page.MaxY - 4, page.MaxX),
         ]);
+    }
+
+    /// <summary>As wide as what stands on it, so that two find room beside each other on a screen; no narrower than is usual for them.</summary>
+    private static Bounds Page(PaperView view)
+    {
+        var left = view.Corner.X - Aside - Dimension.RoomBeside(view.Real.Height, view.Height) - PaperView.Margin;
+        var right = view.Corner.X + view.Width + PaperView.Margin;
+        var more = Math.Max(0, (Narrowest - (right - left)) / 2);
+        return new(left - more, 0, right + more, Below + view.Height + Above);
     }
 
     private static PictureShape Drawn(CutPath path, PaperView view) => new(

@@ -28,7 +28,7 @@ internal static class Dimension
     public static ImmutableArray<PictureItem> Upright(Vec2 low, Vec2 high, double length, TextAlign aside = TextAlign.End)
     {
         var (text, middle) = (Text(length), low.MidpointTo(high));
-        var fits = text.Length * PictureText.UsualLetterWidth * TextLines.Height <= (high - low).Length;
+        var fits = Fits(length, (high - low).Length);
         return
         [
             .. Arrows(low, high),
@@ -37,6 +37,15 @@ internal static class Dimension
                 : new PictureText(middle + new Vec2(aside == TextAlign.End ? -1.5 : 1.5, -1), text, TextLines.Height, aside, PictureColours.Black),
         ];
     }
+
+    /// <summary>How much room an upright dimension takes beside its line, mm on paper.</summary>
+    /// <param name="length">The real length, mm.</param>
+    /// <param name="line">Length of its line on paper, mm.</param>
+    public static double RoomBeside(double length, double line) => Fits(length, line) ? 1 + TextLines.Height : 1.5 + TextWidth(length);
+
+    private static bool Fits(double length, double line) => TextWidth(length) <= line;
+
+    private static double TextWidth(double length) => Text(length).Length * PictureText.UsualLetterWidth * TextLines.Height;
 
     private static IEnumerable<PictureItem> Arrows(Vec2 from, Vec2 to)
     {

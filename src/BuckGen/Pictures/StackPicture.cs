@@ -7,7 +7,7 @@ namespace BuckGen.Pictures;
 /// <summary>Layers lifted apart, seen from above and in front, each with its number.</summary>
 internal static class StackPicture
 {
-    private const double Room = 130, Chord = 0.3, Above = 8, LabelRoom = 26;
+    private const double Room = 130, Chord = 0.3, LabelRoom = 26;
 
     /// <summary>How far the eye is turned round the stack and raised above the table, degrees.</summary>
     private const double Turn = 25, Raised = 35;
@@ -35,10 +35,10 @@ internal static class StackPicture
         var upright = Math.Cos(Raised * Math.PI / 180);
         var gap = deep * Math.Min(LargestGap, AllGaps / layers.Count);
         var lifts = layers.Select((l, i) => (Bottom: l.Bottom * upright + i * gap, Top: l.Top * upright + i * gap)).ToArray();
-        var all = layers.Zip(lifts).Aggregate(Bounds.Nothing, (b, l) => Corners(l.First.Region.Bounds).Select(seen.Apply)
+        var all = layers.Zip(lifts).Aggregate(Bounds.Nothing, (b, l) => l.First.Region.Loops.SelectMany(o => PolygonConversion.Flattened(o, Chord)).Select(seen.Apply)
             .Aggregate(b, (box, p) => box.With(Bounds.Of(p + new Vec2(0, l.Second.Bottom), p + new Vec2(0, l.Second.Top)))));
         var scale = Math.Min((PaperView.PageWidth - 2 * PaperView.Margin - LabelRoom) / all.Width, Room / all.Height);
-        var page = new Bounds(0, 0, PaperView.PageWidth, all.Height * scale + 2 * PaperView.Margin + Above);
+        var page = new Bounds(0, 0, PaperView.PageWidth, all.Height * scale + 2 * PaperView.Margin);
         var left = (PaperView.PageWidth - LabelRoom - all.Width * scale) / 2;
         Vec2 OnPaper(Vec2 p, double lift) => new(left + (p.X - all.MinX) * scale, PaperView.Margin + (p.Y + lift - all.MinY) * scale);
         return new(title, page,

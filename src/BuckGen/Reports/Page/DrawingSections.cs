@@ -11,7 +11,7 @@ internal static class DrawingSections
     public static void Add(Html page, CutPlan plan, SolidMesh? model)
     {
         var design = plan.Design;
-        page.Raw("<h2 id=\"drawings\">Drawings</h2>\n<p class=\"small\">First-angle views: the plan is seen from above, the section from the front. Sizes in mm, inches in brackets. Scales hold where a drawing is printed 180 mm wide.</p>\n");
+        page.Raw("<h2 id=\"drawings\">Drawings</h2>\n<p class=\"small\">First-angle views: the plan is seen from above, the section from the front. Sizes in mm, inches in brackets. Scales hold on paper, printed at 100 %.</p>\n");
         if (SectionPicture.Of(design) is { } section) Figure(page, section, "Section A-A through the layers as they are cut; the blue line is the wall after sanding.");
         if (StackPicture.Of("The layers lifted apart", design.Layers) is { } stack) Figure(page, stack, "The layers lifted apart, lowest below.");
         if (model is not null)
@@ -31,9 +31,13 @@ internal static class DrawingSections
         page.Raw("</div>\n");
     }
 
+    /// <summary>The widest picture that still can be read in half the page's width, mm on paper.</summary>
+    private const double Broad = 140;
+
     /// <summary>A picture with its words; the words are also what is read to those who do not see it.</summary>
-    public static void Figure(Html page, Picture picture, string caption) =>
-        page.Raw("<figure>").Raw(SvgPicture.Inline(picture)).Line($"<figcaption>{caption}</figcaption></figure>");
+    public static void Figure(Html page, Picture picture, string caption) => page
+        .Raw(picture.Page.Width > Broad ? "<figure class=\"broad\">" : "<figure>")
+        .Raw("<div class=\"drawing\" tabindex=\"0\">").Raw(SvgPicture.Inline(picture)).Line($"</div><figcaption>{caption}</figcaption></figure>");
 
     private static void AddLayers(Html page, string id, string heading, IReadOnlyList<Layer> layers)
     {

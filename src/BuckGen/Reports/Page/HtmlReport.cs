@@ -35,7 +35,8 @@ internal static class HtmlReport
         if (card is not null) page.Raw("<h2 id=\"card\">Process card</h2>\n<pre tabindex=\"0\">").Raw(Html.Escaped(card)).Raw("</pre>\n");
         TableSections.Add(page, summary);
         page.Raw("</main>\n<footer><p>Made by BuckGen. The same job always makes the same page.</p></footer>\n");
-        if (model is not null) page.Raw($"<script id=\"model\" type=\"application/json\">{ModelData.Of(model)}</script>\n<script>{Script}</script>\n");
+        if (model is not null) page.Raw($"<script id=\"model\" type=\"application/json\">{ModelData.Of(model)}</script>\n");
+        page.Raw($"<script>{Script}</script>\n");
         return [.. Encoding.UTF8.GetBytes(page.Raw("</body>\n</html>\n").ToString())];
     }
 

@@ -1,4 +1,14 @@
 "use strict";
+// What scrolls sideways in its box can be reached by Tab, to scroll it by keys; what fits is no stop on the way.
+(() => {
+  const boxes = document.querySelectorAll(".drawing, .wide, pre");
+  const reach = () => boxes.forEach((b) => {
+    if (b.scrollWidth > b.clientWidth) b.tabIndex = 0;
+    else b.removeAttribute("tabindex");
+  });
+  addEventListener("resize", reach);
+  reach();
+})();
 // Turns the buck: WebGL 2, flat light, nothing fetched. Without it the still picture above stays alone.
 (() => {
   const canvas = document.getElementById("view"), data = document.getElementById("model");
@@ -44,7 +54,7 @@
   }
   const middle = low.map((l, i) => (l + high[i]) / 2), size = Math.hypot(...high.map((h, i) => h - low[i])) / 2;
   gl.uniform2f(gl.getUniformLocation(program, "span"), low[2], Math.max(1e-6, high[2] - low[2]));
-  let around = 0.5, above = 0.85, away = 2.2;
+  let around = 0.5, above = 0.85, away = 0;
 
   const draw = () => {
     const width = Math.round(canvas.clientWidth * devicePixelRatio), height = Math.round(canvas.clientHeight * devicePixelRatio);
@@ -57,9 +67,16 @@
     // Turned about the upright axis, tipped toward the eye, moved away.
     const rows = [[c * k, -s * k, 0], [s * t * k, c * t * k, d * k], [-s * d * k, -c * d * k, t * k]];
     const shift = rows.map((r) => -(r[0] * x + r[1] * y + r[2] * z));
+    const f = 1.9, near = 0.1, far = 20, aspect = width / height, wide = aspect < 1 ? aspect : 1;
+    // At first as near as all corners of its box stay in the picture, with a little air.
+    if (away === 0)
+      for (let i = 0; i < 8; i++) {
+        const corner = [i & 1 ? high[0] : low[0], i & 2 ? high[1] : low[1], i & 4 ? high[2] : low[2]];
+        const [right, up, near] = rows.map((r, j) => r[0] * corner[0] + r[1] * corner[1] + r[2] * corner[2] + shift[j]);
+        away = Math.max(away, 1.2, near + Math.max(Math.abs(right) * f * wide / aspect, Math.abs(up) * f * wide) / 0.92);
+      }
     gl.uniformMatrix4fv(gl.getUniformLocation(program, "turn"), false, [
       rows[0][0], rows[1][0], rows[2][0], 0, rows[0][1], rows[1][1], rows[2][1], 0, rows[0][2], rows[1][2], rows[2][2], 0, shift[0], shift[1], shift[2] - away, 1]);
-    const f = 1.9, near = 0.1, far = 20, aspect = width / height, wide = aspect < 1 ? aspect : 1;
     gl.uniformMatrix4fv(gl.getUniformLocation(program, "lens"), false, [
       f * wide / aspect, 0, 0, 0, 0, f * wide, 0, 0, 0, 0, (far + near) / (near - far), -1, 0, 0, 2 * far * near / (near - far), 0]);
     gl.drawElements(gl.TRIANGLES, triangles.length, gl.UNSIGNED_INT, 0);

@@ -1,0 +1,70 @@
+using System.Text.Json;
+using Microsoft.Playwright;
+
+namespace BuckGen.References.Tests.Browser;
+
+/// <summary>The turnable model of the report.</summary>
+[Collection(BrowserTests.Name)]
+public class ModelViewTests(ReportBrowser browser)
+{
+    /// <summary>How many colours there are, the share of the commonest, and a sum that differs where the picture does.</summary>
+    private const string Look = """
+        canvas => {
+          const copy = new OffscreenCanvas(canvas.width, canvas.height), page = copy.getContext('2d');
+          page.drawImage(canvas, 0, 0);
+          const data = new Uint32Array(page.getImageData(0, 0, copy.width, copy.height).data.buffer), seen = new Map();
+          let sum = 0;
+          for (let i = 0; i < data.length; i++) { seen.set(data[i], (seen.get(data[i]) || 0) + 1); sum = (sum * 31 + data[i]) | 0; }
+          return { colours: seen.size, commonest: Math.max(...seen.values()) / data.length, sum };
+        }
+        """;
+
+    [Theory]
+    [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
+    public async Task It_is_drawn_and_turns(string example, Window window)
+    {
+        await using var report = await browser.Open(example, window);
+        var canvas = report.Page.Locator("#view");
+        await canvas.ScrollIntoViewIfNeededAsync();
+
+        var first = await Looked(canvas);
+        Assert.True(first.Colours > 30, $"only {first.Colours} colours");
+        Assert.True(first.Commonest < 0.9, $"{first.Commonest:P0} of it is one colour");
+
+        await canvas.FocusAsync();
+        await report.Page.Keyboard.PressAsync("ArrowRight");
+        var turned = await Looked(canvas);
+        Assert.NotEqual(first.Sum, turned.Sum);
+
+        await report.Page.Keyboard.PressAsync("+");
+        var nearer = await Looked(canvas);
+        Assert.NotEqual(turned.Sum, nearer.Sum);
+
+        var box = (await canvas.BoundingBoxAsync())!;
+        await report.Page.Mouse.MoveAsync(box.X + box.Width / 2, box.Y + box.Height / 2);
+        await report.Page.Mouse.DownAsync();
+        await report.Page.Mouse.MoveAsync(box.X + box.Width / 2 + 60, box.Y + box.Height / 2 + 20, new() { Steps = 4 });
+        await report.Page.Mouse.UpAsync();
+        Assert.NotEqual(nearer.Sum, (await Looked(canvas)).Sum);
+        Assert.Empty(report.Complaints);
+    }
+
+    [Theory]
+    [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
+    public async Task Without_three_dimensions_the_still_picture_stands_alone(string example, Window window)
+    {
+        const string Without = "const usual = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function (kind, ...rest) { return kind.startsWith('webgl') ? null : usual.call(this, kind, ...rest); };";
+        await using var report = await browser.Open(example, window, Without);
+
+        Assert.False(await report.Page.Locator("#view").IsVisibleAsync());
+        Assert.False(await report.Page.Locator("#view-help").IsVisibleAsync());
+        Assert.True(await report.Page.Locator("svg[aria-label='The layers lifted apart']").IsVisibleAsync());
+        Assert.Empty(report.Complaints);
+    }
+
+    private static async Task<(int Colours, double Commonest, int Sum)> Looked(ILocator canvas)
+    {
+        var look = await canvas.EvaluateAsync<JsonElement>(Look);
+        return (look.GetProperty("colours").GetInt32(), look.GetProperty("commonest").GetDouble(), look.GetProperty("sum").GetInt32());
+    }
+}

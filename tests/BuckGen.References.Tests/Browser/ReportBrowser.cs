@@ -1,0 +1,74 @@
+using System.Diagnostics;
+using BuckGen.References.Tests.Support;
+using Microsoft.Playwright;
+
+namespace BuckGen.References.Tests.Browser;
+
+/// <summary>A browser and the examples' reports, made once a run. Debian's own browser: Playwright's would have to be fetched.</summary>
+public sealed class ReportBrowser : IAsyncDisposable
+{
+    private readonly ScratchFolder scratch = new();
+    private readonly Dictionary<string, string> reports = [];
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    /// <summary>A report opened from the disk, as its reader does.</summary>
+    /// <param name="example">Which example's.</param>
+    /// <param name="window">Through which window.</param>
+    /// <param name="before">A script that runs before the page's own; null for none.</param>
+    internal async Task<OpenReport> Open(string example, Window window, string? before = null)
+    {
+        var report = Report(example);
+        var (width, height) = Looks.Size(window);
+        var context = await (browser ??= await Launched()).NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ReducedMotion = ReducedMotion.Reduce });
+        if (before is not null) await context.AddInitScriptAsync(before);
+        var open = new OpenReport(context, await context.NewPageAsync(), new Uri(report).AbsoluteUri);
+        await open.Load();
+        return open;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (browser is not null) await browser.CloseAsync();
+        playwright?.Dispose();
+        scratch.Dispose();
+    }
+
+    /// <summary>Path of an example's report, made by the command line as its reader makes it.</summary>
+    private string Report(string example)
+    {
+        if (reports.TryGetValue(example, out var made)) return made;
+        var folder = scratch.File($"{example}/x")[..^2];
+        var job = Path.Combine(RepositoryFolder.Path, "examples", example, "job.toml");
+        var run = ToolOutput.Of(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "buckgen.dll"), "make", job, "--out", folder]), TimeSpan.FromMinutes(2));
+        Assert.True(run.ExitCode == 0, run.All);
+        return reports[example] = Path.Combine(folder, "report.html");
+    }
+
+    private async Task<IBrowser> Launched()
+    {
+        if (Found() is not { } program)
+        {
+            Reference.Miss("chromium is not here: apt-get install chromium");
+            throw new UnreachableException();
+        }
+
+        playwright = await Playwright.CreateAsync();
+        // No graphics card is needed: the software renderer draws the turnable model.
+        return await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = program,
+            Args = ["--no-sandbox", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
+        });
+    }
+
+    private static string? Found() =>
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(f => Path.Combine(f, "chromium")).FirstOrDefault(File.Exists);
+}
+
+/// <summary>Tests that share the browser and the reports.</summary>
+[CollectionDefinition(Name)]
+public sealed class BrowserTests : ICollectionFixture<ReportBrowser>
+{
+    public const string Name = "Browser";
+}
