@@ -70,13 +70,18 @@ internal sealed class FilesInWork
         // One failing extension fails the same way for every file.
         ImmutableArray<Finding> failed = [.. failures.DistinctBy(f => f.Message)];
         var summary = Summary.Of(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.SummaryPath], options.Rates).With(failed);
-        Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, failed, card, Model())));
+        Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, failed, card, [.. Models()])));
         Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
         return files.ToImmutable();
     }
 
-    /// <summary>The buck as it is after sanding, to turn on the page; null when none is asked for, or when it is too large for a page.</summary>
-    private SolidMesh? Model() => !options.Model || plan.Design.Layers.IsEmpty || BuckModel.Smooth(plan.Design) is not { IsEmpty: false } mesh || mesh.Triangles.Length > LargestModel ? null : mesh;
+    /// <summary>What can be turned on the page: the formed sheet, and the buck as it is after sanding when models are asked for; nothing that is too large for a page.</summary>
+    private IEnumerable<ModelData> Models()
+    {
+        if (plan.Design.Formed is { } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);
+        if (options.Model && !plan.Design.Layers.IsEmpty && BuckModel.Smooth(plan.Design) is { IsEmpty: false } mesh && mesh.Triangles.Length <= LargestModel)
+            yield return ModelData.Of("Buck", mesh);
+    }
 
     private void Add(string path, CutDrawing drawing, bool isSheet)
     {

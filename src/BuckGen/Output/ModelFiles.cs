@@ -3,13 +3,14 @@ using BuckGen.Models;
 
 namespace BuckGen.Output;
 
-/// <summary>Solid models of a buck: as it is cut and as it is when the steps are gone.</summary>
+/// <summary>Solid models of a buck: as it is cut and as it is when the steps are gone; and the sheet formed over it.</summary>
 internal static class ModelFiles
 {
     /// <summary>The files; none for a design without wood.</summary>
     public static IEnumerable<OutputFile> Of(BuckDesign design)
     {
         if (BuckModel.Stepped(design) is { IsEmpty: false } stepped) yield return new("model/buck-stepped.stl", StlFile.Write(stepped));
+        if (design.Formed is { } part) yield return new("model/part.glb", GlbFile.Write(part, "part"));
         if (BuckModel.Smooth(design) is not { IsEmpty: false } smooth) yield break;
         yield return new("model/buck.stl", StlFile.Write(smooth));
         yield return new("model/buck.glb", GlbFile.Write(smooth, "buck"));

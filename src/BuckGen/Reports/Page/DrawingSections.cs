@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using BuckGen.Bucks;
-using BuckGen.Models;
 using BuckGen.Pictures;
 using BuckGen.Sheets;
 
@@ -8,15 +8,14 @@ namespace BuckGen.Reports.Page;
 /// <summary>The drawings: section, stack, the turnable model, layers, jigs, sheets.</summary>
 internal static class DrawingSections
 {
-    public static void Add(Html page, CutPlan plan, SolidMesh? model)
+    public static void Add(Html page, CutPlan plan, ImmutableArray<ModelData> models)
     {
         var design = plan.Design;
         page.Raw("<h2 id=\"drawings\">Drawings</h2>\n<p class=\"small\">First-angle views: the plan is seen from above, the section from the front. Sizes in mm, inches in brackets. Scales hold on paper, printed at 100 %.</p>\n");
         if (SectionPicture.Of(design) is { } section) Figure(page, section, "Section A-A through the layers as they are cut; the blue line is the wall after sanding.");
         if (StackPicture.Of("The layers lifted apart", design.Layers) is { } stack) Figure(page, stack, "The layers lifted apart, lowest below.");
-        if (model is not null)
-            page.Raw("<figure class=\"screen\"><canvas id=\"view\" hidden tabindex=\"0\" role=\"img\" aria-label=\"The buck in three dimensions; drag or use the arrow keys to turn it\"></canvas>")
-                .Raw("<figcaption id=\"view-help\" hidden>Drag to turn, wheel to come nearer; or arrow keys, plus and minus.</figcaption></figure>\n");
+        if (!models.IsEmpty) AddView(page, models);
+        if (design.Formed is { } part) WallSection.Add(page, design, part);
         AddLayers(page, "layers", "Layers", design.Layers);
         var jigs = design.Accessories.ToArray();
         if (jigs.Length > 0)
@@ -29,6 +28,14 @@ internal static class DrawingSections
         page.Raw("<h2 id=\"sheets\">Sheets to cut</h2>\n<div class=\"pair\">\n");
         foreach (var sheet in plan.Sheets) Figure(page, CutPicture.Of(sheet), FormattableString.Invariant($"Sheet {sheet.Number}: {sheet.Stock.Name}, {sheet.Utilisation * 100:0} % used. Parts: {string.Join(", ", sheet.Placements.Select(p => p.Part.Name))}."));
         page.Raw("</div>\n");
+    }
+
+    private static void AddView(Html page, ImmutableArray<ModelData> models)
+    {
+        page.Raw("<figure class=\"screen\"><p id=\"view-choice\" hidden>");
+        foreach (var model in models) page.Line($"<button type=\"button\" aria-pressed=\"false\">{model.Name}</button>");
+        page.Raw("</p><canvas id=\"view\" hidden tabindex=\"0\" role=\"img\" aria-label=\"Buck and formed sheet in three dimensions; drag or use the arrow keys to turn them\"></canvas>")
+            .Raw("<figcaption id=\"view-help\" hidden>Drag to turn, wheel to come nearer; or arrow keys, plus and minus. The sheet is dark where it is thin.</figcaption></figure>\n");
     }
 
     /// <summary>The widest picture that still can be read in half the page's width, mm on paper.</summary>

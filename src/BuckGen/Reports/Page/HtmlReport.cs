@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
 using BuckGen.Findings;
-using BuckGen.Models;
 using BuckGen.Sheets;
 
 namespace BuckGen.Reports.Page;
@@ -17,8 +16,8 @@ internal static class HtmlReport
     /// <param name="summary">Its numbers.</param>
     /// <param name="failed">Findings on plug-ins that failed while files were made.</param>
     /// <param name="card">The process card; null for none.</param>
-    /// <param name="model">The buck in three dimensions; null for none.</param>
-    public static ImmutableArray<byte> Write(CutPlan plan, Summary summary, ImmutableArray<Finding> failed, string? card, SolidMesh? model)
+    /// <param name="models">What can be turned in three dimensions.</param>
+    public static ImmutableArray<byte> Write(CutPlan plan, Summary summary, ImmutableArray<Finding> failed, string? card, ImmutableArray<ModelData> models)
     {
         var page = new Html();
         page.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
@@ -31,11 +30,11 @@ internal static class HtmlReport
         PageHead.Add(page, summary);
         page.Raw("<main>\n");
         FindingSection.Add(page, plan, summary, failed);
-        DrawingSections.Add(page, plan, model);
+        DrawingSections.Add(page, plan, models);
         if (card is not null) page.Raw("<h2 id=\"card\">Process card</h2>\n<pre tabindex=\"0\">").Raw(Html.Escaped(card)).Raw("</pre>\n");
         TableSections.Add(page, summary);
         page.Raw("</main>\n<footer><p>Made by BuckGen. The same job always makes the same page.</p></footer>\n");
-        if (model is not null) page.Raw($"<script id=\"model\" type=\"application/json\">{ModelData.Of(model)}</script>\n");
+        if (!models.IsEmpty) page.Raw($"<script id=\"models\" type=\"application/json\">{ModelData.All(models)}</script>\n");
         page.Raw($"<script>{Script}</script>\n");
         return [.. Encoding.UTF8.GetBytes(page.Raw("</body>\n</html>\n").ToString())];
     }

@@ -9,15 +9,15 @@
   addEventListener("resize", reach);
   reach();
 })();
-// Turns the buck: WebGL 2, flat light, nothing fetched. Without it the still picture above stays alone.
+// Turns buck and sheet: WebGL 2, flat light, nothing fetched. Without it the still picture above stays alone.
 (() => {
-  const canvas = document.getElementById("view"), data = document.getElementById("model");
+  const canvas = document.getElementById("view"), data = document.getElementById("models");
   const gl = canvas && data && canvas.getContext("webgl2", { antialias: true, preserveDrawingBuffer: true });
   if (!gl) return;
   const bytes = (text) => Uint8Array.from(atob(text), (c) => c.charCodeAt(0)).buffer;
-  const model = JSON.parse(data.textContent);
-  const points = new Float32Array(bytes(model.points)), triangles = new Uint32Array(bytes(model.triangles));
-  if (triangles.length === 0) return;
+  const models = JSON.parse(data.textContent).map((m) => ({
+    points: new Float32Array(bytes(m.points)), triangles: new Uint32Array(bytes(m.triangles)), colours: new Uint8Array(bytes(m.colours)),
+  }));
   const shader = (kind, source) => {
     const made = gl.createShader(kind);
     gl.shaderSource(made, source);
@@ -26,35 +26,49 @@
   };
   const program = gl.createProgram();
   gl.attachShader(program, shader(gl.VERTEX_SHADER, `#version 300 es
-    in vec3 place; uniform mat4 turn; uniform mat4 lens; uniform vec2 span; out vec3 seen; out float high;
-    void main() { vec4 p = turn * vec4(place, 1.0); seen = p.xyz; high = (place.z - span.x) / span.y; gl_Position = lens * p; }`));
+    in vec3 place; in vec4 tint; uniform mat4 turn; uniform mat4 lens; uniform vec2 span; out vec3 seen; out float high; out vec4 own;
+    void main() { own = tint; vec4 p = turn * vec4(place, 1.0); seen = p.xyz; high = (place.z - span.x) / span.y; gl_Position = lens * p; }`));
   gl.attachShader(program, shader(gl.FRAGMENT_SHADER, `#version 300 es
-    precision highp float; in vec3 seen; in float high; out vec4 colour;
+    precision highp float; in vec3 seen; in float high; in vec4 own; out vec4 colour;
     void main() {
       vec3 n = normalize(cross(dFdx(seen), dFdy(seen)));
       float light = 0.45 + 0.45 * max(0.0, dot(n, normalize(vec3(0.3, 0.6, 0.75)))) + 0.12 * max(0.0, dot(n, normalize(vec3(-0.8, -0.2, 0.5))));
-      colour = vec4(mix(vec3(0.74, 0.70, 0.63), vec3(0.97, 0.90, 0.76), clamp(high, 0.0, 1.0)) * light, 1.0);
+      vec3 wood = mix(vec3(0.74, 0.70, 0.63), vec3(0.97, 0.90, 0.76), clamp(high, 0.0, 1.0));
+      colour = vec4(mix(wood, own.rgb, own.a) * mix(light, 0.4 + 0.6 * light, own.a), 1.0);
     }`));
   gl.linkProgram(program);
   if (!gl.getProgramParameter(program, gl.LINK_STATUS)) return;
   gl.useProgram(program);
-  gl.bindBuffer(gl.ARRAY_BUFFER, gl.createBuffer());
-  gl.bufferData(gl.ARRAY_BUFFER, points, gl.STATIC_DRAW);
-  gl.bindBuffer(gl.ELEMENT_ARRAY_BUFFER, gl.createBuffer());
-  gl.bufferData(gl.ELEMENT_ARRAY_BUFFER, triangles, gl.STATIC_DRAW);
-  const place = gl.getAttribLocation(program, "place");
-  gl.enableVertexAttribArray(place);
-  gl.vertexAttribPointer(place, 3, gl.FLOAT, false, 0, 0);
+  const give = (target, numbers) => {
+    gl.bindBuffer(target, gl.createBuffer());
+    gl.bufferData(target, numbers, gl.STATIC_DRAW);
+  };
+  const place = gl.getAttribLocation(program, "place"), tint = gl.getAttribLocation(program, "tint");
+  for (const m of models) {
+    gl.bindVertexArray(m.array = gl.createVertexArray());
+    give(gl.ARRAY_BUFFER, m.points);
+    gl.enableVertexAttribArray(place);
+    gl.vertexAttribPointer(place, 3, gl.FLOAT, false, 0, 0);
+    give(gl.ELEMENT_ARRAY_BUFFER, m.triangles);
+    if (m.colours.length === 0) continue;
+    give(gl.ARRAY_BUFFER, m.colours);
+    gl.enableVertexAttribArray(tint);
+    gl.vertexAttribPointer(tint, 4, gl.UNSIGNED_BYTE, true, 0, 0);
+  }
+  // Where a model has no colours of its own it is of wood.
+  gl.vertexAttrib4f(tint, 0, 0, 0, 0);
   gl.enable(gl.DEPTH_TEST);
 
+  // The box round all of them, so that nothing jumps when another is chosen.
   const low = [Infinity, Infinity, Infinity], high = [-Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < points.length; i++) {
-    low[i % 3] = Math.min(low[i % 3], points[i]);
-    high[i % 3] = Math.max(high[i % 3], points[i]);
-  }
+  for (const { points } of models)
+    for (let i = 0; i < points.length; i++) {
+      low[i % 3] = Math.min(low[i % 3], points[i]);
+      high[i % 3] = Math.max(high[i % 3], points[i]);
+    }
   const middle = low.map((l, i) => (l + high[i]) / 2), size = Math.hypot(...high.map((h, i) => h - low[i])) / 2;
   gl.uniform2f(gl.getUniformLocation(program, "span"), low[2], Math.max(1e-6, high[2] - low[2]));
-  let around = 0.5, above = 0.85, away = 0;
+  let around = 0.5, above = 0.85, away = 0, shown = models[0];
 
   const draw = () => {
     const width = Math.round(canvas.clientWidth * devicePixelRatio), height = Math.round(canvas.clientHeight * devicePixelRatio);
@@ -79,7 +93,8 @@
       rows[0][0], rows[1][0], rows[2][0], 0, rows[0][1], rows[1][1], rows[2][1], 0, rows[0][2], rows[1][2], rows[2][2], 0, shift[0], shift[1], shift[2] - away, 1]);
     gl.uniformMatrix4fv(gl.getUniformLocation(program, "lens"), false, [
       f * wide / aspect, 0, 0, 0, 0, f * wide, 0, 0, 0, 0, (far + near) / (near - far), -1, 0, 0, 2 * far * near / (near - far), 0]);
-    gl.drawElements(gl.TRIANGLES, triangles.length, gl.UNSIGNED_INT, 0);
+    gl.bindVertexArray(shown.array);
+    gl.drawElements(gl.TRIANGLES, shown.triangles.length, gl.UNSIGNED_INT, 0);
   };
   const turnBy = (right, up) => {
     around += right;
@@ -90,6 +105,13 @@
     away = Math.max(1.2, Math.min(8, away * factor));
     draw();
   };
+  const buttons = document.querySelectorAll("#view-choice button");
+  const show = (number) => {
+    shown = models[number];
+    buttons.forEach((b, i) => b.setAttribute("aria-pressed", String(i === number)));
+    draw();
+  };
+  buttons.forEach((b, i) => b.addEventListener("click", () => show(i)));
   canvas.addEventListener("pointerdown", (e) => canvas.setPointerCapture(e.pointerId));
   canvas.addEventListener("pointermove", (e) => { if (e.buttons) turnBy(e.movementX / 120, e.movementY / 120); });
   canvas.addEventListener("wheel", (e) => { e.preventDefault(); zoomBy(Math.exp(e.deltaY / 600)); }, { passive: false });
@@ -103,5 +125,6 @@
   addEventListener("resize", draw);
   canvas.hidden = false;
   document.getElementById("view-help").hidden = false;
-  draw();
+  document.getElementById("view-choice").hidden = models.length < 2;
+  show(0);
 })();
