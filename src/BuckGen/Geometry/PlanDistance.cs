@@ -9,6 +9,7 @@ internal sealed class PlanDistance
 {
     private const int FewEdges = 4, Deepest = 12;
 
+    private readonly Region region;
     private readonly PlanEdge[] edges;
     private readonly int[] all;
     private readonly Vec2 centre;
@@ -20,6 +21,7 @@ internal sealed class PlanDistance
     /// <exception cref="ArgumentException">The region is empty.</exception>
     public PlanDistance(Region region, Bounds around)
     {
+        this.region = region;
         if (region.IsEmpty) throw new ArgumentException("Nothing is at a distance from an empty region.", nameof(region));
         var whole = around.With(region.Bounds);
         (centre, half) = (whole.Centre, Math.Max(whole.Width, whole.Height) / 2);
@@ -51,7 +53,12 @@ internal sealed class PlanDistance
             var square = edges[i].SquareTo(p);
             if (square < least) (nearest, least) = (i, square);
         }
-        return edges[nearest].SignedTo(p);
+        var distance = edges[nearest].SignedTo(p);
+        // Where two pieces of wood or two holes touch, the nearest edge is there twice, once for each side.
+        foreach (var i in candidates)
+            if (i != nearest && edges[i].SquareTo(p) <= least * (1 + 1e-9) && edges[i].SignedTo(p) < 0 != distance < 0)
+                return region.Contains(p) ? -Math.Sqrt(least) : Math.Sqrt(least);
+        return distance;
     }
 
     private static IEnumerable<PlanEdge> EdgesOf(Loop loop)

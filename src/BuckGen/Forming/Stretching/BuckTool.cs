@@ -38,7 +38,7 @@ internal sealed class BuckTool : ITool
             if (height < pillar.Bottom) continue;
             var above = height - pillar.Top;
             if (above >= nearest) break;
-            if (above <= 0) nearest = Math.Min(nearest, pillar.Beside(place, height));
+            if (above <= 0) nearest = Math.Min(nearest, Math.Max(above, pillar.Beside(place, height)));
             else nearest = Math.Min(nearest, pillar.Over(place, above));
         }
         return nearest;
