@@ -9,6 +9,7 @@ public sealed partial class GuideTests : Workshop
 {
     [Theory]
     [InlineData("make-a-sign.md", 5)]
+    [InlineData("predict-the-wall.md", 3)]
     [InlineData("write-a-plug-in.md", 2)]
     public void Every_command_of_a_guide_runs(string guide, int least)
     {

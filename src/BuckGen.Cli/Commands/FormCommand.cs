@@ -56,7 +56,7 @@ internal static class FormCommand
                     throw new UsageException($"{beside.Name} does nothing beside a job file; set it in {path}.");
                 var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal);
                 var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading);
-                return (job.Title, BuckRun.FormedPlan(terminal, drawn, job.Buck, Forming(parsed, job.Forming ?? new()), job.Cutting, job.Design, cancellation));
+                return (job.Title, BuckRun.FormedPlan(terminal, drawn, job.Buck, Forming(parsed, job.Forming), job.Cutting, job.Design, cancellation));
             }
 
             var extensions = buck.Extensions(parsed, terminal);

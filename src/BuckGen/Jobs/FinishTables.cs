@@ -44,19 +44,18 @@ internal static class FinishTables
         };
     }
 
-    /// <summary>The table [forming]; null when nothing is to be predicted.</summary>
-    public static FormingSpec? Forming(JobTable table)
+    /// <summary>The table [forming], and whether the wall is predicted.</summary>
+    public static (FormingSpec Spec, bool Predict) Forming(JobTable table)
     {
         var defaults = new FormingSpec();
-        var spec = new FormingSpec
+        return (new()
         {
             Detail = table.Choice("detail", defaults.Detail),
             Stepped = table.Flag("stepped", defaults.Stepped),
             CornerBall = table.Length("corner-ball", defaults.CornerBall),
             Modulus = table.Number("modulus", defaults.Modulus),
             Stiffening = table.Number("stiffening", defaults.Stiffening),
-        };
-        return table.Flag("predict", true) ? spec : null;
+        }, table.Flag("predict", true));
     }
 
     /// <summary>The table [jig]; null when the job has none.</summary>

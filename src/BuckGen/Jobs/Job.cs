@@ -20,8 +20,11 @@ public sealed record Job(
     /// <summary>The checks and jigs that take part in the design.</summary>
     public DesignExtensions Design { get; init; } = DesignExtensions.Own;
 
-    /// <summary>How the wall of the formed part is predicted; null for no prediction.</summary>
-    public FormingSpec? Forming { get; init; } = new();
+    /// <summary>How the wall of the formed part is predicted.</summary>
+    public FormingSpec Forming { get; init; } = new();
+
+    /// <summary>False when it is not to be predicted along with everything else.</summary>
+    public bool PredictWall { get; init; } = true;
 
     /// <summary>The panel's own drawing, to be read and put into <see cref="PanelSpec.Outline"/>; null for none.</summary>
     public PanelDrawing? PanelDrawing { get; init; }

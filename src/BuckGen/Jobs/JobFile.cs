@@ -60,6 +60,7 @@ public static class JobFile
         var title = root.Text("title", Path.GetFileNameWithoutExtension(name));
         var reading = new OutlineOptions(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")],
             outline.Length("smallest-loop", OutlineOptions.Default.SmallestLoop)) { Formats = extensions.OutlineFormats };
+        var (forming, predict) = FinishTables.Forming(Table("forming"));
         var job = new Job(
             title,
             outline.RequiredText("file"),
@@ -85,7 +86,8 @@ public static class JobFile
             })
         {
             Design = extensions.Design,
-            Forming = FinishTables.Forming(Table("forming")),
+            Forming = forming,
+            PredictWall = predict,
             PanelDrawing = FinishTables.PanelDrawing(tables.GetValueOrDefault("panel"), reading),
         };
         foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Findings;
+using BuckGen.Forming.Stretching;
 using BuckGen.Reports.Card;
 using BuckGen.Sheets;
 
@@ -22,6 +23,10 @@ public static class ProcessCard
     /// <param name="title">What the job is called; empty for the outline's name.</param>
     public static ImmutableArray<byte>? Write(CutPlan plan, string title) => Write(plan, title, []).Card;
 
+    private static IEnumerable<string> Predicted(FormedPart? part) => part is { IsAtRest: true, Thinnest: { } thin }
+        ? [CardText.Line($"Predicted   {part.Mean:0.##} mm on average, thinnest {thin.Thickness:0.##} mm at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
+        : [];
+
     /// <summary>The card with further sections after the order of work, and why any of them gave nothing.</summary>
     internal static (ImmutableArray<byte>? Card, ImmutableArray<Finding> Failures) Write(CutPlan plan, string title, ImmutableArray<IReportSection> further)
     {
@@ -35,6 +40,7 @@ public static class ProcessCard
             CardText.Line($"Sheet       {sheet.Plastic?.Name ?? "plastic not named"}, {blank.Gauge:0.##} mm; blank {blank.Width:0} x {blank.Height:0} mm"),
             CardText.Line($"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {blank.Gap:0} mm from the buck"),
             CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average (area method), thinner in corners"),
+            .. Predicted(plan.Design.Formed),
             CardText.Line($"Expect      formed sizes within {plan.Design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand within {plan.Design.Sizing.TrimmedTolerance:0.##} mm either way"),
         ];
         foreach (var line in head) text.Append(line).Append('\n');

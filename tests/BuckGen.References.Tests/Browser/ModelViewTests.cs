@@ -51,6 +51,25 @@ public class ModelViewTests(ReportBrowser browser)
 
     [Theory]
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
+    public async Task Sheet_and_buck_are_chosen_by_their_buttons(string example, Window window)
+    {
+        await using var report = await browser.Open(example, window);
+        var (canvas, buttons) = (report.Page.Locator("#view"), report.Page.Locator("#view-choice button"));
+        await canvas.ScrollIntoViewIfNeededAsync();
+        Assert.Equal(["Formed sheet", "Buck"], await buttons.AllTextContentsAsync());
+        Assert.Equal("true", await buttons.Nth(0).GetAttributeAsync("aria-pressed"));
+        var sheet = await Looked(canvas);
+
+        await buttons.Nth(1).FocusAsync();
+        await report.Page.Keyboard.PressAsync("Enter");
+
+        Assert.Equal("true", await buttons.Nth(1).GetAttributeAsync("aria-pressed"));
+        Assert.NotEqual(sheet.Sum, (await Looked(canvas)).Sum);
+        Assert.Empty(report.Complaints);
+    }
+
+    [Theory]
+    [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task Without_three_dimensions_the_still_picture_stands_alone(string example, Window window)
     {
         const string Without = "const usual = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function (kind, ...rest) { return kind.startsWith('webgl') ? null : usual.call(this, kind, ...rest); };";

@@ -74,6 +74,24 @@ public partial class MeshTests(ITestOutputHelper log)
         Assert.Equal((mesh.Triangles.Length, mesh.Points.Length), (report.GetProperty("triangles").GetInt32(), report.GetProperty("vertices").GetInt32()));
     }
 
+    // The formed sheet with its colours.
+    [Theory]
+    [InlineData("examples/boathouse-sign/job.toml")]
+    [InlineData("examples/specimen-box/job.toml")]
+    public void The_glTF_validator_finds_nothing_wrong_with_the_formed_sheet(string name)
+    {
+        GltfValidator.Need();
+        var part = DesignOf(name).WithFormedPart().Formed!;
+        using var scratch = new ScratchFolder();
+        var file = scratch.File("part.glb");
+        File.WriteAllBytes(file, [.. GlbFile.Write(part, "part")]);
+
+        var report = Written.GateTests.Json(GltfValidator.Run(Minute, RepositoryFolder.Script("validate_gltf.js"), file)).Single();
+
+        Faults.None(Written.GateTests.FaultsOf(report));
+        Assert.Equal((part.Triangles.Length, part.Points.Length), (report.GetProperty("triangles").GetInt32(), report.GetProperty("vertices").GetInt32()));
+    }
+
     [Fact]
     public void Both_notice_what_is_wrong()
     {

@@ -8,6 +8,7 @@ using BuckGen.Findings;
 using BuckGen.Jobs;
 using BuckGen.Outlines;
 using BuckGen.Output;
+using BuckGen.Pictures;
 using BuckGen.Plugins;
 using BuckGen.Sheets;
 using Xunit;
@@ -56,6 +57,12 @@ public sealed partial class GuideTests
         var glueArea = made.Layers.Sum(layer => layer.Region.Area);
         var draw = made.Blank!.Ratios.Areal;
 
+        var formed = made.WithFormedPart(cancellation: stop);
+        var thinnest = formed.Formed!.Thinnest!;
+        var map = SvgPicture.Write(ThicknessMap.Of(formed)!);
+
+        Assert.InRange(thinnest.Thickness, 0.2, 0.9);
+        Assert.InRange(map.Length, 10_000, 1_000_000);
         Assert.Empty(told);
         Assert.Contains(sent, s => s.StartsWith("layers/layer-03.dxf", StringComparison.Ordinal));
         Assert.Equal(Enumerable.Range(1, 8), steps.Select(s => s.Number));

@@ -3,6 +3,7 @@ using BuckGen.Bucks;
 using BuckGen.Catalogs;
 using BuckGen.Costs;
 using BuckGen.Dxf;
+using BuckGen.Forming.Stretching;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Jobs;
 using BuckGen.Pictures;
@@ -36,6 +37,7 @@ public partial class JobFileTests
         Assert.Equal(defaults, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
         Assert.Equal((DxfVersion.R12, false, Paper.A4, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
+        Assert.Equal((new FormingSpec(), true), (job.Forming, job.PredictWall));
         Assert.Equal("sign", job.Title);
         Assert.Null(job.Reading.Units);
         Assert.Equal(("12 mm", 12.0), (job.Buck.Stock[0].Name, job.Buck.Stock[0].Thickness));
@@ -70,6 +72,7 @@ public partial class JobFileTests
         Assert.Equal(new SheetSpec { Plastic = Catalog.BuiltIn.FindPlastic("petg"), LeastWall = 0.5, PricePerSquareMetre = 12.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
         Assert.Equal([new SheetSize(1220, 610)], job.Buck.Sheet.Sizes);
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40, PlugGap = 5 }, job.Buck.Former);
+        Assert.Equal(new FormingSpec(), job.Forming);
         Assert.Equal(new JigSpec(), job.Buck.Jig);
         Assert.Equal(new FlangeSpec(job.Buck.Stock[0]), job.Buck.Flange);
         Assert.Equal(new PanelSpec(job.Buck.Stock[0]) { Fit = 0.5 }, job.Buck.Panel);
@@ -92,7 +95,7 @@ public partial class JobFileTests
     public void The_template_shows_every_key_that_is_understood()
     {
         // A wrong key makes the reader list the ones it knows, table by table.
-        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "jig", "flange", "panel", "checks", "dowels", "cutting", "rates", "output"])
+        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "forming", "jig", "flange", "panel", "checks", "dowels", "cutting", "rates", "output"])
         {
             var text = Regex.Replace(Everything, $@"^\[{table}\]", $"[{table}]\nzzz = 1", RegexOptions.Multiline);
             var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml", Catalog.BuiltIn)).Message;

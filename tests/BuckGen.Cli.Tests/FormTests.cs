@@ -1,0 +1,64 @@
+using Xunit;
+
+namespace BuckGen.Cli.Tests;
+
+public sealed class FormTests : Workshop
+{
+    private static readonly string[] Sheet = ["--depth", "18mm", "--stock", "6mm", "--gauge", "1mm"];
+
+    [Fact]
+    public void It_tells_the_thinnest_wall_and_where()
+    {
+        var run = Cli.Run(["form", Write("plate.svg", Plate), .. Sheet]);
+
+        run.AssertDone();
+        Assert.Matches(@"Predicted wall: 0\.\d+ mm on average, thinnest 0\.\d+ mm at", run.Out);
+        Assert.Equal(["plate.svg"], Present());
+    }
+
+    [Fact]
+    public void It_answers_in_JSON_and_draws_a_map()
+    {
+        var run = Cli.Run(["form", Write("plate.svg", Plate), .. Sheet, "--least-wall", "0.6mm", "--stepped", "--map", At("map.svg"), "--json"]);
+
+        var formed = run.Json.GetProperty("formed");
+        Assert.True(formed.GetProperty("stepped").GetBoolean());
+        Assert.InRange(formed.GetProperty("thinnest").GetProperty("thickness").GetDouble(), 0.1, formed.GetProperty("mean").GetDouble());
+        Assert.InRange(formed.GetProperty("gaugeNeeded").GetDouble(), 0.6, 5);
+        Assert.Contains("mm thick", File.ReadAllText(At("map.svg")));
+    }
+
+    [Fact]
+    public void Of_a_job_file_it_takes_what_stands_there()
+    {
+        Write("plate.svg", Plate);
+        var job = PlateJob + "\n[sheet]\ngauge = \"1mm\"\n[forming]\nstepped = true\npredict = false\n";
+
+        Assert.True(Cli.Run("form", Write("job.toml", job), "--json").Json.GetProperty("formed").GetProperty("stepped").GetBoolean());
+        Assert.Equal(System.Text.Json.JsonValueKind.Null, Cli.Run("make", At("job.toml"), "--json").Json.GetProperty("formed").ValueKind);
+        var beside = Cli.Run("form", At("job.toml"), "--depth", "3mm");
+        Assert.Equal(2, beside.Status);
+        Assert.Contains("--depth does nothing beside a job file", beside.Error);
+    }
+
+    [Fact]
+    public void Make_predicts_the_wall_unless_told_not_to()
+    {
+        Write("plate.svg", Plate);
+
+        var run = Cli.Run("make", Write("job.toml", PlateJob + "\n[sheet]\ngauge = \"1mm\"\n"));
+
+        run.AssertDone();
+        Assert.Contains("Predicted wall: ", run.Out);
+        Assert.Contains("id=\"wall\"", File.ReadAllText(At(Path.Combine("out", "report.html"))));
+    }
+
+    [Fact]
+    public void Without_a_sheet_it_asks_for_one()
+    {
+        var run = Cli.Run("form", Write("plate.svg", Plate), "--depth", "18mm", "--stock", "6mm");
+
+        Assert.Equal(2, run.Status);
+        Assert.Contains("say how thick it is with --gauge", run.Error);
+    }
+}
