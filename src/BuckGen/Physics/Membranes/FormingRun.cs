@@ -57,7 +57,7 @@ internal sealed class FormingRun
         for (var i = 0; i < nodes.Count; i++) (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (sheet.Mesh.Nodes[i].X, sheet.Mesh.Nodes[i].Y, load.Rise);
         (frame, rising) = (load.Rise, load.Rise > 0);
         contact = new(tool, nodes, sheet.Holds.Select(h => h == NodeHold.Clamped), 1e-9 * reach);
-        web = new(nodes, contact);
+        web = new(nodes, contact, MirrorLimits.Of(sheet));
         Array.Fill(nodes.Clearance, -1, 0, nodes.Count);
         foreach (var i in clamped) nodes.Clearance[i] = double.PositiveInfinity;
         contact.Update();
@@ -95,10 +95,10 @@ internal sealed class FormingRun
             if (!rising && steps % WebPause == 0) web.Update(elements);
             if (steps % Pause == 0)
             {
+                if (IsBurst()) return FormingOutcome.Burst;
                 DropRigid();
                 SetMasses();
                 if (elements.Count == 0) return FormingOutcome.AtRest;
-                if (IsBurst()) return FormingOutcome.Burst;
             }
             if (!rising && !Filling && Unrest < Rest) return FormingOutcome.AtRest;
         }
@@ -205,7 +205,7 @@ internal sealed class FormingRun
     {
         if (rising || contact.Met - dropped < nodes.Count / 50) return;
         dropped = contact.Met;
-        rigidVolume += elements.DropRigid(contact.Movable, nodes);
+        rigidVolume += elements.DropRigid(contact.Movable, nodes, web.Settle);
     }
 
     private void SetMasses()

@@ -58,7 +58,7 @@ internal sealed class MembraneElements
     /// Drops the triangles of which no node can move any more, in place and in order, and returns the volume of gas above them, mm³,
     /// down from z = 0.
     /// </summary>
-    public double DropRigid(ReadOnlySpan<bool> movable, MembraneNodes nodes)
+    public double DropRigid(ReadOnlySpan<bool> movable, MembraneNodes nodes, Action<MeshTriangle> dropped)
     {
         var (kept, gas) = (0, 0.0);
         for (var e = 0; e < Count; e++)
@@ -74,6 +74,7 @@ internal sealed class MembraneElements
             else
             {
                 var (p, q) = (new Vec2(nodes.X[b] - nodes.X[a], nodes.Y[b] - nodes.Y[a]), new Vec2(nodes.X[c] - nodes.X[a], nodes.Y[c] - nodes.Y[a]));
+                dropped(new(a, b, c));
                 gas -= p.Cross(q) * (nodes.Z[a] + nodes.Z[b] + nodes.Z[c]) / 6;
             }
         }
