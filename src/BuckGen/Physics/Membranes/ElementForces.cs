@@ -27,7 +27,7 @@ internal static class ElementForces
     {
         var width = Vector<double>.Count;
         Span<double> lanes = stackalloc double[9 * width];
-        var gas = Vector<double>.Zero;
+        var (gas, largest) = (Vector<double>.Zero, Vector<double>.Zero);
         var (c1, c2) = (new Vector<double>(material.C1), new Vector<double>(material.C2));
         var load = new Vector<double>(pressure / 6);
         for (var e = 0; e < elements.Count; e += width)
@@ -41,7 +41,9 @@ internal static class ElementForces
             var (g11, g12, g22) = (px * px + py * py + pz * pz, px * qx + py * qy + pz * qz, qx * qx + qy * qy + qz * qz);
             var (m11, m12, m22) = (new Vector<double>(elements.Metric11, e), new Vector<double>(elements.Metric12, e), new Vector<double>(elements.Metric22, e));
             var inverse = new Vector<double>(elements.InverseSquare, e);
-            var (alongM, alongAdj) = Stress(m11 * g11 + m12 * (g12 + g12) + m22 * g22, (g11 * g22 - g12 * g12) * inverse, c1, c2);
+            var square = (g11 * g22 - g12 * g12) * inverse;
+            largest = Vector.Max(largest, square);
+            var (alongM, alongAdj) = Stress(m11 * g11 + m12 * (g12 + g12) + m22 * g22, square, c1, c2);
             var volume = new Vector<double>(elements.Volume, e);
             alongM *= volume;
             alongAdj *= volume * inverse;
@@ -60,6 +62,8 @@ internal static class ElementForces
             Put(lanes, 2, rx * pz + ry * qz - wz);
             Scatter(elements, nodes, e, Math.Min(width, elements.Count - e), lanes);
         }
+        elements.LargestStretch = 0;
+        for (var lane = 0; lane < width; lane++) elements.LargestStretch = Math.Max(elements.LargestStretch, Math.Sqrt(largest[lane]));
         return -Vector.Sum(gas) / 6;
     }
 

@@ -8,7 +8,8 @@ internal sealed class FlankGrid
     /// <summary>A triangle as long as so many cells is not a flank but a burst on its way.</summary>
     private const int MostCells = 4096;
 
-    private readonly Dictionary<(int, int, int), int> heads = [];
+    // Several cells may share a slot; what is found too much is told by its distance.
+    private readonly int[] heads = new int[1 << 14];
     private readonly List<(MeshTriangle Triangle, int Next)> entries = [];
     private double cell;
 
@@ -16,7 +17,7 @@ internal sealed class FlankGrid
     public void Clear(double size)
     {
         cell = size;
-        heads.Clear();
+        Array.Fill(heads, -1);
         entries.Clear();
     }
 
@@ -33,22 +34,24 @@ internal sealed class FlankGrid
             {
                 for (var z = fromZ; z <= toZ; z++)
                 {
-                    entries.Add((triangle, heads.GetValueOrDefault((x, y, z), -1)));
-                    heads[(x, y, z)] = entries.Count - 1;
+                    ref var head = ref heads[Slot(x, y, z)];
+                    entries.Add((triangle, head));
+                    head = entries.Count - 1;
                 }
             }
         }
     }
 
-    /// <summary>The triangles near a place.</summary>
-    public IEnumerable<MeshTriangle> At(Vec3 place)
-    {
-        for (var i = heads.GetValueOrDefault((Cell(place.X), Cell(place.Y), Cell(place.Z)), -1); i >= 0; i = entries[i].Next)
-            yield return entries[i].Triangle;
-    }
+    /// <summary>The first of the entries near a place, -1 for none.</summary>
+    public int First(Vec3 place) => heads[Slot(Cell(place.X), Cell(place.Y), Cell(place.Z))];
+
+    /// <summary>An entry and the one after it, -1 for none.</summary>
+    public (MeshTriangle Triangle, int Next) this[int entry] => entries[entry];
 
     private (int From, int To) Range(double a, double b, double c) =>
         (Cell(Math.Min(a, Math.Min(b, c)) - cell / 2), Cell(Math.Max(a, Math.Max(b, c)) + cell / 2));
 
     private int Cell(double value) => (int)Math.Floor(value / cell);
+
+    private int Slot(int x, int y, int z) => (x * 73856093 ^ y * 19349663 ^ z * 83492791) & (heads.Length - 1);
 }

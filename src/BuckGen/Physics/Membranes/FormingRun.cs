@@ -87,6 +87,8 @@ internal sealed class FormingRun
         while (steps < MostSteps)
         {
             Step();
+            // A figure that is not a number is a burst too.
+            if (!(elements.LargestStretch < Bursting)) return FormingOutcome.Burst;
             if (steps % 4 == 0)
             {
                 Unrest = MeasureUnrest();
@@ -95,7 +97,6 @@ internal sealed class FormingRun
             if (!rising && steps % WebPause == 0) web.Update(elements);
             if (steps % Pause == 0)
             {
-                if (IsBurst()) return FormingOutcome.Burst;
                 DropRigid();
                 SetMasses();
                 if (elements.Count == 0) return FormingOutcome.AtRest;
@@ -103,16 +104,6 @@ internal sealed class FormingRun
             if (!rising && !Filling && Unrest < Rest) return FormingOutcome.AtRest;
         }
         return FormingOutcome.TooSlow;
-    }
-
-    private bool IsBurst()
-    {
-        for (var e = 0; e < elements.Count; e++)
-        {
-            var normal = nodes.Normal(elements.A[e], elements.B[e], elements.C[e]);
-            if (!(normal.Dot(normal) * elements.InverseSquare[e] < Bursting * Bursting)) return true;
-        }
-        return false;
     }
 
     /// <summary>Whether gas is still let in.</summary>

@@ -31,6 +31,9 @@ internal sealed class MembraneElements
     /// <summary>How many there are; what follows in the lists is padding, of no size.</summary>
     public int Count { get; private set; }
 
+    /// <summary>Largest stretch of area of a triangle, as <see cref="ElementForces"/> last saw it.</summary>
+    public double LargestStretch { get; set; }
+
     /// <summary>First node.</summary>
     public int[] A { get; }
 

@@ -10,7 +10,8 @@ namespace BuckGen.Physics.Membranes;
 /// would pass through each other, and the pressure, now on the wrong side of both, would blow them up like a balloon. A node has met
 /// a triangle when it lies under it, nearer than a share of the size of the triangles round it (the root of twice their area), both look
 /// away from each other, and the tool is not between them. Nodes alone would not do: along a fold triangles become long, and a
-/// flank slips through between two nodes of the other.
+/// flank slips through between two nodes of the other. Wrinkles as small as the mesh lets them be, such as in the upright corners of a
+/// box, count as webs too where their flanks touch.
 /// </remarks>
 internal sealed class WebContact
 {
@@ -18,6 +19,9 @@ internal sealed class WebContact
 
     /// <summary>Cosine between the two sides of the sheet below which they count as turned away from each other.</summary>
     private const double Opposed = -0.5;
+
+    /// <summary>Upward share of the normal below which the sheet counts as hanging over, with 10 degrees to spare.</summary>
+    private const double Steep = 0.17;
 
     private readonly MembraneNodes nodes;
     private readonly ToolContact contact;
@@ -27,6 +31,8 @@ internal sealed class WebContact
     private readonly List<int> webbed = [], found = [];
     private readonly bool[] inWeb;
     private readonly MirrorLimits limits;
+    private Box box;
+    private double cell;
 
     public WebContact(MembraneNodes nodes, ToolContact contact, MirrorLimits limits)
     {
@@ -49,21 +55,13 @@ internal sealed class WebContact
     {
         MeetImages();
         SumNormals(elements);
-        var (largest, steep) = (0.0, false);
-        for (var i = 0; i < nodes.Count; i++)
-        {
-            size[i] = Math.Sqrt(Normal(i).Length);
-            if (!IsSteep(i) || !contact.Movable[i]) continue;
-            largest = Math.Max(largest, size[i]);
-            steep = true;
-        }
-        if (!steep) return;
-        grid.Clear(Near * largest);
+        if (!FindOverhang()) return;
+        grid.Clear(cell);
         for (var e = 0; e < elements.Count; e++) Add(new(elements.A[e], elements.B[e], elements.C[e]));
         foreach (var t in settled) Add(t);
         // First all are found, then all are held, so that mirror images fare alike whatever the order of the nodes.
         found.Clear();
-        for (var i = 0; i < nodes.Count; i++) if (IsSteep(i) && contact.Movable[i]) Meet(i);
+        for (var i = 0; i < nodes.Count; i++) if (size[i] > 0 && contact.Movable[i] && box.Holds(nodes.Place(i))) Meet(i);
         foreach (var i in found) if (contact.Movable[i]) Hold(i);
     }
 
@@ -79,18 +77,38 @@ internal sealed class WebContact
         }
     }
 
+    /// <summary>
+    /// Finds where the sheet hangs over, or nearly. While each vertical meets it but once it cannot touch itself, so of two nodes that
+    /// meet one at least hangs over; only what is near such places need be looked at.
+    /// </summary>
+    private bool FindOverhang()
+    {
+        var largest = 0.0;
+        box = Box.Empty;
+        for (var i = 0; i < nodes.Count; i++)
+        {
+            size[i] = Math.Sqrt(Normal(i).Length);
+            if (size[i] == 0 || normalZ[i] > Steep * size[i] * size[i]) continue;
+            box = box.With(nodes.Place(i));
+            if (contact.Movable[i]) largest = Math.Max(largest, size[i]);
+        }
+        cell = Near * largest;
+        box = box.Wider(2 * cell);
+        return largest > 0;
+    }
+
     private void Add(MeshTriangle t)
     {
-        var normal = nodes.Normal(t.A, t.B, t.C);
-        if (normal.Z > -Opposed * normal.Length) return;
-        grid.Add(t, nodes.Place(t.A), nodes.Place(t.B), nodes.Place(t.C));
+        var (a, b, c) = (nodes.Place(t.A), nodes.Place(t.B), nodes.Place(t.C));
+        if (box.Touches(a, b, c)) grid.Add(t, a, b, c);
     }
 
     private void Meet(int i)
     {
         var (here, normal) = (nodes.Place(i), Normal(i) * (1 / (size[i] * size[i])));
-        foreach (var t in grid.At(here - normal * (Near / 2 * size[i])))
+        for (var entry = grid.First(here - normal * (Near / 2 * size[i])); entry >= 0; entry = grid[entry].Next)
         {
+            var t = grid[entry].Triangle;
             if (t.A == i || t.B == i || t.C == i || !HaveMet(i, here, normal, t, out var near)) continue;
             foreach (var j in (ReadOnlySpan<int>)[t.A, t.B, t.C])
                 if (contact.Movable[j] && Math.Abs(normal.Dot(nodes.Place(j) - here)) < near) found.Add(j);
@@ -145,7 +163,4 @@ internal sealed class WebContact
     }
 
     private Vec3 Normal(int i) => new(normalX[i], normalY[i], normalZ[i]);
-
-    /// <summary>Of two sides so turned away from each other one at least is as steep as this, so only such nodes need ask.</summary>
-    private bool IsSteep(int i) => size[i] > 0 && normalZ[i] <= -Opposed * size[i] * size[i];
 }

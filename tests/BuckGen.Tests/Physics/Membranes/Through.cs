@@ -30,4 +30,15 @@ internal static class Through
 
     /// <summary>How deep the deepest node lies below the tool's surface, mm; at most 0.</summary>
     public static double DeepestNode(FormedSheet formed, ITool tool) => formed.Nodes.Min(p => Math.Min(0, tool.Distance(p)));
+
+    /// <summary>How many triangles lie on the tool, all three corners, with their lower side out.</summary>
+    public static int Upside(FormedSheet formed, ITool tool) => formed.Sheet.Mesh.Triangles.Count(t =>
+    {
+        if (formed.ContactOrder[t.A] < 0 || formed.ContactOrder[t.B] < 0 || formed.ContactOrder[t.C] < 0) return false;
+        var (a, b, c) = (formed.Nodes[t.A], formed.Nodes[t.B], formed.Nodes[t.C]);
+        var normal = (b - a).Cross(c - a);
+        // A step out of the surface must lead away from the tool.
+        var (middle, step) = ((a + b + c) * (1.0 / 3), normal * (0.05 / Math.Sqrt(normal.Length)));
+        return tool.Distance(middle + step) < tool.Distance(middle - step);
+    });
 }
