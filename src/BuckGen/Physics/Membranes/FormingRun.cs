@@ -6,7 +6,7 @@ namespace BuckGen.Physics.Membranes;
 /// critical for the slowest motion, and tool or gas move on only as fast as the unbalanced forces stay small. So the way of every
 /// node is that of the sheet at rest, and where it meets the tool does not depend on mass or damping.
 /// </remarks>
-internal sealed class FormingRun
+internal sealed class FormingRun : IDisposable
 {
     /// <summary>Stiffness of the gas: how much of the sheet's own unit of pressure, μ·t0/reach, a mean depth of one reach makes. Any
     /// value is right as long as it outweighs the fall of a bubble's pressure past its peak, about 0.2.</summary>
@@ -34,6 +34,7 @@ internal sealed class FormingRun
     private readonly MembraneElements elements;
     private readonly ToolContact contact;
     private readonly WebContact web;
+    private readonly TwoHands hands = new();
     private readonly double[] forceX, forceY, forceZ;
     private readonly int[] clamped;
     private readonly double area, reach, tension, gasStiffness, limit;
@@ -106,6 +107,8 @@ internal sealed class FormingRun
         return FormingOutcome.TooSlow;
     }
 
+    public void Dispose() => hands.Dispose();
+
     /// <summary>Whether gas is still let in.</summary>
     private bool Filling => pressure < limit && (load.SweptDepth is not { } depth || (volume - startVolume) / area < depth);
 
@@ -121,8 +124,7 @@ internal sealed class FormingRun
         }
         var (volumeBefore, gasBefore) = (volume, gasDepth);
         Advance();
-        nodes.ClearForces();
-        volume = rigidVolume + ElementForces.Add(elements, nodes, sheet.Material, pressure);
+        volume = rigidVolume + ElementForces.Set(elements, nodes, sheet.Material, pressure, hands);
         if (!rising) pressure = Math.Max(0, gasStiffness * (gasDepth - (volume - startVolume) / area));
         if (judge) SetDamping(gasStiffness * (gasDepth - gasBefore) * (volume - volumeBefore));
         if (rising) StopFrame();

@@ -1,4 +1,3 @@
-using System.Numerics;
 using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
@@ -84,27 +83,5 @@ internal sealed class MembraneElements
         Count = kept;
         for (var e = kept; e < MembraneNodes.Padded(kept); e++) A[e] = B[e] = C[e] = 0;
         return gas;
-    }
-
-    /// <summary>The sides from the first node and the sum of the heights of some triangles, laid out by figure for vectors.</summary>
-    /// <param name="first">First of as many triangles as a vector has lanes.</param>
-    /// <param name="nodes">Where the nodes are.</param>
-    /// <param name="lanes">Takes x, y and z of the side to the second node, then of the side to the third, then the sum of heights.</param>
-    public void Gather(int first, MembraneNodes nodes, Span<double> lanes)
-    {
-        var (x, y, z) = (nodes.X, nodes.Y, nodes.Z);
-        var width = Vector<double>.Count;
-        for (var lane = 0; lane < width; lane++)
-        {
-            var (a, b, c) = (A[first + lane], B[first + lane], C[first + lane]);
-            var (xa, ya, za) = (x[a], y[a], z[a]);
-            lanes[lane] = x[b] - xa;
-            lanes[width + lane] = y[b] - ya;
-            lanes[2 * width + lane] = z[b] - za;
-            lanes[3 * width + lane] = x[c] - xa;
-            lanes[4 * width + lane] = y[c] - ya;
-            lanes[5 * width + lane] = z[c] - za;
-            lanes[6 * width + lane] = za + z[b] + z[c];
-        }
     }
 }
