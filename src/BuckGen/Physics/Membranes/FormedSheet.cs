@@ -36,6 +36,16 @@ internal sealed record FormedSheet
     /// <summary>How it ended. Only a sheet at rest is worth reading.</summary>
     public required FormingOutcome Outcome { get; init; }
 
+    /// <summary>Why the sheet did not come to rest, in plain words with the remedy; null where it did.</summary>
+    public string? Trouble => Outcome switch
+    {
+        FormingOutcome.AtRest => null,
+        FormingOutcome.Burst => FormattableString.Invariant(
+            $"The sheet burst near {BurstPlace.Plan} at a height of {BurstPlace.Z:0.#} mm: it touches nothing there and was stretched to more than 200 times its area. ")
+            + "Either nothing holds it at this pressure, or the flanks of a web have passed each other. Take less pressure or smaller triangles.",
+        _ => "The sheet had not come to rest after 200 000 steps. Take larger triangles, or let more unrest be on the way.",
+    };
+
     /// <summary>Steps taken.</summary>
     public required int Steps { get; init; }
 
@@ -70,6 +80,17 @@ internal sealed record FormedSheet
 
     /// <summary>The middle of a triangle.</summary>
     public Vec3 MiddleOf(MeshTriangle t) => (Nodes[t.A] + Nodes[t.B] + Nodes[t.C]) * (1.0 / 3);
+
+    /// <summary>The thinnest triangle of which a corner still moves.</summary>
+    private Vec3 BurstPlace
+    {
+        get
+        {
+            var open = Open.Select(o => o.Node).ToHashSet();
+            var free = Enumerable.Range(0, Thickness.Length).Where(i => Sheet.Mesh.Triangles[i] is var t && (open.Contains(t.A) || open.Contains(t.B) || open.Contains(t.C)));
+            return MiddleOf(Sheet.Mesh.Triangles[free.MinBy(i => Thickness[i])]);
+        }
+    }
 
     private double AreaOf(MeshTriangle t) => (Nodes[t.B] - Nodes[t.A]).Cross(Nodes[t.C] - Nodes[t.A]).Length / 2;
 }

@@ -6,7 +6,7 @@ namespace BuckGen.Physics.Membranes;
 /// critical for the slowest motion, and tool or gas move on only as fast as the unbalanced forces stay small. So the way of every
 /// node is that of the sheet at rest, and where it meets the tool does not depend on mass or damping.
 /// </remarks>
-internal sealed class FormingRun
+internal sealed class FormingRun : IDisposable
 {
     /// <summary>Stiffness of the gas: how much of the sheet's own unit of pressure, μ·t0/reach, a mean depth of one reach makes. Any
     /// value is right as long as it outweighs the fall of a bubble's pressure past its peak, about 0.2.</summary>
@@ -34,6 +34,7 @@ internal sealed class FormingRun
     private readonly MembraneElements elements;
     private readonly ToolContact contact;
     private readonly WebContact web;
+    private readonly TwoHands hands = new();
     private readonly double[] forceX, forceY, forceZ;
     private readonly int[] clamped;
     private readonly double area, reach, tension, gasStiffness, limit;
@@ -57,7 +58,7 @@ internal sealed class FormingRun
         for (var i = 0; i < nodes.Count; i++) (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (sheet.Mesh.Nodes[i].X, sheet.Mesh.Nodes[i].Y, load.Rise);
         (frame, rising) = (load.Rise, load.Rise > 0);
         contact = new(tool, nodes, sheet.Holds.Select(h => h == NodeHold.Clamped), 1e-9 * reach);
-        web = new(nodes, contact);
+        web = new(nodes, contact, MirrorLimits.Of(sheet));
         Array.Fill(nodes.Clearance, -1, 0, nodes.Count);
         foreach (var i in clamped) nodes.Clearance[i] = double.PositiveInfinity;
         contact.Update();
@@ -87,6 +88,8 @@ internal sealed class FormingRun
         while (steps < MostSteps)
         {
             Step();
+            // A figure that is not a number is a burst too.
+            if (!(elements.LargestStretch < Bursting)) return FormingOutcome.Burst;
             if (steps % 4 == 0)
             {
                 Unrest = MeasureUnrest();
@@ -98,22 +101,13 @@ internal sealed class FormingRun
                 DropRigid();
                 SetMasses();
                 if (elements.Count == 0) return FormingOutcome.AtRest;
-                if (IsBurst()) return FormingOutcome.Burst;
             }
             if (!rising && !Filling && Unrest < Rest) return FormingOutcome.AtRest;
         }
         return FormingOutcome.TooSlow;
     }
 
-    private bool IsBurst()
-    {
-        for (var e = 0; e < elements.Count; e++)
-        {
-            var normal = nodes.Normal(elements.A[e], elements.B[e], elements.C[e]);
-            if (!(normal.Dot(normal) * elements.InverseSquare[e] < Bursting * Bursting)) return true;
-        }
-        return false;
-    }
+    public void Dispose() => hands.Dispose();
 
     /// <summary>Whether gas is still let in.</summary>
     private bool Filling => pressure < limit && (load.SweptDepth is not { } depth || (volume - startVolume) / area < depth);
@@ -130,8 +124,7 @@ internal sealed class FormingRun
         }
         var (volumeBefore, gasBefore) = (volume, gasDepth);
         Advance();
-        nodes.ClearForces();
-        volume = rigidVolume + ElementForces.Add(elements, nodes, sheet.Material, pressure);
+        volume = rigidVolume + ElementForces.Set(elements, nodes, sheet.Material, pressure, hands);
         if (!rising) pressure = Math.Max(0, gasStiffness * (gasDepth - (volume - startVolume) / area));
         if (judge) SetDamping(gasStiffness * (gasDepth - gasBefore) * (volume - volumeBefore));
         if (rising) StopFrame();
@@ -205,7 +198,7 @@ internal sealed class FormingRun
     {
         if (rising || contact.Met - dropped < nodes.Count / 50) return;
         dropped = contact.Met;
-        rigidVolume += elements.DropRigid(contact.Movable, nodes);
+        rigidVolume += elements.DropRigid(contact.Movable, nodes, web.Settle);
     }
 
     private void SetMasses()

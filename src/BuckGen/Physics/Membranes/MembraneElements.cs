@@ -1,4 +1,3 @@
-using System.Numerics;
 using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
@@ -31,6 +30,9 @@ internal sealed class MembraneElements
     /// <summary>How many there are; what follows in the lists is padding, of no size.</summary>
     public int Count { get; private set; }
 
+    /// <summary>Largest stretch of area of a triangle, as <see cref="ElementForces"/> last saw it.</summary>
+    public double LargestStretch { get; set; }
+
     /// <summary>First node.</summary>
     public int[] A { get; }
 
@@ -58,7 +60,7 @@ internal sealed class MembraneElements
     /// Drops the triangles of which no node can move any more, in place and in order, and returns the volume of gas above them, mm³,
     /// down from z = 0.
     /// </summary>
-    public double DropRigid(ReadOnlySpan<bool> movable, MembraneNodes nodes)
+    public double DropRigid(ReadOnlySpan<bool> movable, MembraneNodes nodes, Action<MeshTriangle> dropped)
     {
         var (kept, gas) = (0, 0.0);
         for (var e = 0; e < Count; e++)
@@ -74,33 +76,12 @@ internal sealed class MembraneElements
             else
             {
                 var (p, q) = (new Vec2(nodes.X[b] - nodes.X[a], nodes.Y[b] - nodes.Y[a]), new Vec2(nodes.X[c] - nodes.X[a], nodes.Y[c] - nodes.Y[a]));
+                dropped(new(a, b, c));
                 gas -= p.Cross(q) * (nodes.Z[a] + nodes.Z[b] + nodes.Z[c]) / 6;
             }
         }
         Count = kept;
         for (var e = kept; e < MembraneNodes.Padded(kept); e++) A[e] = B[e] = C[e] = 0;
         return gas;
-    }
-
-    /// <summary>The sides from the first node and the sum of the heights of some triangles, laid out by figure for vectors.</summary>
-    /// <param name="first">First of as many triangles as a vector has lanes.</param>
-    /// <param name="nodes">Where the nodes are.</param>
-    /// <param name="lanes">Takes x, y and z of the side to the second node, then of the side to the third, then the sum of heights.</param>
-    public void Gather(int first, MembraneNodes nodes, Span<double> lanes)
-    {
-        var (x, y, z) = (nodes.X, nodes.Y, nodes.Z);
-        var width = Vector<double>.Count;
-        for (var lane = 0; lane < width; lane++)
-        {
-            var (a, b, c) = (A[first + lane], B[first + lane], C[first + lane]);
-            var (xa, ya, za) = (x[a], y[a], z[a]);
-            lanes[lane] = x[b] - xa;
-            lanes[width + lane] = y[b] - ya;
-            lanes[2 * width + lane] = z[b] - za;
-            lanes[3 * width + lane] = x[c] - xa;
-            lanes[4 * width + lane] = y[c] - ya;
-            lanes[5 * width + lane] = z[c] - za;
-            lanes[6 * width + lane] = za + z[b] + z[c];
-        }
     }
 }

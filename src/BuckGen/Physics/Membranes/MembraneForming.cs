@@ -24,7 +24,7 @@ internal static class MembraneForming
         ArgumentNullException.ThrowIfNull(load);
         sheet.Validate();
         load.Validate();
-        var run = new FormingRun(sheet, tool, load);
+        using var run = new FormingRun(sheet, tool, load);
         var outcome = run.ToRest();
         ImmutableArray<Vec3> nodes = [.. Enumerable.Range(0, run.Nodes.Count).Select(i => new Vec3(run.Nodes.X[i], run.Nodes.Y[i], run.Nodes.Z[i]))];
         ImmutableArray<SheetStretch> stretch = [.. sheet.Mesh.Triangles.Select(t => StretchOf(t, sheet.Mesh, nodes))];

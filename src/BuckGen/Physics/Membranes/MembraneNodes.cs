@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.Intrinsics;
 using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
@@ -17,6 +18,7 @@ internal sealed class MembraneNodes
         (YieldX, YieldY, YieldZ) = (new double[padded], new double[padded], new double[padded]);
         (Mass, MassUp) = (new double[padded], new double[padded]);
         Clearance = new double[padded];
+        (Lined, Pull, PullToo) = (new double[4 * padded], new double[4 * padded], new double[4 * padded]);
     }
 
     public int Count { get; }
@@ -48,6 +50,15 @@ internal sealed class MembraneNodes
     /// <summary>How far a node can go before it could meet the tool, mm.</summary>
     public double[] Clearance { get; }
 
+    /// <summary>The places once more, x, y, z and a spare of each node together, as the triangles ask for them.</summary>
+    public double[] Lined { get; }
+
+    /// <summary>Forces laid out likewise, of the first half of the triangles.</summary>
+    public double[] Pull { get; }
+
+    /// <summary>Of the second half.</summary>
+    public double[] PullToo { get; }
+
     /// <summary>Where a node is.</summary>
     public Vec3 Place(int node) => new(X[node], Y[node], Z[node]);
 
@@ -57,11 +68,37 @@ internal sealed class MembraneNodes
     /// <summary>The upper side of a triangle, as long as twice its area, mm².</summary>
     public Vec3 Normal(int a, int b, int c) => (Place(b) - Place(a)).Cross(Place(c) - Place(a));
 
-    public void ClearForces()
+    /// <summary>Lines up the places.</summary>
+    public void Line()
     {
-        Array.Clear(ForceX);
-        Array.Clear(ForceY);
-        Array.Clear(ForceZ);
+        for (var i = 0; i < X.Length; i += 4)
+        {
+            var (a, b, c, d) = Quads.Places(Vector256.Create(X.AsSpan(i)), Vector256.Create(Y.AsSpan(i)), Vector256.Create(Z.AsSpan(i)));
+            a.CopyTo(Lined, 4 * i);
+            b.CopyTo(Lined, 4 * i + 4);
+            c.CopyTo(Lined, 4 * i + 8);
+            d.CopyTo(Lined, 4 * i + 12);
+        }
+    }
+
+    /// <summary>Takes the forces apart again.</summary>
+    /// <param name="both">Whether there are any of the second half.</param>
+    public void GatherForces(bool both)
+    {
+        for (var i = 0; i < X.Length; i += 4)
+        {
+            var (a, b, c, d) = (Pulled(i, both), Pulled(i + 1, both), Pulled(i + 2, both), Pulled(i + 3, both));
+            var (x, y, z) = Quads.Lanes(a, b, c, d);
+            x.CopyTo(ForceX, i);
+            y.CopyTo(ForceY, i);
+            z.CopyTo(ForceZ, i);
+        }
+    }
+
+    private Vector256<double> Pulled(int node, bool both)
+    {
+        var pull = Vector256.Create(Pull.AsSpan(4 * node));
+        return both ? pull + Vector256.Create(PullToo.AsSpan(4 * node)) : pull;
     }
 
     /// <summary>One step of the damped motion. <paramref name="damping"/> is the share of the velocity that a step takes away, 0 to 1.</summary>
@@ -83,5 +120,6 @@ internal sealed class MembraneNodes
         }
     }
 
-    internal static int Padded(int count) => (count + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
+    /// <summary>A number of entries filled up to eights, whole vectors on any machine.</summary>
+    internal static int Padded(int count) => (count + 7) / 8 * 8;
 }

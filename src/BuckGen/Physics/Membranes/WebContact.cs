@@ -7,76 +7,112 @@ namespace BuckGen.Physics.Membranes;
 /// </summary>
 /// <remarks>
 /// At the upright edges of a male tool there is more sheet than tool round it, and it stands out as a fold. Without this the flanks
-/// would pass through each other, and the pressure, now on the wrong side of both, would blow them up like a balloon. Two nodes have
-/// met when they are nearer than half the size of the triangles round them (the root of twice their area), look away from each other, and the tool is not between them.
+/// would pass through each other, and the pressure, now on the wrong side of both, would blow them up like a balloon. A node has met
+/// a triangle when it lies under it, nearer than a share of the size of the triangles round it (the root of twice their area), both look
+/// away from each other, and the tool is not between them. Nodes alone would not do: along a fold triangles become long, and a
+/// flank slips through between two nodes of the other. Wrinkles as small as the mesh lets them be, such as in the upright corners of a
+/// box, count as webs too where their flanks touch.
 /// </remarks>
 internal sealed class WebContact
 {
-    private const double Near = 0.5;
+    private const double Near = 0.4;
 
     /// <summary>Cosine between the two sides of the sheet below which they count as turned away from each other.</summary>
     private const double Opposed = -0.5;
 
+    /// <summary>Upward share of the normal below which the sheet counts as hanging over, with 10 degrees to spare.</summary>
+    private const double Steep = 0.17;
+
     private readonly MembraneNodes nodes;
     private readonly ToolContact contact;
     private readonly double[] normalX, normalY, normalZ, size;
-    private readonly int[] next;
-    private readonly int[] heads;
-    private readonly List<int> webbed = [];
+    private readonly FlankGrid grid = new();
+    private readonly List<MeshTriangle> settled = [];
+    private readonly List<int> webbed = [], found = [];
+    private readonly bool[] inWeb;
+    private readonly MirrorLimits limits;
+    private Box box;
+    private double cell;
 
-    public WebContact(MembraneNodes nodes, ToolContact contact)
+    public WebContact(MembraneNodes nodes, ToolContact contact, MirrorLimits limits)
     {
-        (this.nodes, this.contact) = (nodes, contact);
+        (this.nodes, this.contact, this.limits) = (nodes, contact, limits);
         (normalX, normalY, normalZ) = (new double[nodes.Count], new double[nodes.Count], new double[nodes.Count]);
-        size = new double[nodes.Count];
-        next = new int[nodes.Count];
-        heads = new int[(int)System.Numerics.BitOperations.RoundUpToPowerOf2((uint)nodes.Count)];
+        (size, inWeb) = (new double[nodes.Count], new bool[nodes.Count]);
     }
 
     /// <summary>The nodes held so, in order.</summary>
     public IReadOnlyList<int> Webbed => webbed;
 
+    /// <summary>Keeps a triangle in mind that can no longer stretch: where it is part of a web, others may still come to lie on it.</summary>
+    public void Settle(MeshTriangle t)
+    {
+        if (inWeb[t.A] || inWeb[t.B] || inWeb[t.C]) settled.Add(t);
+    }
+
     /// <summary>Looks through all triangles that can still stretch.</summary>
     public void Update(MembraneElements elements)
     {
+        MeetImages();
         SumNormals(elements);
-        var (largest, steep) = (0.0, false);
+        if (!FindOverhang()) return;
+        grid.Clear(cell);
+        for (var e = 0; e < elements.Count; e++) Add(new(elements.A[e], elements.B[e], elements.C[e]));
+        foreach (var t in settled) Add(t);
+        // First all are found, then all are held, so that mirror images fare alike whatever the order of the nodes.
+        found.Clear();
+        for (var i = 0; i < nodes.Count; i++) if (size[i] > 0 && contact.Movable[i] && box.Holds(nodes.Place(i))) Meet(i);
+        foreach (var i in found) if (contact.Movable[i]) Hold(i);
+    }
+
+    /// <summary>A node that has gone through a plane of symmetry has met its mirror image there.</summary>
+    private void MeetImages()
+    {
+        for (var i = 0; i < nodes.Count; i++)
+        {
+            var (x, y) = (Math.Clamp(nodes.X[i], limits.LowX, limits.HighX), Math.Clamp(nodes.Y[i], limits.LowY, limits.HighY));
+            if ((x == nodes.X[i] && y == nodes.Y[i]) || !contact.Movable[i]) continue;
+            (nodes.X[i], nodes.Y[i]) = (x, y);
+            Hold(i);
+        }
+    }
+
+    /// <summary>
+    /// Finds where the sheet hangs over, or nearly. While each vertical meets it but once it cannot touch itself, so of two nodes that
+    /// meet one at least hangs over; only what is near such places need be looked at.
+    /// </summary>
+    private bool FindOverhang()
+    {
+        var largest = 0.0;
+        box = Box.Empty;
         for (var i = 0; i < nodes.Count; i++)
         {
             size[i] = Math.Sqrt(Normal(i).Length);
-            largest = Math.Max(largest, size[i]);
-            steep |= IsSteep(i) && contact.Movable[i];
+            if (size[i] == 0 || normalZ[i] > Steep * size[i] * size[i]) continue;
+            box = box.With(nodes.Place(i));
+            if (contact.Movable[i]) largest = Math.Max(largest, size[i]);
         }
-        if (!steep) return;
-        var cell = Near * largest;
-        Array.Fill(heads, -1);
-        for (var i = nodes.Count - 1; i >= 0; i--)
-        {
-            if (size[i] == 0) continue;
-            var slot = Slot(Cell(nodes.X[i], cell), Cell(nodes.Y[i], cell), Cell(nodes.Z[i], cell));
-            (next[i], heads[slot]) = (heads[slot], i);
-        }
-        for (var i = 0; i < nodes.Count; i++) if (IsSteep(i) && contact.Movable[i]) Meet(i, cell);
+        cell = Near * largest;
+        box = box.Wider(2 * cell);
+        return largest > 0;
     }
 
-    private void Meet(int i, double cell)
+    private void Add(MeshTriangle t)
     {
-        var (cx, cy, cz) = (Cell(nodes.X[i], cell), Cell(nodes.Y[i], cell), Cell(nodes.Z[i], cell));
-        for (var x = cx - 1; x <= cx + 1; x++)
+        var (a, b, c) = (nodes.Place(t.A), nodes.Place(t.B), nodes.Place(t.C));
+        if (box.Touches(a, b, c)) grid.Add(t, a, b, c);
+    }
+
+    private void Meet(int i)
+    {
+        var (here, normal) = (nodes.Place(i), Normal(i) * (1 / (size[i] * size[i])));
+        for (var entry = grid.First(here - normal * (Near / 2 * size[i])); entry >= 0; entry = grid[entry].Next)
         {
-            for (var y = cy - 1; y <= cy + 1; y++)
-            {
-                for (var z = cz - 1; z <= cz + 1; z++)
-                {
-                    for (var j = heads[Slot(x, y, z)]; j >= 0; j = next[j])
-                    {
-                        if (!HaveMet(i, j)) continue;
-                        Hold(i);
-                        if (contact.Movable[j]) Hold(j);
-                        return;
-                    }
-                }
-            }
+            var t = grid[entry].Triangle;
+            if (t.A == i || t.B == i || t.C == i || !HaveMet(i, here, normal, t, out var near)) continue;
+            foreach (var j in (ReadOnlySpan<int>)[t.A, t.B, t.C])
+                if (contact.Movable[j] && Math.Abs(normal.Dot(nodes.Place(j) - here)) < near) found.Add(j);
+            found.Add(i);
         }
     }
 
@@ -84,19 +120,24 @@ internal sealed class WebContact
     {
         contact.Hold(node);
         webbed.Add(node);
+        inWeb[node] = true;
     }
 
-    private bool HaveMet(int i, int j)
+    private bool HaveMet(int i, Vec3 here, Vec3 normal, MeshTriangle t, out double near)
     {
-        var (here, there) = (nodes.Place(i), nodes.Place(j));
-        var between = there - here;
-        var near = Near * Math.Min(size[i], size[j]);
-        var square = between.Dot(between);
-        if (square == 0 || square > near * near) return false;
-        var (normal, facing) = (Normal(i), Normal(j));
-        return normal.Dot(facing) < Opposed * size[i] * size[i] * size[j] * size[j]
-            && normal.Dot(between) < 0 && facing.Dot(between) > 0
-            && contact.DistanceAt((here + there) * 0.5) > 0;
+        var (a, b, c) = (nodes.Place(t.A), nodes.Place(t.B), nodes.Place(t.C));
+        var facing = (b - a).Cross(c - a);
+        var twice = facing.Length;
+        near = Near * Math.Min(size[i], Math.Sqrt(6 * twice));
+        if (!(twice > 0) || normal.Dot(facing) > Opposed * twice) return false;
+        var above = facing.Dot(here - a) / twice;
+        if (above < -near || above > near / 2) return false;
+        // The share of each corner at the foot of the node, with a little slack for what lies beyond the side of a curved flank.
+        const double slack = -0.1;
+        var foot = here - facing * (above / twice);
+        var square = twice * twice;
+        return (b - foot).Cross(c - foot).Dot(facing) > slack * square && (c - foot).Cross(a - foot).Dot(facing) > slack * square
+            && (a - foot).Cross(b - foot).Dot(facing) > slack * square && contact.DistanceAt((here + foot) * 0.5) > 0;
     }
 
     private void SumNormals(MembraneElements elements)
@@ -122,11 +163,4 @@ internal sealed class WebContact
     }
 
     private Vec3 Normal(int i) => new(normalX[i], normalY[i], normalZ[i]);
-
-    /// <summary>Of two sides so turned away from each other one at least is as steep as this, so only such nodes need ask.</summary>
-    private bool IsSteep(int i) => size[i] > 0 && normalZ[i] <= -Opposed * size[i] * size[i];
-
-    private static int Cell(double value, double cell) => (int)Math.Floor(value / cell);
-
-    private int Slot(int x, int y, int z) => (x * 73856093 ^ y * 19349663 ^ z * 83492791) & (heads.Length - 1);
 }
