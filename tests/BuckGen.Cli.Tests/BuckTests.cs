@@ -10,7 +10,7 @@ public sealed class BuckTests : Workshop
         var run = Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--out", At("out"));
 
         run.AssertDone();
-        Assert.Equal(["cut/sheet-01-12-mm.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "summary.json"], Present("out"));
+        Assert.Equal(["cut/sheet-01-12-mm.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "report.png", "summary.json"], Present("out"));
         Assert.Contains("24 mm", run.Out);
         // The cautions stand under every buck.
         Assert.Contains("wood dust", run.Out);
@@ -80,7 +80,7 @@ public sealed class BuckTests : Workshop
 
         Assert.Equal((1, ""), (run.Status, run.Error));
         Assert.Contains("ERROR", run.Out);
-        Assert.Equal(["report.html", "summary.json"], Present("out"));
+        Assert.Equal(["report.html", "report.png", "summary.json"], Present("out"));
     }
 
     [Fact]
@@ -102,7 +102,7 @@ public sealed class BuckTests : Workshop
 
         Cli.Run("buck", drawing, "--depth", "36", "--stock", "12", "--outline-at", "base", "--out", At("out"));
 
-        Assert.Equal(["report.html", "summary.json"], Present("out"));
+        Assert.Equal(["report.html", "report.png", "summary.json"], Present("out"));
     }
 
     [Fact]
@@ -115,7 +115,7 @@ public sealed class BuckTests : Workshop
         // What is taken away is told, on the side.
         Assert.Equal(0, second.Status);
         Assert.Contains("Removed 2 files of an earlier run", second.Error);
-        Assert.Equal(["cut/sheet-01-12-mm.dxf", "layers/layer-01.dxf", "layers/my notes.txt", "report.html", "summary.json"], Present("out"));
+        Assert.Equal(["cut/sheet-01-12-mm.dxf", "layers/layer-01.dxf", "layers/my notes.txt", "report.html", "report.png", "summary.json"], Present("out"));
     }
 
     [Fact]

@@ -4,6 +4,7 @@ using BuckGen.CutFiles;
 using BuckGen.CutPaths;
 using BuckGen.Findings;
 using BuckGen.Models;
+using BuckGen.Pictures;
 using BuckGen.Reports;
 using BuckGen.Reports.Page;
 using BuckGen.Sheets;
@@ -17,6 +18,9 @@ internal sealed class FilesInWork
 
     /// <summary>Most triangles of the model on the page: about 4 MB of it.</summary>
     private const int LargestModel = 150_000;
+
+    /// <summary>Width of the preview, pixels.</summary>
+    private const int PreviewWidth = 1600;
 
     private readonly ImmutableArray<OutputFile>.Builder files = ImmutableArray.CreateBuilder<OutputFile>();
     private readonly List<Finding> failures = [];
@@ -69,8 +73,9 @@ internal sealed class FilesInWork
         var card = files.FirstOrDefault(f => f.Path == OutputFiles.ProcessCardPath) is { } written ? Encoding.UTF8.GetString([.. written.Content]) : null;
         // One failing extension fails the same way for every file.
         ImmutableArray<Finding> failed = [.. failures.DistinctBy(f => f.Message)];
-        var summary = Summary.Of(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.SummaryPath], options.Rates).With(failed);
+        var summary = Summary.Of(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath], options.Rates).With(failed);
         Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, failed, card, [.. Models()])));
+        Add(new OutputFile(OutputFiles.PreviewPath, PngPicture.Write(PreviewPicture.Of(plan.Design, summary.Title, [.. plan.AllFindings.OrderByDescending(f => f.Severity)]), PreviewWidth)));
         Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
         return files.ToImmutable();
     }

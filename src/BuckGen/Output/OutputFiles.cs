@@ -12,11 +12,14 @@ public static class OutputFiles
     /// <summary>Path of the report below the output folder.</summary>
     public const string ReportPath = "report.html";
 
+    /// <summary>Path of the report's preview picture below the output folder.</summary>
+    internal const string PreviewPath = "report.png";
+
     /// <summary>Path of the summary below the output folder.</summary>
     public const string SummaryPath = "summary.json";
 
     /// <summary>
-    /// The layers, the sheets to cut, what else the options ask for, the report and the summary; only these two when the plan has errors and is not forced.
+    /// The layers, the sheets to cut, what else the options ask for, the report with its preview and the summary; only these when the plan has errors and is not forced.
     /// </summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
@@ -43,7 +46,7 @@ public static class OutputFiles
         return made.WithSummary();
     }
 
-    /// <summary>Only the jigs, laid out on sheets of their own, the report and the summary; only these two when the plan has errors and is not forced.</summary>
+    /// <summary>Only the jigs, laid out on sheets of their own, the report with its preview and the summary; only these when the plan has errors and is not forced.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>
@@ -62,7 +65,7 @@ public static class OutputFiles
         return made.WithSummary();
     }
 
-    /// <summary>Only the drill map with its templates, the report and the summary.</summary>
+    /// <summary>Only the drill map with its templates, the report with its preview and the summary.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     public static ImmutableArray<OutputFile> DrillMap(CutPlan plan, OutputOptions options)

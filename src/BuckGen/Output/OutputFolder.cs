@@ -77,7 +77,7 @@ public static class OutputFolder
     }
 
     /// <summary>True for a path of the kind this program writes: one of its own folders and a plain file name.</summary>
-    private static bool IsOurs(string path) => path is OutputFiles.ProcessCardPath or OutputFiles.ReportPath || OwnFolders.Any(folder =>
+    private static bool IsOurs(string path) => path is OutputFiles.ProcessCardPath or OutputFiles.ReportPath or OutputFiles.PreviewPath || OwnFolders.Any(folder =>
         path.StartsWith(folder, StringComparison.Ordinal)
         && path[folder.Length..].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.') && !path.Contains("..", StringComparison.Ordinal));
 }

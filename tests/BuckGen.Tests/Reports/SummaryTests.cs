@@ -43,7 +43,7 @@ public class SummaryTests
     [InlineData("nothing left at all")]
     public void With_errors_only_the_summary_is_made(string name)
     {
-        Assert.Equal(["report.html", "summary.json"], SampleJobs.Files(name).Select(f => f.Path));
+        Assert.Equal(["report.html", "report.png", "summary.json"], SampleJobs.Files(name).Select(f => f.Path));
         var summary = JsonNode.Parse(SampleJobs.Summary(name))!;
         Assert.Contains("error", summary["findings"]!.AsArray().Select(f => f!["severity"]!.GetValue<string>()));
         Assert.All(summary["layers"]!.AsArray(), l => Assert.Null(l!["file"]));
@@ -56,7 +56,7 @@ public class SummaryTests
     [Fact]
     public void The_files_of_a_plain_buck_have_their_promised_names() =>
         Assert.Equal(
-            ["layers/layer-01.dxf", "layers/layer-02.dxf", "layers/layer-03.dxf", "cut/sheet-01-mdf-12.dxf", "report.html", "summary.json"],
+            ["layers/layer-01.dxf", "layers/layer-02.dxf", "layers/layer-03.dxf", "cut/sheet-01-mdf-12.dxf", "report.html", "report.png", "summary.json"],
             SampleJobs.Files("plain").Select(f => f.Path));
 
     [Fact]

@@ -1,0 +1,49 @@
+using BuckGen.Designs;
+using BuckGen.Jobs;
+using BuckGen.Outlines;
+using BuckGen.Pictures;
+using BuckGen.References.Tests.Support;
+using BuckGen.Sheets;
+using BuckGen.Tests.Pictures;
+
+namespace BuckGen.References.Tests.Drawn;
+
+/// <summary>Pictures of pixels against the same drawings as SVG, drawn by librsvg.</summary>
+public class PngPictureTests(ITestOutputHelper log)
+{
+    private const int Width = 1600;
+
+    [Theory]
+    [InlineData("boathouse-sign")]
+    [InlineData("specimen-box")]
+    public void They_look_as_librsvg_draws_them(string example)
+    {
+        Reference.Librsvg.Need();
+        using var scratch = new ScratchFolder();
+        foreach (var picture in Pictures(example))
+        {
+            var (svg, png) = (scratch.File("picture.svg"), scratch.File("picture.png"));
+            File.WriteAllBytes(svg, [.. SvgPicture.Write(picture)]);
+            var drawn = Reference.Librsvg.Run(TimeSpan.FromMinutes(1), "--width", $"{Width}", "--height", "9999", "--keep-aspect-ratio", "--background-color", "white", svg, "--output", png);
+            Assert.True(drawn.ExitCode == 0, drawn.All);
+
+            var (ours, theirs) = (PngImage.Read([.. PngPicture.Write(picture, Width)]), PngImage.Read(File.ReadAllBytes(png)));
+            Assert.Equal(Width, ours.Width);
+            Assert.Equal((theirs.Width, theirs.Height), (ours.Width, ours.Height));
+            Assert.True(ours.Inked > 0.03, $"{picture.Title} is all but blank");
+            var (difference, blank) = (ours.DifferenceTo(theirs), theirs.DifferenceTo(PngImage.Read([.. PngPicture.Write(picture with { Items = [] }, Width)])));
+            log.WriteLine($"{example}, {picture.Title}: {difference:F3} of 255 on average; a blank page would be {blank:F1} off");
+            // What is left comes from the edges of letters and lines, which each program softens in its own way.
+            Assert.True(difference < 1 && difference < blank / 10, $"{picture.Title} differs by {difference}, a blank page by {blank}");
+        }
+    }
+
+    private static IEnumerable<Picture> Pictures(string example)
+    {
+        var folder = Path.Combine(RepositoryFolder.Path, "examples", example);
+        var job = JobFile.Read(File.ReadAllText(Path.Combine(folder, "job.toml")), "job.toml");
+        var design = BuckDesign.Create(OutlineReader.Read(File.ReadAllBytes(Path.Combine(folder, job.OutlineFile)), job.OutlineFile, job.Reading), job.Buck);
+        var plan = CutPlan.Create(design, job.Cutting);
+        return [PreviewPicture.Of(design, job.Title, plan.AllFindings), PlanPicture.Of(design, plan.AllFindings), SectionPicture.Of(design)!, StackPicture.Of("Stack", design.Layers)!, CutPicture.Of(plan.Sheets[0]), .. DrillTemplate.Of(design, job.Title) is { } template ? [template] : Array.Empty<Picture>()];
+    }
+}
