@@ -7,7 +7,7 @@ namespace BuckGen.Geometry;
 /// </remarks>
 internal sealed class PlanDistance
 {
-    private const int FewEdges = 4, Deepest = 12;
+    private const int FewEdges = 6, Deepest = 8;
 
     private readonly Region region;
     private readonly PlanEdge[] edges;

@@ -8,7 +8,7 @@ public enum FormingDetail
     /// <summary>In about a second.</summary>
     Quick,
 
-    /// <summary>With eight times as many triangles, in several seconds, and held against the quick answer to tell how far off that is.</summary>
+    /// <summary>With seven times as many triangles, in several seconds, and held against the quick answer to tell how far off that is.</summary>
     Fine,
 }
 

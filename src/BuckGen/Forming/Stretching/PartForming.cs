@@ -8,14 +8,14 @@ namespace BuckGen.Forming.Stretching;
 /// <summary>Forms the sheet over a designed buck: the frame goes down over it, or it rises through the frame, and then the air is drawn out below.</summary>
 internal sealed class PartForming
 {
-    private const int CoarseTriangles = 1_200, QuickTriangles = 5_000, FineTriangles = 40_000;
+    private const int CoarseTriangles = 1_800, QuickTriangles = 7_000, FineTriangles = 50_000;
 
     /// <summary>Room between plate and frame with which the plate goes through, mm.</summary>
     private const double Passing = 0.5;
 
     /// <summary>How near the gauge that is looked for must come to the wall that is asked for, as a share, and how often it is tried.</summary>
     private const double GaugeNearness = 0.01;
-    private const int GaugeTries = 3;
+    private const int GaugeTries = 2;
 
     private readonly BuckSpec spec;
     private readonly FormingSpec forming;
@@ -67,7 +67,7 @@ internal sealed class PartForming
         var sheet = ClampedSheet.Of(mesh, Hyperelastic.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
         var air = spec.Vents?.Air ?? new AirFlowSpec();
         var formed = MembraneForming.Form(sheet, tool, new(air.AmbientPressure - air.ReservoirPressure) { Rise = rise });
-        return new PartReading(formed, tool, footprint, frame, forming).Part with { Finest = finest };
+        return new PartReading(formed, tool, footprint, frame, forming, finest).Part;
     }
 
     /// <summary>By forming ever nearer gauges: a thicker sheet fills corners less, so that the wall does not just grow with the gauge.</summary>

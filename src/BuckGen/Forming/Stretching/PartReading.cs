@@ -23,14 +23,14 @@ internal sealed class PartReading
     private readonly FormedSheet formed;
     private readonly BuckTool tool;
     private readonly PlanDistance footprint;
-    private readonly double frame;
+    private readonly double frame, finest;
     private readonly FormingSpec spec;
     private readonly Vec3[] normals;
     private readonly double[] volumes, areas;
 
-    public PartReading(FormedSheet formed, BuckTool tool, PlanDistance footprint, double frame, FormingSpec spec)
+    public PartReading(FormedSheet formed, BuckTool tool, PlanDistance footprint, double frame, FormingSpec spec, double finest)
     {
-        (this.formed, this.tool, this.footprint, this.frame, this.spec) = (formed, tool, footprint, frame, spec);
+        (this.formed, this.tool, this.footprint, this.frame, this.spec, this.finest) = (formed, tool, footprint, frame, spec, finest);
         var count = formed.Nodes.Length;
         (normals, volumes, areas) = (new Vec3[count], new double[count], new double[count]);
         foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)))
@@ -66,7 +66,7 @@ internal sealed class PartReading
                 VolumeError = after / before - 1,
                 Bridged = Bridged(),
                 Webs = [.. Separate(formed.Webbed.Select(i => formed.Nodes[i])).Select(n => new Vec2(n.X, n.Y))],
-                Finest = 0,
+                Finest = finest,
                 IsAtRest = formed.Outcome == FormingOutcome.AtRest,
             };
         }
