@@ -31,7 +31,7 @@ public sealed record FormedReport(
 {
     internal static FormedReport Of(FormedPart part) => new(
         Words.Of(part.Spec.Detail), part.Spec.Stepped, part.IsAtRest, Rounded.Of(part.Gauge), WallReport.Of(part.Thinnest), WallReport.Of(part.ThinnestOfSheet),
-        Rounded.Of(part.Spec.CornerBall), Rounded.Of(part.Mean), Rounded.Of(part.MeanOfSheet), Rounded.Of(part.VolumeError), Rounded.Of(part.Refinement), Rounded.Of(part.GaugeNeeded),
+        Rounded.Of(part.Ball), Rounded.Of(part.Mean), Rounded.Of(part.MeanOfSheet), Rounded.Of(part.VolumeError), Rounded.Of(part.Refinement), Rounded.Of(part.GaugeNeeded),
         part.Triangles.Length, Rounded.Of(part.Finest), Rounded.Of(part.FrameHeight), part.Spec.Modulus, part.Spec.Stiffening, [.. part.Webs.Select(PlaceReport.Of)],
         [.. part.Bridged.Select(b => new BridgedReport(Rounded.Of(b.Distance), Rounded.Of(b.Place.X), Rounded.Of(b.Place.Y), Rounded.Of(b.Height)))]);
 }

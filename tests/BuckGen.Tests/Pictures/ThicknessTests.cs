@@ -116,7 +116,7 @@ public class ThicknessTests
         return new()
         {
             Spec = new(), Gauge = 1, FrameHeight = 0, Thinnest = null, ThinnestOfSheet = null, Mean = 1, MeanOfSheet = 1, VolumeError = 0, Bridged = [], Webs = [],
-            IsAtRest = true, Finest = 10,
+            IsAtRest = true, Finest = 10, Ball = 2,
             Points = [.. points.Select(p => new FormedPoint(p.X, p.Y, 0, thickness(p), -1))],
             Triangles = [.. Enumerable.Range(0, 110).Where(i => i % 11 < 10).SelectMany(i => (FormedTriangle[])[new(i, i + 1, i + 12, 1, 1), new(i, i + 12, i + 11, 1, 1)])],
         };

@@ -23,7 +23,10 @@ public sealed record FormedPart
     /// <summary>The triangles of the net, by the numbers of their points.</summary>
     public required ImmutableArray<FormedTriangle> Triangles { get; init; }
 
-    /// <summary>The thinnest place of the part where a ball of <see cref="FormingSpec.CornerBall"/> can touch it; null when nothing of the sheet ends up on the part.</summary>
+    /// <summary>Radius of the ball that must be able to touch a thin place for it to count, mm: <see cref="FormingSpec.CornerBall"/>, or twice <see cref="Finest"/> where that is more.</summary>
+    public required double Ball { get; init; }
+
+    /// <summary>The thinnest place of the part where a ball of <see cref="Ball"/> can touch it; null when nothing of the sheet ends up on the part.</summary>
     public required ThinnestPlace? Thinnest { get; init; }
 
     /// <summary>The thinnest place of the whole sheet inside the frame, looked for in the same way.</summary>
@@ -53,7 +56,7 @@ public sealed record FormedPart
     /// <summary>Sides of the smallest triangles, mm: walls lower or gaps narrower than a few of them are seen blurred.</summary>
     public required double Finest { get; init; }
 
-    /// <summary>How much the thinnest place of the part changes from a net of triangles twice as large or more, as a share; null when one of them shows no part.</summary>
+    /// <summary>How much the thinnest place changes from a net of triangles twice as large or more, as a share, with the ball of the coarser one; null when one of them shows no part.</summary>
     public double? Refinement { get; init; }
 }
 

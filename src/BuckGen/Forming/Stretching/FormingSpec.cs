@@ -36,7 +36,8 @@ public sealed record FormingSpec
 
     /// <summary>
     /// The thinnest place is looked for where a ball of this radius can touch the part from the sheet's side, mm, 0.5 to 50: deeper in a
-    /// sharp inside corner a wall has no least thickness, it only depends on how finely it is worked out.
+    /// sharp inside corner a wall has no least thickness, it only depends on how finely it is worked out. A coarse net takes
+    /// a larger ball, twice as large as its triangles, and says so.
     /// </summary>
     public double CornerBall { get; init; } = 2;
 

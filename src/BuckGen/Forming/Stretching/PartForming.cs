@@ -47,39 +47,38 @@ internal sealed class PartForming
         var gauge = spec.Sheet!.Gauge;
         var quick = Form(QuickTriangles, gauge, cancellation);
         var needed = GaugeNeeded(quick, cancellation);
-        return forming.Detail == FormingDetail.Quick
-            ? Against(quick, Form(CoarseTriangles, gauge, cancellation)) with { GaugeNeeded = needed }
-            : Finer(Against(Form(FineTriangles, gauge, cancellation), quick), needed);
+        var (best, coarser) = forming.Detail == FormingDetail.Quick
+            ? (quick, Form(CoarseTriangles, gauge, cancellation))
+            : (Form(FineTriangles, gauge, cancellation), quick);
+        var refinement = Change(best, coarser, coarser.Ball);
+        // The gauge is looked for on the quick net; the fine one tells by how much that thins too little.
+        return best.Part with { Refinement = refinement, GaugeNeeded = best == quick ? needed : needed / (1 + refinement) };
     }
 
-    private static FormedPart Against(FormedPart part, FormedPart coarser) => part with
-    {
-        Refinement = part.Thinnest is { } fine && coarser.Thinnest is { } coarse ? fine.Thickness / coarse.Thickness - 1 : null,
-    };
+    private static double? Change(PartReading best, PartReading coarser, double ball) =>
+        best.Thinnest(ball) is { } fine && coarser.Thinnest(ball) is { } coarse ? fine.Thickness / coarse.Thickness - 1 : null;
 
-    /// <summary>The gauge is looked for on the quick net; the fine one tells by how much that thins too little.</summary>
-    private static FormedPart Finer(FormedPart fine, double? needed) => fine with { GaugeNeeded = needed / (1 + fine.Refinement) };
-
-    private FormedPart Form(int triangles, double gauge, CancellationToken cancellation)
+    private PartReading Form(int triangles, double gauge, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
         var (mesh, finest) = SheetNet.Of(opening, edges, triangles);
         var sheet = ClampedSheet.Of(mesh, Hyperelastic.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
         var air = spec.Vents?.Air ?? new AirFlowSpec();
         var formed = MembraneForming.Form(sheet, tool, new(air.AmbientPressure - air.ReservoirPressure) { Rise = rise });
-        return new PartReading(formed, tool, footprint, frame, forming, finest).Part;
+        return new(formed, tool, footprint, frame, forming, finest);
     }
 
     /// <summary>By forming ever nearer gauges: a thicker sheet fills corners less, so that the wall does not just grow with the gauge.</summary>
-    private double? GaugeNeeded(FormedPart part, CancellationToken cancellation)
+    private double? GaugeNeeded(PartReading part, CancellationToken cancellation)
     {
-        if (spec.Sheet!.LeastWall is not { } wanted || part.Thinnest is not { } thinnest || !part.IsAtRest) return null;
-        var gauge = part.Gauge * wanted / thinnest.Thickness;
+        if (spec.Sheet!.LeastWall is not { } wanted || part.Thinnest(part.Ball) is not { } thinnest || !part.IsAtRest) return null;
+        var gauge = spec.Sheet.Gauge * wanted / thinnest.Thickness;
         for (var tries = 0; tries < GaugeTries; tries++)
         {
-            if (Form(QuickTriangles, gauge, cancellation) is not { IsAtRest: true, Thinnest: { } next }) return null;
-            if (Math.Abs(next.Thickness / wanted - 1) <= GaugeNearness) break;
-            gauge *= wanted / next.Thickness;
+            var next = Form(QuickTriangles, gauge, cancellation);
+            if (!next.IsAtRest || next.Thinnest(next.Ball) is not { } there) return null;
+            if (Math.Abs(there.Thickness / wanted - 1) <= GaugeNearness) break;
+            gauge *= wanted / there.Thickness;
         }
         return gauge;
     }

@@ -10,6 +10,9 @@ internal sealed class PartReading
     /// <summary>Share of the ball's radius that must lie free, so that a ball on a plain wall counts in spite of rounding and draft.</summary>
     private const double BallSlack = 0.9;
 
+    /// <summary>Triangles that a ball must span, so that its place is followed and not blurred.</summary>
+    private const double TrianglesInBall = 2;
+
     /// <summary>Least distance at which the sheet counts as standing off, mm, and in gauges: less is the rounding of every corner.</summary>
     private const double LeastBridge = 1, BridgeGauges = 1;
 
@@ -23,14 +26,14 @@ internal sealed class PartReading
     private readonly FormedSheet formed;
     private readonly BuckTool tool;
     private readonly PlanDistance footprint;
-    private readonly double frame, finest;
+    private readonly double frame;
     private readonly FormingSpec spec;
     private readonly Vec3[] normals;
     private readonly double[] volumes, areas;
 
     public PartReading(FormedSheet formed, BuckTool tool, PlanDistance footprint, double frame, FormingSpec spec, double finest)
     {
-        (this.formed, this.tool, this.footprint, this.frame, this.spec, this.finest) = (formed, tool, footprint, frame, spec, finest);
+        (this.formed, this.tool, this.footprint, this.frame, this.spec, Finest) = (formed, tool, footprint, frame, spec, finest);
         var count = formed.Nodes.Length;
         (normals, volumes, areas) = (new Vec3[count], new double[count], new double[count]);
         foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)))
@@ -45,12 +48,24 @@ internal sealed class PartReading
         }
     }
 
+    /// <summary>Sides of the smallest triangles, mm.</summary>
+    public double Finest { get; }
+
+    /// <summary>Radius of the ball by which the thinnest place is found: the one asked for, if the triangles are small enough to follow it, mm.</summary>
+    public double Ball => Math.Max(spec.CornerBall, TrianglesInBall * Finest);
+
+    /// <summary>Whether the sheet came to rest.</summary>
+    public bool IsAtRest => formed.Outcome == FormingOutcome.AtRest;
+
+    /// <summary>The thinnest place of the part that a ball can touch; null when there is none.</summary>
+    /// <param name="ball">The ball's radius, mm.</param>
+    public ThinnestPlace? Thinnest(double ball) => Thinnest(Enumerable.Range(0, formed.Nodes.Length).Where(i => IsOnPart(formed.Nodes[i])), ball);
+
     /// <summary>The part.</summary>
     public FormedPart Part
     {
         get
         {
-            int[] inside = [.. Enumerable.Range(0, formed.Nodes.Length).Where(i => IsOnPart(formed.Nodes[i]))];
             var (before, after) = formed.Plastic;
             return new()
             {
@@ -59,15 +74,16 @@ internal sealed class PartReading
                 FrameHeight = frame,
                 Points = [.. formed.Nodes.Select((n, i) => new FormedPoint(n.X, n.Y, n.Z + frame, volumes[i] / areas[i], formed.ContactOrder[i]))],
                 Triangles = [.. formed.Sheet.Mesh.Triangles.Select((t, i) => new FormedTriangle(t.A, t.B, t.C, formed.Thickness[i], formed.Stretch[i].Larger))],
-                Thinnest = Thinnest(inside),
-                ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length)),
+                Thinnest = Thinnest(Ball),
+                ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), Ball),
+                Ball = Ball,
                 Mean = Mean(),
                 MeanOfSheet = formed.MeanThickness,
                 VolumeError = after / before - 1,
                 Bridged = Bridged(),
                 Webs = [.. Separate(formed.Webbed.Select(i => formed.Nodes[i])).Select(n => new Vec2(n.X, n.Y))],
-                Finest = finest,
-                IsAtRest = formed.Outcome == FormingOutcome.AtRest,
+                Finest = Finest,
+                IsAtRest = IsAtRest,
             };
         }
     }
@@ -85,22 +101,22 @@ internal sealed class PartReading
         return area > 0 ? volume / area : 0;
     }
 
-    private ThinnestPlace? Thinnest(IEnumerable<int> nodes)
+    private ThinnestPlace? Thinnest(IEnumerable<int> nodes, double ball)
     {
         ThinnestPlace? thinnest = null;
         foreach (var i in nodes)
         {
             var thickness = volumes[i] / areas[i];
-            if (thickness >= (thinnest?.Thickness ?? double.PositiveInfinity) || !TakesBall(i)) continue;
+            if (thickness >= (thinnest?.Thickness ?? double.PositiveInfinity) || !TakesBall(i, ball)) continue;
             thinnest = new(thickness, new(formed.Nodes[i].X, formed.Nodes[i].Y), formed.Nodes[i].Z + frame);
         }
         return thinnest;
     }
 
-    private bool TakesBall(int node)
+    private bool TakesBall(int node, double ball)
     {
         var length = normals[node].Length;
-        return length > 0 && tool.Distance(formed.Nodes[node] + normals[node] * (spec.CornerBall / length)) >= BallSlack * spec.CornerBall;
+        return length > 0 && tool.Distance(formed.Nodes[node] + normals[node] * (ball / length)) >= BallSlack * ball;
     }
 
     private ImmutableArray<BridgedPlace> Bridged()

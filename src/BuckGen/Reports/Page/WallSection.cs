@@ -24,6 +24,6 @@ internal static class WallSection
     private static string Method(FormedPart part) => FormattableString.Invariant(
         $"Worked out ({(part.Spec.Detail == FormingDetail.Fine ? "fine" : "quick")}) with {part.Triangles.Length} triangles, {part.Finest:0.#} mm at the walls, over the {(part.Spec.Stepped ? "layers with their steps" : "wall after sanding")}; ")
         + (part.Refinement is { } change ? FormattableString.Invariant($"a coarser net gives a thinnest wall {-change / (1 + change) * 100:+0;-0;0} % different. ") : "")
-        + FormattableString.Invariant($"The thinnest place is one that a ball of {part.Spec.CornerBall:0.#} mm radius can touch: deeper in a sharp inside corner a wall has no least thickness. ")
+        + FormattableString.Invariant($"The thinnest place is one that a ball of {part.Ball:0.#} mm radius can touch: deeper in a sharp inside corner a wall has no least thickness. ")
         + "The sheet is taken to be evenly hot and to stick where it touches; real walls are within 5 to 15 % of such predictions, corners within 20 to 30 % (from memory, no source). Measure the first part.";
 }

@@ -97,6 +97,30 @@ public class FormedPartTests
         Assert.All(over.Zip(into), t => Assert.True(t.Second < t.First, $"{t}"));
     }
 
+    /// <summary>
+    /// Common practice, no source: thin sheet formed down into a deep box with nearly upright walls ends as film in its floor corners; over the
+    /// outside of the same box it keeps several times that.
+    /// </summary>
+    [Fact]
+    public void A_deep_box_ends_as_film_inside_and_holds_outside()
+    {
+        BuckSpec Box(BuckKind kind) => Formed.Spec(kind, 80, 1, gauge: 0.5) with { Stock = [new("8 mm", 8, 2000, 2000)] };
+        double Thinnest(BuckKind kind) => Design(Shapes.Rectangle(110, 90), Box(kind)).Formed!.Thinnest!.Thickness;
+
+        var (inside, outside) = (Thinnest(BuckKind.Female), Thinnest(BuckKind.Male));
+
+        Assert.InRange(inside, 0.005, 0.06);
+        Assert.InRange(outside / inside, 2.5, 20);
+    }
+
+    /// <summary>The figure that is told hardly depends on the net: that is what the ball is for.</summary>
+    [Fact]
+    public void The_thinnest_wall_of_a_plain_part_is_the_same_on_a_finer_net()
+    {
+        foreach (var (outline, spec) in (ReadOnlySpan<(Region, BuckSpec)>)[(Shapes.Slot(60, 25), Male(20)), (Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 18, 5) with { Stock = [Formed.Mdf6] })])
+            Assert.InRange(Design(outline, spec, new() { Detail = FormingDetail.Fine }).Formed!.Refinement!.Value, -0.08, 0.08);
+    }
+
     /// <summary>The gauge is found by forming: formed again with it, the thinnest wall is the one asked for.</summary>
     [Fact]
     public void With_the_gauge_it_names_the_wall_is_as_asked()
