@@ -20,6 +20,12 @@ internal sealed class FormingRun : IDisposable
 
     private const double FastestPace = 1 / 250.0, SlowestPace = 1e-6;
 
+    /// <summary>Unbalanced force tolerated while nothing is met: the sheet is elastic, so the way to its first contact leaves no trace.</summary>
+    private const double Haste = 0.3;
+
+    /// <summary>Steps between two moments that one may go back to.</summary>
+    private const int Memory = 100;
+
     private const int MostSteps = 200_000;
 
     /// <summary>Unbalanced force at which the sheet counts as being at rest.</summary>
@@ -41,7 +47,8 @@ internal sealed class FormingRun : IDisposable
 
     private double startVolume, frame, pace = SlowestPace * 10, gasDepth, pressure, rigidVolume, volume, damping = 0.1;
     private int dropped, steps;
-    private bool rising;
+    private bool rising, hasty = true;
+    private Moment? earlier, later;
 
     public FormingRun(ClampedSheet sheet, ITool tool, FormingLoad load)
     {
@@ -85,17 +92,20 @@ internal sealed class FormingRun : IDisposable
     public FormingOutcome ToRest()
     {
         SetMasses();
+        earlier = later = Now();
         while (steps < MostSteps)
         {
             Step();
+            if (hasty) Watch();
             // A figure that is not a number is a burst too.
             if (!(elements.LargestStretch < Bursting)) return FormingOutcome.Burst;
             if (steps % 4 == 0)
             {
                 Unrest = MeasureUnrest();
-                pace = Math.Clamp(pace * (Unrest < load.Unrest ? 1.05 : Unrest < 2 * load.Unrest ? 0.97 : 0.8), SlowestPace, FastestPace);
+                var tolerated = hasty ? Math.Max(Haste, load.Unrest) : load.Unrest;
+                pace = Math.Clamp(pace * (Unrest < tolerated ? 1.05 : Unrest < 2 * tolerated ? 0.97 : 0.8), SlowestPace, FastestPace);
             }
-            if (!rising && steps % WebPause == 0) web.Update(elements);
+            if (!rising && !hasty && steps % WebPause == 0) web.Update(elements);
             if (steps % Pause == 0)
             {
                 DropRigid();
@@ -106,6 +116,29 @@ internal sealed class FormingRun : IDisposable
         }
         return FormingOutcome.TooSlow;
     }
+
+    /// <summary>
+    /// Ends the haste before the frame arrives or when the gas is in; where a node has met the tool, by going back to a moment well before
+    /// that, since where it meets must not depend on haste.
+    /// </summary>
+    private void Watch()
+    {
+        if (contact.Met > earlier!.Met)
+        {
+            earlier.Restore(nodes);
+            contact.Forget(earlier.Met);
+            (frame, gasDepth, pressure, volume, damping, pace) = earlier.Drive;
+        }
+        else if (rising ? frame > 0.03 * load.Rise : load.Rise == 0 && Filling)
+        {
+            if (steps % Memory == 0) (earlier, later) = (later, Now());
+            return;
+        }
+        pace *= 0.1;
+        (hasty, earlier, later) = (false, null, null);
+    }
+
+    private Moment Now() => new(nodes, new(frame, gasDepth, pressure, volume, damping, pace), contact.Met);
 
     public void Dispose() => hands.Dispose();
 
