@@ -23,8 +23,8 @@ internal sealed class FormingRun : IDisposable
     /// <summary>Unbalanced force tolerated while nothing is met: the sheet is elastic, so the way to its first contact leaves no trace.</summary>
     private const double Haste = 0.3;
 
-    /// <summary>Steps between two moments that one may go back to.</summary>
-    private const int Memory = 100;
+    /// <summary>Time between two moments that one may go back to, over the time in which the slowest motion dies down.</summary>
+    private const double Memory = 4;
 
     private const int MostSteps = 200_000;
 
@@ -47,7 +47,8 @@ internal sealed class FormingRun : IDisposable
 
     private double startVolume, frame, pace = SlowestPace * 10, gasDepth, pressure, rigidVolume, volume, damping = 0.1;
     private int dropped, steps;
-    private bool rising, hasty = true;
+    private bool rising, hasty, calming;
+    private int remembered;
     private Moment? earlier, later;
 
     public FormingRun(ClampedSheet sheet, ITool tool, FormingLoad load)
@@ -64,6 +65,8 @@ internal sealed class FormingRun : IDisposable
         clamped = [.. Enumerable.Range(0, nodes.Count).Where(i => sheet.Holds[i] == NodeHold.Clamped)];
         for (var i = 0; i < nodes.Count; i++) (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (sheet.Mesh.Nodes[i].X, sheet.Mesh.Nodes[i].Y, load.Rise);
         (frame, rising) = (load.Rise, load.Rise > 0);
+        // Where the gas is let in up to a volume, haste would let in too much.
+        hasty = rising || load.SweptDepth is null;
         contact = new(tool, nodes, sheet.Holds.Select(h => h == NodeHold.Clamped), 1e-9 * reach);
         web = new(nodes, contact, MirrorLimits.Of(sheet));
         Array.Fill(nodes.Clearance, -1, 0, nodes.Count);
@@ -103,7 +106,8 @@ internal sealed class FormingRun : IDisposable
             {
                 Unrest = MeasureUnrest();
                 var tolerated = hasty ? Math.Max(Haste, load.Unrest) : load.Unrest;
-                pace = Math.Clamp(pace * (Unrest < tolerated ? 1.05 : Unrest < 2 * tolerated ? 0.97 : 0.8), SlowestPace, FastestPace);
+                calming &= Unrest >= load.Unrest;
+                if (!calming) pace = Math.Clamp(pace * (Unrest < tolerated ? 1.05 : Unrest < 2 * tolerated ? 0.97 : 0.8), SlowestPace, FastestPace);
             }
             if (!rising && !hasty && steps % WebPause == 0) web.Update(elements);
             if (steps % Pause == 0)
@@ -131,11 +135,11 @@ internal sealed class FormingRun : IDisposable
         }
         else if (rising ? frame > 0.03 * load.Rise : load.Rise == 0 && Filling)
         {
-            if (steps % Memory == 0) (earlier, later) = (later, Now());
+            if (steps - remembered >= Memory / damping) (earlier, later, remembered) = (later, Now(), steps);
             return;
         }
-        pace *= 0.1;
-        (hasty, earlier, later) = (false, null, null);
+        pace *= load.Unrest / Haste;
+        (hasty, calming, earlier, later) = (false, true, null, null);
     }
 
     private Moment Now() => new(nodes, new(frame, gasDepth, pressure, volume, damping, pace), contact.Met);
@@ -168,6 +172,7 @@ internal sealed class FormingRun : IDisposable
     /// <summary>Moves the frame or lets gas in.</summary>
     private void Advance()
     {
+        if (calming) return;
         if (rising)
         {
             var before = frame;
