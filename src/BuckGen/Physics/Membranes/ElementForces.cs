@@ -39,6 +39,8 @@ internal static class ElementForces
         return -(first.Gas + second.Gas) / 6;
     }
 
+    // Called too seldom to be worth warming up: a whole run is over in a few thousand calls.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static Part Add(
         MembraneElements elements, double[] places, double[] forces, int from, int to, Hyperelastic material, double pressure)
     {

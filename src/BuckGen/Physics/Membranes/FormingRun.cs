@@ -20,6 +20,12 @@ internal sealed class FormingRun : IDisposable
 
     private const double FastestPace = 1 / 250.0, SlowestPace = 1e-6;
 
+    /// <summary>Unbalanced force tolerated while nothing is met: the sheet is elastic, so the way to its first contact leaves no trace.</summary>
+    private const double Haste = 0.3;
+
+    /// <summary>Time between two moments that one may go back to, over the time in which the slowest motion dies down.</summary>
+    private const double Memory = 4;
+
     private const int MostSteps = 200_000;
 
     /// <summary>Unbalanced force at which the sheet counts as being at rest.</summary>
@@ -41,7 +47,9 @@ internal sealed class FormingRun : IDisposable
 
     private double startVolume, frame, pace = SlowestPace * 10, gasDepth, pressure, rigidVolume, volume, damping = 0.1;
     private int dropped, steps;
-    private bool rising;
+    private bool rising, hasty, calming;
+    private int remembered;
+    private Moment? earlier, later;
 
     public FormingRun(ClampedSheet sheet, ITool tool, FormingLoad load)
     {
@@ -57,6 +65,8 @@ internal sealed class FormingRun : IDisposable
         clamped = [.. Enumerable.Range(0, nodes.Count).Where(i => sheet.Holds[i] == NodeHold.Clamped)];
         for (var i = 0; i < nodes.Count; i++) (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (sheet.Mesh.Nodes[i].X, sheet.Mesh.Nodes[i].Y, load.Rise);
         (frame, rising) = (load.Rise, load.Rise > 0);
+        // Where the gas is let in up to a volume, haste would let in too much.
+        hasty = rising || load.SweptDepth is null;
         contact = new(tool, nodes, sheet.Holds.Select(h => h == NodeHold.Clamped), 1e-9 * reach);
         web = new(nodes, contact, MirrorLimits.Of(sheet));
         Array.Fill(nodes.Clearance, -1, 0, nodes.Count);
@@ -85,17 +95,21 @@ internal sealed class FormingRun : IDisposable
     public FormingOutcome ToRest()
     {
         SetMasses();
+        earlier = later = Now();
         while (steps < MostSteps)
         {
             Step();
+            if (hasty) Watch();
             // A figure that is not a number is a burst too.
             if (!(elements.LargestStretch < Bursting)) return FormingOutcome.Burst;
             if (steps % 4 == 0)
             {
                 Unrest = MeasureUnrest();
-                pace = Math.Clamp(pace * (Unrest < load.Unrest ? 1.05 : Unrest < 2 * load.Unrest ? 0.97 : 0.8), SlowestPace, FastestPace);
+                var tolerated = hasty ? Math.Max(Haste, load.Unrest) : load.Unrest;
+                calming &= Unrest >= load.Unrest;
+                if (!calming) pace = Math.Clamp(pace * (Unrest < tolerated ? 1.05 : Unrest < 2 * tolerated ? 0.97 : 0.8), SlowestPace, FastestPace);
             }
-            if (!rising && steps % WebPause == 0) web.Update(elements);
+            if (!rising && !hasty && steps % WebPause == 0) web.Update(elements);
             if (steps % Pause == 0)
             {
                 DropRigid();
@@ -106,6 +120,29 @@ internal sealed class FormingRun : IDisposable
         }
         return FormingOutcome.TooSlow;
     }
+
+    /// <summary>
+    /// Ends the haste before the frame arrives or when the gas is in; where a node has met the tool, by going back to a moment well before
+    /// that, since where it meets must not depend on haste.
+    /// </summary>
+    private void Watch()
+    {
+        if (contact.Met > earlier!.Met)
+        {
+            earlier.Restore(nodes);
+            contact.Forget(earlier.Met);
+            (frame, gasDepth, pressure, volume, damping, pace) = earlier.Drive;
+        }
+        else if (rising ? frame > 0.03 * load.Rise : load.Rise == 0 && Filling)
+        {
+            if (steps - remembered >= Memory / damping) (earlier, later, remembered) = (later, Now(), steps);
+            return;
+        }
+        pace *= load.Unrest / Haste;
+        (hasty, calming, earlier, later) = (false, true, null, null);
+    }
+
+    private Moment Now() => new(nodes, new(frame, gasDepth, pressure, volume, damping, pace), contact.Met);
 
     public void Dispose() => hands.Dispose();
 
@@ -135,6 +172,7 @@ internal sealed class FormingRun : IDisposable
     /// <summary>Moves the frame or lets gas in.</summary>
     private void Advance()
     {
+        if (calming) return;
         if (rising)
         {
             var before = frame;

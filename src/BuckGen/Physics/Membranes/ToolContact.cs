@@ -58,6 +58,13 @@ internal sealed class ToolContact
         movable[node] = false;
     }
 
+    /// <summary>Lets all nodes go that were not among the first so many to meet the tool.</summary>
+    public void Forget(int after)
+    {
+        for (var i = 0; i < nodes.Count; i++) if (order[i] >= after) (order[i], movable[i]) = (-1, true);
+        met = after;
+    }
+
     private void Look(int node)
     {
         var here = nodes.Place(node);
