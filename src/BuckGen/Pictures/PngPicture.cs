@@ -17,7 +17,7 @@ internal sealed class PngPicture
     private PngPicture(Picture picture, int width)
     {
         (page, scale) = (picture.Page, width / picture.Page.Width);
-        raster = new(width, Math.Max(1, (int)Math.Round(page.Height * scale)));
+        raster = new(width, Math.Max(1, (int)Math.Ceiling(page.Height * scale - 1e-6)));
     }
 
     /// <summary>The bytes of the file.</summary>

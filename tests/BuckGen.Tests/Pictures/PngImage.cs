@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
 using System.Text;
-using Xunit;
 
 namespace BuckGen.Tests.Pictures;
 
@@ -11,7 +10,7 @@ internal sealed record PngImage(int Width, int Height, int Channels, byte[] Pixe
     /// <summary>Colour of a pixel, counted from the upper left.</summary>
     public (byte Red, byte Green, byte Blue) this[int x, int y] => (At(x, y, 0), At(x, y, 1), At(x, y, 2));
 
-    /// <summary>How much two pictures of one size differ, on average over all pixels and colours, of 255.</summary>
+    /// <summary>How much another picture, at least as large, differs on average over all pixels and colours, of 255.</summary>
     public double DifferenceTo(PngImage other) => Enumerable.Range(0, Width * Height).Average(i =>
         Enumerable.Range(0, 3).Average(c => Math.Abs(At(i % Width, i / Width, c) - other.At(i % Width, i / Width, c))));
 
@@ -22,13 +21,13 @@ internal sealed record PngImage(int Width, int Height, int Channels, byte[] Pixe
 
     public static PngImage Read(ReadOnlySpan<byte> file)
     {
-        Assert.Equal("\u0089PNG\r\n\u001a\n", Encoding.Latin1.GetString(file[..8]));
+        Xunit.Assert.Equal("\u0089PNG\r\n\u001a\n", Encoding.Latin1.GetString(file[..8]));
         var (head, packed) = (Array.Empty<byte>(), new MemoryStream());
         for (var place = 8; place < file.Length;)
         {
             var length = BinaryPrimitives.ReadInt32BigEndian(file[place..]);
             var (name, data) = (Encoding.ASCII.GetString(file.Slice(place + 4, 4)), file.Slice(place + 8, length).ToArray());
-            Assert.Equal(BinaryPrimitives.ReadUInt32BigEndian(file[(place + 8 + length)..]), Crc(file.Slice(place + 4, length + 4)));
+            Xunit.Assert.Equal(BinaryPrimitives.ReadUInt32BigEndian(file[(place + 8 + length)..]), Crc(file.Slice(place + 4, length + 4)));
             if (name == "IHDR") head = data;
             if (name == "IDAT") packed.Write(data);
             place += length + 12;
@@ -38,14 +37,14 @@ internal sealed record PngImage(int Width, int Height, int Channels, byte[] Pixe
         using var unpacked = new MemoryStream();
         using (var stream = new ZLibStream(packed, CompressionMode.Decompress)) stream.CopyTo(unpacked);
         var (width, height) = (BinaryPrimitives.ReadInt32BigEndian(head), BinaryPrimitives.ReadInt32BigEndian(head.AsSpan(4)));
-        Assert.Equal((8, 0), (head[8], head[12]));
+        Xunit.Assert.Equal((8, 0), (head[8], head[12]));
         var channels = head[9] == 6 ? 4 : 3;
         return new(width, height, channels, Unfiltered(unpacked.ToArray(), width * channels, height, channels));
     }
 
     private static byte[] Unfiltered(byte[] rows, int stride, int height, int channels)
     {
-        Assert.Equal((stride + 1) * height, rows.Length);
+        Xunit.Assert.Equal((stride + 1) * height, rows.Length);
         var pixels = new byte[stride * height];
         for (var y = 0; y < height; y++)
             for (var x = 0; x < stride; x++)

@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace BuckGen.Pictures.Png;
@@ -42,6 +43,7 @@ internal static class PngFile
     }
 
     /// <summary>Each row behind the word "up": less the row above.</summary>
+    [MethodImpl(Raster.AtOnce)]
     private static byte[] Rows(Raster raster)
     {
         var (stride, pixels) = (raster.Width * Channels, raster.Pixels);
@@ -50,13 +52,19 @@ internal static class PngFile
         {
             var place = y * (stride + 1);
             rows[place] = 2;
-            for (var x = 0; x < stride; x++) rows[place + 1 + x] = (byte)(pixels[y * stride + x] - (y == 0 ? 0 : pixels[(y - 1) * stride + x]));
+            var row = pixels.AsSpan(y * stride, stride);
+            var above = pixels.AsSpan(Math.Max(0, y - 1) * stride, stride);
+            // Most rows of a drawing are the one above: their differences are naught as they stand.
+            if (y > 0 && row.SequenceEqual(above)) continue;
+            var differences = rows.AsSpan(place + 1, stride);
+            for (var x = 0; x < stride; x++) differences[x] = (byte)(row[x] - (y == 0 ? 0 : above[x]));
         }
 
         return rows;
     }
 
     /// <summary>One block with the fixed codes; the only way back is one pixel.</summary>
+    [MethodImpl(Raster.AtOnce)]
     private static byte[] Packed(byte[] data)
     {
         var bits = new BitWriter();
@@ -65,8 +73,8 @@ internal static class PngFile
         bits.Plain(0b011, 3);
         for (var i = 0; i < data.Length;)
         {
-            var repeat = 0;
-            while (i >= Channels && repeat < LongestRepeat && i + repeat < data.Length && data[i + repeat] == data[i + repeat - Channels]) repeat++;
+            var ahead = data.AsSpan(i, Math.Min(LongestRepeat, data.Length - i));
+            var repeat = i < Channels ? 0 : ahead.CommonPrefixLength(data.AsSpan(i - Channels, ahead.Length));
             if (repeat < ShortestRepeat) bits.Code(data[i++]);
             else
             {
@@ -102,7 +110,14 @@ internal static class PngFile
                 < 280 => (symbol - 256, 7),
                 _ => (0xc0 + symbol - 280, 8),
             };
-            for (var bit = length - 1; bit >= 0; bit--) Plain((code >> bit) & 1, 1);
+            Plain(Turned(code, length), length);
+        }
+
+        private static int Turned(int code, int length)
+        {
+            var turned = 0;
+            for (; length > 0; length--, code >>= 1) turned = (turned << 1) | (code & 1);
+            return turned;
         }
 
         /// <summary>So many bytes as three bytes back.</summary>
@@ -118,11 +133,18 @@ internal static class PngFile
         }
 
         /// <summary>What was written, filled up to whole bytes, and the sum of the data behind it.</summary>
+        [MethodImpl(Raster.AtOnce)]
         public byte[] Done(byte[] data)
         {
             if (count > 0) bytes.Add((byte)held);
             var (a, b) = (1u, 0u);
-            foreach (var d in data) (a, b) = ((a + d) % 65521, (b + a + d) % 65521);
+            // So many bytes at once keep the sums below 32 bits.
+            foreach (var some in data.Chunk(5552))
+            {
+                foreach (var d in some) (a, b) = (a + d, b + a + d);
+                (a, b) = (a % 65521, b % 65521);
+            }
+
             Span<byte> sum = stackalloc byte[4];
             BinaryPrimitives.WriteUInt32BigEndian(sum, (b << 16) | a);
             return [.. bytes, .. sum];

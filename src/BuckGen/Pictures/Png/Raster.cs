@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using BuckGen.Geometry;
 
 namespace BuckGen.Pictures.Png;
@@ -8,6 +9,9 @@ namespace BuckGen.Pictures.Png;
 /// </summary>
 internal sealed class Raster
 {
+    /// <summary>For work done once a run: compiled well before the first turn, not after the thirtieth.</summary>
+    public const MethodImplOptions AtOnce = MethodImplOptions.AggressiveOptimization;
+
     private const int Lines = 8, Channels = 3;
 
     private readonly double[] change;
@@ -32,10 +36,12 @@ internal sealed class Raster
     /// <param name="colour">As "#161616".</param>
     /// <param name="evenOdd">True where what lies within two loops is outside; false where it is inside.</param>
     /// <param name="window">What may be painted on.</param>
+    [MethodImpl(AtOnce)]
     public void Fill(IEnumerable<IReadOnlyList<Vec2>> loops, string colour, bool evenOdd, Bounds window)
     {
         var crossings = Crossings(loops, window);
         crossings.Sort();
+        var ink = Convert.FromHexString(colour.AsSpan(1));
         var (left, right) = (Math.Clamp(window.MinX, 0, Width), Math.Clamp(window.MaxX, 0, Width));
         for (var i = 0; i < crossings.Count;)
         {
@@ -57,7 +63,7 @@ internal sealed class Raster
                 }
             }
 
-            Paint(row, from, Math.Min(to, Width - 1), Convert.FromHexString(colour.AsSpan(1)));
+            Paint(row, from, Math.Min(to, Width - 1), ink);
         }
     }
 
@@ -66,6 +72,7 @@ internal sealed class Raster
         public int CompareTo(Crossing other) => Line != other.Line ? Line.CompareTo(other.Line) : X != other.X ? X.CompareTo(other.X) : Turn.CompareTo(other.Turn);
     }
 
+    [MethodImpl(AtOnce)]
     private List<Crossing> Crossings(IEnumerable<IReadOnlyList<Vec2>> loops, Bounds window)
     {
         var crossings = new List<Crossing>();
@@ -93,6 +100,7 @@ internal sealed class Raster
         change[whole + 1] += much * part;
     }
 
+    [MethodImpl(AtOnce)]
     private void Paint(int row, int from, int to, byte[] colour)
     {
         var cover = 0.0;
@@ -102,7 +110,8 @@ internal sealed class Raster
             change[x] = 0;
             if (cover < 1e-6) continue;
             var place = (row * Width + x) * Channels;
-            for (var c = 0; c < Channels; c++) Pixels[place + c] = (byte)Math.Round(Pixels[place + c] + (colour[c] - Pixels[place + c]) * Math.Min(1, cover));
+            if (cover > 1 - 1e-6) (Pixels[place], Pixels[place + 1], Pixels[place + 2]) = (colour[0], colour[1], colour[2]);
+            else for (var c = 0; c < Channels; c++) Pixels[place + c] = (byte)Math.Round(Pixels[place + c] + (colour[c] - Pixels[place + c]) * cover);
         }
 
         change[to + 1] = 0;

@@ -1,6 +1,5 @@
 using BuckGen.Bucks;
 using BuckGen.Designs;
-using BuckGen.Forming.Stretching;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Outlines;
 using BuckGen.Tests.Outlines;
