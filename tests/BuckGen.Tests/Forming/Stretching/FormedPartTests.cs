@@ -70,6 +70,24 @@ public class FormedPartTests
         Assert.Equal(first.Formed.Triangles, second.Formed.Triangles);
     }
 
+    /// <summary>A design that is its own mirror image gives a part that is, points and thickness, to a millionth of a millimetre.</summary>
+    [Fact]
+    public void A_symmetrical_design_gives_a_symmetrical_part()
+    {
+        var part = Design(Shapes.Rectangle(80, 50), Male(20)).Formed!;
+        var rows = part.Points.ToLookup(p => (Math.Round(p.Z, 4), Math.Round(p.Thickness, 4)));
+        IEnumerable<FormedPoint> Near(FormedPoint p) =>
+            from z in (double[])[-1e-4, 0, 1e-4]
+            from t in (double[])[-1e-4, 0, 1e-4]
+            from q in rows[(Math.Round(Math.Round(p.Z, 4) + z, 4), Math.Round(Math.Round(p.Thickness, 4) + t, 4))]
+            select q;
+
+        Assert.All(part.Points, p => Assert.Contains(Near(p), q =>
+            Math.Abs(q.X - (80 - p.X)) < 1e-6 && Math.Abs(q.Y - p.Y) < 1e-6 && Math.Abs(q.Z - p.Z) < 1e-6 && Math.Abs(q.Thickness - p.Thickness) < 1e-6));
+        Assert.All(part.Points, p => Assert.Contains(Near(p), q =>
+            Math.Abs(q.X - p.X) < 1e-6 && Math.Abs(q.Y - (50 - p.Y)) < 1e-6 && Math.Abs(q.Z - p.Z) < 1e-6 && Math.Abs(q.Thickness - p.Thickness) < 1e-6));
+    }
+
     /// <summary>Common practice, no source: a tall buck thins its sheet most below the top edge, where nothing could follow, and the face keeps its gauge.</summary>
     [Fact]
     public void On_a_tall_buck_the_face_keeps_the_gauge_and_the_wall_thins()
