@@ -75,7 +75,7 @@ internal sealed class FilesInWork
         ImmutableArray<Finding> failed = [.. failures.DistinctBy(f => f.Message)];
         var summary = Summary.Of(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath], options.Rates).With(failed);
         Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, failed, card, [.. Models()])));
-        Add(new OutputFile(OutputFiles.PreviewPath, PngPicture.Write(PreviewPicture.Of(plan.Design, summary.Title, [.. plan.AllFindings.OrderByDescending(f => f.Severity)]), PreviewWidth)));
+        Add(new OutputFile(OutputFiles.PreviewPath, PngPicture.Write(PreviewPicture.Of(plan.Design, summary.Title, [.. plan.AllFindings.Concat(failed).OrderByDescending(f => f.Severity)]), PreviewWidth)));
         Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
         return files.ToImmutable();
     }
