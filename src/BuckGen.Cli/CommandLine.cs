@@ -58,7 +58,7 @@ internal static class CommandLine
           buckgen vents sign.svg --depth 18mm --stock 6mm     only where to drill
           buckgen jig sign.svg --depth 18mm --stock 6mm       only what trims the part
           buckgen blank sign.svg --depth 18mm --stock 6mm     what sheet to order
-          buckgen form job.toml                        how thick the wall of the part will be
+          buckgen form sign.svg --depth 18mm --stock 6mm --gauge 1mm      how thick the wall will be
           buckgen inspect sign.svg                     see what was read from a drawing
           buckgen check job.toml                       only what could go wrong
           buckgen completion bash                      what lets TAB complete all this

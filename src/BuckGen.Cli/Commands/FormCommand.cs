@@ -22,8 +22,8 @@ internal static class FormCommand
         var command = new Command("form",
             """
             Predict how thick the wall of the part will be, where it is thinnest, where webs stand and what the sheet does not reach.
+            A job file says the rest, if it has [sheet].
 
-              buckgen form job.toml
               buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --map thickness.svg
               buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --least-wall 0.4mm --detail fine
             """) { file };

@@ -18,7 +18,7 @@ internal static class FormedPartFindings
             yield break;
         }
 
-        foreach (var finding in (Finding?[])[Thin(part, spec), Film(part, spec)])
+        foreach (var finding in (Finding?[])[Thin(part, spec), Film(part, spec), Plug(spec)])
             if (finding is not null) yield return finding;
         foreach (var web in part.Webs)
             yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
@@ -31,6 +31,11 @@ internal static class FormedPartFindings
                 Place = place.Place, Height = place.Height, Value = place.Distance, Source = Source,
             };
     }
+
+    private static Finding? Plug(BuckSpec spec) => spec.Former.PlugGap is { } gap
+        ? new("plug-not-predicted", Severity.Note, "The wall is predicted without the plug: with it the floor keeps more of the sheet and the walls are thicker near it.",
+            "Go by the wall with a plug that the blank tells, and by a first part.") { Value = gap, Source = Source }
+        : null;
 
     /// <summary>Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well.</summary>
     private static Finding? Thin(FormedPart part, BuckSpec spec) => part.ThinnestOfSheet is { } thin && part.Gauge / thin.Thickness > spec.Checks.LargestThinning

@@ -174,6 +174,15 @@ public class FormedPartTests
     }
 
     [Fact]
+    public void A_plug_that_is_not_predicted_is_told_of()
+    {
+        var spec = Formed.Spec(BuckKind.Female, 25, 3) with { Stock = [Formed.Mdf6] };
+
+        Assert.Contains(Design(Shapes.Rectangle(60, 40), spec with { Former = new() { PlugGap = 5 } }).Findings, f => f is { Id: "plug-not-predicted", Severity: BuckGen.Findings.Severity.Note });
+        Assert.DoesNotContain(Design(Shapes.Rectangle(60, 40), spec).Findings, f => f.Id == "plug-not-predicted");
+    }
+
+    [Fact]
     public void Findings_can_be_silenced()
     {
         var spec = Male(20) with { Checks = new() { LargestThinning = 1.2, Silenced = [new("thin-spot", "a sample only")] } };
