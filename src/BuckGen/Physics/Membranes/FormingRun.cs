@@ -15,7 +15,7 @@ internal sealed class FormingRun : IDisposable
     /// <summary>Steps between two looks at masses and damping.</summary>
     private const int Pause = 32;
 
-    /// <summary>Steps between two looks for webs; a flank must not pass through the other in between.</summary>
+    /// <summary>Least steps between two looks for webs; a flank must not pass through the other in between.</summary>
     private const int WebPause = 8;
 
     private const double FastestPace = 1 / 250.0, SlowestPace = 1e-6;
@@ -109,7 +109,7 @@ internal sealed class FormingRun : IDisposable
                 calming &= Unrest >= load.Unrest;
                 if (!calming) pace = Math.Clamp(pace * (Unrest < tolerated ? 1.05 : Unrest < 2 * tolerated ? 0.97 : 0.8), SlowestPace, FastestPace);
             }
-            if (!rising && !hasty && steps % WebPause == 0) web.Update(elements);
+            if (MayHaveMetItself) web.Update(elements);
             if (steps % Pause == 0)
             {
                 DropRigid();
@@ -141,6 +141,10 @@ internal sealed class FormingRun : IDisposable
         pace *= load.Unrest / Haste;
         (hasty, calming, earlier, later) = (false, true, null, null);
     }
+
+    /// <summary>Whether it is time to look for webs: often where the drive is fast against the size of the triangles, else less so.</summary>
+    private bool MayHaveMetItself => !rising && !hasty && steps % WebPause == 0
+        && (steps % (4 * WebPause) == 0 || pace * reach * WebPause > 0.2 * Math.Sqrt(area / nodes.Count));
 
     private Moment Now() => new(nodes, new(frame, gasDepth, pressure, volume, damping, pace), contact.Met);
 
