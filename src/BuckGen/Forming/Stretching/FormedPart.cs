@@ -50,6 +50,9 @@ public sealed record FormedPart
     /// <summary>False when the sheet did not come to rest: then the numbers are of the state in which it was given up.</summary>
     public required bool IsAtRest { get; init; }
 
+    /// <summary>Where the sheet went to pieces; null when it did not.</summary>
+    public Vec2? BurstAt { get; init; }
+
     /// <summary>Gauge with which the thinnest place has the least wall that is asked for, mm, found by forming again; null when none is asked for.</summary>
     public double? GaugeNeeded { get; init; }
 

@@ -13,8 +13,8 @@ internal static class FormedPartFindings
         if (!part.IsAtRest)
         {
             yield return new("forming-unsure", Severity.Warning,
-                "The prediction of the wall did not come to an end: the sheet would fold or tear, or the shape is too fine for the quick way.",
-                "Do not go by the predicted wall. Try the fine way, more draft, rounder corners or more room between parts.") { Source = Source };
+                part.BurstAt is null ? "The prediction of the wall did not come to an end." : "The prediction of the wall went to pieces here: the sheet folds or tears, or the shape is too fine for the quick way.",
+                "Do not go by the predicted wall. Try the fine way, more draft, rounder corners or more room between parts.") { Place = part.BurstAt, Source = Source };
             yield break;
         }
 

@@ -16,6 +16,9 @@ internal sealed class PartReading
     /// <summary>Least distance at which the sheet counts as standing off, mm, and in gauges: less is the rounding of every corner.</summary>
     private const double LeastBridge = 1, BridgeGauges = 1;
 
+    /// <summary>Height, in gauges, from which a fold is a web; lower ones are the wrinkles of tight corners.</summary>
+    private const double LeastWeb = 2;
+
     /// <summary>Places nearer to each other than this are one, mm, and no more are told of than so many.</summary>
     private const double Apart = 15;
     private const int MostPlaces = 12;
@@ -81,14 +84,15 @@ internal sealed class PartReading
                 MeanOfSheet = formed.MeanThickness,
                 VolumeError = after / before - 1,
                 Bridged = Bridged(),
-                Webs = [.. Separate(formed.Webbed.Select(i => formed.Nodes[i])).Select(n => new Vec2(n.X, n.Y))],
+                Webs = [.. Separate(formed.Webbed.Select(i => formed.Nodes[i]).Where(n => tool.Distance(n) > LeastWeb * formed.Sheet.Thickness)).Select(n => n.Plan)],
+                BurstAt = formed.Outcome == FormingOutcome.Burst ? formed.BurstPlace.Plan : null,
                 Finest = Finest,
                 IsAtRest = IsAtRest,
             };
         }
     }
 
-    private bool IsOnPart(Vec3 place) => footprint.At(new(place.X, place.Y)) <= EdgeSlack;
+    private bool IsOnPart(Vec3 place) => footprint.At(place.Plan) <= EdgeSlack;
 
     private double Mean()
     {
@@ -108,7 +112,7 @@ internal sealed class PartReading
         {
             var thickness = volumes[i] / areas[i];
             if (thickness >= (thinnest?.Thickness ?? double.PositiveInfinity) || !TakesBall(i, ball)) continue;
-            thinnest = new(thickness, new(formed.Nodes[i].X, formed.Nodes[i].Y), formed.Nodes[i].Z + frame);
+            thinnest = new(thickness, formed.Nodes[i].Plan, formed.Nodes[i].Z + frame);
         }
         return thinnest;
     }
@@ -124,7 +128,7 @@ internal sealed class PartReading
         var least = Math.Max(LeastBridge, BridgeGauges * formed.Sheet.Thickness);
         var open = formed.Open.Where(o => o.Distance > least && IsOnPart(formed.Nodes[o.Node])).OrderByDescending(o => o.Distance).ToArray();
         var distances = open.ToDictionary(o => formed.Nodes[o.Node], o => o.Distance);
-        return [.. Separate(open.Select(o => formed.Nodes[o.Node])).Select(n => new BridgedPlace(new(n.X, n.Y), n.Z + frame, distances[n]))];
+        return [.. Separate(open.Select(o => formed.Nodes[o.Node])).Select(n => new BridgedPlace(n.Plan, n.Z + frame, distances[n]))];
     }
 
     /// <summary>The first of each group of near places.</summary>

@@ -82,7 +82,7 @@ internal sealed record FormedSheet
     public Vec3 MiddleOf(MeshTriangle t) => (Nodes[t.A] + Nodes[t.B] + Nodes[t.C]) * (1.0 / 3);
 
     /// <summary>The thinnest triangle of which a corner still moves.</summary>
-    private Vec3 BurstPlace
+    public Vec3 BurstPlace
     {
         get
         {
