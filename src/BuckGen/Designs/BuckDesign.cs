@@ -67,15 +67,20 @@ public sealed record BuckDesign(
     /// <summary>Predicts how the sheet forms over the buck: the same design with the formed part and what is found on it.</summary>
     /// <param name="forming">How it is worked out; null for the quick way.</param>
     /// <param name="cancellation">Stops the work.</param>
-    /// <returns>The design itself when the sheet is not known, or when it was put together by hand.</returns>
+    /// <returns>The design without a part when the sheet is not known, when it was put together by hand, or when a finding says why there is none.</returns>
     /// <exception cref="SpecException">A number of <paramref name="forming"/> is out of range.</exception>
     public BuckDesign WithFormedPart(FormingSpec? forming = null, CancellationToken cancellation = default)
     {
         forming ??= new();
         forming.Validate();
         if (Solid is null || Blank is null || Layers.IsEmpty || Footprint.IsEmpty) return this;
+        if (FormedPartFindings.Hindrance(Spec, Blank) is { } hindrance) return WithFurther([hindrance]);
         var part = new PartForming(new(Solid, Layers, Footprint), Spec, Blank, forming).Of(cancellation);
-        var findings = Silencing.Apply(FormedPartFindings.Of(part, Spec), Spec.Checks.Silenced);
-        return this with { Formed = part, Findings = [.. Findings.Concat(findings).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)] };
+        return (this with { Formed = part }).WithFurther(FormedPartFindings.Of(part, Spec));
     }
+
+    private BuckDesign WithFurther(IEnumerable<Finding> findings) => this with
+    {
+        Findings = [.. Findings.Concat(Silencing.Apply(findings, Spec.Checks.Silenced)).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)],
+    };
 }

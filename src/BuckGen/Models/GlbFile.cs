@@ -31,11 +31,13 @@ public static class GlbFile
     }
 
     /// <summary>The bytes of a file with the formed sheet, coloured by its thickness: dark where it is thin.</summary>
-    /// <param name="part">The predicted part.</param>
+    /// <param name="part">The predicted part, at rest.</param>
     /// <param name="name">Name of the node and its mesh.</param>
+    /// <exception cref="ArgumentException">The prediction did not come to its end, so that there is no sheet.</exception>
     public static ImmutableArray<byte> Write(FormedPart part, string name)
     {
         ArgumentNullException.ThrowIfNull(part);
+        if (part.Triangles.IsEmpty) throw new ArgumentException("glTF has no empty meshes.", nameof(part));
         ArgumentNullException.ThrowIfNull(name);
         var scale = ThicknessScale.Of(part);
         return Write(name, Centred([.. part.Points.Select(p => new MeshPoint(p.X, p.Y, p.Z))]), [.. part.Points.SelectMany(p => Parts(ThicknessColours.At(scale.Share(p.Thickness))))],

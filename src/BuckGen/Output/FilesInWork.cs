@@ -83,7 +83,7 @@ internal sealed class FilesInWork
     /// <summary>What can be turned on the page: the formed sheet, and the buck as it is after sanding when models are asked for; nothing that is too large for a page.</summary>
     private IEnumerable<ModelData> Models()
     {
-        if (plan.Design.Formed is { } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);
+        if (plan.Design.Formed is { IsAtRest: true } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);
         if (options.Model && !plan.Design.Layers.IsEmpty && BuckModel.Smooth(plan.Design) is { IsEmpty: false } mesh && mesh.Triangles.Length <= LargestModel)
             yield return ModelData.Of("Buck", mesh);
     }

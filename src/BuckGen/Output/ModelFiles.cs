@@ -10,7 +10,7 @@ internal static class ModelFiles
     public static IEnumerable<OutputFile> Of(BuckDesign design)
     {
         if (BuckModel.Stepped(design) is { IsEmpty: false } stepped) yield return new("model/buck-stepped.stl", StlFile.Write(stepped));
-        if (design.Formed is { } part) yield return new("model/part.glb", GlbFile.Write(part, "part"));
+        if (design.Formed is { IsAtRest: true } part) yield return new("model/part.glb", GlbFile.Write(part, "part"));
         if (BuckModel.Smooth(design) is not { IsEmpty: false } smooth) yield break;
         yield return new("model/buck.stl", StlFile.Write(smooth));
         yield return new("model/buck.glb", GlbFile.Write(smooth, "buck"));

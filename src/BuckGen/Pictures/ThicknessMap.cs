@@ -12,12 +12,12 @@ public static class ThicknessMap
 
     private static readonly Ink Edge = new(PictureColours.Black, 0.3), Frame = new(PictureColours.Grey, 0.25) { Dashes = [3, 1.5] };
 
-    /// <summary>The picture; null for a design whose part was not predicted.</summary>
+    /// <summary>The picture; null for a design whose part was not predicted, or not to the end.</summary>
     /// <param name="design">The design.</param>
     public static Picture? Of(BuckDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        if (design.Formed is not { } part) return null;
+        if (design.Formed is not { IsAtRest: true } part) return null;
         var real = part.Points.Aggregate(Bounds.Nothing, (b, p) => b.With(new Vec2(p.X, p.Y)));
         var view = PaperView.Centred(real, Tallest, Below, 0);
         var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
@@ -29,14 +29,10 @@ public static class ThicknessMap
             new PictureShape([new(Loop.Rectangle(real).Transformed(view.Map).Segments, true)], Frame),
             .. Places(part, view),
             .. scale.Legend(new(PaperView.Margin + 4, 10)),
-            new PictureText(new(PaperView.Margin, page.MaxY - 4), Words(part), TextLines.Height, TextAlign.Start, PictureColours.Black),
+            new PictureText(new(PaperView.Margin, page.MaxY - 4), FormattableString.Invariant($"Sheet of {part.Gauge:0.##} mm; T: thinnest place, W: web, B: sheet stands off the buck"), TextLines.Height, TextAlign.Start, PictureColours.Black),
             view.ScaleAt(page.MaxY - 4),
         ]);
     }
-
-    private static string Words(FormedPart part) => part.IsAtRest
-        ? FormattableString.Invariant($"Sheet of {part.Gauge:0.##} mm; T: thinnest place, W: web, B: sheet stands off the buck")
-        : "The prediction did not come to its end: this is no more than a sketch";
 
     /// <summary>Face and foot of the walls, which lie under the colours.</summary>
     private static IEnumerable<PictureItem> Outlines(BuckDesign design, PaperView view) =>

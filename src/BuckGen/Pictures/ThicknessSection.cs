@@ -13,10 +13,10 @@ internal static class ThicknessSection
     private static readonly Ink Wood = new(PictureColours.Grey, 0.2, PictureColours.Wood), Part = new(null, 0, PictureColours.Board);
     private static readonly Ink Axis = new(PictureColours.Black, 0.25), Grid = new(PictureColours.Grey, 0.15) { Dashes = [1.5, 1] }, Curve = new(PictureColours.Measure, 0.5);
 
-    /// <summary>The picture; null for a design whose part was not predicted.</summary>
+    /// <summary>The picture; null for a design whose part was not predicted, or not to the end.</summary>
     public static Picture? Of(BuckDesign design)
     {
-        if (design.Formed is not { } part || SectionPicture.CutAt(design) is not { } cut || SheetCut.Of(part, cut) is not [var line, ..] lines) return null;
+        if (design.Formed is not { IsAtRest: true } part || SectionPicture.CutAt(design) is not { } cut || SheetCut.Of(part, cut) is not [var line, ..] lines) return null;
         var view = PaperView.Centred(new(part.Points.Min(p => p.X), 0, part.Points.Max(p => p.X), design.Height), Tallest, CurveBelow + CurveHeight + Between, 0);
         var scale = ThicknessScale.Of(part);
         var page = new Bounds(0, 0, PaperView.PageWidth, view.Corner.Y + view.Height + Above);

@@ -47,13 +47,13 @@ public sealed record FormedPart
     /// <summary>Where the sheet has folded on itself, each web once.</summary>
     public required ImmutableArray<Vec2> Webs { get; init; }
 
-    /// <summary>False when the sheet did not come to rest: then the numbers are of the state in which it was given up.</summary>
+    /// <summary>False when the sheet did not come to rest: then there is no net, and no number says anything.</summary>
     public required bool IsAtRest { get; init; }
 
     /// <summary>Where the sheet went to pieces; null when it did not.</summary>
     public Vec2? BurstAt { get; init; }
 
-    /// <summary>Gauge with which the thinnest place has the least wall that is asked for, mm, found by forming again; null when none is asked for.</summary>
+    /// <summary>Gauge with which the thinnest place has the least wall that is asked for, mm, found by forming again; null when none is asked for, or when it would take more than 25 mm.</summary>
     public double? GaugeNeeded { get; init; }
 
     /// <summary>Sides of the smallest triangles, mm: walls lower or gaps narrower than a few of them are seen blurred.</summary>

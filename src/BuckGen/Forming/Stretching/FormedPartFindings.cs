@@ -8,6 +8,14 @@ internal static class FormedPartFindings
 {
     private const string Source = "prediction by the stretching of a sheet that sticks where it touches";
 
+    /// <summary>Why nothing can be predicted; null when it can.</summary>
+    public static Finding? Hindrance(BuckSpec spec, Blank blank) =>
+        spec.Draft < 0 ? NotPredicted("The wall of the part is not predicted, since the walls of the buck lean over and lock the part.", "Give the walls draft.") with { Value = spec.Draft, Limit = 0 }
+        : blank.Gap <= 0 ? NotPredicted("The wall of the part is not predicted, since the buck does not fit into the frame.", "Use a larger frame or a smaller buck.") with { Value = blank.Gap, Limit = 0 }
+        : null;
+
+    private static Finding NotPredicted(string message, string remedy) => new("wall-not-predicted", Severity.Note, message, remedy) { Source = Source };
+
     public static IEnumerable<Finding> Of(FormedPart part, BuckSpec spec)
     {
         if (!part.IsAtRest)

@@ -75,6 +75,7 @@ internal sealed class PartForming
         var gauge = spec.Sheet.Gauge * wanted / thinnest.Thickness;
         for (var tries = 0; tries < GaugeTries; tries++)
         {
+            if (gauge > SheetSpec.ThickestGauge) return null;
             var next = Form(QuickTriangles, gauge, cancellation);
             if (!next.IsAtRest || next.Thinnest(next.Ball) is not { } there) return null;
             if (Math.Abs(there.Thickness / wanted - 1) <= GaugeNearness) break;

@@ -69,27 +69,31 @@ internal sealed class PartReading
     {
         get
         {
-            var (before, after) = formed.Plastic;
-            return new()
+            var part = new FormedPart
             {
-                Spec = spec,
-                Gauge = formed.Sheet.Thickness,
-                FrameHeight = frame,
-                Points = [.. formed.Nodes.Select((n, i) => new FormedPoint(n.X, n.Y, n.Z + frame, volumes[i] / areas[i], formed.ContactOrder[i]))],
-                Triangles = [.. formed.Sheet.Mesh.Triangles.Select((t, i) => new FormedTriangle(t.A, t.B, t.C, formed.Thickness[i], formed.Stretch[i].Larger))],
-                Thinnest = Thinnest(Ball),
-                ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), Ball),
-                Ball = Ball,
-                Mean = Mean(),
-                MeanOfSheet = formed.MeanThickness,
-                VolumeError = after / before - 1,
-                Bridged = Bridged(),
-                Webs = [.. Separate(formed.Webbed.Select(i => formed.Nodes[i]).Where(n => tool.Distance(n) > LeastWeb * formed.Sheet.Thickness)).Select(n => n.Plan)],
+                Spec = spec, Gauge = formed.Sheet.Thickness, FrameHeight = frame, Ball = Ball, Finest = Finest, IsAtRest = IsAtRest,
+                Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, Mean = 0, MeanOfSheet = 0, VolumeError = 0, Bridged = [], Webs = [],
                 BurstAt = formed.Outcome == FormingOutcome.Burst ? formed.BurstPlace.Plan : null,
-                Finest = Finest,
-                IsAtRest = IsAtRest,
             };
+            return IsAtRest ? Read(part) : part;
         }
+    }
+
+    private FormedPart Read(FormedPart part)
+    {
+        var (before, after) = formed.Plastic;
+        return part with
+        {
+            Points = [.. formed.Nodes.Select((n, i) => new FormedPoint(n.X, n.Y, n.Z + frame, volumes[i] / areas[i], formed.ContactOrder[i]))],
+            Triangles = [.. formed.Sheet.Mesh.Triangles.Select((t, i) => new FormedTriangle(t.A, t.B, t.C, formed.Thickness[i], formed.Stretch[i].Larger))],
+            Thinnest = Thinnest(Ball),
+            ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), Ball),
+            Mean = Mean(),
+            MeanOfSheet = formed.MeanThickness,
+            VolumeError = after / before - 1,
+            Bridged = Bridged(),
+            Webs = [.. Separate(formed.Webbed.Select(i => formed.Nodes[i]).Where(n => tool.Distance(n) > LeastWeb * formed.Sheet.Thickness)).Select(n => n.Plan)],
+        };
     }
 
     private bool IsOnPart(Vec3 place) => footprint.At(place.Plan) <= EdgeSlack;

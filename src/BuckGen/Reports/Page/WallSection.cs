@@ -12,7 +12,7 @@ internal static class WallSection
         page.Raw("<h2 id=\"wall\">Predicted wall</h2>\n").Line($"<p>{Words(part)}</p>");
         if (ThicknessMap.Of(design) is { } map) DrawingSections.Figure(page, map, "How thick the sheet ends up, seen from above. Steep walls are narrow from here; the section and the model show them.");
         if (ThicknessSection.Of(design) is { } section) DrawingSections.Figure(page, section, "The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they are drawn.");
-        page.Line($"<p class=\"small\">{Method(part)}</p>");
+        if (part.IsAtRest) page.Line($"<p class=\"small\">{Method(part)}</p>");
     }
 
     private static string Words(FormedPart part) => !part.IsAtRest

@@ -3,6 +3,8 @@ using BuckGen.Designs;
 using BuckGen.Forming.Stretching;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Output;
+using BuckGen.Sheets;
 using BuckGen.Tests.Geometry;
 using Xunit;
 
@@ -188,6 +190,38 @@ public class FormedPartTests
         var spec = Male(20) with { Checks = new() { LargestThinning = 1.2, Silenced = [new("thin-spot", "a sample only")] } };
 
         Assert.Equal("a sample only", Design(Shapes.Rectangle(80, 50), spec).Findings.Single(f => f.Id == "thin-spot").Silenced);
+    }
+
+    [Fact]
+    public void What_can_t_be_predicted_is_told()
+    {
+        BuckSpec[] specs = [Male(20, draft: -2), Male(20) with { Former = new() { Opening = new(70, 60) } }];
+
+        Assert.All(specs, s => Assert.True(Design(Shapes.Rectangle(80, 50), s) is { Formed: null, Findings: { } f } && f.Any(g => g.Id == "wall-not-predicted")));
+        Assert.All(specs, s => Assert.DoesNotContain(Formed.Design(Shapes.Rectangle(80, 50), s).Findings, f => f.Id == "wall-not-predicted"));
+    }
+
+    [Fact]
+    public void A_wall_that_no_sheet_gives_names_no_gauge()
+    {
+        var spec = Male(24);
+
+        var part = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet! with { LeastWall = 20 } }).Formed!;
+
+        Assert.Null(part.GaugeNeeded);
+    }
+
+    /// <summary>A prediction that was given up is told, and neither drawn nor put into numbers.</summary>
+    [Fact]
+    public void What_did_not_come_to_rest_shows_nothing()
+    {
+        var design = Design(Shapes.Rectangle(80, 50), Male(20));
+        var given = design.Formed! with { IsAtRest = false, Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, BurstAt = new(3, 4) };
+
+        Assert.True(FormedPartFindings.Of(given, design.Spec).Single() is { Id: "forming-unsure", Place: not null });
+        var files = OutputFiles.Of(CutPlan.Create(design with { Formed = given }, new()), new() { Model = true });
+        Assert.DoesNotContain(files, f => f.Path == "model/part.glb");
+        Assert.Contains("did not come to its end", System.Text.Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));
     }
 
     [Fact]
