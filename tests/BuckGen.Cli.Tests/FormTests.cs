@@ -54,6 +54,15 @@ public sealed class FormTests : Workshop
     }
 
     [Fact]
+    public void It_says_why_nothing_is_predicted()
+    {
+        var run = Cli.Run(["form", Write("plate.svg", Plate), .. Sheet, "--frame", "90x50mm"]);
+
+        Assert.Contains("wall-not-predicted", run.Out);
+        Assert.Contains("frame-too-small", run.Out);
+    }
+
+    [Fact]
     public void Without_a_sheet_it_asks_for_one()
     {
         var run = Cli.Run("form", Write("plate.svg", Plate), "--depth", "18mm", "--stock", "6mm");

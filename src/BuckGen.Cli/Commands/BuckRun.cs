@@ -30,7 +30,7 @@ internal static class BuckRun
     public static CutPlan FormedPlan(Terminal terminal, Outline outline, BuckSpec buck, FormingSpec? forming, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation)
     {
         var design = terminal.Working($"Designing the buck of {outline.Name}", () => BuckDesign.Create(outline, buck, extensions, null, cancellation));
-        if (forming is not null && design.Blank is not null) design = terminal.Working("Forming the sheet", () => design.WithFormedPart(forming, cancellation));
+        if (forming is not null && buck.Sheet is not null) design = terminal.Working("Forming the sheet", () => design.WithFormedPart(forming, cancellation));
         return CutPlan.Create(design, cutting);
     }
 

@@ -34,7 +34,7 @@ internal static class FormCommand
         {
             var (title, plan) = Plan(parsed.GetValue(file)!, parsed);
             var summary = Summary.Of(plan, title, []);
-            if (summary.Formed is null) throw new UsageException("There is no sheet to form; say how thick it is with --gauge, or in [sheet] of the job file.");
+            if (plan.Design.Spec.Sheet is null) throw new UsageException("There is no sheet to form; say how thick it is with --gauge, or in [sheet] of the job file.");
             if (parsed.GetValue(map) is { } picture) PictureFile.Write("--map", picture, ThicknessMap.Of(plan.Design) ?? throw new UsageException("There is no map to draw: the prediction did not come to its end. Without --map, the findings say more."));
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
             else

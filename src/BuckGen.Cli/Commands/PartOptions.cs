@@ -15,7 +15,7 @@ internal sealed class PartOptions
     }.Offering(CatalogFiles.Plastics);
 
     private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet before forming.", Defaults.Gauge);
-    private readonly Option<double?> leastWall = QuantityOption.Length("--least-wall", "Wanted mean thickness of the formed part; the gauge for it is told.");
+    private readonly Option<double?> leastWall = QuantityOption.Length("--least-wall", "Thinnest wall wanted of the formed part; the gauge for it is told, as a mean and as predicted.");
     private readonly Option<Drawn?> drawn = QuantityOption.Choice("--drawn", "What the drawing shows:", Drawn.Buck);
     private readonly Option<string?> frame = new("--frame") { Description = "Clear opening of the clamp frame, such as 300x200mm.", HelpName = "WIDTHxHEIGHT" };
     private readonly Option<double?> travel = QuantityOption.Length("--travel", "How far the former lifts the buck.");

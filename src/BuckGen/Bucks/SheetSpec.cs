@@ -6,8 +6,8 @@ namespace BuckGen.Bucks;
 /// <summary>The plastic sheet that is formed. Lengths in mm.</summary>
 public sealed record SheetSpec
 {
-    /// <summary>Thickest sheet that is reckoned with, mm.</summary>
-    internal const double ThickestGauge = 25;
+    /// <summary>Thinnest and thickest sheet that are reckoned with, mm.</summary>
+    internal const double ThinnestGauge = 0.1, ThickestGauge = 25;
 
     /// <summary>The plastic; null when it is not known.</summary>
     public CatalogPlastic? Plastic { get; init; }
@@ -15,7 +15,7 @@ public sealed record SheetSpec
     /// <summary>Thickness before forming, mm.</summary>
     public double Gauge { get; init; } = 1;
 
-    /// <summary>Thinnest wall the part may have on average, mm; null when none is asked for.</summary>
+    /// <summary>Thinnest wall the part may have, mm: the blank is reckoned for it as a mean, the predicted wall is held against it where it is thinnest; null when none is asked for.</summary>
     public double? LeastWall { get; init; }
 
     /// <summary>The sizes in which the shop has the sheet, mm; none when nobody said.</summary>
@@ -27,7 +27,7 @@ public sealed record SheetSpec
     internal void Validate()
     {
         if (PricePerSquareMetre is { } price) BuckSpec.Require(price is >= 0 and <= 1e6, "price of a square metre of plastic", price, "", "from 0 to 1000000");
-        BuckSpec.Require(Gauge is >= 0.1 and <= ThickestGauge, "gauge of the sheet", Gauge, " mm", "from 0.1 to 25 mm");
+        BuckSpec.Require(Gauge is >= ThinnestGauge and <= ThickestGauge, "gauge of the sheet", Gauge, " mm", "from 0.1 to 25 mm");
         if (LeastWall is { } wall) BuckSpec.Require(wall is >= 0.02 and <= 25, "thinnest wall of the part", wall, " mm", "from 0.02 to 25 mm");
         foreach (var size in Sizes)
         {

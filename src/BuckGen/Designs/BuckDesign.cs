@@ -73,9 +73,9 @@ public sealed record BuckDesign(
     {
         forming ??= new();
         forming.Validate();
-        if (Solid is null || Blank is null || Layers.IsEmpty || Footprint.IsEmpty) return this;
-        if (FormedPartFindings.Hindrance(Spec, Blank) is { } hindrance) return WithFurther([hindrance]);
-        var part = new PartForming(new(Solid, Layers, Footprint), Spec, Blank, forming).Of(cancellation);
+        if (Solid is null || Spec.Sheet is null || Layers.IsEmpty) return this;
+        if (FormedPartFindings.Hindrance(Spec, Footprint.IsEmpty ? null : Blank) is { } hindrance) return WithFurther([hindrance]);
+        var part = new PartForming(new(Solid, Layers, Footprint), Spec, Blank!, forming).Of(cancellation);
         return (this with { Formed = part }).WithFurther(FormedPartFindings.Of(part, Spec));
     }
 

@@ -48,14 +48,24 @@ internal static class FinishTables
     public static (FormingSpec Spec, bool Predict) Forming(JobTable table)
     {
         var defaults = new FormingSpec();
-        return (new()
+        var spec = new FormingSpec
         {
             Detail = table.Choice("detail", defaults.Detail),
             Stepped = table.Flag("stepped", defaults.Stepped),
             CornerBall = table.Length("corner-ball", defaults.CornerBall),
             Modulus = table.Number("modulus", defaults.Modulus),
             Stiffening = table.Number("stiffening", defaults.Stiffening),
-        }, table.Flag("predict", true));
+        };
+        try
+        {
+            spec.Validate();
+        }
+        catch (SpecException refused)
+        {
+            throw table.Fault(table.Line, refused.Message.TrimEnd('.'));
+        }
+
+        return (spec, table.Flag("predict", true));
     }
 
     /// <summary>The table [jig]; null when the job has none.</summary>

@@ -39,9 +39,9 @@ internal sealed record ThicknessScale(double Least, double Most)
             if (band < ThicknessColours.Count)
                 items.Add(new PictureShape([new(Loop.Rectangle(new(left.X, left.Y, left.X + BarWidth, left.Y + BarHeight)).Segments, true)], new(PictureColours.Grey, 0.15, ThicknessColours.Of(band))));
             if (band % 2 == 0)
-                items.Add(new PictureText(left - new Vec2(0, 3.6), FormattableString.Invariant($"{Limit(band):0.00}"), TextLines.Height, TextAlign.Middle, PictureColours.Black));
+                items.Add(new PictureText(left - new Vec2(0, 3.6), FormattableString.Invariant($"{Limit(band).ToString(Most < 0.3 ? "0.000" : "0.00", System.Globalization.CultureInfo.InvariantCulture)}"), TextLines.Height, TextAlign.Middle, PictureColours.Black));
         }
-        items.Add(new PictureText(corner + new Vec2(ThicknessColours.Count * BarWidth + 8, 0.8), "mm thick", TextLines.Height, TextAlign.Start, PictureColours.Black));
+        items.Add(new PictureText(corner + new Vec2(ThicknessColours.Count * BarWidth + 8, 0.8), "mm thick; what is beyond takes the colour at the end", TextLines.Height, TextAlign.Start, PictureColours.Black));
         return items.ToImmutable();
     }
 }

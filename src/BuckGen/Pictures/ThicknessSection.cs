@@ -17,7 +17,7 @@ internal static class ThicknessSection
     public static Picture? Of(BuckDesign design)
     {
         if (design.Formed is not { IsAtRest: true } part || SectionPicture.CutAt(design) is not { } cut || SheetCut.Of(part, cut) is not [var line, ..] lines) return null;
-        var view = PaperView.Centred(new(part.Points.Min(p => p.X), 0, part.Points.Max(p => p.X), design.Height), Tallest, CurveBelow + CurveHeight + Between, 0);
+        var view = PaperView.Centred(design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(new Bounds(l.Region.Bounds.MinX, 0, l.Region.Bounds.MaxX, design.Height))).With(new Bounds(part.Points.Min(p => p.X), 0, part.Points.Max(p => p.X), design.Height)), Tallest, CurveBelow + CurveHeight + Between, 0);
         var scale = ThicknessScale.Of(part);
         var page = new Bounds(0, 0, PaperView.PageWidth, view.Corner.Y + view.Height + Above);
         return new("Thickness along section A-A", page,

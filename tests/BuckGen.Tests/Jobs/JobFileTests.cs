@@ -137,6 +137,14 @@ public partial class JobFileTests
     }
 
     [Fact]
+    public void A_prediction_out_of_range_is_refused_with_its_line()
+    {
+        var message = Assert.Throws<JobFileException>(() => JobFile.Read(Least + "\n[forming]\nmodulus = 0\n", "job.toml")).Message;
+
+        Assert.Matches(@"^job\.toml, line 7: .*stiffness of the hot sheet.*from 0\.001 to 10 MPa", message);
+    }
+
+    [Fact]
     public void Every_kind_of_value_is_read()
     {
         var job = JobFile.Read("""

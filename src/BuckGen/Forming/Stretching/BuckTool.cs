@@ -27,7 +27,12 @@ internal sealed class BuckTool : ITool
     }
 
     /// <inheritdoc/>
-    public double Distance(Vec3 point)
+    public double Distance(Vec3 point) => Distance(point, p => p.Cosine);
+
+    /// <summary>Distance beside plain walls, mm: exact there, where <see cref="Distance(Vec3)"/> keeps to the worst corner of a slab; at sharp corners it may be too much.</summary>
+    public double DistanceFromWalls(Vec3 point) => Distance(point, p => p.WallCosine);
+
+    private double Distance(Vec3 point, Func<Pillar, double> cosine)
     {
         var (place, height) = (new Vec2(point.X, point.Y), point.Z + frame);
         // The table.
@@ -38,37 +43,40 @@ internal sealed class BuckTool : ITool
             if (height < pillar.Bottom) continue;
             var above = height - pillar.Top;
             if (above >= nearest) break;
-            if (above <= 0) nearest = Math.Min(nearest, Math.Max(above, pillar.Beside(place, height)));
-            else nearest = Math.Min(nearest, pillar.Over(place, above));
+            if (above <= 0) nearest = Math.Min(nearest, Math.Max(above, pillar.Beside(place, height) * cosine(pillar)));
+            else nearest = Math.Min(nearest, pillar.Over(place, above, cosine(pillar)));
         }
         return nearest;
     }
 
-    /// <summary>A slab with the distances in its two plans, and the cosine of its steepest draft.</summary>
-    private sealed record Pillar(double Bottom, double Top, PlanDistance Lower, PlanDistance Upper, double Cosine)
+    /// <summary>A slab with the distances in its two plans, and the cosines of the draft where it is greatest and where it is least.</summary>
+    private sealed record Pillar(double Bottom, double Top, PlanDistance Lower, PlanDistance Upper, double Cosine, double WallCosine)
     {
         public static Pillar Of(WoodSlab slab, Func<Region, PlanDistance> distanceOf)
         {
             var (lower, upper) = (distanceOf(slab.Lower), distanceOf(slab.Upper));
-            if (lower == upper) return new(slab.Bottom, slab.Top, lower, upper, 1);
+            if (lower == upper) return new(slab.Bottom, slab.Top, lower, upper, 1, 1);
             // A sharp corner moves farther than the wall; no point of the lower edge lies farther from the upper one than the worst of its own points.
             var farthest = slab.Lower.Segments.Max(s => Math.Max(upper.At(s.Start), upper.At(s.PointAt(0.5))));
-            return new(slab.Bottom, slab.Top, lower, upper, (slab.Top - slab.Bottom) / Math.Sqrt(farthest * farthest + (slab.Top - slab.Bottom) * (slab.Top - slab.Bottom)));
+            var nearest = slab.Lower.Segments.Min(s => Math.Max(0, upper.At(s.PointAt(0.5))));
+            return new(slab.Bottom, slab.Top, lower, upper, CosineOf(farthest), CosineOf(nearest));
+
+            double CosineOf(double move) => (slab.Top - slab.Bottom) / Math.Sqrt(move * move + (slab.Top - slab.Bottom) * (slab.Top - slab.Bottom));
         }
 
-        /// <summary>Distance of a point between bottom and top.</summary>
+        /// <summary>Distance in the plan of a point between bottom and top.</summary>
         public double Beside(Vec2 place, double height)
         {
             var low = Lower.At(place);
             if (Lower == Upper) return low;
             var up = (height - Bottom) / (Top - Bottom);
-            return (low + (Upper.At(place) - low) * up) * Cosine;
+            return low + (Upper.At(place) - low) * up;
         }
 
         /// <summary>Distance of a point above the top.</summary>
-        public double Over(Vec2 place, double above)
+        public double Over(Vec2 place, double above, double cosine)
         {
-            var aside = Math.Max(0, Upper.At(place)) * Cosine;
+            var aside = Math.Max(0, Upper.At(place)) * cosine;
             return Math.Sqrt(aside * aside + above * above);
         }
     }

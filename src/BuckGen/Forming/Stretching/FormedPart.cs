@@ -53,7 +53,7 @@ public sealed record FormedPart
     /// <summary>Where the sheet went to pieces; null when it did not.</summary>
     public Vec2? BurstAt { get; init; }
 
-    /// <summary>Gauge with which the thinnest place has the least wall that is asked for, mm, found by forming again; null when none is asked for, or when it would take more than 25 mm.</summary>
+    /// <summary>Gauge with which the thinnest place has the least wall that is asked for, mm, found by forming again; null when none is asked for, or when it would take less than 0.1 or more than 25 mm.</summary>
     public double? GaugeNeeded { get; init; }
 
     /// <summary>Sides of the smallest triangles, mm: walls lower or gaps narrower than a few of them are seen blurred.</summary>

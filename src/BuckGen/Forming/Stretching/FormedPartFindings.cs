@@ -9,9 +9,10 @@ internal static class FormedPartFindings
     private const string Source = "prediction by the stretching of a sheet that sticks where it touches";
 
     /// <summary>Why nothing can be predicted; null when it can.</summary>
-    public static Finding? Hindrance(BuckSpec spec, Blank blank) =>
-        spec.Draft < 0 ? NotPredicted("The wall of the part is not predicted, since the walls of the buck lean over and lock the part.", "Give the walls draft.") with { Value = spec.Draft, Limit = 0 }
-        : blank.Gap <= 0 ? NotPredicted("The wall of the part is not predicted, since the buck does not fit into the frame.", "Use a larger frame or a smaller buck.") with { Value = blank.Gap, Limit = 0 }
+    public static Finding? Hindrance(BuckSpec spec, Blank? blank) =>
+        blank is null ? NotPredicted("The wall of the part is not predicted, since nothing is left of the plane in which the sheet is clamped.", "Use less draft or a lower buck.")
+        : spec.Draft < 0 ? NotPredicted("The wall of the part is not predicted, since the walls of the buck lean over and lock the part.", "Give the walls draft.") with { Value = spec.Draft, Limit = 0 }
+        : blank.Gap < PartForming.Passing ? NotPredicted("The wall of the part is not predicted, since the part does not fit into the frame.", "Use a larger frame or a smaller part.") with { Value = blank.Gap, Limit = PartForming.Passing }
         : null;
 
     private static Finding NotPredicted(string message, string remedy) => new("wall-not-predicted", Severity.Note, message, remedy) { Source = Source };
@@ -26,7 +27,7 @@ internal static class FormedPartFindings
             yield break;
         }
 
-        foreach (var finding in (Finding?[])[Thin(part, spec), Film(part, spec), Plug(spec)])
+        foreach (var finding in (Finding?[])[Thin(part, spec), Film(part, spec), Unjudged(part), Plug(spec)])
             if (finding is not null) yield return finding;
         foreach (var web in part.Webs)
             yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
@@ -40,7 +41,12 @@ internal static class FormedPartFindings
             };
     }
 
-    private static Finding? Plug(BuckSpec spec) => spec.Former.PlugGap is { } gap
+    private static Finding? Unjudged(FormedPart part) => part.Thinnest is null
+        ? new("wall-not-judged", Severity.Note, FormattableString.Invariant($"The thinnest wall is not told: no place of the part takes a ball of {part.Ball:0.#} mm radius."),
+            "Try the fine way, which takes a smaller ball; or set a smaller one, if this one was asked for.") { Value = part.Ball, Source = Source }
+        : null;
+
+    private static Finding? Plug(BuckSpec spec) => spec is { Kind: BuckKind.Female, Former.PlugGap: { } gap }
         ? new("plug-not-predicted", Severity.Note, "The wall is predicted without the plug: with it the floor keeps more of the sheet and the walls are thicker near it.",
             "Go by the wall with a plug that the blank tells, and by a first part.") { Value = gap, Source = Source }
         : null;
@@ -57,7 +63,7 @@ internal static class FormedPartFindings
 
     private static Finding? Film(FormedPart part, BuckSpec spec) => part.Thinnest is { } thin && spec.Sheet?.LeastWall is { } wanted && thin.Thickness < wanted
         ? new("wall-too-thin", Severity.Warning,
-            FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.##} mm; {wanted:0.##} mm is asked for."),
+            FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.###} mm; {wanted:0.###} mm is asked for."),
             part.GaugeNeeded is { } gauge ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.") : "Use a thicker sheet, more draft or rounder corners.")
         {
             Place = thin.Place, Height = thin.Height, Value = thin.Thickness, Limit = wanted, Source = Source,

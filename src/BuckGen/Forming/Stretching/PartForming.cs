@@ -11,7 +11,7 @@ internal sealed class PartForming
     private const int CoarseTriangles = 1_800, QuickTriangles = 7_000, FineTriangles = 50_000;
 
     /// <summary>Room between plate and frame with which the plate goes through, mm.</summary>
-    private const double Passing = 0.5;
+    internal const double Passing = 0.5;
 
     /// <summary>How near the gauge that is looked for must come to the wall that is asked for, as a share, and how often it is tried.</summary>
     private const double GaugeNearness = 0.01;
@@ -20,7 +20,7 @@ internal sealed class PartForming
     private readonly BuckSpec spec;
     private readonly FormingSpec forming;
     private readonly BuckTool tool;
-    private readonly Bounds opening;
+    private readonly Bounds opening, part;
     private readonly double frame, rise;
     private readonly PlanDistance footprint;
     private readonly PlanDistance[] edges;
@@ -36,7 +36,7 @@ internal sealed class PartForming
         frame = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(Passing))).Select(s => s.Top).DefaultIfEmpty(0).Max();
         rise = Math.Max(0, slabs.Max(s => s.Top) - frame);
         tool = new(slabs, frame, opening);
-        footprint = new(wood.Footprint, opening);
+        (footprint, part) = (new(wood.Footprint, opening), wood.Footprint.Bounds);
         var face = wood.Solid.At(wood.Solid.Shape.Face);
         edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
     }
@@ -46,17 +46,14 @@ internal sealed class PartForming
     {
         var gauge = spec.Sheet!.Gauge;
         var quick = Form(QuickTriangles, gauge, cancellation);
-        var needed = GaugeNeeded(quick, cancellation);
         var (best, coarser) = forming.Detail == FormingDetail.Quick
             ? (quick, Form(CoarseTriangles, gauge, cancellation))
             : (Form(FineTriangles, gauge, cancellation), quick);
-        var refinement = Change(best, coarser, coarser.Ball);
-        // The gauge is looked for on the quick net; the fine one tells by how much that thins too little.
-        return best.Part with { Refinement = refinement, GaugeNeeded = best == quick ? needed : needed / (1 + refinement) };
+        return best.Part with { Refinement = Change(best, coarser, coarser.Ball), GaugeNeeded = GaugeNeeded(best, quick, cancellation) };
     }
 
     private static double? Change(PartReading best, PartReading coarser, double ball) =>
-        best.Thinnest(ball) is { } fine && coarser.Thinnest(ball) is { } coarse ? fine.Thickness / coarse.Thickness - 1 : null;
+        best.IsAtRest && coarser.IsAtRest && best.Thinnest(ball) is { } fine && coarser.Thinnest(ball) is { } coarse ? fine.Thickness / coarse.Thickness - 1 : null;
 
     private PartReading Form(int triangles, double gauge, CancellationToken cancellation)
     {
@@ -65,23 +62,27 @@ internal sealed class PartForming
         var sheet = ClampedSheet.Of(mesh, Hyperelastic.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
         var air = spec.Vents?.Air ?? new AirFlowSpec();
         var formed = MembraneForming.Form(sheet, tool, new(air.AmbientPressure - air.ReservoirPressure) { Rise = rise });
-        return new(formed, tool, footprint, frame, forming, finest);
+        return new(formed, tool, footprint, part, frame, forming, finest);
     }
 
-    /// <summary>By forming ever nearer gauges: a thicker sheet fills corners less, so that the wall does not just grow with the gauge.</summary>
-    private double? GaugeNeeded(PartReading part, CancellationToken cancellation)
+    /// <summary>
+    /// By forming ever nearer gauges: a thicker sheet fills corners less, so that the wall does not just grow with the gauge. It is done on the
+    /// quick net, whose wall stands to that of the best one as it does at the gauge asked about; rounded up to hundredths.
+    /// </summary>
+    private double? GaugeNeeded(PartReading best, PartReading quick, CancellationToken cancellation)
     {
-        if (spec.Sheet!.LeastWall is not { } wanted || part.Thinnest(part.Ball) is not { } thinnest || !part.IsAtRest) return null;
-        var gauge = spec.Sheet.Gauge * wanted / thinnest.Thickness;
-        for (var tries = 0; tries < GaugeTries; tries++)
+        if (spec.Sheet!.LeastWall is not { } asked || !best.IsAtRest || !quick.IsAtRest) return null;
+        if (best.Thinnest(best.Ball) is not { } told || quick.Thinnest(quick.Ball) is not { } seen) return null;
+        var wanted = asked * seen.Thickness / told.Thickness;
+        var gauge = spec.Sheet.Gauge * wanted / seen.Thickness;
+        for (var tries = 0; tries < GaugeTries && gauge <= SheetSpec.ThickestGauge; tries++)
         {
-            if (gauge > SheetSpec.ThickestGauge) return null;
             var next = Form(QuickTriangles, gauge, cancellation);
-            if (!next.IsAtRest || next.Thinnest(next.Ball) is not { } there) return null;
+            if (!next.IsAtRest || next.Thinnest(quick.Ball) is not { } there) return null;
             if (Math.Abs(there.Thickness / wanted - 1) <= GaugeNearness) break;
             gauge *= wanted / there.Thickness;
         }
-        return gauge;
+        return gauge is >= SheetSpec.ThinnestGauge and <= SheetSpec.ThickestGauge ? Math.Ceiling(gauge * 100 - 1e-6) / 100 : null;
     }
 }
 

@@ -29,14 +29,15 @@ internal sealed class PartReading
     private readonly FormedSheet formed;
     private readonly BuckTool tool;
     private readonly PlanDistance footprint;
+    private readonly Bounds box;
     private readonly double frame;
     private readonly FormingSpec spec;
     private readonly Vec3[] normals;
     private readonly double[] volumes, areas;
 
-    public PartReading(FormedSheet formed, BuckTool tool, PlanDistance footprint, double frame, FormingSpec spec, double finest)
+    public PartReading(FormedSheet formed, BuckTool tool, PlanDistance footprint, Bounds box, double frame, FormingSpec spec, double finest)
     {
-        (this.formed, this.tool, this.footprint, this.frame, this.spec, Finest) = (formed, tool, footprint, frame, spec, finest);
+        (this.formed, this.tool, this.footprint, this.box, this.frame, this.spec, Finest) = (formed, tool, footprint, box, frame, spec, finest);
         var count = formed.Nodes.Length;
         (normals, volumes, areas) = (new Vec3[count], new double[count], new double[count]);
         foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)))
@@ -73,7 +74,7 @@ internal sealed class PartReading
             {
                 Spec = spec, Gauge = formed.Sheet.Thickness, FrameHeight = frame, Ball = Ball, Finest = Finest, IsAtRest = IsAtRest,
                 Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, Mean = 0, MeanOfSheet = 0, VolumeError = 0, Bridged = [], Webs = [],
-                BurstAt = formed.Outcome == FormingOutcome.Burst ? formed.BurstPlace.Plan : null,
+                BurstAt = formed.Outcome == FormingOutcome.Burst && formed.BurstPlace.Plan is { IsFinite: true } place ? place : null,
             };
             return IsAtRest ? Read(part) : part;
         }
@@ -124,15 +125,16 @@ internal sealed class PartReading
     private bool TakesBall(int node, double ball)
     {
         var length = normals[node].Length;
-        return length > 0 && tool.Distance(formed.Nodes[node] + normals[node] * (ball / length)) >= BallSlack * ball;
+        return length > 0 && tool.DistanceFromWalls(formed.Nodes[node] + normals[node] * (ball / length)) >= BallSlack * ball;
     }
 
     private ImmutableArray<BridgedPlace> Bridged()
     {
         var least = Math.Max(LeastBridge, BridgeGauges * formed.Sheet.Thickness);
-        var open = formed.Open.Where(o => o.Distance > least && IsOnPart(formed.Nodes[o.Node])).OrderByDescending(o => o.Distance).ToArray();
-        var distances = open.ToDictionary(o => formed.Nodes[o.Node], o => o.Distance);
-        return [.. Separate(open.Select(o => formed.Nodes[o.Node])).Select(n => new BridgedPlace(n.Plan, n.Z + frame, distances[n]))];
+        // Counters and gaps between pieces of a male buck lie outside its footprint, but among it.
+        var open = formed.Nodes.Where((n, i) => formed.ContactOrder[i] < 0 && box.Contains(n.Plan)).Select(n => (Place: n, Distance: tool.DistanceFromWalls(n)))
+            .Where(o => o.Distance > least).OrderByDescending(o => o.Distance);
+        return [.. Separate(open.Select(o => o.Place)).Select(n => new BridgedPlace(n.Plan, n.Z + frame, tool.DistanceFromWalls(n)))];
     }
 
     /// <summary>The first of each group of near places.</summary>

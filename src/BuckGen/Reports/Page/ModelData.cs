@@ -10,7 +10,8 @@ namespace BuckGen.Reports.Page;
 /// <summary>A mesh for the page's viewer: little-endian floats, whole numbers and colours in base 64.</summary>
 /// <param name="Name">What it is called on its button.</param>
 /// <param name="Data">The mesh.</param>
-internal sealed record ModelData(string Name, string Data)
+/// <param name="IsColoured">Whether it has colours of its own.</param>
+internal sealed record ModelData(string Name, string Data, bool IsColoured)
 {
     /// <summary>A solid, which the viewer shades by height.</summary>
     public static ModelData Of(string name, SolidMesh mesh) => Of(name,
@@ -34,7 +35,8 @@ internal sealed record ModelData(string Name, string Data)
     {
         float[] points = [.. places.Select(p => (float)p)];
         uint[] triangles = [.. corners.Select(c => (uint)c)];
-        return new(name, string.Create(CultureInfo.InvariantCulture, $"{{\"points\":\"{Text(points)}\",\"triangles\":\"{Text(triangles)}\",\"colours\":\"{Text([.. colours])}\"}}"));
+        byte[] tints = [.. colours];
+        return new(name, string.Create(CultureInfo.InvariantCulture, $"{{\"points\":\"{Text(points)}\",\"triangles\":\"{Text(triangles)}\",\"colours\":\"{Text(tints)}\"}}"), tints.Length > 0);
     }
 
     private static string Text<T>(T[] numbers) where T : struct => Convert.ToBase64String(MemoryMarshal.AsBytes<T>(numbers));

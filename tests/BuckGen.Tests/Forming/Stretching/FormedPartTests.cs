@@ -201,6 +201,25 @@ public class FormedPartTests
         Assert.All(specs, s => Assert.DoesNotContain(Formed.Design(Shapes.Rectangle(80, 50), s).Findings, f => f.Id == "wall-not-predicted"));
     }
 
+    /// <summary>Walls beside an acute corner, which moves four times as far as they do, are looked at as well.</summary>
+    [Fact]
+    public void An_acute_corner_hides_no_thin_wall()
+    {
+        var design = Design(Shapes.Polygon((0, 0), (120, -32), (120, 32)), Male(20, draft: 10) with { Corners = CornerJoin.Mitre, OutlineAt = OutlineAt.Base });
+        var thinnest = design.Formed!.Thinnest!;
+
+        Assert.InRange(thinnest.Height, 1, 19.99);
+        Assert.InRange(thinnest.Thickness, 0.3, 0.8);
+    }
+
+    [Fact]
+    public void A_narrow_counter_is_bridged_and_told()
+    {
+        var design = Design(Shapes.Counter(70, 60, 7, 40), Male(20));
+
+        Assert.Contains(design.Findings, f => f is { Id: "sheet-bridges", Place: { X: > 31 and < 39, Y: > 10 and < 50 }, Value: > 2 });
+    }
+
     [Fact]
     public void A_wall_that_no_sheet_gives_names_no_gauge()
     {
