@@ -20,11 +20,17 @@ internal sealed record FormingLoad(double Pressure)
     /// </summary>
     public double Unrest { get; init; } = 0.05;
 
+    /// <summary>
+    /// Coulomb's coefficient of friction between sheet and tool, 0 to 1 000 000; where it is null, what touches the tool sticks there for good.
+    /// </summary>
+    public double? Friction { get; init; }
+
     internal void Validate()
     {
         Bound.Check(Pressure, double.Epsilon, 1e8, "pressure", " Pa");
         Bound.Check(Rise, 0, 10_000, "rise of the tool", " mm");
         if (SweptDepth is { } depth) Bound.Check(depth, 1e-6, 10_000, "swept depth", " mm");
+        if (Friction is { } friction) Bound.Check(friction, 0, 1e6, "coefficient of friction");
         Bound.Check(Unrest, 0.001, 0.2, "unrest tolerated");
     }
 }

@@ -40,6 +40,7 @@ internal sealed class FormingRun : IDisposable
     private readonly MembraneElements elements;
     private readonly ToolContact contact;
     private readonly WebContact web;
+    private readonly SlidingContact? sliding;
     private readonly TwoHands hands = new();
     private readonly double[] forceX, forceY, forceZ;
     private readonly int[] clamped;
@@ -72,6 +73,10 @@ internal sealed class FormingRun : IDisposable
         Array.Fill(nodes.Clearance, -1, 0, nodes.Count);
         foreach (var i in clamped) nodes.Clearance[i] = double.PositiveInfinity;
         contact.Update();
+        if (load.Friction is not { } friction) return;
+        sliding = new(contact, nodes, elements, friction, i => sheet.Holds[i], Math.Sqrt(area / nodes.Count), tension);
+        // What slides leaves a trace of its way from the start.
+        hasty &= contact.Met == 0;
     }
 
     public MembraneNodes Nodes => nodes;
@@ -169,6 +174,7 @@ internal sealed class FormingRun : IDisposable
         if (!rising) pressure = Math.Max(0, gasStiffness * (gasDepth - (volume - startVolume) / area));
         if (judge) SetDamping(gasStiffness * (gasDepth - gasBefore) * (volume - volumeBefore));
         if (rising) StopFrame();
+        sliding?.Prepare(damping, GiveWay);
         nodes.Move(damping);
         contact.Update();
     }
@@ -211,12 +217,12 @@ internal sealed class FormingRun : IDisposable
                 if (nodes.YieldY[i] == 0) y = 0;
                 free += Math.Sqrt(x * x + y * y + z * z);
             }
-            else
+            else if (sliding is null || !contact.OnTool[i])
             {
                 held += Math.Sqrt(x * x + y * y + z * z);
             }
         }
-        return free / held;
+        return sliding is null ? free / held : (free + sliding.Free) / (held + sliding.Held);
     }
 
     /// <summary>
@@ -238,7 +244,8 @@ internal sealed class FormingRun : IDisposable
 
     private void DropRigid()
     {
-        if (rising || contact.Met - dropped < nodes.Count / 50) return;
+        // What slides can still stretch.
+        if (sliding is not null || rising || contact.Met - dropped < nodes.Count / 50) return;
         dropped = contact.Met;
         rigidVolume += elements.DropRigid(contact.Movable, nodes, web.Settle);
     }
@@ -246,14 +253,16 @@ internal sealed class FormingRun : IDisposable
     private void SetMasses()
     {
         StiffnessBound.SetMasses(elements, nodes, sheet.Material, pressure, rising ? 0 : gasStiffness / area);
-        for (var i = 0; i < nodes.Count; i++)
-        {
-            if (!contact.Movable[i]) continue;
-            var hold = sheet.Holds[i];
-            var yield = 1 / nodes.Mass[i];
-            nodes.YieldX[i] = hold.HasFlag(NodeHold.X) ? 0 : yield;
-            nodes.YieldY[i] = hold.HasFlag(NodeHold.Y) ? 0 : yield;
-            nodes.YieldZ[i] = 1 / nodes.MassUp[i];
-        }
+        for (var i = 0; i < nodes.Count; i++) if (contact.Movable[i]) GiveWay(i);
+    }
+
+    /// <summary>Lets a node follow the forces on it.</summary>
+    private void GiveWay(int i)
+    {
+        var hold = sheet.Holds[i];
+        var yield = 1 / nodes.Mass[i];
+        nodes.YieldX[i] = hold.HasFlag(NodeHold.X) ? 0 : yield;
+        nodes.YieldY[i] = hold.HasFlag(NodeHold.Y) ? 0 : yield;
+        nodes.YieldZ[i] = 1 / nodes.MassUp[i];
     }
 }

@@ -6,7 +6,7 @@ namespace BuckGen.Physics.Membranes;
 /// <summary>Forms a hot sheet on a rigid tool and tells how thick it is then.</summary>
 /// <remarks>
 /// The sheet is a membrane, without stiffness in bending (fair while it is thin against the radii of the tool), of one temperature,
-/// and keeps its volume. What touches the tool sticks there. Its shape then depends on the material but little, the thickness of
+/// and keeps its volume. What touches the tool sticks there, unless the load tells its friction. The shape of what sticks depends on the material but little, the thickness of
 /// shallow parts by a few per cent.
 /// </remarks>
 internal static class MembraneForming

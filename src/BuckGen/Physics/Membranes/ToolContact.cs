@@ -9,7 +9,7 @@ internal sealed class ToolContact
     private readonly ITool tool;
     private readonly MembraneNodes nodes;
     private readonly double exact;
-    private readonly bool[] movable;
+    private readonly bool[] movable, onTool;
     private readonly int[] order;
     private int met;
 
@@ -21,6 +21,7 @@ internal sealed class ToolContact
     {
         (this.tool, this.nodes, this.exact) = (tool, nodes, exact);
         movable = [.. clamped.Select(c => !c)];
+        onTool = new bool[nodes.Count];
         order = new int[nodes.Count];
         Array.Fill(order, -1);
         for (var i = 0; i < movable.Length; i++) if (!movable[i]) nodes.Clearance[i] = double.PositiveInfinity;
@@ -29,7 +30,10 @@ internal sealed class ToolContact
     /// <summary>Whether each node is neither clamped nor on the tool.</summary>
     public ReadOnlySpan<bool> Movable => movable;
 
-    /// <summary>When each node met the tool, counted in nodes; -1 for those that did not.</summary>
+    /// <summary>Whether each node lies on the tool.</summary>
+    public ReadOnlySpan<bool> OnTool => onTool;
+
+    /// <summary>When each node first met the tool, counted in nodes; -1 for those that did not.</summary>
     public ReadOnlySpan<int> Order => order;
 
     /// <summary>How many nodes have met the tool.</summary>
@@ -49,7 +53,7 @@ internal sealed class ToolContact
     /// <summary>Distance of a place from the tool, mm.</summary>
     public double DistanceAt(Vec3 place) => tool.Distance(place);
 
-    /// <summary>Holds a node for good where it is.</summary>
+    /// <summary>Holds a node where it is, for good unless it is let go.</summary>
     public void Hold(int node)
     {
         (nodes.VelocityX[node], nodes.VelocityY[node], nodes.VelocityZ[node]) = (0, 0, 0);
@@ -58,10 +62,17 @@ internal sealed class ToolContact
         movable[node] = false;
     }
 
+    /// <summary>Lets a node go that lies on the tool; whether it is still there is looked at after the next step.</summary>
+    public void Release(int node)
+    {
+        (movable[node], onTool[node]) = (true, false);
+        nodes.Clearance[node] = 0;
+    }
+
     /// <summary>Lets all nodes go that were not among the first so many to meet the tool.</summary>
     public void Forget(int after)
     {
-        for (var i = 0; i < nodes.Count; i++) if (order[i] >= after) (order[i], movable[i]) = (-1, true);
+        for (var i = 0; i < nodes.Count; i++) if (order[i] >= after) (order[i], movable[i], onTool[i]) = (-1, true, false);
         met = after;
     }
 
@@ -76,7 +87,8 @@ internal sealed class ToolContact
         }
         if (distance < -exact) (nodes.X[node], nodes.Y[node], nodes.Z[node]) = Meeting(here, LastStep(node));
         Hold(node);
-        order[node] = met++;
+        onTool[node] = true;
+        if (order[node] < 0) order[node] = met++;
     }
 
     /// <summary>Where the way of the last step, which ends inside the tool, meets the surface.</summary>
