@@ -54,6 +54,7 @@ internal static class FinishTables
             Stepped = table.Flag("stepped", defaults.Stepped),
             CornerBall = table.Length("corner-ball", defaults.CornerBall),
             Modulus = table.Number("modulus", defaults.Modulus),
+            Friction = table.OptionalNumber("friction"),
             Stiffening = table.Number("stiffening", defaults.Stiffening),
         };
         try

@@ -22,17 +22,18 @@ namespace BuckGen.Reports;
 /// <param name="FrameHeight">Where the frame stands at the end.</param>
 /// <param name="Modulus">Shear modulus of the hot sheet.</param>
 /// <param name="Stiffening">Ratio of its two constants.</param>
+/// <param name="Friction">Friction between sheet and buck; null for a sheet that sticks.</param>
 /// <param name="Webs">Where webs stand.</param>
 /// <param name="Bridged">Where the sheet does not reach the buck.</param>
 public sealed record FormedReport(
     string Detail, bool Stepped, bool AtRest, double Gauge, WallReport? Thinnest, WallReport? ThinnestOfSheet, double CornerBall, double Mean, double MeanOfSheet,
-    double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double Finest, double FrameHeight, double Modulus, double Stiffening,
+    double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double Finest, double FrameHeight, double Modulus, double Stiffening, double? Friction,
     ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged)
 {
     internal static FormedReport Of(FormedPart part) => new(
         Words.Of(part.Spec.Detail), part.Spec.Stepped, part.IsAtRest, Rounded.Of(part.Gauge), WallReport.Of(part.Thinnest), WallReport.Of(part.ThinnestOfSheet),
         Rounded.Of(part.Ball), Rounded.Of(part.Mean), Rounded.Of(part.MeanOfSheet), Rounded.Of(part.VolumeError), Rounded.Of(part.Refinement), Rounded.Of(part.GaugeNeeded),
-        part.Triangles.Length, Rounded.Of(part.Finest), Rounded.Of(part.FrameHeight), part.Spec.Modulus, part.Spec.Stiffening, [.. part.Webs.Select(PlaceReport.Of)],
+        part.Triangles.Length, Rounded.Of(part.Finest), Rounded.Of(part.FrameHeight), part.Spec.Modulus, part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(PlaceReport.Of)],
         [.. part.Bridged.Select(b => new BridgedReport(Rounded.Of(b.Distance), Rounded.Of(b.Place.X), Rounded.Of(b.Place.Y), Rounded.Of(b.Height)))]);
 }
 

@@ -72,7 +72,7 @@ public partial class JobFileTests
         Assert.Equal(new SheetSpec { Plastic = Catalog.BuiltIn.FindPlastic("petg"), LeastWall = 0.5, PricePerSquareMetre = 12.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
         Assert.Equal([new SheetSize(1220, 610)], job.Buck.Sheet.Sizes);
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40, PlugGap = 5 }, job.Buck.Former);
-        Assert.Equal(new FormingSpec(), job.Forming);
+        Assert.Equal(new FormingSpec { Friction = 0.3 }, job.Forming);
         Assert.Equal(new JigSpec(), job.Buck.Jig);
         Assert.Equal(new FlangeSpec(job.Buck.Stock[0]), job.Buck.Flange);
         Assert.Equal(new PanelSpec(job.Buck.Stock[0]) { Fit = 0.5 }, job.Buck.Panel);

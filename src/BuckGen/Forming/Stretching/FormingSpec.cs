@@ -35,6 +35,12 @@ public sealed record FormingSpec
     public double Stiffening { get; init; } = 0.1;
 
     /// <summary>
+    /// Coefficient of friction between hot sheet and wood, 0 to 10; null, as usual, for a sheet that sticks where it touches. Only a polished, warm or
+    /// greased buck lets the sheet slide (common practice, no source).
+    /// </summary>
+    public double? Friction { get; init; }
+
+    /// <summary>
     /// The thinnest place is looked for where a ball of this radius can touch the part from the sheet's side, mm, 0.5 to 50: deeper in a
     /// sharp inside corner a wall has no least thickness, it only depends on how finely it is worked out. A coarse net takes
     /// a larger ball, twice as large as its triangles, and says so.
@@ -45,6 +51,7 @@ public sealed record FormingSpec
     {
         BuckSpec.Require(Modulus is >= 0.001 and <= 10, "stiffness of the hot sheet", Modulus, " MPa", "from 0.001 to 10 MPa");
         BuckSpec.Require(Stiffening is >= 0 and <= 10, "stiffening of the hot sheet", Stiffening, "", "from 0 to 10");
+        if (Friction is { } friction) BuckSpec.Require(friction is >= 0 and <= 10, "friction between sheet and buck", friction, "", "from 0 to 10");
         BuckSpec.Require(CornerBall is >= 0.5 and <= 50, "ball for inside corners", CornerBall, " mm", "from 0.5 to 50 mm");
     }
 }

@@ -61,7 +61,7 @@ internal sealed class PartForming
         var (mesh, finest) = SheetNet.Of(opening, edges, triangles);
         var sheet = ClampedSheet.Of(mesh, Hyperelastic.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
         var air = spec.Vents?.Air ?? new AirFlowSpec();
-        var formed = MembraneForming.Form(sheet, tool, new(air.AmbientPressure - air.ReservoirPressure) { Rise = rise });
+        var formed = MembraneForming.Form(sheet, tool, new(air.AmbientPressure - air.ReservoirPressure) { Rise = rise, Friction = forming.Friction }, cancellation);
         return new(formed, tool, footprint, part, frame, forming, finest);
     }
 

@@ -97,7 +97,7 @@ internal sealed class FormingRun : IDisposable
     public double Unrest { get; private set; } = 1;
 
     /// <summary>Runs to the end.</summary>
-    public FormingOutcome ToRest()
+    public FormingOutcome ToRest(CancellationToken cancellation)
     {
         SetMasses();
         earlier = later = Now();
@@ -117,6 +117,7 @@ internal sealed class FormingRun : IDisposable
             if (MayHaveMetItself) web.Update(elements);
             if (steps % Pause == 0)
             {
+                cancellation.ThrowIfCancellationRequested();
                 DropRigid();
                 SetMasses();
                 if (elements.Count == 0) return FormingOutcome.AtRest;

@@ -15,9 +15,10 @@ internal static class MembraneForming
     /// <param name="sheet">The sheet in its frame.</param>
     /// <param name="tool">What it is formed on.</param>
     /// <param name="load">What is done to it.</param>
+    /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
     /// <exception cref="ArgumentException">The mesh is damaged or clamped nowhere.</exception>
-    public static FormedSheet Form(ClampedSheet sheet, ITool tool, FormingLoad load)
+    public static FormedSheet Form(ClampedSheet sheet, ITool tool, FormingLoad load, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(tool);
@@ -25,7 +26,7 @@ internal static class MembraneForming
         sheet.Validate();
         load.Validate();
         using var run = new FormingRun(sheet, tool, load);
-        var outcome = run.ToRest();
+        var outcome = run.ToRest(cancellation);
         ImmutableArray<Vec3> nodes = [.. Enumerable.Range(0, run.Nodes.Count).Select(i => new Vec3(run.Nodes.X[i], run.Nodes.Y[i], run.Nodes.Z[i]))];
         ImmutableArray<SheetStretch> stretch = [.. sheet.Mesh.Triangles.Select(t => StretchOf(t, sheet.Mesh, nodes))];
         return new()

@@ -11,7 +11,7 @@ internal static class WallSection
     {
         page.Raw("<h2 id=\"wall\">Predicted wall</h2>\n").Line($"<p>{Words(part)}</p>");
         if (ThicknessMap.Of(design) is { } map) DrawingSections.Figure(page, map, "How thick the sheet ends up, seen from above. Steep walls are narrow from here; the section and the model show them.");
-        if (ThicknessSection.Of(design) is { } section) DrawingSections.Figure(page, section, "The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they are drawn.");
+        if (ThicknessSection.Of(design) is { } section) DrawingSections.Figure(page, section, part.Spec.Friction is null ? "The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they are drawn." : "The sheet along section A-A.");
         if (part.IsAtRest) page.Line($"<p class=\"small\">{Method(part)}</p>");
     }
 
@@ -25,5 +25,5 @@ internal static class WallSection
         $"Worked out ({(part.Spec.Detail == FormingDetail.Fine ? "fine" : "quick")}) with {part.Triangles.Length} triangles, {part.Finest:0.#} mm at the walls, over the {(part.Spec.Stepped ? "layers with their steps" : "wall after sanding")}; ")
         + (part.Refinement is { } change ? FormattableString.Invariant($"a coarser net gives a thinnest wall {-change / (1 + change) * 100:+0;-0;0} % different. ") : "")
         + FormattableString.Invariant($"The thinnest place is one that a ball of {part.Ball:0.#} mm radius can touch: deeper in a sharp inside corner a wall has no least thickness. ")
-        + "The sheet is taken to be evenly hot and to stick where it touches; real walls are within 5 to 15 % of such predictions, corners within 20 to 30 % (from memory, no source). Measure the first part.";
+        + (part.Spec.Friction is { } f ? FormattableString.Invariant($"The sheet is taken to be evenly hot and to slide with a friction of {f:0.##};") : "The sheet is taken to be evenly hot and to stick where it touches;") + " real walls are within 5 to 15 % of such predictions, corners within 20 to 30 % (from memory, no source). Measure the first part.";
 }

@@ -184,6 +184,27 @@ public class FormedPartTests
         Assert.DoesNotContain(Design(Shapes.Rectangle(60, 40), spec).Findings, f => f.Id == "plug-not-predicted");
     }
 
+    /// <summary>What slides helps the wall: the face gives of its gauge.</summary>
+    [Fact]
+    public void A_sheet_that_slides_is_thicker_where_it_was_thinnest()
+    {
+        FormedPart Part(double? friction) => Design(Shapes.Slot(50, 20), Male(18), new() { Friction = friction }).Formed!;
+        var (stuck, sliding) = (Part(null), Part(0.1));
+
+        Assert.True(sliding.IsAtRest);
+        Assert.True(sliding.Thinnest!.Thickness > 1.05 * stuck.Thinnest!.Thickness, $"{sliding.Thinnest} {stuck.Thinnest}");
+        Assert.InRange(sliding.VolumeError, -0.001, 0.001);
+    }
+
+    [Fact]
+    public async Task It_stops_in_the_middle_when_told_to()
+    {
+        var design = Formed.Design(Shapes.Rectangle(200, 120), Male(40));
+        using var stop = new CancellationTokenSource(TimeSpan.FromMilliseconds(60));
+
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => Task.Run(() => design.WithFormedPart(new() { Detail = FormingDetail.Fine }, stop.Token)));
+    }
+
     [Fact]
     public void Findings_can_be_silenced()
     {
