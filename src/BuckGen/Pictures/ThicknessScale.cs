@@ -11,11 +11,14 @@ internal sealed record ThicknessScale(double Least, double Most)
 {
     private const double BarWidth = 9, BarHeight = 4;
 
-    /// <summary>From the thinnest place that counts to the gauge.</summary>
+    /// <summary>Share of the points that may be thinner than the least: the film deep in sharp corners would take all colours for itself.</summary>
+    private const double Beyond = 0.01;
+
+    /// <summary>From the thinnest place that counts, or all but the last hundredth of the points, to the gauge.</summary>
     public static ThicknessScale Of(FormedPart part)
     {
-        var least = (part.ThinnestOfSheet ?? part.Thinnest)?.Thickness ?? part.Points.Min(p => p.Thickness);
-        return new(Math.Min(least, 0.95 * part.Gauge), part.Gauge);
+        var usual = part.Points.Select(p => p.Thickness).Order().ElementAt((int)(Beyond * part.Points.Length));
+        return new(Math.Min(Math.Min(usual, part.ThinnestOfSheet?.Thickness ?? usual), 0.95 * part.Gauge), part.Gauge);
     }
 
     /// <summary>Limit between two bands, mm.</summary>
@@ -41,7 +44,7 @@ internal sealed record ThicknessScale(double Least, double Most)
             if (band % 2 == 0)
                 items.Add(new PictureText(left - new Vec2(0, 3.6), FormattableString.Invariant($"{Limit(band).ToString(Most < 0.3 ? "0.000" : "0.00", System.Globalization.CultureInfo.InvariantCulture)}"), TextLines.Height, TextAlign.Middle, PictureColours.Black));
         }
-        items.Add(new PictureText(corner + new Vec2(ThicknessColours.Count * BarWidth + 8, 0.8), "mm thick; what is beyond takes the colour at the end", TextLines.Height, TextAlign.Start, PictureColours.Black));
+        items.Add(new PictureText(corner + new Vec2(ThicknessColours.Count * BarWidth + 8, 0.8), "mm; beyond: end colours", TextLines.Height, TextAlign.Start, PictureColours.Black));
         return items.ToImmutable();
     }
 }

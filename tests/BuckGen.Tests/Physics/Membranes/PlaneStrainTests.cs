@@ -37,15 +37,16 @@ public class PlaneStrainTests
 
     /// <summary>Sloping walls at the angle b: the arc of half-angle b shrinks, t = sin b/b·(1 - s·cos b/a)^(tan b/b - 1).</summary>
     [Theory]
-    [InlineData(45, 0.02)]
-    // Short of the 2 % aimed at: 2.1 % at the sixth part of the width next to the tip, 0.3 % in the mean.
-    [InlineData(60, 0.025)]
-    public void A_trough_with_sloping_walls(double degrees, double worst)
+    [InlineData(45, 160, 0.02)]
+    // The steeper, the more thins at the end, and the slower the sheet must go to stay near rest.
+    [InlineData(60, 160, 0.005)]
+    [InlineData(60, 240, 0.005)]
+    public void A_trough_with_sloping_walls(double degrees, int cells, double unrest)
     {
         var slope = degrees * Math.PI / 180;
-        var formed = MembraneForming.Form(Formed.Strip(160), new Pit(Formed.Size, slope, round: false), Slow);
+        var formed = MembraneForming.Form(Formed.Strip(cells), new Pit(Formed.Size, slope, round: false), Slow with { Unrest = unrest });
 
-        AssertProfile(formed, (x, _) => x > NearTip ? Math.Sin(slope) / slope * Math.Pow(x, Math.Tan(slope) / slope - 1) : null, worst);
+        AssertProfile(formed, (x, _) => x > NearTip ? Math.Sin(slope) / slope * Math.Pow(x, Math.Tan(slope) / slope - 1) : null);
     }
 
     /// <summary>
@@ -83,7 +84,7 @@ public class PlaneStrainTests
     }
 
     /// <summary>Holds the triangles to an exact thickness, given x and depth z in half widths; null where it says nothing.</summary>
-    private static void AssertProfile(FormedSheet formed, Func<double, double, double?> exact, double largest = 0.02)
+    private static void AssertProfile(FormedSheet formed, Func<double, double, double?> exact)
     {
         var errors = formed.Places()
             .Select(p => (Exact: exact(p.Place.X / Formed.Size, -p.Place.Z / Formed.Size), p.Share, p.Place))
@@ -91,7 +92,7 @@ public class PlaneStrainTests
         Assert.Equal(FormingOutcome.AtRest, formed.Outcome);
         Assert.InRange(errors.Length, formed.Thickness.Length / 2, int.MaxValue);
         var worst = errors.MaxBy(e => Math.Abs(e.Error));
-        Assert.True(errors.Average(e => Math.Abs(e.Error)) < 0.007 && Math.Abs(worst.Error) < largest,
+        Assert.True(errors.Average(e => Math.Abs(e.Error)) < 0.007 && Math.Abs(worst.Error) < 0.02,
             $"mean error {errors.Average(e => Math.Abs(e.Error)):P2}, worst {worst.Error:P2} at {worst.Place}");
     }
 }
