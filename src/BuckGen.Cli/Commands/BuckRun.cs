@@ -22,16 +22,14 @@ internal static class BuckRun
         return OutlineReader.Read(File.ReadAllBytes(path), Path.GetFileName(path), reading);
     }
 
-    /// <summary>Designs and lays out.</summary>
-    public static CutPlan Plan(Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation, CutScope scope = CutScope.Everything) =>
-        terminal.Working($"Designing the buck of {outline.Name}", () => CutPlan.Create(BuckDesign.Create(outline, buck, extensions, null, cancellation), cutting, scope));
-
-    /// <summary>Designs, predicts the wall of the formed part where the sheet is known, and lays out.</summary>
-    public static CutPlan FormedPlan(Terminal terminal, Outline outline, BuckSpec buck, FormingSpec? forming, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation)
+    /// <summary>Designs, predicts the wall of the formed part where that is wanted and the sheet is known, and lays out.</summary>
+    public static CutPlan Plan(
+        Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation,
+        CutScope scope = CutScope.Everything, FormingSpec? forming = null)
     {
         var design = terminal.Working($"Designing the buck of {outline.Name}", () => BuckDesign.Create(outline, buck, extensions, null, cancellation));
         if (forming is not null && buck.Sheet is not null) design = terminal.Working("Forming the sheet", () => design.WithFormedPart(forming, cancellation));
-        return CutPlan.Create(design, cutting);
+        return CutPlan.Create(design, cutting, scope);
     }
 
     /// <summary>Writes the files and tells what was made.</summary>

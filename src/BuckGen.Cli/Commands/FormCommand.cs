@@ -4,7 +4,6 @@ using BuckGen.Cli.Printing;
 using BuckGen.Forming.Stretching;
 using BuckGen.Pictures;
 using BuckGen.Reports;
-using BuckGen.Sheets;
 
 namespace BuckGen.Cli.Commands;
 
@@ -13,7 +12,7 @@ internal static class FormCommand
 {
     public static Command Create(Terminal terminal, CancellationToken cancellation)
     {
-        var file = new Argument<string>("FILE") { Description = "A job file (TOML), or a drawing (then --depth, --stock and --gauge are needed)." };
+        var file = JobOrDrawing.Argument("--depth, --stock and --gauge");
         var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
         var detail = new Option<FormingDetail?>("--detail") { Description = "quick: in about a second; fine: many times finer, in several seconds.", HelpName = "quick|fine" };
         var stepped = new Option<bool>("--stepped") { Description = "Form over the steps of the layers, as if they were not sanded." };
@@ -29,13 +28,15 @@ internal static class FormCommand
             """) { file };
         buck.AddTo(command);
         reading.AddTo(command);
-        foreach (var option in (Option[])[detail, stepped, ball, map, json]) command.Add(option);
+        Option[] own = [detail, stepped, ball, map, json];
+        foreach (var option in own) command.Add(option);
+        var source = new JobOrDrawing(command, reading, buck, own);
         command.SetAction(parsed =>
         {
-            var (title, plan) = Plan(parsed.GetValue(file)!, parsed);
+            var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, (usual, _) => Forming(parsed, usual), cancellation);
             var summary = Summary.Of(plan, title, []);
             if (plan.Design.Spec.Sheet is null) throw new UsageException("There is no sheet to form; say how thick it is with --gauge, or in [sheet] of the job file.");
-            if (parsed.GetValue(map) is { } picture) PictureFile.Write("--map", picture, ThicknessMap.Of(plan.Design) ?? throw new UsageException("There is no map to draw: the prediction did not come to its end. Without --map, the findings say more."));
+            if (parsed.GetValue(map) is { } picture) PictureFile.Write("--map", picture, ThicknessMap.Of(plan.Design) ?? throw new UsageException("There is no map to draw, since the wall was not predicted to the end; run it without --map to read why."));
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
             else
             {
@@ -46,24 +47,6 @@ internal static class FormCommand
             return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
         });
         return command;
-
-        (string Title, CutPlan Plan) Plan(string path, ParseResult parsed)
-        {
-            if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
-            {
-                Option[] taken = [detail, stepped, ball, map, json, buck.Plugins.Folder];
-                if (command.Options.FirstOrDefault(o => !taken.Contains(o) && parsed.GetResult(o) is { Implicit: false }) is { } beside)
-                    throw new UsageException($"{beside.Name} does nothing beside a job file; set it in {path}.");
-                var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal);
-                var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading);
-                return (job.Title, BuckRun.FormedPlan(terminal, drawn, job.Buck, Forming(parsed, job.Forming), job.Cutting, job.Design, cancellation));
-            }
-
-            var extensions = buck.Extensions(parsed, terminal);
-            var how = reading.Of(parsed, extensions);
-            var spec = buck.Buck(parsed, how, extensions);
-            return ("", BuckRun.FormedPlan(terminal, BuckRun.Read(path, how), spec, Forming(parsed, new()), buck.Cutting(parsed), extensions.Design, cancellation));
-        }
 
         FormingSpec Forming(ParseResult parsed, FormingSpec usual) => usual with
         {

@@ -20,7 +20,7 @@ internal static class MakeCommand
             var path = parsed.GetValue(job)!;
             var read = ReadJob(path, plugins, parsed, terminal);
             var outline = BuckRun.Read(OutlinePath(path, read), read.Reading);
-            var plan = BuckRun.FormedPlan(terminal, outline, read.Buck, read.PredictWall ? read.Forming : null, read.Cutting, read.Design, cancellation);
+            var plan = BuckRun.Plan(terminal, outline, read.Buck, read.Cutting, read.Design, cancellation, forming: read.PredictWall ? read.Forming : null);
             var folder = parsed.GetValue(run.Out) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", "out");
             var force = parsed.GetValue(run.Force);
             return BuckRun.Write(

@@ -11,7 +11,7 @@ internal static class FormedPrinter
     {
         if (formed is not { AtRest: true } f) return;
         console.WriteLine(f.Thinnest is { } t
-            ? Text($"Predicted wall: {f.Mean:0.##} mm on average, thinnest {t.Thickness:0.##} mm at {t.X:0.#}, {t.Y:0.#}, {t.Z:0.#} mm up, where a ball of {f.CornerBall:0.#} mm can touch it{(f.Refinement is { } change ? Text($" ({f.Detail}; a coarser net gives {1 / (1 + change) * t.Thickness:0.##} mm)") : "")}")
+            ? Text($"Predicted wall: {f.Mean:0.##} mm on average, thinnest {t.Thickness:0.##} mm at {t.X:0.#}, {t.Y:0.#}, {t.Z:0.#} mm up, where a ball of {f.CornerBall:0.#} mm can touch it{(f.Refinement is { } change ? Text($" ({f.Detail}; it moved by {change * 100:+0;-0;0} % from a coarser net)") : "")}")
             : Text($"Predicted wall: {f.Mean:0.##} mm on average"));
         if (f.GaugeNeeded is { } gauge) console.WriteLine(Text($"For the thinnest wall asked for, start with {gauge:0.##} mm"));
     }

@@ -6,7 +6,7 @@ namespace BuckGen.Forming.Stretching;
 /// <summary>What the predicted part tells before wood is cut: thin spots, webs, places the sheet does not reach.</summary>
 internal static class FormedPartFindings
 {
-    private const string Source = "prediction by the stretching of a sheet that sticks where it touches";
+    private const string Source = "prediction by the stretching of a sheet over the designed wood";
 
     /// <summary>Why nothing can be predicted; null when it can.</summary>
     public static Finding? Hindrance(BuckSpec spec, Blank? blank) =>
@@ -23,7 +23,7 @@ internal static class FormedPartFindings
         {
             yield return new("forming-unsure", Severity.Warning,
                 part.BurstAt is null ? "The prediction of the wall did not come to an end." : "The prediction of the wall went to pieces here: the sheet folds or tears, or the shape is too fine for the quick way.",
-                "Do not go by the predicted wall. Try the fine way, more draft, rounder corners or more room between parts.") { Place = part.BurstAt, Source = Source };
+                "Do not go by the predicted wall. Try the fine way (detail = \"fine\" in [forming]), more draft, rounder corners or more room between parts.") { Place = part.BurstAt, Source = Source };
             yield break;
         }
 

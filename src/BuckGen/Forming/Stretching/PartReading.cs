@@ -13,8 +13,8 @@ internal sealed class PartReading
     /// <summary>Triangles that a ball must span, so that its place is followed and not blurred.</summary>
     private const double TrianglesInBall = 2;
 
-    /// <summary>Least distance at which the sheet counts as standing off, mm, and in gauges: less is the rounding of every corner.</summary>
-    private const double LeastBridge = 1, BridgeGauges = 1;
+    /// <summary>Least distance at which the sheet counts as standing off, mm, if it is no less than the gauge: less is the rounding of every corner.</summary>
+    private const double LeastBridge = 1;
 
     /// <summary>Height, in gauges, from which a fold is a web; lower ones are the wrinkles of tight corners.</summary>
     private const double LeastWeb = 2;
@@ -130,7 +130,7 @@ internal sealed class PartReading
 
     private ImmutableArray<BridgedPlace> Bridged()
     {
-        var least = Math.Max(LeastBridge, BridgeGauges * formed.Sheet.Thickness);
+        var least = Math.Max(LeastBridge, formed.Sheet.Thickness);
         // Counters and gaps between pieces of a male buck lie outside its footprint, but among it.
         var open = formed.Nodes.Where((n, i) => formed.ContactOrder[i] < 0 && box.Contains(n.Plan)).Select(n => (Place: n, Distance: tool.DistanceFromWalls(n)))
             .Where(o => o.Distance > least).OrderByDescending(o => o.Distance);

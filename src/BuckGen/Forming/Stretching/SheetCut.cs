@@ -22,10 +22,10 @@ internal static class SheetCut
             var at = starts.Count > 0 ? starts[0] : next.Keys.Order().First();
             if (starts.Count > 0) starts.RemoveAt(0);
             var line = ImmutableArray.CreateBuilder<CutPoint>();
-            line.Add(At(part, at, y, 0));
+            line.Add(At(part, at, y));
             while (next.Remove(at, out var following))
             {
-                var point = At(part, following, y, 0);
+                var point = At(part, following, y);
                 line.Add(point with { Along = line[^1].Along + Math.Sqrt(Square(point.X - line[^1].X) + Square(point.Z - line[^1].Z)) });
                 at = following;
             }
@@ -49,11 +49,11 @@ internal static class SheetCut
         return from is { } f && to is { } u ? (f, u) : null;
     }
 
-    private static CutPoint At(FormedPart part, (int A, int B) side, double y, double along)
+    private static CutPoint At(FormedPart part, (int A, int B) side, double y)
     {
         var (a, b) = (part.Points[side.A], part.Points[side.B]);
         var share = (y - a.Y) / (b.Y - a.Y);
-        return new(along, a.X + (b.X - a.X) * share, a.Z + (b.Z - a.Z) * share, a.Thickness + (b.Thickness - a.Thickness) * share);
+        return new(0, a.X + (b.X - a.X) * share, a.Z + (b.Z - a.Z) * share, a.Thickness + (b.Thickness - a.Thickness) * share);
     }
 
     private static double Square(double length) => length * length;

@@ -18,7 +18,7 @@ internal static class SheetNet
     /// <param name="most">Most triangles.</param>
     public static (TriangleMesh Mesh, double Finest) Of(Bounds opening, IReadOnlyList<PlanDistance> edges, int most)
     {
-        // Half the triangles of an even net of that size are spent where the walls are; then it is coarsened until it fits.
+        // Begun with the size of an even net, coarser until it fits.
         for (var finest = Math.Sqrt(opening.Width * opening.Height / most); ; finest *= 1.15)
         {
             var size = finest;

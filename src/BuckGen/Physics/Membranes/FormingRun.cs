@@ -70,8 +70,6 @@ internal sealed class FormingRun : IDisposable
         hasty = rising || load.SweptDepth is null;
         contact = new(tool, nodes, sheet.Holds.Select(h => h == NodeHold.Clamped), 1e-9 * reach);
         web = new(nodes, contact, MirrorLimits.Of(sheet));
-        Array.Fill(nodes.Clearance, -1, 0, nodes.Count);
-        foreach (var i in clamped) nodes.Clearance[i] = double.PositiveInfinity;
         contact.Update();
         if (load.Friction is not { } friction) return;
         sliding = new(contact, nodes, elements, friction, i => sheet.Holds[i], Math.Sqrt(area / nodes.Count), tension);

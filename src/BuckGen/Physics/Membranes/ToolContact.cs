@@ -24,7 +24,7 @@ internal sealed class ToolContact
         onTool = new bool[nodes.Count];
         order = new int[nodes.Count];
         Array.Fill(order, -1);
-        for (var i = 0; i < movable.Length; i++) if (!movable[i]) nodes.Clearance[i] = double.PositiveInfinity;
+        for (var i = 0; i < movable.Length; i++) nodes.Clearance[i] = movable[i] ? -1 : double.PositiveInfinity;
     }
 
     /// <summary>Whether each node is neither clamped nor on the tool.</summary>

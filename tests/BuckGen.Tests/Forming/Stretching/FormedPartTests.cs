@@ -197,15 +197,6 @@ public class FormedPartTests
     }
 
     [Fact]
-    public async Task It_stops_in_the_middle_when_told_to()
-    {
-        var design = Formed.Design(Shapes.Rectangle(200, 120), Male(40));
-        using var stop = new CancellationTokenSource(TimeSpan.FromMilliseconds(60));
-
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => Task.Run(() => design.WithFormedPart(new() { Detail = FormingDetail.Fine }, stop.Token)));
-    }
-
-    [Fact]
     public void Findings_can_be_silenced()
     {
         var spec = Male(20) with { Checks = new() { LargestThinning = 1.2, Silenced = [new("thin-spot", "a sample only")] } };

@@ -1,0 +1,40 @@
+using System.CommandLine;
+using BuckGen.Forming.Stretching;
+using BuckGen.Sheets;
+
+namespace BuckGen.Cli.Commands;
+
+/// <summary>A file to design from: a job that says everything, or a drawing that needs the options of the command line.</summary>
+/// <param name="command">The command whose options they are.</param>
+/// <param name="reading">How a drawing is read.</param>
+/// <param name="buck">The buck of a drawing.</param>
+/// <param name="besideJob">Options that mean something beside a job file as well.</param>
+internal sealed class JobOrDrawing(Command command, ReadingOptions reading, BuckOptions buck, params Option[] besideJob)
+{
+    /// <summary>The argument.</summary>
+    /// <param name="needed">The options that a drawing needs, as a list in words.</param>
+    public static Argument<string> Argument(string needed) => new("FILE") { Description = $"A job file (TOML), or a drawing (then {needed} are needed)." };
+
+    /// <summary>The job's title, none for a drawing, and the design laid out.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="terminal">Where it talks.</param>
+    /// <param name="forming">From how the wall is predicted by the file, and whether it is to be, to how it is; null for not at all.</param>
+    /// <param name="cancellation">Stops it.</param>
+    public (string Title, CutPlan Plan) Plan(string path, ParseResult parsed, Terminal terminal, Func<FormingSpec, bool, FormingSpec?> forming, CancellationToken cancellation)
+    {
+        if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
+        {
+            if (command.Options.FirstOrDefault(o => !besideJob.Contains(o) && o != buck.Plugins.Folder && parsed.GetResult(o) is { Implicit: false }) is { } idle)
+                throw new UsageException($"{idle.Name} does nothing beside a job file; set it in {path}.");
+            var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal);
+            var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading);
+            return (job.Title, BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, job.Design, cancellation, forming: forming(job.Forming, job.PredictWall)));
+        }
+
+        var extensions = buck.Extensions(parsed, terminal);
+        var how = reading.Of(parsed, extensions);
+        var spec = buck.Buck(parsed, how, extensions);
+        return ("", BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: forming(new(), true)));
+    }
+}
