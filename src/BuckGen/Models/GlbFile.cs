@@ -40,7 +40,7 @@ public static class GlbFile
         if (part.Triangles.IsEmpty) throw new ArgumentException("glTF has no empty meshes.", nameof(part));
         ArgumentNullException.ThrowIfNull(name);
         var scale = ThicknessScale.Of(part);
-        return Write(name, Centred([.. part.Points.Select(p => new MeshPoint(p.X, p.Y, p.Z))]), [.. part.Points.SelectMany(p => Parts(ThicknessColours.At(scale.Share(p.Thickness))))],
+        return Write(name, Centred([.. part.Points.Select(p => new MeshPoint(p.X, p.Y, p.Z))]), [.. part.Points.SelectMany(p => Parts(scale.ColourOf(p.Thickness)))],
             [.. part.Triangles.SelectMany(t => (uint[])[(uint)t.A, (uint)t.B, (uint)t.C])], new("sheet", [1, 1, 1, 1], true));
 
         // glTF wants colours in linear light.

@@ -30,9 +30,13 @@ internal sealed class FilesInWork
     private readonly IProgress<string>? progress;
     private readonly CancellationToken cancellation;
 
+    /// <summary>The buck as it is after sanding, for the files and for the page; null when models are not asked for.</summary>
+    private readonly Lazy<SolidMesh?> smooth;
+
     public FilesInWork(CutPlan plan, OutputOptions options, IProgress<string>? progress, CancellationToken cancellation)
     {
         (this.plan, this.options, this.progress, this.cancellation) = (plan, options, progress, cancellation);
+        smooth = new(() => options.Model && !plan.Design.Layers.IsEmpty ? BuckModel.Smooth(plan.Design) : null);
         // DXF always, since others rely on it; then what is asked for.
         formats = [CutFileFormats.Dxf(options.DxfVersion), .. options.Svg ? [CutFileFormats.Svg] : Array.Empty<ICutFileFormat>()];
         foreach (var format in options.Formats)
@@ -60,6 +64,11 @@ internal sealed class FilesInWork
         foreach (var sheet in plan.Sheets) Add(CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), isSheet: true);
     }
 
+    public void AddModels()
+    {
+        if (options.Model) Add(ModelFiles.Of(plan.Design, smooth.Value));
+    }
+
     public void AddProcessCard()
     {
         var (card, failed) = ProcessCard.Write(plan, options.Title, options.Sections);
@@ -84,7 +93,7 @@ internal sealed class FilesInWork
     private IEnumerable<ModelData> Models()
     {
         if (plan.Design.Formed is { IsAtRest: true } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);
-        if (options.Model && !plan.Design.Layers.IsEmpty && BuckModel.Smooth(plan.Design) is { IsEmpty: false } mesh && mesh.Triangles.Length <= LargestModel)
+        if (smooth.Value is { IsEmpty: false } mesh && mesh.Triangles.Length <= LargestModel)
             yield return ModelData.Of("Buck", mesh);
     }
 

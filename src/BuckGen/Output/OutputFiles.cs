@@ -39,7 +39,7 @@ public static class OutputFiles
             made.AddAccessories();
             made.Add(TemplateFiles.Trimming(plan.Design, options));
             made.AddSheets();
-            if (options.Model) made.Add(ModelFiles.Of(plan.Design));
+            made.AddModels();
             made.AddProcessCard();
         }
 

@@ -26,7 +26,10 @@ internal sealed record ThicknessScale(double Least, double Most)
     public double Limit(int band) => Least + (Most - Least) * band / ThicknessColours.Count;
 
     /// <summary>Where a thickness lies between least and most, 0 to 1.</summary>
-    public double Share(double thickness) => Math.Clamp((thickness - Least) / (Most - Least), 0, 1);
+    private double Share(double thickness) => Math.Clamp((thickness - Least) / (Most - Least), 0, 1);
+
+    /// <summary>The colour of a thickness, between bands, as red, green and blue from 0 to 1.</summary>
+    public (double Red, double Green, double Blue) ColourOf(double thickness) => ThicknessColours.At(Share(thickness));
 
     /// <summary>The band of a thickness.</summary>
     public int BandOf(double thickness) => Math.Min((int)(Share(thickness) * ThicknessColours.Count), ThicknessColours.Count - 1);

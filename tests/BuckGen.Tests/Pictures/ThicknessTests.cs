@@ -3,6 +3,7 @@ using BuckGen.Designs;
 using BuckGen.Forming.Stretching;
 using BuckGen.Geometry;
 using BuckGen.Pictures;
+using BuckGen.Pictures.Png;
 using BuckGen.Tests.Forming;
 using BuckGen.Tests.Geometry;
 using Xunit;
@@ -68,9 +69,10 @@ public class ThicknessTests
     [Fact]
     public void All_of_a_picture_is_on_its_page()
     {
-        foreach (var picture in (Picture?[])[ThicknessMap.Of(Block.Value), ThicknessSection.Of(Block.Value)])
+        var wide = Formed.Design(Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60, Former = new() { Opening = new(180, 120) } }).WithFormedPart();
+        foreach (var picture in ((BuckDesign[])[Block.Value, wide]).SelectMany(d => (Picture?[])[ThicknessMap.Of(d), ThicknessSection.Of(d)]).OfType<Picture>())
         {
-            var marks = picture!.Items.OfType<PictureShape>().Select(Extent).Aggregate((a, b) => a.With(b));
+            var marks = picture.Items.OfType<PictureShape>().Select(Extent).Concat(picture.Items.OfType<PictureText>().Select(Room)).Aggregate((a, b) => a.With(b));
             Assert.True(picture.Page.Contains(marks), $"{picture.Title}: {marks} on {picture.Page}");
         }
     }
@@ -103,6 +105,13 @@ public class ThicknessTests
         static double Linear(double p) => p <= 0.04045 ? p / 12.92 : Math.Pow((p + 0.055) / 1.055, 2.4);
         var light = 0.2126 * Linear(colour.Red) + 0.7152 * Linear(colour.Green) + 0.0722 * Linear(colour.Blue);
         return light > 0.008856 ? 116 * Math.Cbrt(light) - 16 : 903.3 * light;
+    }
+
+    private static Bounds Room(PictureText text)
+    {
+        var width = Letters.Width(text.Text) * text.Height;
+        var left = text.Place.X - text.Align switch { TextAlign.Middle => width / 2, TextAlign.End => width, _ => 0 };
+        return new(left, text.Place.Y, left + width, text.Place.Y + text.Height);
     }
 
     private static double Area(PictureShape shape) => shape.Paths.Sum(p => p.Segments.Sum(s => s.AreaShare));

@@ -22,7 +22,7 @@ internal sealed record ModelData(string Name, string Data, bool IsColoured)
     {
         var scale = ThicknessScale.Of(part);
         return Of(name, part.Points.SelectMany(p => (double[])[p.X, p.Y, p.Z]), part.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C]),
-            part.Points.SelectMany(p => Parts(ThicknessColours.At(scale.Share(p.Thickness)))));
+            part.Points.SelectMany(p => Parts(scale.ColourOf(p.Thickness))));
 
         static byte[] Parts((double Red, double Green, double Blue) c) => [Part(c.Red), Part(c.Green), Part(c.Blue), 255];
         static byte Part(double part) => (byte)Math.Round(255 * part);
