@@ -15,7 +15,7 @@ internal sealed class ArcOffsetter : IOffsetter
     private const int FarthestNeighbour = 100;
 
     /// <inheritdoc/>
-    public Region Offset(Region region, double distance, CornerJoin join)
+    public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(region);
         ArgumentNullException.ThrowIfNull(join);
@@ -24,14 +24,14 @@ internal sealed class ArcOffsetter : IOffsetter
         var toOrigin = Affine.Translation(-region.Bounds.Centre);
         var back = Affine.Translation(region.Bounds.Centre);
         var centred = region.Transformed(toOrigin);
-        var parts = KeptParts(RawOffset.Of(centred, distance, join));
+        var parts = KeptParts(RawOffset.Of(centred, distance, join), cancellation);
         // A long mitre may come out on the far side of the outline, where no material changes.
         parts.RemoveAll(p => p.IsMitre && centred.Contains(p.Segment.PointAt(0.5)) == distance > 0);
-        var loops = LoopChain.Close([.. CoincidentPieces.Resolve(parts).Select(p => p.Segment)], distance);
+        var loops = LoopChain.Close([.. CoincidentPieces.Resolve(parts, cancellation).Select(p => p.Segment)], distance);
         return Oriented(loops, distance).Transformed(back);
     }
 
-    private static List<RawPiece> KeptParts(RawOffset raw)
+    private static List<RawPiece> KeptParts(RawOffset raw, CancellationToken cancellation)
     {
         var index = new HPRtree<int>();
         for (var i = 0; i < raw.Zones.Count; i++) index.Insert(SegmentIndex.ToEnvelope(raw.Zones[i].Bounds), i);
@@ -40,6 +40,7 @@ internal sealed class ArcOffsetter : IOffsetter
         var open = new OpenIntervals();
         foreach (var piece in raw.Pieces)
         {
+            cancellation.ThrowIfCancellationRequested();
             open.Reset();
             var carrier = new Carrier(piece.Segment);
             RemoveNeighbours(open, carrier, piece, raw.Zones);

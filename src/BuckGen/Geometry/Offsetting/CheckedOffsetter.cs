@@ -13,7 +13,7 @@ internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IO
     }
 
     /// <inheritdoc/>
-    public Region Offset(Region region, double distance, CornerJoin join)
+    public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(region);
         var faults = new List<string>();
@@ -21,8 +21,8 @@ internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IO
         {
             try
             {
-                var result = rung.Offset(region, distance, join);
-                var fault = OffsetCheck.Fault(region, result, distance, join, tolerance);
+                var result = rung.Offset(region, distance, join, cancellation);
+                var fault = OffsetCheck.Fault(region, result, distance, join, tolerance, cancellation);
                 if (fault is null) return result;
                 faults.Add(fault);
             }

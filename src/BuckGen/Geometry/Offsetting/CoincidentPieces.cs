@@ -11,7 +11,7 @@ namespace BuckGen.Geometry.Offsetting;
 internal static class CoincidentPieces
 {
     /// <summary>The pieces without what lies on another.</summary>
-    public static List<RawPiece> Resolve(List<RawPiece> pieces)
+    public static List<RawPiece> Resolve(List<RawPiece> pieces, CancellationToken cancellation)
     {
         var index = new HPRtree<int>();
         for (var i = 0; i < pieces.Count; i++) index.Insert(SegmentIndex.ToEnvelope(pieces[i].Segment.Bounds), i);
@@ -20,6 +20,7 @@ internal static class CoincidentPieces
         var open = new OpenIntervals();
         for (var i = 0; i < pieces.Count; i++)
         {
+            cancellation.ThrowIfCancellationRequested();
             open.Reset();
             var piece = pieces[i];
             foreach (var j in index.Query(SegmentIndex.ToEnvelope(piece.Segment.Bounds.Grown(OffsetPrecision.ShortestPiece))))

@@ -7,9 +7,11 @@ internal interface IOffsetter
     /// <param name="region">Islands whose loops do not cross.</param>
     /// <param name="distance">Distance in mm: positive grows the material (holes shrink), negative shrinks it.</param>
     /// <param name="join">What happens at corners that open.</param>
+    /// <param name="cancellation">Stops the work.</param>
     /// <returns>The new region; empty when nothing is left.</returns>
     /// <exception cref="OffsetFailedException">The result could not be made or did not pass its check.</exception>
-    Region Offset(Region region, double distance, CornerJoin join);
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default);
 }
 
 /// <summary>An offset that could not be made; the message says what failed and where.</summary>

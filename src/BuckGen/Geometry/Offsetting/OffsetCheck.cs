@@ -9,7 +9,8 @@ internal static class OffsetCheck
     /// <param name="distance">The asked distance, mm, with its sign.</param>
     /// <param name="join">The asked corners; with mitres points may lie farther, up to the limit.</param>
     /// <param name="tolerance">Largest deviation allowed, mm.</param>
-    public static string? Fault(Region source, Region result, double distance, CornerJoin join, double tolerance)
+    /// <param name="cancellation">Stops the work.</param>
+    public static string? Fault(Region source, Region result, double distance, CornerJoin join, double tolerance, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(result);
@@ -22,6 +23,7 @@ internal static class OffsetCheck
         var nearby = new SegmentIndex(source.Segments);
         foreach (var segment in result.Segments)
         {
+            cancellation.ThrowIfCancellationRequested();
             foreach (var t in (ReadOnlySpan<double>)[0, 0.5])
             {
                 var p = segment.PointAt(t);
@@ -31,17 +33,18 @@ internal static class OffsetCheck
             }
         }
 
-        return join.Corners == Corners.Round ? Gap(source, result, nearby, distance, tolerance) : null;
+        return join.Corners == Corners.Round ? Gap(source, result, nearby, distance, tolerance, cancellation) : null;
     }
 
     /// <summary>
     /// A point at the full distance from the outline, with room beyond it, that is on no edge of the result: a loop is missing.
     /// </summary>
-    private static string? Gap(Region source, Region result, SegmentIndex outline, double distance, double tolerance)
+    private static string? Gap(Region source, Region result, SegmentIndex outline, double distance, double tolerance, CancellationToken cancellation)
     {
         var edges = new SegmentIndex(result.Segments);
         foreach (var segment in source.Segments)
         {
+            cancellation.ThrowIfCancellationRequested();
             var aside = segment.DirectionAt(0.5).Left * -Math.Sign(distance);
             var p = segment.PointAt(0.5) + aside * Math.Abs(distance);
             // Where two sides meet exactly half-way the result may end in a line, which is no edge.

@@ -7,7 +7,7 @@ namespace BuckGen.Geometry.Offsetting;
 internal sealed class PolygonOffsetter(double chord) : IOffsetter
 {
     /// <inheritdoc/>
-    public Region Offset(Region region, double distance, CornerJoin join)
+    public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(region);
         ArgumentNullException.ThrowIfNull(join);
@@ -23,6 +23,7 @@ internal sealed class PolygonOffsetter(double chord) : IOffsetter
             QuadrantSegments = Math.Clamp((int)Math.Ceiling(Math.PI / 2 / angle), 8, 1000),
             SimplifyFactor = 1e-4,
         };
-        return PolygonConversion.FromGeometry(PolygonConversion.ToGeometry(region, share).Buffer(distance, parameters), share);
+        var polygons = Abandoned.When(cancellation, () => PolygonConversion.ToGeometry(region, share).Buffer(distance, parameters));
+        return PolygonConversion.FromGeometry(polygons, share);
     }
 }
