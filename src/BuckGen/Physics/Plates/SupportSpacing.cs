@@ -3,6 +3,9 @@ namespace BuckGen.Physics.Plates;
 /// <summary>How far apart the ribs or feet under a board may stand.</summary>
 internal static class SupportSpacing
 {
+    /// <summary>Farthest feet stand apart, in sides of a foot.</summary>
+    private const double MostSides = 20;
+
     /// <summary>Largest distance between the middles of parallel ribs, mm, for a board over three ribs or more.</summary>
     /// <remarks>
     /// The outermost of three bays bends most and the middle rib of two bays bears the greatest moment; both are kept to.
@@ -48,10 +51,11 @@ internal static class SupportSpacing
     {
         ArgumentNullException.ThrowIfNull(board);
         Bound.Check(footSide, 1, 1000, "side of a foot", " mm");
+        // Of a side over 20 times itself rounding leaves a hair less than a twentieth.
         bool Holds(double distance) =>
-            PadPlate.Of(footSide / distance, board.PoissonRatio).LargestSpan(thickness, board, deflection, pressure) >= distance;
+            PadPlate.Of(Math.Max(footSide / distance, 1 / MostSides), board.PoissonRatio).LargestSpan(thickness, board, deflection, pressure) >= distance;
 
-        var (near, far) = (footSide * 1.12, footSide * 20);
+        var (near, far) = (footSide * 1.12, footSide * MostSides);
         if (Holds(far)) return far;
         if (!Holds(near)) return null;
         for (var i = 0; i < 30; i++)

@@ -124,6 +124,13 @@ public class SupportTests
         }, iter: 30);
     }
 
+    [Theory]
+    [InlineData(4.4311346272637895)] // Divided by twenty times itself it gives 0.049999999999999996.
+    [InlineData(8.8622692545275789)]
+    [InlineData(7.0)]
+    public void Thick_boards_on_small_feet_span_twenty_of_their_sides(double side) =>
+        Assert.Equal(20 * side, SupportSpacing.Feet(side, 40, Mdf, 5)!.Value, 1e-9);
+
     [Fact]
     public void A_board_too_thin_for_any_grid_of_feet_gets_none() =>
         Assert.Null(SupportSpacing.Feet(1000, 3, Mdf, 0.01));
