@@ -18,7 +18,7 @@ internal static class LayerStack
         {
             cancellation.ThrowIfCancellationRequested();
             var top = bottom + stock.Thickness;
-            var wood = solid.At(CutHeight(spec.Steps, bottom, top));
+            var wood = solid.At(CutHeight(spec, bottom, top));
             if (wood.IsEmpty) break;
             layers.Add(new(layers.Count + 1, LayerRole.Wall, stock, bottom, top, wood));
             bottom = top;
@@ -35,11 +35,15 @@ internal static class LayerStack
         if (spec.Base is { } plate) yield return (LayerRole.Base, plate.Stock);
     }
 
-    /// <summary>The height whose outline a straight-cut layer is given. There is always more wood lower down.</summary>
-    private static double CutHeight(Steps steps, double bottom, double top) => steps switch
+    /// <summary>The height whose outline a straight-cut layer is given: there is more wood lower down, unless the walls lean the wrong way.</summary>
+    private static double CutHeight(BuckSpec spec, double bottom, double top)
     {
-        Steps.Outside => bottom,
-        Steps.Inside => top,
-        _ => (bottom + top) / 2,
-    };
+        var (larger, smaller) = spec.Draft >= 0 ? (bottom, top) : (top, bottom);
+        return spec.Steps switch
+        {
+            Steps.Outside => larger,
+            Steps.Inside => smaller,
+            _ => (bottom + top) / 2,
+        };
+    }
 }

@@ -54,6 +54,21 @@ public class DraftArithmeticTests
         }
     }
 
+    [Theory]
+    [InlineData(BuckKind.Male, Steps.Outside, 0.0)]
+    [InlineData(BuckKind.Male, Steps.Inside, -D12)]
+    [InlineData(BuckKind.Female, Steps.Outside, 0.0)]
+    [InlineData(BuckKind.Female, Steps.Inside, D12)]
+    public void A_wall_that_leans_the_wrong_way_is_still_cut_proud_of_itself_or_behind(BuckKind kind, Steps steps, double top)
+    {
+        var spec = PlainBuck.Spec with { Kind = kind, Draft = -5, Steps = steps, Corners = CornerJoin.Mitre };
+
+        var wood = PlainBuck.Of(Shapes.Rectangle(100, 60), spec).Layers[^1].Region.Islands[0];
+
+        var outline = kind == BuckKind.Male ? wood.Outer : wood.Holes[0];
+        Assert.Equal(100 + 2 * top, outline.Bounds.Width, 1e-4);
+    }
+
     [Fact]
     public void Round_corners_of_the_drafted_rectangle_have_the_offset_as_radius()
     {
