@@ -1,5 +1,6 @@
 using BuckGen.Bucks;
 using BuckGen.Findings;
+using BuckGen.Geometry;
 using BuckGen.Venting;
 
 namespace BuckGen.Checks;
@@ -17,11 +18,27 @@ internal static class PlenumChecks
             yield return Bows($"The opening of {opening:0.#} mm in the plenum is wider than the base spans ({widest:0.#} mm)", plenum, opening, widest);
         if (plenum.Kind == PlenumKind.Feet && PlenumLayer.FeetPitch(spec) is null)
             yield return Bows("The base is too thin to stand on feet of this size", plenum, plenum.Width, null);
-        if (plenum.Kind == PlenumKind.Channels && layers.First(l => l.Role == LayerRole.Plenum).Wood.Islands.Length is var pieces && pieces > 1)
+        var left = layers.FirstOrDefault(l => l.Role == LayerRole.Plenum);
+        if (left is null) yield return Vanishes(plenum, layers.First(l => l.Role == LayerRole.Base).Wood.Bounds);
+        else if (plenum.Kind == PlenumKind.Channels && left.Wood.Islands.Length is var pieces && pieces > 1)
             yield return new("plenum-in-pieces", Severity.Note,
                 $"The channels divide the plenum into {pieces} pieces.",
                 "Glue them by the layer drawing, or use narrower channels.");
     }
+
+    private static Finding Vanishes(PlenumSpec plenum, Bounds plate) => plenum.Kind == PlenumKind.Channels
+        ? new("plenum-vanishes", Severity.Error,
+            FormattableString.Invariant($"Channels of {plenum.Width:0.##} mm and a port of {plenum.PortDiameter:0.##} mm leave nothing of a plenum of {plate.Width:0.##} x {plate.Height:0.##} mm."),
+            "Use narrower channels, a smaller port or a larger base.")
+        {
+            Place = plate.Centre, Value = Math.Max(plenum.Width, plenum.PortDiameter), Limit = Math.Min(plate.Width, plate.Height),
+        }
+        : new("plenum-vanishes", Severity.Error,
+            FormattableString.Invariant($"No foot of {plenum.Width:0.##} mm has room under a base of {plate.Width:0.##} x {plate.Height:0.##} mm."),
+            "Use smaller feet or a larger base.")
+        {
+            Place = plate.Centre, Value = plenum.Width, Limit = Math.Min(plate.Width, plate.Height),
+        };
 
     private static Finding Bows(FormattableString what, PlenumSpec plenum, double value, double? limit) =>
         Bows(FormattableString.Invariant(what), plenum, value, limit);

@@ -59,7 +59,8 @@ internal static class BuckDesigner
         var vents = spec.Vents is not null && blank is not null
             ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, blank, offsetter)
             : null;
-        blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents) : b)];
+        // Of a plenum nothing may be left; then there is no such layer, and a finding says why.
+        blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents) : b).Where(b => !b.Wood.IsEmpty)];
         next();
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
         var (layers, labelFindings) = LayerMarks.Complete(

@@ -15,7 +15,7 @@ namespace BuckGen.Trimming;
 /// <param name="Nest">The nest, with its screw holes.</param>
 /// <param name="Findings">What its maker should know.</param>
 public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Template, Layer Nest, ImmutableArray<Finding> Findings)
-    : JigParts([Template, Nest], Findings)
+    : JigParts([.. Template.Parts.IsEmpty ? Array.Empty<Layer>() : [Template], Nest], Findings)
 {
     internal static FlangeTemplate Of(PartShell shell, FlangeSpec flange, double clearance, BuckSpec spec)
     {

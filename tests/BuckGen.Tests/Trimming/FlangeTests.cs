@@ -1,6 +1,8 @@
 using BuckGen.Bucks;
 using BuckGen.Designs;
 using BuckGen.Geometry;
+using BuckGen.Output;
+using BuckGen.Sheets;
 using BuckGen.Tests.Forming;
 using Xunit;
 
@@ -53,9 +55,15 @@ public class FlangeTests
     }
 
     [Fact]
-    public void A_template_that_vanishes_is_an_error() =>
-        Assert.Contains(Formed.Design(Formed.Rectangle(20, 10), Spec(new FlangeSpec(Formed.Mdf6) { Width = 2, Bushing = 40, Bit = 3 })).Findings,
-            f => f is { Id: "template-vanishes", Severity: BuckGen.Findings.Severity.Error });
+    public void A_template_that_vanishes_is_an_error_and_no_empty_file()
+    {
+        var design = Formed.Design(Formed.Rectangle(20, 10), Spec(new FlangeSpec(Formed.Mdf6) { Width = 2, Bushing = 40, Bit = 3 }));
+
+        Assert.Contains(design.Findings, f => f is { Id: "template-vanishes", Severity: BuckGen.Findings.Severity.Error });
+        var files = OutputFiles.Of(CutPlan.Create(design, new()), new OutputOptions(), force: true).Select(f => f.Path).ToArray();
+        Assert.DoesNotContain("jig/template-01.dxf", files);
+        Assert.Contains("jig/nest-01.dxf", files);
+    }
 
     private static BuckSpec Spec(FlangeSpec flange) => Formed.Spec(BuckKind.Male, 24, 5) with { Stock = [Formed.Mdf6], Flange = flange };
 

@@ -4,7 +4,10 @@ using BuckGen.CutFiles;
 using BuckGen.CutPaths;
 using BuckGen.Designs;
 using BuckGen.Dxf;
+using BuckGen.Findings;
 using BuckGen.Geometry;
+using BuckGen.Output;
+using BuckGen.Sheets;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;
@@ -52,6 +55,20 @@ public sealed class PlenumTests
         var spec = Vented.Spec(plenum: PlenumKind.Channels);
         var design = Vented.Design(Vented.Rectangle(300, 200), spec with { Plenum = spec.Plenum! with { PortDiameter = 150 } });
         Assert.Contains(design.Findings, f => f.Id == "base-bows");
+    }
+
+    [Theory]
+    [InlineData(PlenumKind.Channels)]
+    [InlineData(PlenumKind.Feet)]
+    public void A_plenum_of_which_nothing_is_left_is_an_error_and_no_empty_file(PlenumKind kind)
+    {
+        var spec = Vented.Spec(depth: 12, plenum: kind);
+        var design = Vented.Design(Vented.Rectangle(20, 15), spec with { Base = spec.Base! with { Margin = 1 }, Plenum = spec.Plenum! with { Width = 40, PortDiameter = 60 } });
+
+        Assert.Single(design.Findings, f => f.Id == "plenum-vanishes" && f.Severity == Severity.Error);
+        var files = OutputFiles.Of(CutPlan.Create(design, new()), new OutputOptions(), force: true).Select(f => f.Path).ToArray();
+        Assert.DoesNotContain("layers/layer-01.dxf", files);
+        Assert.Contains("layers/layer-02.dxf", files);
     }
 
     [Fact]
