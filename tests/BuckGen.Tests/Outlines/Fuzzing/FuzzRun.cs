@@ -5,6 +5,7 @@ namespace BuckGen.Tests.Outlines.Fuzzing;
 /// <summary>Lets a reader read many mutants and gathers what it does wrong.</summary>
 internal static class FuzzRun
 {
+    private const int Usual = 1500;
     private const long MostBytes = 500_000_000;
     private const int MostTold = 20;
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
@@ -16,7 +17,7 @@ internal static class FuzzRun
     /// <param name="read">Reads a mutant and returns a complaint, or null when all is well.</param>
     public static void Of(string folder, Func<Mutant, string?> read)
     {
-        var (files, settings, wrong) = (CorpusBytes.In(folder), FuzzSettings.Current, new List<string>());
+        var (files, settings, wrong) = (CorpusBytes.In(folder), FuzzSettings.Or(Usual), new List<string>());
         Assert.True(files.Count > 50, $"only {files.Count} files");
         for (var number = settings.First; number < settings.First + settings.Count && wrong.Count < MostTold; number++)
         {

@@ -1,0 +1,30 @@
+using BuckGen.Fuzz.Tests.Laws;
+using BuckGen.Fuzz.Tests.Runs;
+using BuckGen.Tests.Outlines.Fuzzing;
+using Xunit;
+
+namespace BuckGen.Fuzz.Tests;
+
+/// <summary>
+/// Random drawings with random settings, taken all the way to the files: each is refused in words or keeps every law.
+/// BUCKGEN_FUZZ=50000 tries as many; BUCKGEN_FUZZ_SEED and BUCKGEN_FUZZ_FIRST name others.
+/// </summary>
+public class DesignFuzzTests
+{
+    private const int Usual = 200;
+
+    private static readonly ILaw[] Laws =
+    [
+        new SideLaw(), new DistanceLaw(), new NestingLaw(), new StackLaw(), new DowelLaw(), new VentLaw(), new LayerFileLaw(), new KerfLaw(), new BoardLaw(), new SummaryLaw(),
+    ];
+
+    [Fact]
+    public void Every_design_keeps_every_law()
+    {
+        var report = FuzzReport.Of(FuzzSettings.Or(Usual), Laws);
+        TestContext.Current.TestOutputHelper?.WriteLine(report.ToString());
+        Assert.True(report.Faults.Count == 0, report.ToString());
+        // Refusing everything would keep all laws too.
+        Assert.True(report.Runs < 100 || report.Designed * 2 >= report.Runs, report.ToString());
+    }
+}

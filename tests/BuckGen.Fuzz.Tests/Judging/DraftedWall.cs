@@ -1,0 +1,83 @@
+using BuckGen.Bucks;
+using BuckGen.Designs;
+using BuckGen.Geometry;
+
+namespace BuckGen.Fuzz.Tests.Judging;
+
+/// <summary>
+/// What the wood is by its definition: at a height h from the reference plane all points deeper in the outline than the wall has
+/// moved, h times the tangent of the draft. With round corners that is exact; with mitred ones, and where the outline was first
+/// moved for the plastic's wall, it lies between two bounds.
+/// </summary>
+internal sealed class DraftedWall
+{
+    private readonly BuckSpec spec;
+    private readonly double slope;
+    private readonly double reference;
+    private readonly double allowance;
+
+    public DraftedWall(BuckDesign design)
+    {
+        spec = design.Spec;
+        (Foot, allowance) = (Plates(spec), design.Sizing.WallAllowance);
+        Face = Foot + design.Plan.Sheets.Sum(s => s.Thickness);
+        reference = spec.OutlineAt == OutlineAt.Face ? Face : Foot;
+        slope = Math.Tan(spec.Draft * Math.PI / 180) * (IsMale ? -1 : 1);
+        Source = Enlarged(design.Outline.Region, 1 / (1 - design.Sizing.Shrinkage / 100));
+    }
+
+    /// <summary>The drawn outline, enlarged for shrinkage round the middle of its bounds.</summary>
+    public Shape Source { get; }
+
+    public double Foot { get; }
+
+    public double Face { get; }
+
+    public bool IsMale => spec.Kind == BuckKind.Male;
+
+    /// <summary>How far the wall stands outside the drawn outline, mm.</summary>
+    public double OffsetAt(double height) => allowance + (height - reference) * slope;
+
+    /// <summary>The height whose outline a layer is cut to: the larger one's, the smaller one's or between.</summary>
+    public double CutHeight(Layer layer)
+    {
+        var (broad, narrow) = spec.Draft >= 0 ? (layer.Bottom, layer.Top) : (layer.Top, layer.Bottom);
+        return spec.Steps switch { Steps.Outside => broad, Steps.Inside => narrow, _ => (layer.Bottom + layer.Top) / 2 };
+    }
+
+    /// <summary>Bounds of how deep a point lies in the drafted outline at a height, mm; negative outside.</summary>
+    public (double Least, double Most) InOutline(Vec2 p, double height)
+    {
+        var (depth, run) = (Source.DepthAt(p), OffsetAt(height) - allowance);
+        var reach = spec.Corners.FarthestReach;
+        if (allowance != 0)
+        {
+            // Moved to and fro a narrow place is lost or filled; the same way twice is once by the sum.
+            var (exact, sameWay) = (depth + allowance + run, Math.Sign(allowance) * Math.Sign(run) >= 0);
+            var tight = reach == 1;
+            return (tight && (sameWay || allowance > 0) ? exact : double.NegativeInfinity, tight && (sameWay || allowance < 0) ? exact : double.PositiveInfinity);
+        }
+
+        return (depth + (run < 0 ? run * reach : run), depth + (run > 0 ? run * reach : run));
+    }
+
+    /// <summary>Bounds of how deep a point lies in the wood of a layer, mm: the outline itself, or a block less the cavity.</summary>
+    public (double Least, double Most) InWood(Vec2 p, double height, Bounds block)
+    {
+        var (least, most) = InOutline(p, height);
+        if (IsMale) return (least, most);
+        var inBlock = Math.Min(Math.Min(p.X - block.MinX, block.MaxX - p.X), Math.Min(p.Y - block.MinY, block.MaxY - p.Y));
+        return (Math.Min(inBlock, -most), Math.Min(inBlock, -least));
+    }
+
+    private static double Plates(BuckSpec spec) =>
+        (spec.Plenum?.Stock.Thickness ?? 0) + (spec.Base?.Under?.Thickness ?? 0) + (spec.Base?.Stock.Thickness ?? 0);
+
+    private static Shape Enlarged(Region region, double factor)
+    {
+        var drawn = Shape.Of(region);
+        if (factor == 1) return drawn;
+        var middle = new Vec2(drawn.Box.MinX + drawn.Box.MaxX, drawn.Box.MinY + drawn.Box.MaxY) * 0.5;
+        return new(region.Loops.Select(l => l.Segments.Select(s => (middle + (s.Start - middle) * factor, s.Bulge)).ToArray()));
+    }
+}

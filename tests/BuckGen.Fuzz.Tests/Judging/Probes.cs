@@ -1,0 +1,36 @@
+using BuckGen.Geometry;
+
+namespace BuckGen.Fuzz.Tests.Judging;
+
+/// <summary>Where a shape is looked at.</summary>
+internal static class Probes
+{
+    private const int Most = 64;
+
+    /// <summary>Edges of every loop, spread along it, the shortest loops included.</summary>
+    public static IEnumerable<Edge> EdgesOf(Shape shape)
+    {
+        var loops = shape.Loops.Count <= Most ? shape.Loops : [.. Spread(shape.Loops, Most)];
+        var each = Math.Max(2, Most / Math.Max(1, loops.Count));
+        return loops.SelectMany(l => Spread(l, each));
+    }
+
+    /// <summary>Points beside those edges, on both sides.</summary>
+    /// <param name="shape">The shape.</param>
+    /// <param name="moved">How far beyond the edge, to the right of its travel, the points are centred, mm.</param>
+    /// <param name="aside">How far from there they lie on either side, mm.</param>
+    public static IEnumerable<Vec2> Beside(Shape shape, double moved, double aside) => EdgesOf(shape).SelectMany(e =>
+    {
+        var right = new Vec2(e.Along.Y, -e.Along.X);
+        return new[] { e.Middle + right * (moved - aside), e.Middle + right * (moved + aside) };
+    });
+
+    /// <summary>A grid, off the round numbers on which edges lie and in no step with them.</summary>
+    public static IEnumerable<Vec2> Over(Bounds box, int across = 10) =>
+        from i in Enumerable.Range(0, across)
+        from j in Enumerable.Range(0, across)
+        select new Vec2(box.MinX + box.Width * (i + 0.437) / (across - 0.1), box.MinY + box.Height * (j + 0.411) / (across - 0.2));
+
+    private static IEnumerable<T> Spread<T>(IReadOnlyList<T> items, int most) =>
+        items.Count <= most ? items : Enumerable.Range(0, most).Select(i => items[(int)((long)i * items.Count / most)]);
+}
