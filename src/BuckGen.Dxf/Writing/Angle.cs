@@ -4,16 +4,8 @@ namespace BuckGen.Dxf.Writing;
 internal static class Angle
 {
     /// <summary>The same direction from 0 up to, but not including, 360.</summary>
-    public static double Normalised(double degrees)
-    {
-        var turned = Math.IEEERemainder(degrees, 360);
-        return turned < 0 ? (turned + 360) % 360 : turned;
-    }
+    public static double Normalised(double degrees) => (Math.IEEERemainder(degrees, 360) + 360) % 360;
 
-    /// <summary>How far an arc turns, above 0 and at most 360.</summary>
-    public static double Sweep(DxfArc arc)
-    {
-        var sweep = Normalised(arc.EndAngle - arc.StartAngle);
-        return sweep == 0 ? 360 : sweep;
-    }
+    /// <summary>How far an arc turns, from 0 up to, but not including, 360.</summary>
+    public static double Sweep(DxfArc arc) => Normalised(arc.EndAngle - arc.StartAngle);
 }

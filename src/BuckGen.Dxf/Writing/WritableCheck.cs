@@ -5,8 +5,9 @@ namespace BuckGen.Dxf.Writing;
 /// <summary>Refuses what a flat drawing for a machine cannot say.</summary>
 internal static class WritableCheck
 {
-    // Half of the last decimal that is written: smaller sizes become zero on paper.
-    private const double Smallest = 0.5e-6;
+    // As many decimals as are written: what agrees in these is the same number in the file.
+    private const int Decimals = 6;
+    private const double SmallestRadius = 0.000001;
 
     public static void Refuse(DxfEntity entity)
     {
@@ -20,7 +21,7 @@ internal static class WritableCheck
         {
             case DxfLine line:
                 Place(entity, line.Start, line.End);
-                if (Math.Abs(line.End.X - line.Start.X) < Smallest && Math.Abs(line.End.Y - line.Start.Y) < Smallest)
+                if (AreWrittenAlike(line.Start.X, line.End.X) && AreWrittenAlike(line.Start.Y, line.End.Y))
                     throw Fault(entity, "it has no length; leave it out");
                 break;
             case DxfCircle circle:
@@ -70,17 +71,21 @@ internal static class WritableCheck
     private static void Radius(DxfEntity entity, double radius)
     {
         Number(entity, radius);
-        if (radius < Smallest)
-            throw Fault(entity, Shown($"its radius is {radius}; it must be at least 0.000001"));
+        if (radius < SmallestRadius)
+            throw Fault(entity, Shown($"its radius is {radius}; it must be at least {SmallestRadius:F6}"));
     }
 
     private static void Angles(DxfArc arc)
     {
         Number(arc, arc.StartAngle);
         Number(arc, arc.EndAngle);
-        if (Angle.Sweep(arc) >= 360 - Smallest || Angle.Sweep(arc) < Smallest)
+        if (Direction(arc.StartAngle) == Direction(arc.EndAngle))
             throw Fault(arc, "it begins where it ends; use a circle for a whole turn");
     }
+
+    private static bool AreWrittenAlike(double a, double b) => Math.Round(a, Decimals) == Math.Round(b, Decimals);
+
+    private static double Direction(double degrees) => Math.Round(Angle.Normalised(degrees), Decimals) % 360;
 
     private static void Number(DxfEntity entity, double value)
     {

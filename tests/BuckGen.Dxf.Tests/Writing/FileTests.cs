@@ -40,6 +40,22 @@ public class FileTests
     }
 
     [Fact]
+    public void R12_says_which_layers_are_off_or_frozen()
+    {
+        DxfLayer[] layers = [new("0", 255), new("A", 5, Off: true), new("B", 2, Frozen: true)];
+        Assert.Equal(layers, DxfReader.Read(Drawings.Bytes(Drawings.Panel with { Layers = [.. layers] }, DxfVersion.R12)).Layers.Take(3));
+    }
+
+    [Theory]
+    [InlineData(DxfVersion.R12)]
+    [InlineData(DxfVersion.R2000)]
+    public void A_stated_kind_of_measurement_wins_over_that_of_the_units(DxfVersion version)
+    {
+        var drawing = Drawings.Panel with { InsertionUnits = 4, Measurement = 0 };
+        Assert.Equal(0, DxfReader.Read(Drawings.Bytes(drawing, version)).Measurement);
+    }
+
+    [Fact]
     public void R12_has_no_handles_and_no_subclasses() =>
         Assert.DoesNotContain(Drawings.Tags(Drawings.Panel, DxfVersion.R12), tag => tag.Code is 5 or 100 or 330);
 

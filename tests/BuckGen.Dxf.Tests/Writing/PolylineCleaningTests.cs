@@ -28,6 +28,29 @@ public class PolylineCleaningTests
         Assert.True(written[0].Bulge is > -1 and < 0);
     }
 
+    [Theory]
+    [InlineData(0, 0, 10, 0, 2)]
+    [InlineData(7, -4, 19, 5, 1.5)]
+    [InlineData(-3, 8, -15, 24, -4)]
+    public void The_place_where_an_arc_is_split_lies_on_it_half_way(double x0, double y0, double x1, double y1, double bulge)
+    {
+        // The apex stands off the middle of the chord by bulge times half the chord, to the right of the way for a left turn.
+        var written = Written(closed: false, new(x0, y0, bulge), new(x1, y1));
+        Assert.Equal(((x0 + x1) / 2) + (bulge * (y1 - y0) / 2), written[1].X, 6);
+        Assert.Equal(((y0 + y1) / 2) - (bulge * (x1 - x0) / 2), written[1].Y, 6);
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(500, 900)]
+    public void A_sagitta_of_half_a_thousandth_is_kept_wherever_the_piece_lies(double x, double y)
+    {
+        // A chord of 2 has a sagitta as great as the bulge.
+        Assert.Equal(0.0005, Written(closed: false, new(x, y, 0.0005), new(x + 2, y))[0].Bulge, 6);
+        Assert.Equal(0, Written(closed: false, new(x, y, 0.000499), new(x + 2, y))[0].Bulge);
+        Assert.Equal(0, Written(closed: false, new(x, y, 0.000499), new(x, y + 2))[0].Bulge);
+    }
+
     [Fact]
     public void A_half_turn_is_left_whole() => Assert.Equal(2, Written(closed: true, new(0, 0, 1), new(10, 0, 1)).Length);
 

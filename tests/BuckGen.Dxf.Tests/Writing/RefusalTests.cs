@@ -11,14 +11,28 @@ public class RefusalTests
         { Circle with { Invisible = true }, "hidden" },
         { Circle with { PaperSpace = true }, "paper sheet" },
         { Circle with { Extrusion = new(0, 0, -1) }, "face straight up" },
-        { Circle with { Colour = 257 }, "colour is 257" },
+        { Circle with { Colour = 257 }, "colour is 257; it must be from 0 to 256" },
+        { Circle with { Colour = -1 }, "colour is -1; it must be from 0 to 256" },
         { Circle with { Radius = 0 }, "radius is 0" },
         { Circle with { Radius = -1 }, "radius is -1" },
         { Circle with { Radius = double.NaN }, "finite" },
         { Circle with { Centre = new(1e10, 0) }, "10000000000" },
         { Circle with { Centre = new(0, 0, 1.5) }, "height is 1.5" },
+        { Circle with { Radius = Math.BitDecrement(0.000001) }, "it must be at least 0.000001" },
+        { Circle with { Centre = new(0, Math.BitDecrement(-1e9)) }, "at most 1000000000" },
         { new DxfLine(new(1, 2), new(1, 2)), "no length" },
+        { new DxfLine(new(1.4999996, 2), new(1.5000004, 2)), "no length" }, // Both are written as 1.5.
+        { new DxfLine(new(1, 2, 3), new(2, 2)), "height is 3" },
+        { new DxfLine(new(1, 2), new(2, 2, 3)), "height is 3" },
         { new DxfArc(new(0, 0), 5, 0, 360), "use a circle" },
+        { new DxfArc(new(0, 0), 5, 30.0000001, 29.9999999), "use a circle" }, // Both are written as 30.
+        { new DxfArc(new(0, 0), 5, 359.9999999, 0), "use a circle" },
+        { new DxfArc(new(0, double.NaN), 5, 0, 90), "finite" },
+        { new DxfArc(new(0, 0), 0, 0, 90), "radius is 0" },
+        { new DxfArc(new(0, 0), 5, double.NaN, 90), "finite" },
+        { new DxfArc(new(0, 0), 5, 0, double.PositiveInfinity), "finite" },
+        { new DxfPointEntity(new(double.NegativeInfinity, 0)), "finite" },
+        { new DxfPolyline([new(0, 0, double.NaN), new(1, 1)], false), "finite" },
         { new DxfPolyline([new(0, 0), new(1, double.PositiveInfinity)], false), "finite" },
         { new DxfPolyline([new(0, 0), new(1, 1)], false) { Kind = DxfPolylineKind.Spatial }, "three-dimensional" },
         { new DxfPolyline([new(0, 0), new(1, 1)], false) { HasWidth = true }, "width" },
@@ -34,6 +48,29 @@ public class RefusalTests
         Assert.Equal(entity.Type, exception.EntityType);
         Assert.Contains(why, exception.Message, StringComparison.Ordinal);
         Assert.Contains("layer CUT", exception.Message, StringComparison.Ordinal);
+    }
+
+    public static TheoryData<DxfEntity> JustWritable { get; } =
+    [
+        Circle with { Colour = 0 },
+        Circle with { Colour = 256 },
+        Circle with { Radius = 0.000001 },
+        Circle with { Centre = new(1e9, -1e9), Radius = 1e9 },
+        new DxfLine(new(0, 0), new(0.000001, 0)),
+        new DxfLine(new(0, 0), new(0, 5)),
+        new DxfArc(new(0, 0), 5, 30, 30.000001),
+        new DxfArc(new(0, 0), 5, 30, 29.999999),
+    ];
+
+    [Theory]
+    [MemberData(nameof(JustWritable), DisableDiscoveryEnumeration = true)]
+    public void What_lies_at_a_limit_is_written_and_read_back(DxfEntity entity)
+    {
+        foreach (var version in Enum.GetValues<DxfVersion>())
+        {
+            var back = Assert.Single(DxfReader.Read(Drawings.Bytes(Drawings.Of(entity), version)).Entities);
+            Assert.Equal(entity with { Colour = null }, back with { Colour = null, Line = 0 }); // 256 is read as "the layer's".
+        }
     }
 
     [Theory]
@@ -59,7 +96,21 @@ public class RefusalTests
     [InlineData(0)]
     [InlineData(256)]
     public void A_layer_colour_outside_the_table_is_refused(int colour) =>
-        Assert.Throws<DxfException>(() => Drawings.Tags(Drawings.Of(Circle) with { Layers = [new("A", colour)] }, DxfVersion.R12));
+        Assert.Contains(
+            $"the colour of layer A is {colour}; it must be from 1 to 255",
+            Assert.Throws<DxfException>(() => Drawings.Tags(Drawings.Of(Circle) with { Layers = [new("A", colour)] }, DxfVersion.R12)).Message,
+            StringComparison.Ordinal);
+
+    [Fact]
+    public void Nothing_is_written_without_a_drawing_a_place_to_write_to_or_a_form()
+    {
+        var drawing = Drawings.Of(Circle);
+        Assert.Equal("drawing", Assert.Throws<ArgumentNullException>(() => Drawings.Tags(null!, DxfVersion.R12)).ParamName);
+        Assert.Equal("sink", Assert.Throws<ArgumentNullException>(() => DxfWriter.Write(drawing, DxfVersion.R12, (IDxfTagSink)null!)).ParamName);
+        Assert.Equal("stream", Assert.Throws<ArgumentNullException>(() => DxfWriter.Write(drawing, DxfVersion.R12, (Stream)null!)).ParamName);
+        Assert.Contains(
+            "R12 or R2000", Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.Tags(drawing, (DxfVersion)7)).Message, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void An_empty_drawing_is_refused() =>
