@@ -13,7 +13,7 @@ public class DesignFuzzTests
 {
     private const int Usual = 200;
 
-    private static readonly ILaw[] Laws =
+    internal static readonly ILaw[] Laws =
     [
         new SideLaw(), new DistanceLaw(), new NestingLaw(), new StackLaw(), new DowelLaw(), new VentLaw(), new LayerFileLaw(), new KerfLaw(), new BoardLaw(), new SummaryLaw(),
     ];

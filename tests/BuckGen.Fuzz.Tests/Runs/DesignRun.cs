@@ -14,9 +14,10 @@ internal sealed class DesignRun
 {
     private readonly Dictionary<Layer, Shape> woods = new(ReferenceEqualityComparer.Instance);
 
-    private DesignRun(DesignCase made, BuckDesign design, CutPlan plan, MadeFiles files)
+    /// <summary>A design that was made, with the files made from it.</summary>
+    public DesignRun(BuckDesign design, CutPlan plan, MadeFiles files)
     {
-        (Case, Design, Plan, Files) = (made, design, plan, files);
+        (Design, Plan, Files) = (design, plan, files);
         Wall = new(design);
         Walls = [.. design.Layers.Where(l => l.Role == LayerRole.Wall)];
         Boards = [.. files.Boards.Select(b => BoardFile.Of(b.Board, b.Dxf))];
@@ -25,8 +26,6 @@ internal sealed class DesignRun
             .ToDictionary(n => n.Name, n => n.p);
         Block = Wall.IsMale || Walls.IsEmpty ? default : Wood(Walls[^1]).Box;
     }
-
-    public DesignCase Case { get; }
 
     public BuckDesign Design { get; }
 
@@ -56,7 +55,7 @@ internal sealed class DesignRun
         clock.Mark("lay out");
         var plan = CutPlan.Create(design, made.Cutting);
         clock.Mark("make files");
-        return new(made, design, plan, made.Whole ? MadeFiles.Whole(plan, made.Output, cancellation) : MadeFiles.Few(plan, made.Output));
+        return new(design, plan, made.Whole ? MadeFiles.Whole(plan, made.Output, cancellation) : MadeFiles.Few(plan, made.Output));
     }
 
     /// <summary>The wood of a layer.</summary>

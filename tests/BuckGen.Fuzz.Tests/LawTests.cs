@@ -1,0 +1,103 @@
+using BuckGen.Bucks;
+using BuckGen.Designs;
+using BuckGen.Fuzz.Tests.Laws;
+using BuckGen.Fuzz.Tests.Runs;
+using BuckGen.Geometry;
+using BuckGen.Outlines;
+using BuckGen.Output;
+using BuckGen.Sheets;
+using Xunit;
+
+namespace BuckGen.Fuzz.Tests;
+
+/// <summary>A sound design keeps every law, and each law sees what it is there for when the design or its files are spoilt.</summary>
+public class LawTests
+{
+    private static readonly Stock Board = new("board", 6, 600, 600);
+
+    private static readonly BuckDesign Sound = BuckDesign.Create(
+        Outline.Of("frame", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(40, 40), 25)])),
+        new BuckSpec { Depth = 18, Stock = [Board], Base = new(Board, 15), Sheet = new(), Vents = new(), Dowels = new(4, 0.1, 3) });
+
+    private static readonly CutPlan Plan = CutPlan.Create(Sound, new());
+
+    [Fact]
+    public void A_sound_design_keeps_them_all() =>
+        Assert.Empty(DesignFuzzTests.Laws.SelectMany(l => l.Broken(Run(Sound)).Select(b => $"{l.GetType().Name}: {b}")));
+
+    [Fact]
+    public void Wood_where_there_is_air_is_on_the_wrong_side() =>
+        Breaks(new SideLaw(), WithShape(3, s => s with { Holes = [] }));
+
+    [Fact]
+    public void An_edge_a_tenth_of_a_millimetre_aside_is_not_at_its_distance() =>
+        Breaks(new DistanceLaw(), WithShape(2, s => Moved(s, new(0.1, 0))));
+
+    [Fact]
+    public void An_upper_layer_beyond_the_lower_one_does_not_nest() =>
+        Breaks(new NestingLaw(), WithShape(4, s => Moved(s, new(0, 3))));
+
+    [Fact]
+    public void A_layer_that_floats_breaks_the_stack() => Breaks(new StackLaw(), With(3, l => l with { Bottom = l.Bottom + 1, Top = l.Top + 1 }));
+
+    [Fact]
+    public void A_dowel_at_the_edge_has_no_wall() =>
+        Breaks(new DowelLaw(), WithPart(2, p => p with { Dowels = [p.Dowels[0] with { Centre = new(-1, 10) }, .. p.Dowels.Skip(1)] }));
+
+    [Fact]
+    public void A_dowel_that_stops_half_way_holds_nothing() => Breaks(new DowelLaw(), WithPart(2, p => p with { Dowels = [.. p.Dowels.Skip(1)] }));
+
+    [Fact]
+    public void A_vent_under_the_buck_draws_no_air() =>
+        Breaks(new VentLaw(), Sound with { Vents = Sound.Vents! with { Vents = [.. Sound.Vents.Vents.Select(v => v with { Centre = new(5, 40) })] } });
+
+    [Fact]
+    public void A_file_of_another_layer_is_not_this_one()
+    {
+        var files = MadeFiles.Few(Plan, new());
+        var mixed = files with { Layers = [.. files.Layers.Select((l, i) => (l.Layer, files.Layers[i == 1 ? 2 : i].Dxf))] };
+        Assert.NotEmpty(new LayerFileLaw().Broken(new(Sound, Plan, mixed)));
+        Assert.NotEmpty(new SummaryLaw().Broken(new(Sound, Plan, mixed)));
+    }
+
+    [Fact]
+    public void A_kerf_other_than_asked_for_is_seen() =>
+        Assert.NotEmpty(new KerfLaw().Broken(new(Sound, Plan with { Spec = Plan.Spec with { Kerf = 0.3 } }, MadeFiles.Few(Plan, new()))));
+
+    [Theory]
+    [InlineData(-4, 0)]
+    [InlineData(0, 500)]
+    public void A_part_moved_on_its_board_comes_too_near(double x, double y)
+    {
+        var board = Plan.Sheets[0];
+        var moved = board.Placements[0] with { Map = Moved(board.Placements[0].Map, x, y) };
+        var plan = Plan with { Sheets = [board with { Placements = [moved, .. board.Placements.Skip(1)] }, .. Plan.Sheets.Skip(1)] };
+        Assert.NotEmpty(new BoardLaw().Broken(new(Sound, plan, MadeFiles.Few(plan, new()))));
+    }
+
+    [Fact]
+    public void A_part_left_out_is_missed()
+    {
+        var plan = Plan with { Sheets = [Plan.Sheets[0] with { Placements = [.. Plan.Sheets[0].Placements.Skip(1)] }, .. Plan.Sheets.Skip(1)] };
+        Assert.NotEmpty(new BoardLaw().Broken(new(Sound, plan, MadeFiles.Few(plan, new()))));
+    }
+
+    private static void Breaks(ILaw law, BuckDesign spoilt) => Assert.NotEmpty(law.Broken(Run(spoilt)));
+
+    private static DesignRun Run(BuckDesign design) => new(design, Plan, MadeFiles.Few(Plan, new OutputOptions()));
+
+    private static BuckDesign With(int number, Func<Layer, Layer> change) =>
+        Sound with { Layers = [.. Sound.Layers.Select(l => l.Number == number ? change(l) : l)] };
+
+    private static BuckDesign WithPart(int number, Func<LayerPart, LayerPart> change) => With(number, l => l with { Parts = [.. l.Parts.Select(change)] });
+
+    private static BuckDesign WithShape(int number, Func<Island, Island> change) => WithPart(number, p => p with { Shape = change(p.Shape) });
+
+    private static Island Moved(Island island, Vec2 by)
+    {
+        var map = Affine.Translation(by);
+        return new(island.Outer.Transformed(map), [.. island.Holes.Select(h => h.Transformed(map))]);
+    }
+
+    private static Affine Moved(Affine map, double x, double y) => map with { E = map.E + x, F = map.F + y };
+}
