@@ -29,7 +29,7 @@ internal static class BuckRun
     {
         var design = terminal.Working($"Designing the buck of {outline.Name}", () => BuckDesign.Create(outline, buck, extensions, null, cancellation));
         if (forming is not null && buck.Sheet is not null) design = terminal.Working("Forming the sheet", () => design.WithFormedPart(forming, cancellation));
-        return CutPlan.Create(design, cutting, scope);
+        return CutPlan.Create(design, cutting, scope, cancellation);
     }
 
     /// <summary>Writes the files and tells what was made.</summary>

@@ -12,20 +12,26 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
 {
     /// <summary>Places dowels in every topmost island and carries them down through all the layers beneath it.</summary>
     public static DowelColumns Place(
-        IReadOnlyList<LayerBlank> layers, StackedSolid solid, BuckSpec spec, string[][] letters, IOffsetter offsetter)
+        IReadOnlyList<LayerBlank> layers, StackedSolid solid, BuckSpec spec, string[][] letters, IOffsetter offsetter, CancellationToken cancellation)
     {
         var holes = layers.Select(l => l.Wood.Islands.Select(_ => new List<DowelHole>()).ToArray()).ToArray();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         // The lowest piece of each island that is still too small for dowels; the pieces above it are smaller yet.
         var without = new SortedDictionary<string, (LayerBlank Layer, Island Piece)>(StringComparer.Ordinal);
+        var woods = layers.Select(l => new RegionInterior(l.Wood)).ToArray();
         for (var layer = layers.Count - 1; layer > 0; layer--)
         {
+            // What is left of each piece on top, once a layer.
+            var (blank, wood) = (layers[layer], woods[layer]);
+            var sanded = new Lazy<ILookup<int, Island>>(() => solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Of(i))));
             for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
             {
                 // Dowels that came down from an island above serve this one too.
                 if (holes[layer][i].Count > 0) continue;
-                var places = DowelPlacement.Choose(Allowed(layers[layer], i, solid, spec, offsetter), 2 * spec.Dowels.HoleDiameter);
-                CarryDown(holes, layers, layer, i, places, spec.Dowels.HoleDiameter);
+                cancellation.ThrowIfCancellationRequested();
+                var left = spec.Steps == Steps.Inside ? [blank.Wood.Islands[i]] : sanded.Value[i];
+                var places = DowelPlacement.Choose(Allowed(left, spec.Dowels, offsetter, cancellation), 2 * spec.Dowels.HoleDiameter);
+                CarryDown(holes, woods, layer, i, places, spec.Dowels.HoleDiameter);
                 if (places.IsEmpty) without[letters[layer][i]] = (layers[layer], layers[layer].Wood.Islands[i]);
                 else if (TurnCheck.FitsWrongWay(layers[layer].Wood.Islands[i], places)) findings.Add(Turnable(layers[layer], letters[layer][i], places[0]));
             }
@@ -36,24 +42,18 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
     }
 
     /// <summary>Where a hole's centre may lie: in the wood that is left on top after sanding, with a wall all round.</summary>
-    private static Region Allowed(LayerBlank layer, int island, StackedSolid solid, BuckSpec spec, IOffsetter offsetter)
-    {
-        var piece = layer.Wood.Islands[island];
-        var sanded = spec.Steps == Steps.Inside
-            ? [piece]
-            : solid.At(layer.Top).Islands.Where(i => piece.Contains(InsidePoint.Of(i))).ToImmutableArray();
-        return offsetter.Offset(new(sanded), -(spec.Dowels.HoleDiameter / 2 + spec.Dowels.Wall), CornerJoin.Round);
-    }
+    private static Region Allowed(IEnumerable<Island> sanded, DowelSpec dowels, IOffsetter offsetter, CancellationToken cancellation) =>
+        offsetter.Offset(new([.. sanded]), -(dowels.HoleDiameter / 2 + dowels.Wall), CornerJoin.Round, cancellation);
 
     private static void CarryDown(
-        List<DowelHole>[][] holes, IReadOnlyList<LayerBlank> layers, int layer, int island, ImmutableArray<Vec2> places, double diameter)
+        List<DowelHole>[][] holes, RegionInterior[] woods, int layer, int island, ImmutableArray<Vec2> places, double diameter)
     {
         foreach (var place in places)
         {
             holes[layer][island].Add(new(place, diameter));
             for (var below = layer - 1; below >= 0; below--)
             {
-                var carrying = layers[below].Wood.Islands.ToList().FindIndex(i => i.Contains(place));
+                var carrying = woods[below].IslandAt(place);
                 if (carrying >= 0) holes[below][carrying].Add(new(place, diameter));
             }
         }

@@ -60,8 +60,11 @@ internal static class DowelPlacement
         var longest = 0.0;
         for (var i = 0; i < points.Count; i++)
             for (var j = i + 1; j < points.Count; j++)
-                if (Key((points[i] - points[j]).LengthSquared) is var squared && squared > longest)
-                    (best, longest) = ((points[i], points[j]), squared);
+            {
+                // Rounded only when it may be the longest: there are half a million pairs.
+                var exact = (points[i] - points[j]).LengthSquared;
+                if (exact > longest && Key(exact) is var squared && squared > longest) (best, longest) = ((points[i], points[j]), squared);
+            }
         return best;
     }
 

@@ -64,7 +64,7 @@ internal sealed class DraftedShape
     {
         try
         {
-            Parallel.ForEach(heights, new ParallelOptions { CancellationToken = cancellation }, h => At(h));
+            Parallel.ForEach(heights, new ParallelOptions { CancellationToken = cancellation }, h => At(h, cancellation));
         }
         catch (AggregateException failures)
         {
@@ -74,8 +74,8 @@ internal sealed class DraftedShape
     }
 
     /// <summary>The outline at a height.</summary>
-    public Region At(double height) =>
-        known.GetOrAdd(OffsetAt(height), d => WithoutSpecks(offsetter.Offset(outline, d, corners)));
+    public Region At(double height, CancellationToken cancellation = default) =>
+        known.GetOrAdd(OffsetAt(height), d => WithoutSpecks(offsetter.Offset(outline, d, corners, cancellation)));
 
     /// <summary>Leaves out islands and holes narrower than a quarter of the chord error: nothing is left of them but rounding.</summary>
     private Region WithoutSpecks(Region region) => region.Loops.All(IsMoreThanASpeck)

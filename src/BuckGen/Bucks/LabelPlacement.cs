@@ -16,7 +16,8 @@ internal static class LabelPlacement
     /// <summary>Smallest lettering that is still read after sanding, mm (common practice, no source).</summary>
     public const double SmallestHeight = 2.5;
 
-    private const int CandidatesAcross = 40;
+    /// <summary>From one size of letters to the next that is tried.</summary>
+    private const double Shrinking = 0.75;
 
     /// <summary>The lettering in the largest size that fits, nearest to the middle of the preferred place.</summary>
     /// <param name="text">The lettering.</param>
@@ -27,34 +28,18 @@ internal static class LabelPlacement
     /// <returns>Null when it fits nowhere.</returns>
     public static Label? Place(string text, double height, Island piece, SegmentIndex obstacles, Region preferred)
     {
-        for (var size = height; size >= SmallestHeight; size *= 0.75)
+        var smallest = height;
+        while (smallest * Shrinking >= SmallestHeight) smallest *= Shrinking;
+        var least = new LabelBox(StrokeText.Width(text, smallest), smallest, Clearance);
+        var places = new LabelPlaces(piece, obstacles, preferred.IsEmpty ? piece.Outer.Bounds : preferred.Bounds, least, height / 2 + Comfortable);
+        for (var size = height; size >= SmallestHeight; size *= Shrinking)
         {
             var width = StrokeText.Width(text, size);
             foreach (var (room, upright) in (ReadOnlySpan<(double, bool)>)[(Comfortable, true), (Comfortable, false), (Clearance, true), (Clearance, false)])
             {
                 var (w, h) = upright ? (width, size) : (size, width);
-                if (FindCentre(w, h, room, piece, obstacles, preferred) is { } centre) return Make(text, size, centre, w, h, upright);
+                if (places.First(new(w, h, room), upright) is { } centre) return Make(text, size, centre, w, h, upright);
             }
-        }
-
-        return null;
-    }
-
-    private static Vec2? FindCentre(double w, double h, double room, Island piece, SegmentIndex obstacles, Region preferred)
-    {
-        var area = preferred.IsEmpty ? piece.Outer.Bounds : preferred.Bounds;
-        var target = area.Centre;
-        var candidates =
-            from i in Enumerable.Range(0, CandidatesAcross + 1)
-            from j in Enumerable.Range(0, CandidatesAcross + 1)
-            let p = new Vec2(area.MinX + area.Width * i / CandidatesAcross, area.MinY + area.Height * j / CandidatesAcross)
-            // Rounded, so that the last bit of a double decides nothing; of equals the lowest, then the leftmost.
-            orderby Math.Round((p - target).LengthSquared, 6), j, i
-            select p;
-        foreach (var p in candidates)
-        {
-            var box = new Bounds(p.X - w / 2, p.Y - h / 2, p.X + w / 2, p.Y + h / 2).Grown(room);
-            if (!obstacles.Meeting(box).Any(s => s.Enters(box)) && piece.Contains(p)) return p;
         }
 
         return null;

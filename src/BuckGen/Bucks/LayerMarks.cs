@@ -13,7 +13,7 @@ internal static class LayerMarks
     private const double SameLine = 0.02;
 
     public static (ImmutableArray<Layer> Layers, List<Finding> Findings) Complete(
-        IReadOnlyList<LayerBlank> blanks, string[][] letters, IReadOnlyList<DowelHole>[] dowels, IReadOnlyList<VentHole>[] vents, StackedSolid solid, BuckSpec spec)
+        IReadOnlyList<LayerBlank> blanks, string[][] letters, IReadOnlyList<DowelHole>[] dowels, IReadOnlyList<VentHole>[] vents, StackedSolid solid, BuckSpec spec, CancellationToken cancellation)
     {
         var layers = ImmutableArray.CreateBuilder<Layer>(blanks.Count);
         var findings = new List<Finding>();
@@ -29,15 +29,19 @@ internal static class LayerMarks
             // The base hides a plenum wholly: there is nothing to glue up to.
             var glueUp = blank.Role == LayerRole.Plenum ? [] : NotYetDrawn(above.Loops, new SegmentIndex([.. blank.Wood.Segments, .. sandTo.SelectMany(l => l.Segments)]));
             var parts = ImmutableArray.CreateBuilder<LayerPart>(blank.Wood.Islands.Length);
+            // What lies on which piece is asked once a layer, not once a piece.
+            var wood = new RegionInterior(blank.Wood);
+            var holesOf = dowels[n].ToLookup(d => wood.IslandAt(d.Centre));
+            var boresOf = vents[n].ToLookup(v => wood.IslandAt(v.Centre));
+            var hiddenOf = above.Islands.ToLookup(a => wood.IslandAt(InsidePoint.Of(a)));
+            var round = dowels[n].Select(h => Loop.Circle(h.Centre, h.Diameter / 2)).Concat(vents[n].Select(b => Loop.Circle(b.Centre, b.Diameter / 2)));
+            var obstacles = new SegmentIndex([.. blank.Wood.Segments, .. sandTo.Concat(glueUp).Concat(round).SelectMany(l => l.Segments)]);
             for (var i = 0; i < blank.Wood.Islands.Length; i++)
             {
+                cancellation.ThrowIfCancellationRequested();
                 var (piece, letter) = (blank.Wood.Islands[i], letters[n][i]);
-                var holes = dowels[n].Where(d => piece.Contains(d.Centre)).ToImmutableArray();
-                var bores = vents[n].Where(v => piece.Contains(v.Centre)).ToImmutableArray();
-                var round = holes.Select(h => Loop.Circle(h.Centre, h.Diameter / 2))
-                    .Concat(bores.Select(b => Loop.Circle(b.Centre, b.Diameter / 2)));
-                var obstacles = new SegmentIndex([.. blank.Wood.Segments, .. sandTo.Concat(glueUp).Concat(round).SelectMany(l => l.Segments)]);
-                var hidden = new Region([.. above.Islands.Where(a => piece.Contains(InsidePoint.Of(a)))]);
+                var (holes, bores) = (holesOf[i].ToImmutableArray(), boresOf[i].ToImmutableArray());
+                var hidden = new Region([.. hiddenOf[i]]);
                 var text = blank.Number.ToString(CultureInfo.InvariantCulture) + letter;
                 var label = LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, hidden)
                     ?? LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, Region.Empty);

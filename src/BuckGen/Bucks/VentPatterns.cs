@@ -36,9 +36,10 @@ public static class VentPatterns
         {
             var (box, pitch) = (floor.Air.Outer.Bounds, spec.GridPitch);
             var (columns, rows) = ((int)(box.Width / pitch), (int)(box.Height / pitch));
+            var room = new RegionInterior(floor.Room);
             for (var j = 0; j <= rows; j++)
                 for (var i = 0; i <= columns; i++)
-                    if (box.Centre + new Vec2((i - columns / 2.0) * pitch, (j - rows / 2.0) * pitch) is var place && floor.Room.Contains(place))
+                    if (box.Centre + new Vec2((i - columns / 2.0) * pitch, (j - rows / 2.0) * pitch) is var place && room.Contains(place))
                         yield return place;
         }
     }

@@ -14,12 +14,13 @@ internal static class DesignChecks
     ];
 
     /// <summary>The findings of all checks.</summary>
-    public static IEnumerable<Finding> Of(DesignView design, ImmutableArray<IDesignCheck> checks)
+    public static IEnumerable<Finding> Of(DesignView design, ImmutableArray<IDesignCheck> checks, CancellationToken cancellation)
     {
         // A shape that vanishes has nothing left to look at but the draft that made it vanish; other findings say so.
-        var vanishes = design.Shape.At(design.Shape.Foot).IsEmpty || design.Shape.At(design.Shape.Face).IsEmpty;
+        var vanishes = design.Shape.At(design.Shape.Foot, cancellation).IsEmpty || design.Shape.At(design.Shape.Face, cancellation).IsEmpty;
         foreach (var check in checks.Where(c => !vanishes || c is DraftCheck))
         {
+            cancellation.ThrowIfCancellationRequested();
             var (findings, failure) = ForeignCode.Call(check, check.Name, () => check.Look(design).ToArray());
             foreach (var finding in findings ?? []) yield return finding;
             if (failure is not null) yield return failure;

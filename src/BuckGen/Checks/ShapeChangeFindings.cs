@@ -7,8 +7,21 @@ namespace BuckGen.Checks;
 /// <summary>Says in plain words what the draft does to the outline's parts, and at which height.</summary>
 internal static class ShapeChangeFindings
 {
-    /// <summary>One finding a change.</summary>
-    public static IEnumerable<Finding> Of(IEnumerable<RegionChange> changes, BuckSpec spec) => changes.Select(c => Of(c, spec));
+    /// <summary>One finding a change, and one that says when there are too many to find their heights exactly.</summary>
+    /// <param name="changes">The changes.</param>
+    /// <param name="resolution">How exactly heights are found, mm.</param>
+    /// <param name="spec">What is wanted.</param>
+    public static IEnumerable<Finding> Of(IReadOnlyCollection<RegionChange> changes, double resolution, BuckSpec spec)
+    {
+        foreach (var change in changes) yield return Of(change, spec);
+        if (changes.Count(c => c.Within > resolution) is > 0 and var rough)
+            yield return new("changes-rough", Severity.Note,
+                FormattableString.Invariant($"The shape changes in so many places that the heights of {rough} changes are known only to {changes.Max(c => c.Within):0.##} mm instead of {resolution:0.##} mm."),
+                "Simplify the outline, or look at the layers themselves.")
+            {
+                Value = changes.Max(c => c.Within), Limit = resolution,
+            };
+    }
 
     private static Finding Of(RegionChange change, BuckSpec spec)
     {

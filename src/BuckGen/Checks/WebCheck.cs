@@ -12,6 +12,8 @@ internal sealed class WebCheck : IDesignCheck
     {
         if (!design.IsMale) yield break;
         var (foot, depth) = (design.Shape.At(design.Shape.Foot), design.Plan.Depth);
+        // One part alone has no other beside it.
+        if (foot.Islands.Length < 2) yield break;
         var least = design.Spec.Checks.WebGap * depth;
         var gaps = FacingEdges.Within(foot, least).Where(p => p.Width < least && !p.ThroughWood && double.IsInfinity(p.Detour)).ToArray();
         if (gaps.Length == 0) yield break;

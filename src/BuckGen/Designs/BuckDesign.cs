@@ -58,16 +58,18 @@ public sealed record BuckDesign(
     /// <param name="extensions">Checks and jigs; null for those that come with the library.</param>
     /// <param name="progress">Is told of every step.</param>
     /// <param name="cancellation">Stops the work.</param>
-    /// <exception cref="SpecException">A number of the spec is out of range.</exception>
+    /// <exception cref="OperationCanceledException">The work was stopped; what extensions are doing at that moment ends unheard.</exception>
+    /// <exception cref="SpecException">A number of the spec is out of range, or a limit of the work is exceeded.</exception>
     /// <exception cref="OutlineException">The outline can't be offset.</exception>
     public static BuckDesign Create(
         Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
-        BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.Own, DesignProgress.Reporter(progress, cancellation), cancellation);
+        Abandoned.When(() => BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.Own, DesignProgress.Reporter(progress, cancellation), cancellation), cancellation);
 
     /// <summary>Predicts how the sheet forms over the buck: the same design with the formed part and what is found on it.</summary>
     /// <param name="forming">How it is worked out; null for the quick way.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <returns>The design without a part when the sheet is not known, when it was put together by hand, or when a finding says why there is none.</returns>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     /// <exception cref="SpecException">A number of <paramref name="forming"/> is out of range.</exception>
     public BuckDesign WithFormedPart(FormingSpec? forming = null, CancellationToken cancellation = default)
     {
@@ -75,7 +77,7 @@ public sealed record BuckDesign(
         forming.Validate();
         if (Solid is null || Spec.Sheet is null || Layers.IsEmpty) return this;
         if (FormedPartFindings.Hindrance(Spec, Footprint.IsEmpty ? null : Blank) is { } hindrance) return WithFurther([hindrance]);
-        var part = new PartForming(new(Solid, Layers, Footprint), Spec, Blank!, forming).Of(cancellation);
+        var part = Abandoned.When(() => new PartForming(new(Solid, Layers, Footprint), Spec, Blank!, forming).Of(cancellation), cancellation);
         return (this with { Formed = part }).WithFurther(FormedPartFindings.Of(part, Spec));
     }
 

@@ -15,8 +15,8 @@ internal static class BuckDesigner
     /// <summary>How exactly the height of a change of shape is found, mm.</summary>
     private const double HeightResolution = 0.02;
 
-    /// <summary>Farthest the wall moves between two heights that are compared, mm.</summary>
-    private const double LookStep = 0.25;
+    /// <summary>Most lines and arcs in the outlines of all heights together.</summary>
+    private const long MaxPieces = 1_000_000;
 
     public static BuckDesign Design(Outline outline, BuckSpec spec, DesignExtensions extensions, Action next, CancellationToken cancellation)
     {
@@ -39,6 +39,7 @@ internal static class BuckDesigner
         next();
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
         var plan = StackPlan.Choose(spec.StackDepth, spec.Stock, spec.DepthTolerance);
+        RequireFew(outline, plan, spec);
         var foot = LayerStack.Plates(spec).Aggregate(0.0, (height, plate) => height + plate.Stock.Thickness);
         var heights = plan.HeightsFrom(foot).ToArray();
         var (shape, sizing) = Sized(outline, spec, heights, plan.Depth, offsetter, cancellation);
@@ -49,44 +50,54 @@ internal static class BuckDesigner
         next();
         // A plenum is shaped last, round the bores, and lies flush under the base: it takes no part in the rest.
         var upper = blanks.Where(b => b.Role != LayerRole.Plenum).ToArray();
-        var dowels = DowelColumns.Place(upper, solid, spec, IslandLetters.Assign(upper), offsetter);
+        var dowels = DowelColumns.Place(upper, solid, spec, IslandLetters.Assign(upper), offsetter, cancellation);
         next();
         var outward = shape.CloseHeights(heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         shape.Prepare(outward, cancellation);
-        var changes = RegionChanges.Find(shape.At, outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
-        var blank = Blank.Of(shape, spec, plan.Depth, heights, offsetter);
+        var changes = RegionChanges.Find(h => shape.At(h, cancellation), outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
+        var blank = Blank.Of(shape, spec, plan.Depth, heights, offsetter, cancellation);
         next();
         var vents = spec.Vents is not null && blank is not null
-            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, blank, offsetter)
+            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, blank, offsetter, cancellation)
             : null;
         // Of a plenum nothing may be left; then there is no such layer, and a finding says why.
-        blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents) : b).Where(b => !b.Wood.IsEmpty)];
+        blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents, cancellation) : b).Where(b => !b.Wood.IsEmpty)];
         next();
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
         var (layers, labelFindings) = LayerMarks.Complete(
-            blanks, IslandLetters.Assign(blanks), holes, LayerVents.Of(blanks, vents), solid, spec);
+            blanks, IslandLetters.Assign(blanks), holes, LayerVents.Of(blanks, vents), solid, spec, cancellation);
 
         next();
-        var finishing = Finishing.Of(shape, spec, blank, extensions.Jigs, offsetter);
+        var finishing = Finishing.Of(shape, spec, blank, extensions.Jigs, offsetter, cancellation);
         next();
         IEnumerable<Finding> findings =
         [
             .. StackChecks.Of(plan, spec, solid, blanks),
-            .. ShapeChangeFindings.Of(changes, spec),
-            .. SlotFindings.Of(shape.At(shape.ReferenceHeight), shape, changes, spec),
+            .. ShapeChangeFindings.Of(changes, HeightResolution, spec),
+            .. SlotFindings.Of(shape.At(shape.ReferenceHeight, cancellation), shape, changes, spec),
             .. dowels.Findings,
             .. vents?.Findings ?? [],
             .. PlenumChecks.Of(spec, blanks),
             .. labelFindings,
             .. finishing.Findings,
-            .. DesignChecks.Of(new(spec, shape, plan, blanks, blank), extensions.Checks),
+            .. DesignChecks.Of(new(spec, shape, plan, blanks, blank), extensions.Checks, cancellation),
         ];
-        var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);
+        var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot, cancellation) : shape.At(shape.Face, cancellation);
         return new(outline, spec, plan, layers, vents, flange,
             [.. Silencing.Apply(findings, spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
         {
             Sizing = sizing.For(flange), Blank = blank, Jigs = finishing.Jigs, Solid = solid,
         };
+    }
+
+    /// <summary>Time, memory and files grow with the outlines of all heights together: two a layer, and more where the wall leans far.</summary>
+    private static void RequireFew(Outline outline, StackPlan plan, BuckSpec spec)
+    {
+        var heights = (long)(2 * plan.Sheets.Length + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.LookStep);
+        var pieces = outline.Region.Segments.Count();
+        if (pieces * heights > MaxPieces)
+            throw new SpecException(FormattableString.Invariant(
+                $"{outline.Name} has {pieces} lines and arcs; with {plan.Sheets.Length} layers and {spec.Draft:0.##} degrees of draft it is worked out at {heights} heights, {pieces * heights} lines and arcs in all; the limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
     }
 
     /// <summary>The drafted shape of the buck, enlarged for shrinkage and moved for the wall where the drawing shows the part.</summary>
@@ -98,8 +109,8 @@ internal static class BuckDesigner
         var direction = PartSizing.Direction(spec.Kind, spec.Drawn);
         if (direction == 0) return (shape, new(spec.Drawn, spec.ShrinkageAllowed, 0));
         // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
-        var wall = Blank.Of(shape, spec, depth, heights, offsetter) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
-        var moved = offsetter.Offset(enlarged, wall, spec.Corners);
+        var wall = Blank.Of(shape, spec, depth, heights, offsetter, cancellation) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
+        var moved = offsetter.Offset(enlarged, wall, spec.Corners, cancellation);
         return moved.IsEmpty
             ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))
             : (Drafted(moved), new(spec.Drawn, spec.ShrinkageAllowed, wall));

@@ -13,14 +13,15 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
     private static readonly Finishing None = new([], []);
 
     /// <summary>Makes what the spec asks for.</summary>
-    public static Finishing Of(DraftedShape shape, BuckSpec spec, Blank? blank, ImmutableArray<IJig> jigs, IOffsetter offsetter)
+    public static Finishing Of(DraftedShape shape, BuckSpec spec, Blank? blank, ImmutableArray<IJig> jigs, IOffsetter offsetter, CancellationToken cancellation)
     {
         // Without an area at both ends there is nothing to form; other findings say so.
-        if (blank is null || shape.At(shape.Foot).IsEmpty || shape.At(shape.Face).IsEmpty) return None;
-        var part = new PartShell(shape, spec.Kind, PartSizing.LevelWall(blank, spec.Draft), offsetter);
+        if (blank is null || shape.At(shape.Foot, cancellation).IsEmpty || shape.At(shape.Face, cancellation).IsEmpty) return None;
+        var part = new PartShell(shape, spec.Kind, PartSizing.LevelWall(blank, spec.Draft), offsetter, cancellation);
         var (made, findings) = (new List<JigParts>(), new List<Finding>());
         foreach (var jig in jigs)
         {
+            cancellation.ThrowIfCancellationRequested();
             // Null is no failure here: the maker has not asked for it.
             var (parts, failure) = ForeignCode.Call(jig, jig.Name, () => Asked(jig.Make(part, spec)));
             failure ??= Misnamed(jig, parts ?? [], made);

@@ -28,9 +28,9 @@ public sealed record Blank(
     public const double LeastGap = 25;
 
     /// <summary>The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.</summary>
-    internal static Blank? Of(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights, IOffsetter offsetter)
+    internal static Blank? Of(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights, IOffsetter offsetter, CancellationToken cancellation)
     {
-        var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face);
+        var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face, cancellation);
         if (spec.Sheet is not { } sheet || plane.IsEmpty) return null;
         var (former, footprint) = (spec.Former, plane.Bounds);
         var wanted = former.Gap ?? Math.Max(LeastGap, spec.Kind == BuckKind.Male ? depth : 0);
@@ -39,7 +39,7 @@ public sealed record Blank(
             : new SheetSize(footprint.Width + 2 * wanted, footprint.Height + 2 * wanted);
         var gap = Math.Min(opening.Width - footprint.Width, opening.Height - footprint.Height) / 2;
         var edge = 2 * (former.Grip + former.Lip);
-        var surface = FormedSurface.Of(shape, spec.Kind, spec.Draft, opening.Width * opening.Height, heights);
+        var surface = FormedSurface.Of(shape, spec.Kind, spec.Draft, opening.Width * opening.Height, heights, cancellation);
         var across = footprint.Width <= footprint.Height ? opening.Width : opening.Height;
         var (width, height) = (opening.Width + edge, opening.Height + edge);
         return new(

@@ -17,19 +17,21 @@ public sealed record FormedSurface(double Flat, double Formed, double Wall)
     /// <param name="draft">Slope of the walls, degrees.</param>
     /// <param name="opening">Clear opening of the frame, mm²; used over a male buck.</param>
     /// <param name="steps">Heights from foot to face, rising, between which the wall is followed.</param>
-    internal static FormedSurface Of(DraftedShape shape, BuckKind kind, double draft, double opening, IReadOnlyList<double> steps)
+    /// <param name="cancellation">Stops the work.</param>
+    internal static FormedSurface Of(DraftedShape shape, BuckKind kind, double draft, double opening, IReadOnlyList<double> steps, CancellationToken cancellation)
     {
         var wall = 0.0;
+        shape.Prepare(steps.Zip(steps.Skip(1), (low, high) => (low + high) / 2), cancellation);
         for (var i = 1; i < steps.Count; i++)
         {
             // Simpson's rule: exact while no part comes or goes, for then the perimeter changes in proportion to the height.
             var (low, high) = (steps[i - 1], steps[i]);
-            var around = shape.At(low).Perimeter + 4 * shape.At((low + high) / 2).Perimeter + shape.At(high).Perimeter;
+            var around = shape.At(low, cancellation).Perimeter + 4 * shape.At((low + high) / 2, cancellation).Perimeter + shape.At(high, cancellation).Perimeter;
             wall += around / 6 * (high - low);
         }
 
         wall /= Math.Cos(draft * Math.PI / 180);
-        var (foot, face) = (shape.At(shape.Foot).Area, shape.At(shape.Face).Area);
+        var (foot, face) = (shape.At(shape.Foot, cancellation).Area, shape.At(shape.Face, cancellation).Area);
         return kind == BuckKind.Male
             ? new(opening, opening - foot + face + wall, wall)
             : new(face, foot + wall, wall);

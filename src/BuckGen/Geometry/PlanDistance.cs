@@ -1,20 +1,24 @@
+using System.Runtime.InteropServices;
+
 namespace BuckGen.Geometry;
 
 /// <summary>How far any point of the plan is from the edge of a region, found fast enough to be asked a million times.</summary>
 /// <remarks>
 /// The plan is cut into squares and those again into four, until few pieces of the edge can be the nearest to a point of a square:
-/// with h the distance from a square's middle to its corner, only those at most 2·h farther from the middle than the nearest one.
+/// with h the distance from a square's middle to its corner, only those at most 2·h farther from the middle than the nearest one. Of
+/// very many pieces too many are left everywhere, so that the squares would cost more than they save; then boxes of neighbours serve.
 /// </remarks>
 internal sealed class PlanDistance
 {
-    private const int FewEdges = 6, Deepest = 8;
+    private const int FewEdges = 6, Deepest = 8, ManyEdges = 600;
 
     private readonly Region region;
     private readonly PlanEdge[] edges;
     private readonly int[] all;
     private readonly Vec2 centre;
     private readonly double half;
-    private readonly Square root;
+    private readonly Square? root;
+    private readonly EdgeRanges? ranges;
 
     /// <param name="region">The region, not empty.</param>
     /// <param name="around">Where points are asked for; elsewhere it takes longer.</param>
@@ -27,12 +31,20 @@ internal sealed class PlanDistance
         (centre, half) = (whole.Centre, Math.Max(whole.Width, whole.Height) / 2);
         edges = [.. region.Loops.SelectMany(EdgesOf)];
         all = [.. Enumerable.Range(0, edges.Length)];
-        root = Square.Of(edges, all, centre, half, Deepest);
+        if (edges.Length > ManyEdges) ranges = new(edges, [.. region.Segments.Select(s => s.Bounds)]);
+        else root = Square.Of(edges, all, centre, half, Deepest);
     }
 
     /// <summary>Distance of a point from the edge, mm; negative inside the region.</summary>
     public double At(Vec2 p)
     {
+        if (root is null)
+        {
+            var found = new List<int>();
+            ranges!.Nearest(p, found);
+            return Nearest(CollectionsMarshal.AsSpan(found), p);
+        }
+
         var (square, middle, side) = (root, centre, half);
         if (Math.Abs(p.X - middle.X) > side || Math.Abs(p.Y - middle.Y) > side) return Nearest(all, p);
         while (square.Quarters is { } quarters)
@@ -45,7 +57,7 @@ internal sealed class PlanDistance
         return Nearest(square.Edges, p);
     }
 
-    private double Nearest(int[] candidates, Vec2 p)
+    private double Nearest(ReadOnlySpan<int> candidates, Vec2 p)
     {
         var (nearest, least) = (-1, double.PositiveInfinity);
         foreach (var i in candidates)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Geometry;
 using BuckGen.Sheets;
 
 namespace BuckGen.Output;
@@ -25,15 +26,16 @@ public static class OutputFiles
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>
     /// <param name="progress">Is told of every file.</param>
-    /// <param name="cancellation">Stops the work between files.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public static ImmutableArray<OutputFile> Of(
         CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        var made = new FilesInWork(plan, options, progress, cancellation);
-        if (!plan.HasErrors || force)
+        return Made(plan, options, made =>
         {
+            if (plan.HasErrors && !force) return;
             made.AddLayers();
             made.Add(DrillFiles.Of(plan.Design, options));
             made.AddAccessories();
@@ -41,39 +43,52 @@ public static class OutputFiles
             made.AddSheets();
             made.AddModels();
             made.AddProcessCard();
-        }
-
-        return made.WithSummary();
+        }, progress, cancellation);
     }
 
     /// <summary>Only the jigs, laid out on sheets of their own, the report with its preview and the summary; only these when the plan has errors and is not forced.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>
-    public static ImmutableArray<OutputFile> Jigs(CutPlan plan, OutputOptions options, bool force = false)
+    /// <param name="progress">Is told of every file.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static ImmutableArray<OutputFile> Jigs(
+        CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        var made = new FilesInWork(plan, options, null, default);
-        if (!plan.HasErrors || force)
+        return Made(plan, options, made =>
         {
+            if (plan.HasErrors && !force) return;
             made.AddAccessories();
             made.Add(TemplateFiles.Trimming(plan.Design, options));
             made.AddSheets();
-        }
-
-        return made.WithSummary();
+        }, progress, cancellation);
     }
 
     /// <summary>Only the drill map with its templates, the report with its preview and the summary.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
-    public static ImmutableArray<OutputFile> DrillMap(CutPlan plan, OutputOptions options)
+    /// <param name="progress">Is told of every file.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static ImmutableArray<OutputFile> DrillMap(
+        CutPlan plan, OutputOptions options, IProgress<string>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        var made = new FilesInWork(plan, options, null, default);
-        made.Add(DrillFiles.Of(plan.Design, options));
-        return made.WithSummary();
+        return Made(plan, options, made => made.Add(DrillFiles.Of(plan.Design, options)), progress, cancellation);
     }
+
+    private static ImmutableArray<OutputFile> Made(
+        CutPlan plan, OutputOptions options, Action<FilesInWork> add, IProgress<string>? progress, CancellationToken cancellation) =>
+        Abandoned.When(
+            () =>
+            {
+                var made = new FilesInWork(plan, options, progress, cancellation);
+                add(made);
+                return made.WithSummary();
+            },
+            cancellation);
 }

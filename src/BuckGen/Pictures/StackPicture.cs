@@ -15,6 +15,10 @@ internal static class StackPicture
     /// <summary>Gap between lifted layers over the depth of the stack as seen: the most, and for all gaps together.</summary>
     private const double LargestGap = 0.5, AllGaps = 1.6;
 
+    /// <summary>Of more edges than this those shorter than a line is wide are not drawn one by one: they would be megabytes that nobody sees.</summary>
+    private const int ManyEdges = 20_000;
+    private const double Shortest = 0.2;
+
     private static readonly Ink Side = new(PictureColours.Shade, 0.12, PictureColours.Shade);
     private static readonly Ink Top = new(PictureColours.Black, 0.2, PictureColours.Wood);
     private static readonly Ink PlateTop = new(PictureColours.Black, 0.2, PictureColours.Board);
@@ -41,16 +45,17 @@ internal static class StackPicture
         var page = new Bounds(0, 0, PaperView.PageWidth, all.Height * scale + 2 * PaperView.Margin);
         var left = (PaperView.PageWidth - LabelRoom - all.Width * scale) / 2;
         Vec2 OnPaper(Vec2 p, double lift) => new(left + (p.X - all.MinX) * scale, PaperView.Margin + (p.Y + lift - all.MinY) * scale);
+        var shortest = layers.Sum(l => l.Region.Segments.Count()) > ManyEdges ? Shortest / scale : 0;
         return new(title, page,
         [
-            .. layers.Zip(lifts).SelectMany(l => Drawn(l.First, l.Second, seen, OnPaper)),
+            .. layers.Zip(lifts).SelectMany(l => Drawn(l.First, l.Second, seen, OnPaper, shortest)),
             .. layers.Zip(lifts).SelectMany(l => Named(l.First, l.Second.Top, left + all.Width * scale + 4, seen, OnPaper)),
         ]);
     }
 
-    private static IEnumerable<PictureItem> Drawn(Layer layer, (double Bottom, double Top) lift, Affine seen, Func<Vec2, double, Vec2> onPaper)
+    private static IEnumerable<PictureItem> Drawn(Layer layer, (double Bottom, double Top) lift, Affine seen, Func<Vec2, double, Vec2> onPaper, double shortest)
     {
-        var edges = layer.Region.Loops.Select(l => PolygonConversion.Flattened(l, Chord).Select(seen.Apply).ToArray()).ToArray();
+        var edges = layer.Region.Loops.Select(l => WithoutShort(PolygonConversion.Flattened(l, Chord), shortest).Select(seen.Apply).ToArray()).ToArray();
         // Far walls first: those nearer to the eye, lower on the paper, cover them.
         foreach (var (from, to) in edges.SelectMany(e => e.Zip(e.Skip(1).Append(e[0]))).OrderByDescending(e => Math.Round((e.First.Y + e.Second.Y) / 2, 4)))
             yield return Polygon([onPaper(from, lift.Bottom), onPaper(to, lift.Bottom), onPaper(to, lift.Top), onPaper(from, lift.Top)], Side);
@@ -59,6 +64,15 @@ internal static class StackPicture
             yield return new PictureShape([Path(PolygonConversion.Flattened(Loop.Circle(hole.Centre, hole.Diameter / 2), Chord).Select(p => onPaper(seen.Apply(p), lift.Top)))], new(PictureColours.Grey, 0.15, PictureColours.White));
         foreach (var line in layer.GlueUp)
             yield return new PictureShape([Path(PolygonConversion.Flattened(line, Chord).Select(p => onPaper(seen.Apply(p), lift.Top)))], Marks);
+    }
+
+    private static List<Vec2> WithoutShort(List<Vec2> corners, double shortest)
+    {
+        if (shortest == 0) return corners;
+        List<Vec2> kept = [corners[0]];
+        foreach (var p in corners)
+            if (p.DistanceTo(kept[^1]) >= shortest) kept.Add(p);
+        return kept.Count < 3 ? corners : kept;
     }
 
     /// <summary>The names stand in one column, where no layer covers them, each led to its layer by a thin line.</summary>

@@ -29,15 +29,17 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
     /// <param name="layer">The layer.</param>
     /// <param name="spec">How they are cut.</param>
     /// <param name="offsetter">Moves the edges.</param>
-    internal static IEnumerable<CutPart> Of(Layer layer, CuttingSpec spec, IOffsetter offsetter)
+    /// <param name="cancellation">Stops the work.</param>
+    internal static IEnumerable<CutPart> Of(Layer layer, CuttingSpec spec, IOffsetter offsetter, CancellationToken cancellation)
     {
         var (compensation, smallest) = (spec.Compensation, spec.SmallestHole(layer.Thickness));
+        Loop[] lines = [.. layer.SandTo, .. layer.GlueUp];
         foreach (var part in layer.Parts)
         {
-            var whole = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round).Islands[0];
+            var whole = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round, cancellation).Islands[0];
             var speck = whole.Holes.FirstOrDefault(h => Across(h) < LeastAcross);
             var cut = whole with { Holes = [.. whole.Holes.Where(h => Across(h) >= LeastAcross)] };
-            var marks = layer.SandTo.Concat(layer.GlueUp).Where(l => part.Shape.Contains(l.Segments[0].Start) || IsOn(part, l));
+            var marks = lines.Where(l => l.Bounds.Meets(part.Shape.Outer.Bounds)).Where(l => part.Shape.Contains(l.Segments[0].Start) || IsOn(part, l));
             IEnumerable<CutPath> paths =
             [
                 .. marks.Select(l => CutPath.Of(CutLayer.Mark, l)),
@@ -49,7 +51,7 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
                 .. cut.Holes.Select(h => CutPath.Of(CutLayer.CutInner, h)),
                 CutPath.Of(CutLayer.CutOuter, cut.Outer),
             ];
-            yield return new(layer.NameOf(part), layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter));
+            yield return new(layer.NameOf(part), layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter, cancellation));
         }
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Designs;
 using BuckGen.Findings;
+using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Outlines;
 
@@ -38,8 +39,10 @@ public sealed record CutPlan(
     /// <param name="design">The design.</param>
     /// <param name="spec">How it is cut.</param>
     /// <param name="scope">Which of its parts.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     /// <exception cref="SpecException">A number of the spec is out of range.</exception>
-    public static CutPlan Create(BuckDesign design, CuttingSpec spec, CutScope scope = CutScope.Everything)
+    public static CutPlan Create(BuckDesign design, CuttingSpec spec, CutScope scope = CutScope.Everything, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(spec);
@@ -47,8 +50,13 @@ public sealed record CutPlan(
         if (spec.Compensation * 2 >= design.Spec.Dowels.HoleDiameter)
             throw new SpecException(FormattableString.Invariant(
                 $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
+        return Abandoned.When(() => LaidOut(design, spec, scope, cancellation), cancellation);
+    }
+
+    private static CutPlan LaidOut(BuckDesign design, CuttingSpec spec, CutScope scope, CancellationToken cancellation)
+    {
         ImmutableArray<Layer> layers = [.. scope == CutScope.Accessories ? [] : design.Layers, .. design.Accessories];
-        var parts = Parts(design, layers, spec);
+        var parts = Parts(design, layers, spec, cancellation);
         var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(layers.Select(l => l.Stock).DistinctBy(s => s.Name).Select(s => LaserCheck.Of(s, spec)).OfType<Finding>());
@@ -58,7 +66,7 @@ public sealed record CutPlan(
         {
             var stock = Sized(group.Key, group, spec);
             var piece = MachineBed.Piece(stock, spec);
-            var (laidOut, tooLarge) = ShelfLayout.Arrange(group, piece, spec);
+            var (laidOut, tooLarge) = ShelfLayout.Arrange(group, piece, spec, cancellation);
             foreach (var placements in laidOut) sheets.Add(new(sheets.Count + 1, stock, [.. placements]) { Piece = piece });
             findings.AddRange(tooLarge.Select(p => TooLarge(p, piece, spec)));
             if (MachineBed.Finding(stock, piece, spec) is { } cut) findings.Add(cut);
@@ -91,12 +99,12 @@ public sealed record CutPlan(
             };
     }
 
-    private static CutPart[] Parts(BuckDesign design, ImmutableArray<Layer> layers, CuttingSpec spec)
+    private static CutPart[] Parts(BuckDesign design, ImmutableArray<Layer> layers, CuttingSpec spec, CancellationToken cancellation)
     {
         try
         {
             var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
-            return [.. layers.SelectMany(l => CutPart.Of(l, spec, offsetter))];
+            return [.. layers.SelectMany(l => CutPart.Of(l, spec, offsetter, cancellation))];
         }
         catch (OffsetFailedException failure)
         {

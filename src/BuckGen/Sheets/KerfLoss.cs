@@ -14,10 +14,11 @@ internal static class KerfLoss
     /// <param name="cut">The path of the machine's middle.</param>
     /// <param name="compensation">Half the kerf, mm.</param>
     /// <param name="offsetter">Makes the offset.</param>
-    public static Vec2? Find(Island nominal, Island cut, double compensation, IOffsetter offsetter)
+    /// <param name="cancellation">Stops the work.</param>
+    public static Vec2? Find(Island nominal, Island cut, double compensation, IOffsetter offsetter, CancellationToken cancellation)
     {
         if (compensation == 0) return null;
-        var made = new SegmentIndex(offsetter.Offset(new([cut]), -compensation, CornerJoin.Round).Segments);
+        var made = new SegmentIndex(offsetter.Offset(new([cut]), -compensation, CornerJoin.Round, cancellation).Segments);
         var reach = 4 * compensation + Beyond;
         foreach (var segment in nominal.Loops.SelectMany(l => l.Segments))
             if (made.DistanceWithin(segment.PointAt(0.5), reach) > reach) return segment.PointAt(0.5);

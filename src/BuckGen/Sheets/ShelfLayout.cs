@@ -11,7 +11,7 @@ internal static class ShelfLayout
 {
     /// <summary>The pieces of sheet used of one stock; parts that fit on none are returned apart.</summary>
     public static (List<List<Placement>> Sheets, List<CutPart> TooLarge) Arrange(
-        IEnumerable<CutPart> parts, SheetSize piece, CuttingSpec spec)
+        IEnumerable<CutPart> parts, SheetSize piece, CuttingSpec spec, CancellationToken cancellation = default)
     {
         var usable = new Vec2(piece.Width - 2 * spec.EdgeMargin, piece.Height - 2 * spec.EdgeMargin);
         var sheets = new List<Sheet>();
@@ -19,6 +19,7 @@ internal static class ShelfLayout
         foreach (var part in parts.OrderByDescending(p => Math.Min(p.Bounds.Width, p.Bounds.Height))
                      .ThenByDescending(p => Math.Max(p.Bounds.Width, p.Bounds.Height)))
         {
+            cancellation.ThrowIfCancellationRequested();
             if (Poses(part).All(p => p.Width > usable.X || p.Height > usable.Y)) tooLarge.Add(part);
             else if (!sheets.Exists(s => s.TryPlace(part))) sheets.Add(Sheet.StartedWith(part, usable, spec));
         }

@@ -15,13 +15,15 @@ public sealed class PartShell
     private readonly BuckKind kind;
     private readonly double wall;
     private readonly IOffsetter offsetter;
+    private readonly CancellationToken cancellation;
 
     /// <param name="shape">The drafted solid.</param>
     /// <param name="kind">Male or female.</param>
     /// <param name="wall">Thickness of the wall measured level, mm.</param>
     /// <param name="offsetter">Makes the offsets.</param>
-    internal PartShell(DraftedShape shape, BuckKind kind, double wall, IOffsetter offsetter) =>
-        (this.shape, this.kind, this.wall, this.offsetter) = (shape, kind, wall, offsetter);
+    /// <param name="cancellation">Stops the work.</param>
+    internal PartShell(DraftedShape shape, BuckKind kind, double wall, IOffsetter offsetter, CancellationToken cancellation) =>
+        (this.shape, this.kind, this.wall, this.offsetter, this.cancellation) = (shape, kind, wall, offsetter, cancellation);
 
     /// <summary>From the flange to the face, mm.</summary>
     public double Depth => shape.Face - shape.Foot;
@@ -40,7 +42,7 @@ public sealed class PartShell
     public Region Moved(Region region, double distance)
     {
         ArgumentNullException.ThrowIfNull(region);
-        return distance == 0 || region.IsEmpty ? region : offsetter.Offset(region, distance, CornerJoin.Round);
+        return distance == 0 || region.IsEmpty ? region : offsetter.Offset(region, distance, CornerJoin.Round, cancellation);
     }
 
     /// <summary>The outer edges alone: what stands inside a counter is no part of a ring round the part.</summary>
@@ -51,5 +53,5 @@ public sealed class PartShell
         return new([.. outers.Where(o => !outers.Any(other => other != o && Nesting.Encloses(other, o))).Select(o => new Island(o, []))]);
     }
 
-    private Region Touching(double fromFlange) => shape.At(kind == BuckKind.Male ? shape.Foot + fromFlange : shape.Face - fromFlange);
+    private Region Touching(double fromFlange) => shape.At(kind == BuckKind.Male ? shape.Foot + fromFlange : shape.Face - fromFlange, cancellation);
 }

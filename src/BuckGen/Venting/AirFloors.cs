@@ -36,11 +36,12 @@ internal static class AirFloors
     /// <summary>Holes in the layer above that the layer below does not have.</summary>
     private static IEnumerable<Island> Pits(Region below, Region walls)
     {
-        var holesBelow = below.Islands.SelectMany(i => i.Holes).ToArray();
+        var holesBelow = below.Islands.SelectMany(i => i.Holes).Select(InsidePoint.Of).ToArray();
+        var pieces = walls.Islands.Select(i => (i.Outer, Inside: InsidePoint.Of(i))).ToArray();
         foreach (var hole in walls.Islands.SelectMany(i => i.Holes))
         {
-            if (holesBelow.Any(h => hole.Contains(InsidePoint.Of(h)))) continue;
-            var standing = walls.Islands.Where(i => hole.Contains(InsidePoint.Of(i))).Select(i => i.Outer);
+            if (Array.Exists(holesBelow, hole.Contains)) continue;
+            var standing = pieces.Where(p => hole.Contains(p.Inside)).Select(p => p.Outer);
             yield return Region.FromLoops(standing.Prepend(hole)).Islands[0];
         }
     }

@@ -17,10 +17,10 @@ internal sealed class FloorVents
     private readonly VentWishes wishes;
     private readonly WallFoot[] feet;
 
-    public FloorVents(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter)
+    public FloorVents(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter, CancellationToken cancellation)
     {
         Floor = floor;
-        wishes = new(floor, distance, spec, apart, middle, offsetter);
+        wishes = new(floor, distance, spec, apart, middle, offsetter, cancellation);
         // A vent does the work of another that it leaves no room for: it may lie that much farther from the wall.
         feet = spec.Pattern.AlongWalls && floor.Deepest is null
             ? [.. floor.Air.Loops.Where(IsWall).Select(l => new WallFoot(l, floor, distance, distance + apart, middle))
@@ -37,17 +37,18 @@ internal sealed class FloorVents
     public IEnumerable<VentWish> Wishes(double spacing) => wishes.At(spacing);
 
     /// <summary>Adds vents where those placed by the shape leave too long a stretch of wall; tells of each stretch that stays too long.</summary>
-    public IEnumerable<Finding> Fill(VentPlacement placement, double spacing)
+    public IEnumerable<Finding> Fill(VentPlacement placement, double spacing, CancellationToken cancellation)
     {
         foreach (var foot in feet)
         {
-            var stretches = foot.TooLong(placement.Here, spacing);
+            cancellation.ThrowIfCancellationRequested();
+            var stretches = foot.TooLong(placement.Inside(foot.Within), spacing);
             for (var round = 0; round < Rounds && stretches.Count > 0; round++)
             {
                 // All of them are divided before any is measured again.
                 bool[] placed = [.. stretches.Select(s => Divide(foot, s, placement, spacing))];
                 if (!placed.Contains(true)) break;
-                stretches = foot.TooLong(placement.Here, spacing);
+                stretches = foot.TooLong(placement.Inside(foot.Within), spacing);
             }
 
             foreach (var stretch in stretches)

@@ -15,10 +15,11 @@ internal static class PlenumChannels
     /// <param name="width">Width of the channels, mm.</param>
     /// <param name="portDiameter">Diameter of the opening at the port, mm.</param>
     /// <param name="chord">Largest distance, mm, between the channels' round ends and the arcs that stand for them.</param>
-    public static Region Cut(Region plate, IReadOnlyList<Vec2> bores, Vec2 port, double width, double portDiameter, double chord)
+    /// <param name="cancellation">Stops the work.</param>
+    public static Region Cut(Region plate, IReadOnlyList<Vec2> bores, Vec2 port, double width, double portDiameter, double chord, CancellationToken cancellation)
     {
         var factory = new GeometryFactory();
-        var ways = ShortestTree([port, .. bores]).Select(w => factory.CreateLineString([ToCoordinate(w.From), ToCoordinate(w.To)]));
+        var ways = ShortestTree([port, .. bores], cancellation).Select(w => factory.CreateLineString([ToCoordinate(w.From), ToCoordinate(w.To)]));
         var quarter = (int)Math.Ceiling(Math.PI / 4 / Math.Acos(1 - chord / Math.Max(width, portDiameter)));
         var channels = OverlayNGRobust.Union(
         [
@@ -30,18 +31,19 @@ internal static class PlenumChannels
     }
 
     /// <summary>The shortest set of straight ways that joins all points (Prim's algorithm).</summary>
-    private static IEnumerable<(Vec2 From, Vec2 To)> ShortestTree(IReadOnlyList<Vec2> points)
+    private static IEnumerable<(Vec2 From, Vec2 To)> ShortestTree(IReadOnlyList<Vec2> points, CancellationToken cancellation)
     {
         var nearest = new int[points.Count];
-        var joined = new bool[points.Count];
-        joined[0] = true;
-        for (var n = 1; n < points.Count; n++)
+        var away = points.Select(p => p.DistanceTo(points[0])).ToArray();
+        List<int> apart = [.. Enumerable.Range(1, points.Count - 1)];
+        while (apart.Count > 0)
         {
-            var next = Enumerable.Range(0, points.Count).Where(i => !joined[i]).MinBy(i => points[i].DistanceTo(points[nearest[i]]));
-            joined[next] = true;
+            cancellation.ThrowIfCancellationRequested();
+            var next = apart.MinBy(i => away[i]);
+            apart.Remove(next);
             yield return (points[nearest[next]], points[next]);
-            for (var i = 0; i < points.Count; i++)
-                if (!joined[i] && points[i].DistanceTo(points[next]) < points[i].DistanceTo(points[nearest[i]])) nearest[i] = next;
+            foreach (var i in apart)
+                if (points[i].DistanceTo(points[next]) is var distance && distance < away[i]) (nearest[i], away[i]) = (next, distance);
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Bucks;
 using BuckGen.Geometry;
 
 namespace BuckGen.Venting;
@@ -11,20 +12,37 @@ internal static class PlenumFeet
 
     private const int Directions = 16;
 
+    /// <summary>Most feet: many more than anybody glues on.</summary>
+    private const int MaxFeet = 10_000;
+
     /// <summary>The feet.</summary>
     /// <param name="plate">The base's bounds.</param>
     /// <param name="bores">Centres of bores.</param>
     /// <param name="diameter">Diameter of a foot, mm.</param>
     /// <param name="boreDiameter">Diameter of a bore, mm.</param>
     /// <param name="pitch">Farthest two feet may stand apart, mm.</param>
-    public static Region Set(Bounds plate, ImmutableArray<Vec2> bores, double diameter, double boreDiameter, double pitch)
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="SpecException">There would be too many feet.</exception>
+    public static Region Set(Bounds plate, ImmutableArray<Vec2> bores, double diameter, double boreDiameter, double pitch, CancellationToken cancellation)
     {
         var room = plate.Grown(-diameter / 2);
         var (columns, rows) = (Count(room.Width, pitch), Count(room.Height, pitch));
-        var feet = new List<Vec2>();
+        if ((columns + 1.0) * (rows + 1.0) is > MaxFeet and var count)
+            throw new SpecException(FormattableString.Invariant(
+                $"The base of {plate.Width:0.#} x {plate.Height:0.#} mm would stand on {count} feet, at most {pitch:0.#} mm apart; the limit is {MaxFeet}. Use a thicker base, larger feet, or a plenum of channels."));
+        var (feet, standing, open) = (new List<Vec2>(), new PlaceGrid(diameter + Clear), new PlaceGrid((diameter + boreDiameter) / 2 + Clear));
+        foreach (var bore in bores) open.Add(bore);
         for (var j = 0; j <= rows; j++)
+        {
+            cancellation.ThrowIfCancellationRequested();
             for (var i = 0; i <= columns; i++)
-                if (Place(new(room.MinX + room.Width * i / columns, room.MinY + room.Height * j / rows)) is { } place) feet.Add(place);
+            {
+                if (Place(new(room.MinX + room.Width * i / columns, room.MinY + room.Height * j / rows)) is not { } place) continue;
+                feet.Add(place);
+                standing.Add(place);
+            }
+        }
+
         return new([.. feet.Select(f => new Island(Loop.Circle(f, diameter / 2), []))]);
 
         Vec2? Place(Vec2 wished)
@@ -37,8 +55,8 @@ internal static class PlenumFeet
 
         bool IsFree(Vec2 p) =>
             room.Contains(p)
-            && bores.All(b => b.DistanceTo(p) >= (diameter + boreDiameter) / 2 + Clear)
-            && feet.TrueForAll(f => f.DistanceTo(p) >= diameter + Clear);
+            && !open.HasWithin(p, (diameter + boreDiameter) / 2 + Clear)
+            && !standing.HasWithin(p, diameter + Clear);
     }
 
     private static int Count(double length, double pitch) => Math.Max(1, (int)Math.Ceiling(length / pitch));

@@ -44,7 +44,9 @@ internal static class PlenumLayer
     /// <param name="blank">The whole plate.</param>
     /// <param name="buck">The spec, with a plenum.</param>
     /// <param name="vents">The vents; null for none.</param>
-    public static LayerBlank Shaped(LayerBlank blank, BuckSpec buck, VentDesign? vents)
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="SpecException">There would be too many feet.</exception>
+    public static LayerBlank Shaped(LayerBlank blank, BuckSpec buck, VentDesign? vents, CancellationToken cancellation)
     {
         var spec = buck.Plenum!;
         var bores = vents is null ? [] : vents.Vents.Select(v => v.Centre).ToImmutableArray();
@@ -52,8 +54,8 @@ internal static class PlenumLayer
         return blank with
         {
             Wood = spec.Kind == PlenumKind.Channels
-                ? PlenumChannels.Cut(blank.Wood, bores, port, spec.Width, spec.PortDiameter, buck.Tolerance.Chord / 8)
-                : PlenumFeet.Set(blank.Wood.Bounds, bores, spec.Width, vents?.Spec.BoreDiameter ?? 0, FeetPitch(buck) ?? 1.5 * spec.Width),
+                ? PlenumChannels.Cut(blank.Wood, bores, port, spec.Width, spec.PortDiameter, buck.Tolerance.Chord / 8, cancellation)
+                : PlenumFeet.Set(blank.Wood.Bounds, bores, spec.Width, vents?.Spec.BoreDiameter ?? 0, FeetPitch(buck) ?? 1.5 * spec.Width, cancellation),
         };
     }
 }

@@ -21,6 +21,9 @@ internal static class VentDesigner
     /// <summary>How often the spacing is made smaller for the flow.</summary>
     private const int Rounds = 8;
 
+    /// <summary>No more vents than this are added for the flow alone; a finding then says that the air stays too slow.</summary>
+    private const int MaxForFlow = 10_000;
+
     /// <summary>Designs the vents of a stack that has a base plate.</summary>
     /// <param name="layers">The layers without a plenum, lowest first.</param>
     /// <param name="dowels">All dowel holes.</param>
@@ -29,9 +32,11 @@ internal static class VentDesigner
     /// <param name="buck">What is wanted.</param>
     /// <param name="blank">The sheet that lands on the vents.</param>
     /// <param name="offsetter">Makes the offsets.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="SpecException">There are too many places for vents.</exception>
     public static VentDesign Design(
         IReadOnlyList<LayerBlank> layers, IEnumerable<DowelHole> dowels, StackedSolid solid, IEnumerable<Vec2> closings, BuckSpec buck,
-        Blank blank, IOffsetter offsetter)
+        Blank blank, IOffsetter offsetter, CancellationToken cancellation)
     {
         var spec = buck.Vents!;
         var sizing = VentSizing.Of(blank, buck.Sheet?.Plastic);
@@ -42,15 +47,16 @@ internal static class VentDesigner
         var needed = DrawDown.HolesNeeded(volume, diameter, length, spec.Air);
 
         var room = new BoreRoom(layers, dowels, spec, diameter);
-        var middle = Middle.Of(solid.Shape.At(solid.Shape.ReferenceHeight).Loops);
+        var middle = Middle.Of(solid.Shape.At(solid.Shape.ReferenceHeight, cancellation).Loops);
         var floors = AirFloors.Of(layers, solid, closings)
-            .Select(f => new FloorVents(f, spec.WallDistance + diameter / 2, spec, room.Apart, middle, offsetter)).ToArray();
+            .Select(f => new FloorVents(f, spec.WallDistance + diameter / 2, spec, room.Apart, middle, offsetter, cancellation)).ToArray();
         var (spacing, byShape) = (spec.Spacing, Placed(spec.Spacing));
         var placed = byShape;
-        for (var round = 0; round < Rounds && needed > placed.Vents.Count && spacing > room.Apart && spec.Pattern.AlongWalls; round++)
+        var wanted = Math.Min(needed ?? 0, MaxForFlow);
+        for (var round = 0; round < Rounds && wanted > placed.Vents.Count && spacing > room.Apart && spec.Pattern.AlongWalls; round++)
         {
-            // Bores that run into each other are no further vents.
-            spacing = Math.Max(room.Apart, spacing * placed.Vents.Count / needed.Value);
+            // Bores that run into each other are no further vents; nor does a shop drill tens of thousands.
+            spacing = Math.Max(room.Apart, spacing * placed.Vents.Count / wanted);
             placed = Placed(spacing);
         }
 
@@ -65,6 +71,6 @@ internal static class VentDesigner
             BoardForce = SuctionForce.Of(surface.Wood.Area, spec.Air.AmbientPressure - spec.Air.ReservoirPressure),
         };
 
-        VentPlacing Placed(double between) => VentPlacing.Of(floors, room, spec, diameter, between, middle);
+        VentPlacing Placed(double between) => VentPlacing.Of(floors, room, spec, diameter, between, middle, cancellation);
     }
 }

@@ -9,7 +9,7 @@ namespace BuckGen.Venting;
 /// <param name="spec">Spacing and distance from the wall.</param>
 /// <param name="diameter">Diameter of the hole at the surface, mm.</param>
 /// <param name="taken">The vents of all floors placed so far; new ones are added.</param>
-internal sealed class VentPlacement(AirFloor floor, BoreRoom room, VentSpec spec, double diameter, List<Vent> taken)
+internal sealed class VentPlacement(AirFloor floor, BoreRoom room, VentSpec spec, double diameter, PlacedVents taken)
 {
     /// <summary>How far a vent is moved at a time when it gives way, mm.</summary>
     private const double Step = 1;
@@ -17,15 +17,15 @@ internal sealed class VentPlacement(AirFloor floor, BoreRoom room, VentSpec spec
     /// <summary>The hole never reaches under the wall, however narrow the place: half the wanted distance is kept, mm.</summary>
     private readonly double leastToWall = (diameter + spec.WallDistance) / 2;
 
-    /// <summary>The vents on this floor's layer.</summary>
-    public IEnumerable<Vent> Here => taken.Where(t => t.Layer == floor.Layer.Number);
+    /// <summary>The vents on this floor's layer in a rectangle.</summary>
+    public IEnumerable<Vent> Inside(Bounds bounds) => taken.Inside(bounds, floor.Layer.Number);
 
     /// <summary>Places a vent where it is wished or as near to it as may be; false when there is no place.</summary>
     public bool Grant(VentWish wish)
     {
         foreach (var place in Places(wish))
         {
-            if (!room.IsFree(place, floor.Layer) || taken.Exists(t => t.Centre.DistanceTo(place) < room.Apart)) continue;
+            if (!room.IsFree(place, floor.Layer) || taken.IsTaken(place)) continue;
             if (floor.ToWall(place, leastToWall) < leastToWall) continue;
             taken.Add(new(place, diameter, floor.Layer.Number, wish.Reason));
             return true;
@@ -39,7 +39,7 @@ internal sealed class VentPlacement(AirFloor floor, BoreRoom room, VentSpec spec
     /// other. One behind a wall does not.
     /// </summary>
     public bool IsDone(VentWish wish) =>
-        Here.Any(t => t.Centre.DistanceTo(wish.Centre) < room.Apart && floor.Sees(t.Centre, wish.Centre));
+        taken.Beside(wish.Centre, floor.Layer.Number).Any(t => floor.Sees(t.Centre, wish.Centre));
 
     private IEnumerable<Vec2> Places(VentWish wish)
     {

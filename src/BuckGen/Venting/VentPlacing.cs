@@ -11,14 +11,15 @@ namespace BuckGen.Venting;
 /// </remarks>
 internal sealed class VentPlacing
 {
-    private readonly List<Vent> vents = [];
+    /// <summary>Most places that are tried for vents: many more than a shop drills.</summary>
+    public const int MaxWishes = 50_000;
+
+    private readonly PlacedVents placed;
     private readonly List<Finding> findings = [];
 
-    private VentPlacing()
-    {
-    }
+    private VentPlacing(double apart) => placed = new(apart);
 
-    public IReadOnlyList<Vent> Vents => vents;
+    public IReadOnlyList<Vent> Vents => placed.All;
 
     public IReadOnlyList<Finding> Findings => findings;
 
@@ -29,24 +30,38 @@ internal sealed class VentPlacing
     /// <param name="diameter">Diameter of the holes at the surface, mm.</param>
     /// <param name="spacing">Farthest two vents lie apart along a wall, mm.</param>
     /// <param name="middle">The middle of the whole outline.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="SpecException">There are too many places for vents.</exception>
     public static VentPlacing Of(
-        IReadOnlyList<FloorVents> floors, BoreRoom room, VentSpec spec, double diameter, double spacing, Vec2 middle)
+        IReadOnlyList<FloorVents> floors, BoreRoom room, VentSpec spec, double diameter, double spacing, Vec2 middle, CancellationToken cancellation)
     {
-        var placing = new VentPlacing();
+        var placing = new VentPlacing(room.Apart);
+        var left = MaxWishes;
         var turns = floors.Select(f => new Turn(
-            f, new(f.Floor, room, spec, diameter, placing.vents), InOrder(f.Wishes(spacing), middle))).ToArray();
+            f, new(f.Floor, room, spec, diameter, placing.placed), InOrder(Some(f.Wishes(spacing)), middle))).ToArray();
         foreach (var turn in turns)
-            while (turn.Waiting.TryPeek(out var wish) && wish.Reason == VentReason.Given) placing.Take(turn);
+            while (turn.Waiting.TryPeek(out var wish) && wish.Reason == VentReason.Given) placing.Take(turn, cancellation);
         foreach (var turn in turns)
-            while (!turn.HasVent && turn.Waiting.Count > 0) placing.Take(turn);
+            while (!turn.HasVent && turn.Waiting.Count > 0) placing.Take(turn, cancellation);
         for (var reason = VentReason.Given; reason <= VentReason.Pattern; reason++)
             foreach (var turn in turns)
-                while (turn.Waiting.TryPeek(out var wish) && wish.Reason == reason) placing.Take(turn);
-        foreach (var turn in turns) placing.findings.AddRange(turn.Vents.Fill(turn.Placement, spacing));
+                while (turn.Waiting.TryPeek(out var wish) && wish.Reason == reason) placing.Take(turn, cancellation);
+        foreach (var turn in turns) placing.findings.AddRange(turn.Vents.Fill(turn.Placement, spacing, cancellation));
         placing.TellOfFloorsWithout(turns);
         placing.TellOfPointsElsewhere(floors, spec);
         return placing;
+
+        List<VentWish> Some(IEnumerable<VentWish> wishes)
+        {
+            List<VentWish> some = [.. wishes.Take(left + 1)];
+            left -= some.Count;
+            return left >= 0 ? some : throw TooMany();
+        }
     }
+
+    /// <summary>The refusal of a spacing or pattern that asks for more vents than the limit.</summary>
+    public static SpecException TooMany() =>
+        new(FormattableString.Invariant($"The outline and the spacing ask for more than {MaxWishes} places for vents, which is the limit; use a larger spacing, a larger pitch of the grid or fewer points."));
 
     /// <summary>A floor, its placement and the wishes not yet looked at.</summary>
     private sealed record Turn(FloorVents Vents, VentPlacement Placement, Queue<VentWish> Waiting)
@@ -60,8 +75,9 @@ internal sealed class VentPlacing
         .ThenByDescending(w => Math.Round(w.Centre.DistanceTo(middle), 2))
         .ThenBy(w => Math.Round(new Vec2(1, 0).AngleTo(w.Centre - middle), 3)));
 
-    private void Take(Turn turn)
+    private void Take(Turn turn, CancellationToken cancellation)
     {
+        cancellation.ThrowIfCancellationRequested();
         var wish = turn.Waiting.Dequeue();
         // A given point is never left out for another: it is granted or told of.
         if (wish.Reason != VentReason.Given && turn.Placement.IsDone(wish)) turn.HasVent = true;
@@ -73,7 +89,7 @@ internal sealed class VentPlacing
     private void TellOfFloorsWithout(Turn[] turns)
     {
         foreach (var floor in turns.Where(t => !t.HasVent).Select(t => t.Vents.Floor))
-            if (!vents.Exists(v => v.Layer == floor.Layer.Number && floor.Air.Contains(v.Centre))
+            if (!placed.Inside(floor.Air.Outer.Bounds, floor.Layer.Number).Any(v => floor.Air.Contains(v.Centre))
                 && !findings.Exists(f => f.Height == floor.Layer.Top && f.Place is { } p && floor.Air.Contains(p)))
                 findings.Add(VentFindings.NoRoom(new(InsidePoint.Of(floor.Air), VentReason.Counter), floor.Layer));
     }

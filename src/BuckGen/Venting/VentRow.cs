@@ -46,10 +46,17 @@ internal sealed class VentRow
     private List<(double Along, double Turn)> Corners(double spacing)
     {
         var kept = new List<(double Along, double Turn)>();
+        var places = new PlaceGrid(apart);
         foreach (var corner in Turns(spacing).OrderByDescending(c => Math.Round(c.Turn, 3))
                      .ThenByDescending(c => Math.Round(line.PointAt(c.Along).DistanceTo(middle), 2))
                      .ThenBy(c => RowStart.Direction(line.PointAt(c.Along), middle)))
-            if (kept.TrueForAll(k => line.PointAt(k.Along).DistanceTo(line.PointAt(corner.Along)) >= apart)) kept.Add(corner);
+        {
+            var place = line.PointAt(corner.Along);
+            if (places.HasWithin(place, apart)) continue;
+            places.Add(place);
+            kept.Add(corner);
+        }
+
         return kept;
     }
 

@@ -26,7 +26,9 @@ internal sealed class VentWishes
     /// <param name="apart">Least distance of two vents, mm.</param>
     /// <param name="middle">The middle of the whole outline.</param>
     /// <param name="offsetter">Makes the offsets.</param>
-    public VentWishes(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter)
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="SpecException">The pattern has too many places.</exception>
+    public VentWishes(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter, CancellationToken cancellation)
     {
         (this.floor, this.distance, this.spec) = (floor, distance, spec);
         if (floor.Deepest is { } deepest)
@@ -36,14 +38,16 @@ internal sealed class VentWishes
         }
 
         var air = new Region([floor.Air]);
-        Region Shrunk(double d) => offsetter.Offset(air, -d, CornerJoin.Round);
-        alone.AddRange(RegionChanges.Find(Shrunk, [0, distance], grows: false, Resolution, CancellationToken.None)
+        Region Shrunk(double d) => offsetter.Offset(air, -d, CornerJoin.Round, cancellation);
+        alone.AddRange(RegionChanges.Find(Shrunk, [0, distance], grows: false, Resolution, cancellation)
             .Select(c => new VentWish(c.Place, c.Kind == RegionChangeKind.IslandVanishes ? VentReason.Counter : VentReason.Gap)));
         var inner = Shrunk(distance);
         if (spec.Pattern.AlongWalls) rows = [.. inner.Loops.Select(l => new VentRow(l, apart, middle))];
         else alone.AddRange(inner.Islands.Select(i => new VentWish(InsidePoint.Of(i), VentReason.Counter)));
-        var (places, failure) = ForeignCode.Call(spec.Pattern, spec.Pattern.Name, () => spec.Pattern.Places(new(floor.Air, inner), spec).ToArray());
-        alone.AddRange((places ?? []).Where(inner.Contains).Select(p => new VentWish(p, VentReason.Pattern)));
+        var (places, failure) = ForeignCode.Call(spec.Pattern, spec.Pattern.Name, () => spec.Pattern.Places(new(floor.Air, inner), spec).Take(VentPlacing.MaxWishes + 1).ToArray());
+        if (places?.Length > VentPlacing.MaxWishes) throw VentPlacing.TooMany();
+        var room = new RegionInterior(inner);
+        alone.AddRange((places ?? []).Where(room.Contains).Select(p => new VentWish(p, VentReason.Pattern)));
         if (failure is not null) Failures = [failure];
     }
 

@@ -29,7 +29,6 @@ internal sealed class WallFoot
     private readonly double distance;
     private readonly double reach;
     private readonly Lazy<double> start;
-    private readonly Bounds within;
 
     /// <param name="loop">The foot; the air lies to its left.</param>
     /// <param name="floor">The floor.</param>
@@ -39,11 +38,14 @@ internal sealed class WallFoot
     public WallFoot(Loop loop, AirFloor floor, double distance, double reach, Vec2 middle)
     {
         (this.floor, this.distance, this.reach) = (floor, distance, reach);
-        (line, pieces, within) = (new(loop), new(loop.Segments), loop.Bounds.Grown(reach));
+        (line, pieces, Within) = (new(loop), new(loop.Segments), loop.Bounds.Grown(reach));
         start = new(() => RowStart.Of(line, middle));
     }
 
     public double Length => line.Loop.Length;
+
+    /// <summary>Vents elsewhere serve no point of the foot.</summary>
+    public Bounds Within { get; }
 
     /// <summary>The point of the foot a way along, mm.</summary>
     public Vec2 PointAt(double along) => line.PointAt(along);
@@ -86,7 +88,7 @@ internal sealed class WallFoot
 
     private IEnumerable<double> FeetOf(Vec2 vent)
     {
-        if (!within.Contains(vent)) yield break;
+        if (!Within.Contains(vent)) yield break;
         foreach (var i in pieces.NumbersMeeting(Bounds.Of(vent, vent).Grown(reach)))
         {
             var piece = line.Loop.Segments[i];

@@ -34,6 +34,25 @@ public class PlanDistanceTests
         Assert.InRange(tried, 60, int.MaxValue);
     }
 
+    /// <summary>Found by an attack: of a very jagged outline the squares took minutes and gigabytes; beyond 600 pieces boxes serve instead.</summary>
+    [Fact]
+    public void Very_many_edges_are_as_far_as_the_nearest()
+    {
+        var jagged = Region.FromLoops(
+        [
+            Loop.Polygon(Enumerable.Range(0, 2001).Select(i => new Vec2(i % 2 == 0 ? 60 : 57, 0).Turned(2 * Math.PI * i / 2001))),
+            .. Enumerable.Range(0, 30).Select(i => Loop.Circle(new Vec2(30, 0).Turned(i * Math.PI / 15), 2.5)),
+        ]);
+        var (distance, random) = (new PlanDistance(jagged, Around), new Random(3));
+        for (var i = 0; i < 400; i++) AssertAt(jagged, distance, new(random.NextDouble() * 300 - 150, random.NextDouble() * 300 - 150));
+        // On corners and on edges.
+        foreach (var piece in jagged.Segments.Where((_, i) => i % 50 == 0))
+        {
+            Assert.Equal(0, distance.At(piece.Start), 12);
+            Assert.Equal(0, distance.At(piece.PointAt(0.5)), 9);
+        }
+    }
+
     [Fact]
     public void Beside_a_sharp_corner_the_side_is_right()
     {

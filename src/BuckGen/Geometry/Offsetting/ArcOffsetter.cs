@@ -19,6 +19,7 @@ internal sealed class ArcOffsetter : IOffsetter
     {
         ArgumentNullException.ThrowIfNull(region);
         ArgumentNullException.ThrowIfNull(join);
+        cancellation.ThrowIfCancellationRequested();
         if (Math.Abs(distance) < OffsetPrecision.ShortestPiece || region.IsEmpty) return region;
         // Work near the origin, where doubles are finest.
         var toOrigin = Affine.Translation(-region.Bounds.Centre);

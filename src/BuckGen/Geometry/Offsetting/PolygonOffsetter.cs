@@ -11,6 +11,7 @@ internal sealed class PolygonOffsetter(double chord) : IOffsetter
     {
         ArgumentNullException.ThrowIfNull(region);
         ArgumentNullException.ThrowIfNull(join);
+        cancellation.ThrowIfCancellationRequested();
         if (distance == 0 || region.IsEmpty) return region;
         // The errors of cutting arcs, rounding corners and finding arcs again add up; each gets a share of the whole.
         var share = chord / 8;
@@ -23,7 +24,8 @@ internal sealed class PolygonOffsetter(double chord) : IOffsetter
             QuadrantSegments = Math.Clamp((int)Math.Ceiling(Math.PI / 2 / angle), 8, 1000),
             SimplifyFactor = 1e-4,
         };
-        var polygons = Abandoned.When(cancellation, () => PolygonConversion.ToGeometry(region, share).Buffer(distance, parameters));
+        var polygons = PolygonConversion.ToGeometry(region, share).Buffer(distance, parameters);
+        cancellation.ThrowIfCancellationRequested();
         return PolygonConversion.FromGeometry(polygons, share);
     }
 }

@@ -32,11 +32,21 @@ internal enum RegionChangeKind
 /// <param name="Kind">What happens.</param>
 /// <param name="At">The parameter at which it happens: a distance or a height, mm.</param>
 /// <param name="Place">Where it happens.</param>
-internal sealed record RegionChange(RegionChangeKind Kind, double At, Vec2 Place);
+internal sealed record RegionChange(RegionChangeKind Kind, double At, Vec2 Place)
+{
+    /// <summary>How far either way the parameter may be off, mm.</summary>
+    public double Within { get; init; }
+}
 
 /// <summary>Finds where a region that is offset step by step loses, gains, joins or divides its parts.</summary>
 internal static class RegionChanges
 {
+    /// <summary>
+    /// Most lines and arcs of outlines that are made to find the parameters of changes. When they are used up, further changes are known no
+    /// better than by the steps; each says how well.
+    /// </summary>
+    private const int MaxPieces = 1_000_000;
+
     /// <summary>All changes between the first parameter and the last.</summary>
     /// <param name="at">The region at a parameter; farther on it only grows, or only shrinks.</param>
     /// <param name="steps">Parameters to look at first, in order; between two that look alike nothing is searched.</param>
@@ -46,24 +56,33 @@ internal static class RegionChanges
     public static List<RegionChange> Find(
         Func<double, Region> at, IReadOnlyList<double> steps, bool grows, double resolution, CancellationToken cancellation)
     {
-        var found = new List<RegionChange>();
-        for (var i = 0; i + 1 < steps.Count; i++) Search(steps[i], steps[i + 1]);
+        var (found, pieces) = (new List<RegionChange>(), 0);
+        var before = at(steps[0]);
+        for (var i = 0; i + 1 < steps.Count; i++)
+        {
+            var after = at(steps[i + 1]);
+            Search(steps[i], before, steps[i + 1], after);
+            before = after;
+        }
+
         return found;
 
-        void Search(double near, double far)
+        void Search(double near, Region first, double far, Region last)
         {
             cancellation.ThrowIfCancellationRequested();
-            var changes = Compare(at(near), at(far), grows).ToList();
+            var changes = Compare(first, last, grows).ToList();
             if (changes.Count == 0) return;
-            if (Math.Abs(far - near) <= resolution)
+            if (Math.Abs(far - near) <= resolution || pieces > MaxPieces)
             {
-                found.AddRange(changes.Select(c => new RegionChange(c.Kind, (near + far) / 2, c.Place)));
+                found.AddRange(changes.Select(c => new RegionChange(c.Kind, (near + far) / 2, c.Place) { Within = Math.Abs(far - near) / 2 }));
                 return;
             }
 
             var middle = (near + far) / 2;
-            Search(near, middle);
-            Search(middle, far);
+            var between = at(middle);
+            pieces += 1 + between.Segments.Count();
+            Search(near, first, middle, between);
+            Search(middle, between, far, last);
         }
     }
 
@@ -71,19 +90,23 @@ internal static class RegionChanges
     private static IEnumerable<(RegionChangeKind Kind, Vec2 Place)> Compare(Region near, Region far, bool grows)
     {
         var (small, large) = grows ? (near, far) : (far, near);
-        foreach (var island in large.Islands)
+        var wood = new RegionInterior(large);
+        var standing = small.Islands.ToLookup(s => wood.IslandAt(InsidePoint.Of(s)));
+        foreach (var (i, island) in large.Islands.Index())
         {
-            var inside = small.Islands.Where(s => island.Contains(InsidePoint.Of(s))).ToArray();
+            var inside = standing[i].ToArray();
             if (inside.Length == 0) yield return (RegionChangeKind.IslandVanishes, InsidePoint.Midmost(island.Outer, island.Contains));
             if (inside.Length < 2) continue;
             foreach (var joint in Closeness.Joints(inside.Select(o => o.Outer)))
                 yield return (grows ? RegionChangeKind.IslandsMerge : RegionChangeKind.NeckPinches, joint);
         }
 
-        var (wide, tight) = (small.Islands.SelectMany(i => i.Holes).ToArray(), large.Islands.SelectMany(i => i.Holes).ToArray());
-        foreach (var hole in wide)
+        // Air is followed as wood is: an island in a hole, with a hole of its own, must not pass for two parts of one hole.
+        var (wide, tight) = (new AirInHoles(small), new AirInHoles(large));
+        var parts = Enumerable.Range(0, tight.Holes.Length).ToLookup(t => wide.At(tight.PointIn(t)), t => tight.Holes[t]);
+        foreach (var (i, hole) in wide.Holes.Index())
         {
-            var inside = tight.Where(t => hole.Contains(InsidePoint.Of(t))).ToArray();
+            var inside = parts[i].ToArray();
             // Seen from a growing outline a hole without successor has closed; shrinking never makes a hole.
             if (inside.Length == 0 && grows) yield return (RegionChangeKind.HoleCloses, InsidePoint.Midmost(hole, hole.Contains));
             if (inside.Length < 2) continue;
@@ -91,9 +114,9 @@ internal static class RegionChanges
                 yield return (grows ? RegionChangeKind.HoleSplits : RegionChangeKind.HolesMerge, joint);
         }
 
-        foreach (var hole in tight)
+        // Those that lie in none of the earlier ones.
+        foreach (var hole in parts[-1])
         {
-            if (wide.Any(w => w.Contains(InsidePoint.Of(hole)))) continue;
             if (grows) yield return (RegionChangeKind.BayCloses, InsidePoint.Midmost(hole, hole.Contains));
             else yield return (RegionChangeKind.HoleOpens, Closeness.Place(hole, large.Islands.Select(i => i.Outer)));
         }

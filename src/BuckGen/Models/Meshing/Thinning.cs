@@ -5,6 +5,9 @@ namespace BuckGen.Models.Meshing;
 /// <summary>Leaves out outlines that say nothing new: those that straight lines from an outline below to one above pass through anyway.</summary>
 internal static class Thinning
 {
+    /// <summary>Most levels that one straight wall passes through: each is held against all below it.</summary>
+    private const int MaxRun = 100;
+
     /// <summary>The levels that are needed, the first and the last among them.</summary>
     /// <param name="levels">Levels, lowest first.</param>
     /// <param name="reach">Farthest, mm, that a corner moves from one level to the next and is still known as the same.</param>
@@ -15,7 +18,7 @@ internal static class Thinning
         {
             List<Level> run = [levels[kept]];
             List<Segment[][]> pieces = [[.. levels[kept].Plan.Loops.Select(l => l.Segments.ToArray())]];
-            while (kept + run.Count < levels.Count && levels[kept + run.Count] is var next && Followed(pieces[^1], next.Plan, reach) is { } followed)
+            while (run.Count < MaxRun && kept + run.Count < levels.Count && levels[kept + run.Count] is var next && Followed(pieces[^1], next.Plan, reach) is { } followed)
             {
                 run.Add(next);
                 pieces.Add(followed);

@@ -51,6 +51,6 @@ public class CheckedOffsetterTests
 
     private sealed class Wrong : IOffsetter
     {
-        public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default) => new ArcOffsetter().Offset(region, distance * 1.5, join);
+        public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default) => new ArcOffsetter().Offset(region, distance * 1.5, join, cancellation);
     }
 }

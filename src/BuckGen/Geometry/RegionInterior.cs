@@ -1,0 +1,41 @@
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.HPRtree;
+
+namespace BuckGen.Geometry;
+
+/// <summary>Answers for many points which islands of a region hold them; only islands beside a point are looked at.</summary>
+internal sealed class RegionInterior
+{
+    // Below this all islands are looked at as quickly as an index is asked.
+    private const int Few = 8;
+
+    private readonly (LoopInterior Outer, LoopInterior[] Holes)[] islands;
+    private readonly HPRtree<int>? tree;
+
+    /// <param name="region">The region.</param>
+    public RegionInterior(Region region)
+    {
+        islands = [.. region.Islands.Select(i => (new LoopInterior(i.Outer), i.Holes.Select(h => new LoopInterior(h)).ToArray()))];
+        if (islands.Length <= Few) return;
+        tree = new();
+        for (var i = 0; i < islands.Length; i++)
+            if (region.Islands[i].Outer.Bounds is var b) tree.Insert(new Envelope(b.MinX, b.MaxX, b.MinY, b.MaxY), i);
+        tree.Build();
+    }
+
+    /// <summary>The number of the first island that holds a point; -1 for none.</summary>
+    public int IslandAt(Vec2 p)
+    {
+        if (tree is null) return Array.FindIndex(islands, i => Holds(i, p));
+        var first = -1;
+        foreach (var i in tree.Query(new Envelope(p.X, p.X, p.Y, p.Y)))
+            if ((first < 0 || i < first) && Holds(islands[i], p)) first = i;
+        return first;
+    }
+
+    /// <summary>True when one of the islands holds a point.</summary>
+    public bool Contains(Vec2 p) => IslandAt(p) >= 0;
+
+    private static bool Holds((LoopInterior Outer, LoopInterior[] Holes) island, Vec2 p) =>
+        island.Outer.Contains(p) && !Array.Exists(island.Holes, h => h.Contains(p));
+}

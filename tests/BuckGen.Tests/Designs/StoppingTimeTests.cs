@@ -1,0 +1,61 @@
+using System.Diagnostics;
+using BuckGen.Bucks;
+using BuckGen.Designs;
+using BuckGen.Geometry;
+using BuckGen.Outlines;
+using BuckGen.Output;
+using BuckGen.Sheets;
+using BuckGen.Tests.Outlines.Fuzzing;
+using BuckGen.Tests.Venting;
+using Xunit;
+
+namespace BuckGen.Tests.Designs;
+
+/// <summary>A large job stopped at instants all over it, when somebody asks with BUCKGEN_FUZZ: from the stop to the end take at most 0.2 s.</summary>
+public sealed class StoppingTimeTests(ITestOutputHelper output)
+{
+    private static readonly FuzzSettings Settings = FuzzSettings.Or(0);
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(0.2);
+
+    [Fact]
+    public void A_large_job_ends_soon_after_it_is_stopped()
+    {
+        if (!Settings.Timed) Assert.Skip("Times are taken only when BUCKGEN_FUZZ asks for them.");
+        var random = new Random(Settings.Seed);
+        var whole = Stopwatch.StartNew();
+        Run(CancellationToken.None);
+        whole.Stop();
+        var longest = TimeSpan.Zero;
+        for (var stop = 0; stop < Settings.Count; stop++)
+        {
+            var after = whole.Elapsed * random.NextDouble();
+            using var source = new CancellationTokenSource();
+            var since = new Stopwatch();
+            source.Token.Register(since.Start);
+            source.CancelAfter(after);
+            try
+            {
+                Run(source.Token);
+            }
+            catch (OperationCanceledException)
+            {
+                output.WriteLine($"stopped after {after.TotalSeconds:0.00} s, ended {since.Elapsed.TotalMilliseconds:0} ms later");
+            }
+
+            if (since.Elapsed > longest) longest = since.Elapsed;
+        }
+
+        output.WriteLine($"the whole takes {whole.Elapsed.TotalSeconds:0.0} s; the longest way from the stop to the end took {longest.TotalMilliseconds:0} ms");
+        Assert.True(longest <= Longest, $"{longest.TotalMilliseconds:0} ms");
+    }
+
+    /// <summary>A hundred islands and a jagged one of 4,000 corners, with vents, feet, jig, prediction and every kind of file.</summary>
+    private static void Run(CancellationToken cancellation)
+    {
+        var loops = Enumerable.Range(0, 100).Select(i => Loop.Circle(new(i % 10 * 40, i / 10 * 40), 15))
+            .Append(Loop.Polygon(Enumerable.Range(0, 4000).Select(i => new Vec2(500, 200) + new Vec2(80 + 4 * Math.Sin(i * 0.3), 0).Turned(2 * Math.PI * i / 4000))));
+        var spec = Vented.Spec(plenum: PlenumKind.Feet) with { Jig = new() { TrimHeight = 12 } };
+        var design = BuckDesign.Create(Outline.Of("large", Region.FromLoops(loops)), spec, null, null, cancellation).WithFormedPart(null, cancellation);
+        OutputFiles.Of(CutPlan.Create(design, new(), CutScope.Everything, cancellation), new OutputOptions { Model = true, Drilling = new() }, true, null, cancellation);
+    }
+}
