@@ -49,11 +49,11 @@ public sealed class StoppingTimeTests(ITestOutputHelper output)
         Assert.True(longest <= Longest, $"{longest.TotalMilliseconds:0} ms");
     }
 
-    /// <summary>A hundred islands and a jagged one of 4,000 corners, with vents, feet, jig, prediction and every kind of file.</summary>
+    /// <summary>A hundred islands and a jagged one of 1,000 corners, with vents, feet, jig, prediction and every kind of file.</summary>
     private static void Run(CancellationToken cancellation)
     {
         var loops = Enumerable.Range(0, 100).Select(i => Loop.Circle(new(i % 10 * 40, i / 10 * 40), 15))
-            .Append(Loop.Polygon(Enumerable.Range(0, 4000).Select(i => new Vec2(500, 200) + new Vec2(80 + 4 * Math.Sin(i * 0.3), 0).Turned(2 * Math.PI * i / 4000))));
+            .Append(Loop.Polygon(Enumerable.Range(0, 1000).Select(i => new Vec2(500, 200) + new Vec2(80 + 4 * Math.Sin(i * 0.3), 0).Turned(2 * Math.PI * i / 1000))));
         var spec = Vented.Spec(plenum: PlenumKind.Feet) with { Jig = new() { TrimHeight = 12 } };
         var design = BuckDesign.Create(Outline.Of("large", Region.FromLoops(loops)), spec, null, null, cancellation).WithFormedPart(null, cancellation);
         OutputFiles.Of(CutPlan.Create(design, new(), CutScope.Everything, cancellation), new OutputOptions { Model = true, Drilling = new() }, true, null, cancellation);
