@@ -73,14 +73,14 @@ public sealed class BoreRoomTests
     public void A_given_vent_gives_way_along_its_row_by_whole_millimetres_up_to_half_the_spacing()
     {
         var floor = new AirFloor(Plate, new(Loop.Rectangle(new(0, 0, 100, 60)), []), Region.Empty);
-        var taken = new List<Vent>();
+        var taken = new PlacedVents(7);
         var placement = new VentPlacement(floor, Room(dowels: [new(new(50, 30), 6)]), new() { Spacing = 20 }, 1, taken);
         Vec2 Way(double along) => new(along, 30);
 
         Assert.True(placement.Grant(new(Way(50), VentReason.Wall, Way, 50)));
-        Assert.Equal(new Vent(new(58, 30), 1, 1, VentReason.Wall), Assert.Single(taken));
+        Assert.Equal(new Vent(new(58, 30), 1, 1, VentReason.Wall), Assert.Single(taken.All));
         Assert.True(placement.Grant(new(Way(50), VentReason.Corner, Way, 50)));
-        Assert.Equal(new(42, 30), taken[1].Centre); // the other way is taken
+        Assert.Equal(new(42, 30), taken.All[1].Centre); // the other way is taken
         Assert.False(placement.Grant(new(Way(50), VentReason.Wall, Way, 50)));
         Assert.False(placement.Grant(new(Way(50), VentReason.Counter)));
         Assert.True(placement.IsDone(new(new(60, 30), VentReason.Wall)));

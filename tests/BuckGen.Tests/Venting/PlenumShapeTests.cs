@@ -61,8 +61,8 @@ public sealed class PlenumShapeTests
     [Fact]
     public void The_port_alone_is_a_round_hole() => Assert.Equal(20000 - Math.PI * 12.5 * 12.5, Cut([], new(100, 50)).Area, 0.5);
 
-    private static Region Cut(Vec2[] bores, Vec2 port) => PlenumChannels.Cut(new([new(Loop.Rectangle(Plate), [])]), bores, port, 10, 25, 0.001);
+    private static Region Cut(Vec2[] bores, Vec2 port) => PlenumChannels.Cut(new([new(Loop.Rectangle(Plate), [])]), bores, port, 10, 25, 0.001, CancellationToken.None);
 
     private static List<Vec2> Feet(double pitch, params Vec2[] bores) =>
-        [.. PlenumFeet.Set(Plate, [.. bores], 10, 5, pitch).Islands.Select(i => i.Outer.Bounds.Centre).Select(c => new Vec2(Math.Round(c.X, 6), Math.Round(c.Y, 6)))];
+        [.. PlenumFeet.Set(Plate, [.. bores], 10, 5, pitch, CancellationToken.None).Islands.Select(i => i.Outer.Bounds.Centre).Select(c => new Vec2(Math.Round(c.X, 6), Math.Round(c.Y, 6)))];
 }
