@@ -165,6 +165,7 @@ public sealed class BadInputTests : Workshop
         Cli.Run("buck", drawing, "--depth", "24", "--stock", "12", "--out", At("out")).AssertRefused("cut");
 
         Assert.Equal(before, File.ReadAllBytes(At("out/summary.json")));
-        Assert.DoesNotContain(Present("out"), f => f.EndsWith(".unfinished", StringComparison.Ordinal));
+        Assert.Equal(["cut", "layers/layer-01.dxf", "report.html", "report.png", "summary.json"], Present("out"));
+        Assert.Equal(["out", "plate.svg"], Directory.GetFileSystemEntries(Folder).Select(Path.GetFileName).Order());
     }
 }

@@ -48,7 +48,8 @@ public abstract class Workshop : IDisposable
         return At(name);
     }
 
-    /// <summary>Every file in the folder, with forward slashes.</summary>
+    /// <summary>Every file in the folder but the record of a result, with forward slashes.</summary>
     protected string[] Present(string below = "") => !Directory.Exists(At(below)) ? [] :
-        [.. Directory.GetFiles(At(below), "*", SearchOption.AllDirectories).Select(p => Path.GetRelativePath(At(below), p).Replace('\\', '/')).Order(StringComparer.Ordinal)];
+        [.. Directory.GetFiles(At(below), "*", SearchOption.AllDirectories).Where(p => Path.GetFileName(p) != ".buckgen-files")
+            .Select(p => Path.GetRelativePath(At(below), p).Replace('\\', '/')).Order(StringComparer.Ordinal)];
 }

@@ -31,7 +31,7 @@ internal static class BuckCommand
             var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: new());
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-buck";
             var (output, force) = (buck.Output(parsed, extensions), parsed.GetValue(run.Force));
-            return BuckRun.Write(terminal, plan, OutputFiles.Of(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json));
+            return BuckRun.Write(terminal, plan, OutputFiles.Of(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

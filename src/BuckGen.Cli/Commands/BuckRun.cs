@@ -34,15 +34,29 @@ internal static class BuckRun
 
     /// <summary>Writes the files and tells what was made.</summary>
     public static int Write(
-        Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, string folder, bool force, bool json)
+        Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, string folder, bool force, bool json, CancellationToken cancellation)
     {
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
-        if (File.Exists(folder)) throw new UsageException($"{folder} is a file; --out names a folder.");
-        var removed = OutputFolder.Write(folder, files);
+        var (removed, remarks) = OutputFolder.Write(folder, files, force, cancellation);
         if (removed.Length > 0) terminal.Error.WriteLine($"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not make: {string.Join(", ", removed)}");
-        var summary = files.Single(f => f.Path == OutputFiles.SummaryPath).Content;
-        if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. summary]));
-        else PlanPrinter.Print(terminal.Console(), SummaryJson.Read(summary), folder);
+        foreach (var remark in remarks) terminal.Error.WriteLine(remark);
+        Tell(terminal, files, folder, json);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
+    }
+
+    /// <summary>Tells what was made. It is made already: whatever printing meets, the files are there, and that is told.</summary>
+    private static void Tell(Terminal terminal, ImmutableArray<OutputFile> files, string folder, bool json)
+    {
+        try
+        {
+            var summary = files.Single(f => f.Path == OutputFiles.SummaryPath).Content;
+            if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. summary]));
+            else PlanPrinter.Print(terminal.Console(), SummaryJson.Read(summary), folder);
+        }
+        catch (Exception failure)
+        {
+            terminal.Error.WriteLine($"buckgen: wrote {files.Length} files to {folder}. {(failure is PrintException ? failure.Message : "Only printing them went wrong.")}");
+            if (failure is not PrintException) throw;
+        }
     }
 }

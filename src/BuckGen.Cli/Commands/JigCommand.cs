@@ -34,7 +34,7 @@ internal static class JigCommand
             var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation, CutScope.Accessories);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-jig";
             var (output, force) = (buck.Output(parsed, extensions), parsed.GetValue(run.Force));
-            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json));
+            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

@@ -24,7 +24,7 @@ internal static class MakeCommand
             var folder = parsed.GetValue(run.Out) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", "out");
             var force = parsed.GetValue(run.Force);
             return BuckRun.Write(
-                terminal, plan, OutputFiles.Of(plan, read.Output, force, null, cancellation), folder, force, parsed.GetValue(run.Json));
+                terminal, plan, OutputFiles.Of(plan, read.Output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

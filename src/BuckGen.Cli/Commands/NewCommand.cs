@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using BuckGen.Jobs;
 
 namespace BuckGen.Cli.Commands;
@@ -18,7 +19,7 @@ internal static class NewCommand
             if (string.IsNullOrWhiteSpace(path)) throw new UsageException("The job file's name is empty; name the file to write.");
             if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the file to write.");
             if (File.Exists(path)) throw new UsageException($"{path} exists already; choose another name or remove it first.");
-            File.WriteAllText(path, JobTemplate.Text(parsed.GetValue(outline)!));
+            WholeFile.Write(path, Encoding.UTF8.GetBytes(JobTemplate.Text(parsed.GetValue(outline)!)), replace: false);
             terminal.Out.WriteLine($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");
             return ExitStatus.Done;
         });

@@ -12,6 +12,6 @@ internal static class PictureFile
         // An earlier picture may go; a drawing may not.
         if (File.Exists(path) && !SvgPicture.IsOurs(File.ReadAllBytes(path)))
             throw new UsageException($"{path} exists and is no picture of BuckGen's; choose another name or remove it first.");
-        File.WriteAllBytes(path, [.. SvgPicture.Write(picture)]);
+        WholeFile.Write(path, SvgPicture.Write(picture).AsSpan(), replace: true);
     }
 }

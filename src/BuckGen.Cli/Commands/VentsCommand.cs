@@ -31,7 +31,7 @@ internal static class VentsCommand
             var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-vents";
             return BuckRun.Write(
-                terminal, plan, OutputFiles.DrillMap(plan, output, null, cancellation), folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json));
+                terminal, plan, OutputFiles.DrillMap(plan, output, null, cancellation), folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

@@ -1,0 +1,142 @@
+using System.Diagnostics;
+using Xunit;
+
+namespace BuckGen.Cli.Tests;
+
+/// <summary>How the program ends: killed, told to stop, with nobody to read what it says. Real processes, since only they are killed.</summary>
+public sealed class EndTests : Workshop
+{
+    private const int Kill = 9, Terminate = 15, Interrupt = 2;
+
+    /// <summary>A job whose files take a while to write.</summary>
+    private const string ManyFiles = """
+        [outline]
+        file = "plate.svg"
+        [buck]
+        depth = "60mm"
+        [output]
+        svg = true
+        [[stock]]
+        name = "MDF 3"
+        thickness = "3mm"
+        """;
+
+    [Theory]
+    [InlineData("> /dev/full", "")]
+    [InlineData("> /dev/full", "--json")]
+    [InlineData(">&-", "")]
+    [InlineData(">&-", "--json")]
+    public void Files_that_are_written_are_told_of_where_printing_fails(string redirection, string option)
+    {
+        SkipWithoutShell();
+        Write("plate.svg", Plate);
+
+        var (status, error) = Shell($"{Program} buck plate.svg --depth 24 --stock 12 --out out {option} {redirection}");
+
+        Assert.Equal(0, status);
+        Assert.StartsWith("buckgen: wrote 6 files to out. The answer could not be printed (", error);
+        Assert.Equal(1, error.Count(c => c == '\n'));
+        Assert.Contains("summary.json", Present("out"));
+    }
+
+    [Theory]
+    [InlineData("catalog > /dev/full")]
+    [InlineData("catalog --json >&-")]
+    [InlineData("--help > /dev/full")]
+    public void An_answer_that_is_all_there_is_and_can_not_be_printed_is_a_failure(string command)
+    {
+        SkipWithoutShell();
+
+        var (status, error) = Shell($"{Program} {command}");
+
+        Assert.Equal(2, status);
+        Assert.StartsWith("buckgen: The answer could not be printed (", error);
+        Assert.Equal(1, error.Count(c => c == '\n'));
+    }
+
+    [Theory]
+    [InlineData("| head -c 0")]
+    [InlineData("2>&-")]
+    [InlineData("2> /dev/full")]
+    [InlineData("2> /dev/full > /dev/full")]
+    public void Nobody_has_to_read_what_is_said(string redirection)
+    {
+        SkipWithoutShell();
+        Write("plate.svg", Plate);
+
+        var (status, error) = Shell($"set -o pipefail; {Program} buck plate.svg --depth 24 --stock 12 --out out {redirection}");
+
+        Assert.Equal((0, ""), (status, error));
+        Assert.Contains("summary.json", Present("out"));
+    }
+
+    [Theory]
+    [InlineData(Terminate)]
+    [InlineData(Interrupt)]
+    public void Told_to_stop_it_says_so_in_one_line_and_leaves_the_last_result(int signal)
+    {
+        var before = Old();
+
+        using var run = StartAndSignalWhileWriting(signal);
+        var error = run.StandardError.ReadToEnd();
+        run.WaitForExit();
+
+        // It may have been past the point where it can be stopped.
+        if (run.ExitCode == 0) return;
+        Assert.Equal((2, "buckgen: stopped; the last complete result is untouched.\n"), (run.ExitCode, error));
+        Assert.Equal(before, Present("out"));
+        Assert.Equal(["job.toml", "out", "plate.svg"], Directory.GetFileSystemEntries(Folder).Select(Path.GetFileName).Order());
+    }
+
+    [Fact]
+    public void Killed_it_leaves_a_whole_result_and_the_next_run_clears_up()
+    {
+        var old = Old();
+
+        using var run = StartAndSignalWhileWriting(Kill);
+        run.WaitForExit();
+
+        var found = Present("out");
+        if (!found.Contains("layers/layer-20.dxf")) Assert.Equal(old, found);
+        Assert.Equal(0, Cli.Run("make", At("job.toml"), "--out", At("out")).Status);
+        Assert.Contains("layers/layer-20.svg", Present("out"));
+        Assert.Equal(["job.toml", "out", "plate.svg"], Directory.GetFileSystemEntries(Folder).Select(Path.GetFileName).Order());
+    }
+
+    private static string Program => $"dotnet \"{Path.Combine(AppContext.BaseDirectory, "buckgen.dll")}\"";
+
+    private static void SkipWithoutShell() => Assert.SkipUnless(File.Exists("/dev/full") && File.Exists("/bin/bash"), "It takes Linux and bash.");
+
+    private string[] Old()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "There are no such signals.");
+        Write("plate.svg", Plate);
+        Write("job.toml", ManyFiles);
+        Cli.Run("buck", At("plate.svg"), "--depth", "3", "--stock", "3", "--out", At("out")).AssertDone();
+        return Present("out");
+    }
+
+    /// <summary>Starts the job into the folder and sends a signal as soon as something new lies beside that.</summary>
+    private Process StartAndSignalWhileWriting(int signal)
+    {
+        var run = Start("/bin/sh", $"exec {Program} make job.toml --out out");
+        run.OutputDataReceived += (_, _) => { };
+        run.BeginOutputReadLine();
+        while (!run.HasExited && Directory.GetFileSystemEntries(Folder).Length == 3) Thread.Yield();
+        Process.Start("kill", [$"-{signal}", $"{run.Id}"]).WaitForExit();
+        return run;
+    }
+
+    private (int Status, string Error) Shell(string command)
+    {
+        using var shell = Start("/bin/bash", command);
+        var output = shell.StandardOutput.ReadToEndAsync();
+        var error = shell.StandardError.ReadToEnd();
+        shell.WaitForExit();
+        output.Wait();
+        return (shell.ExitCode, error);
+    }
+
+    private Process Start(string shell, string command) =>
+        Process.Start(new ProcessStartInfo(shell, ["-c", command]) { WorkingDirectory = Folder, RedirectStandardError = true, RedirectStandardOutput = true })!;
+}
