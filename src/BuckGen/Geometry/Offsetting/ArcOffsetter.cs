@@ -6,10 +6,12 @@ namespace BuckGen.Geometry.Offsetting;
 /// <remarks>
 /// Every line and arc is moved aside and corners are joined; then from each moved piece those parts are cut out that lie
 /// nearer than the distance to any piece of the outline. What is left is the offset, and its parts are chained into loops.
+/// A chain on the wrong side of the outline, in the air when wood shrinks or in the wood when it grows, bounds nothing and is left out.
 /// Nothing is approximated; ends that must meet do so to 0.00001 mm. When they do not, the offset is refused rather than
 /// repaired. A distance below 0.000001 mm changes nothing.
 /// </remarks>
-internal sealed class ArcOffsetter : IOffsetter
+/// <param name="moved">To which side the pieces of the outline are moved.</param>
+internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffsetter
 {
     /// <summary>How far along the outline, in pieces, neighbours are tried before the index is asked.</summary>
     private const int FarthestNeighbour = 100;
@@ -25,10 +27,12 @@ internal sealed class ArcOffsetter : IOffsetter
         var toOrigin = Affine.Translation(-region.Bounds.Centre);
         var back = Affine.Translation(region.Bounds.Centre);
         var centred = region.Transformed(toOrigin);
-        var parts = KeptParts(RawOffset.Of(centred, distance, join), cancellation);
+        var inside = new RegionInterior(centred);
+        var parts = KeptParts(RawOffset.Of(centred, distance, join, moved), cancellation);
         // A long mitre may come out on the far side of the outline, where no material changes.
-        parts.RemoveAll(p => p.IsMitre && centred.Contains(p.Segment.PointAt(0.5)) == distance > 0);
-        var loops = LoopChain.Close([.. CoincidentPieces.Resolve(parts, cancellation).Select(p => p.Segment)], distance);
+        parts.RemoveAll(p => p.IsMitre && inside.Contains(p.Segment.PointAt(0.5)) == distance > 0);
+        var edges = LooseEnds.Prune([.. CoincidentPieces.Resolve(parts, cancellation).Select(p => p.Segment)], OffsetPrecision.Reach(distance));
+        var loops = LoopChain.Close(edges, distance, p => inside.Contains(p) == distance < 0);
         return Oriented(loops, distance).Transformed(back);
     }
 
@@ -48,6 +52,8 @@ internal sealed class ArcOffsetter : IOffsetter
             if (open.IsEmpty) continue;
             foreach (var zone in index.Query(SegmentIndex.ToEnvelope(piece.Segment.Bounds)))
             {
+                // A piece keeps the distance from what it was moved from; only rounding could tell otherwise.
+                if (zone == piece.Zone) continue;
                 open.Remove(carrier, raw.Zones[zone]);
                 if (open.IsEmpty) break;
             }

@@ -5,11 +5,15 @@ namespace BuckGen.Geometry.Offsetting;
 /// <param name="rungs">The offsetters, the best first.</param>
 internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IOffsetter> rungs) : IOffsetter
 {
-    /// <summary>First exact on lines and arcs, then the polygon offset.</summary>
+    /// <summary>
+    /// First exact on lines and arcs, then the same without trust in the drawn direction, then the polygon offset, at last of the outline
+    /// without its tiny pieces.
+    /// </summary>
     public static CheckedOffsetter Standard(Tolerance tolerance)
     {
         ArgumentNullException.ThrowIfNull(tolerance);
-        return new(tolerance.Chord, new ArcOffsetter(), new PolygonOffsetter(tolerance.Chord));
+        var polygon = new PolygonOffsetter(tolerance.Chord);
+        return new(tolerance.Chord, new ArcOffsetter(), new ArcOffsetter(MovedSides.Both), polygon, new TidiedOffsetter(polygon));
     }
 
     /// <inheritdoc/>

@@ -5,8 +5,8 @@ namespace BuckGen.Geometry.Offsetting;
 /// <summary>Resolves pieces of an offset that lie on each other.</summary>
 /// <remarks>
 /// Where two edges meet exactly, as when a gap is closed to the last bit, they run along each other in opposite directions:
-/// neither bounds anything any more, and both go. Where the sides of two mitres run along each other in the same direction,
-/// as over a narrow mouth, one of them is enough.
+/// neither bounds anything any more, and both go. Where they run along each other in the same direction, as the sides of two mitres
+/// over a narrow mouth or the arcs of a corner that is passed twice, one of them is enough.
 /// </remarks>
 internal static class CoincidentPieces
 {
@@ -46,9 +46,12 @@ internal static class CoincidentPieces
             var p = piece.PointAt(middle);
             if (cuts[k + 1] - cuts[k] < 1e-12 || other.DistanceTo(p) > OffsetPrecision.ShortestPiece) continue;
             var opposite = piece.DirectionAt(middle).Dot(other.DirectionAt(other.NearestParameter(p))) < 0;
-            if (opposite || (pieces[i].IsMitre && (!pieces[j].IsMitre || j < i))) open.Remove(cuts[k], cuts[k + 1]);
+            if (opposite || YieldsTo(pieces, i, j)) open.Remove(cuts[k], cuts[k + 1]);
         }
     }
+
+    private static bool YieldsTo(List<RawPiece> pieces, int i, int j) =>
+        pieces[i].IsMitre == pieces[j].IsMitre ? j < i : pieces[i].IsMitre;
 
     private static bool LieOnOneCurve(Segment a, Segment b)
     {

@@ -82,6 +82,12 @@ internal static class OffsetPrecision
     /// <summary>Ends nearer than this, mm, are joined.</summary>
     public const double Join = 1e-5;
 
+    /// <summary>
+    /// Ends this near, mm, may belong together: where two edges of the offset meet at nearly no angle, a depth below <see cref="Depth"/>
+    /// leaves open by so much where they meet.
+    /// </summary>
+    public static double Reach(double distance) => Math.Max(Join, 3 * Math.Sqrt(2 * Math.Abs(distance) * Depth));
+
     /// <summary>A turn below this angle, in radians, is taken as smooth: both sides get one common end point.</summary>
     /// <remarks>At this turn the ends would overlap by less than can be told apart at <see cref="Depth"/>.</remarks>
     public static double SmoothTurn(double distance) => 2 * Math.Sqrt(8 * Depth / distance);

@@ -14,8 +14,7 @@ internal static class Intersections
             if (distance == 0) return;
             // Distance from the arc's centre to the common chord, and half that chord.
             var along = (distance * distance + piece.Radius * piece.Radius - radius * radius) / (2 * distance);
-            var halfSquared = piece.Radius * piece.Radius - along * along;
-            if (halfSquared < 0) return;
+            if (!Reaches(piece.Radius * piece.Radius - along * along, piece.Radius, out var halfSquared)) return;
             var unit = between * (1 / distance);
             var foot = piece.Centre + unit * along;
             var half = unit.Left * Math.Sqrt(halfSquared);
@@ -26,8 +25,7 @@ internal static class Intersections
         {
             var t = piece.ParameterOf(centre);
             var offLine = (centre - piece.Start).Cross(piece.Chord) / piece.ChordLength;
-            var halfSquared = radius * radius - offLine * offLine;
-            if (halfSquared < 0) return;
+            if (!Reaches(radius * radius - offLine * offLine, radius, out var halfSquared)) return;
             var half = Math.Sqrt(halfSquared) / piece.ChordLength;
             found.AddIfInside(t - half);
             found.AddIfInside(t + half);
@@ -41,8 +39,7 @@ internal static class Intersections
         {
             var unit = direction.Unit();
             var foot = point + unit * (piece.Centre - point).Dot(unit);
-            var halfSquared = piece.Radius * piece.Radius - (foot - piece.Centre).LengthSquared;
-            if (halfSquared < 0) return;
+            if (!Reaches(piece.Radius * piece.Radius - (foot - piece.Centre).LengthSquared, piece.Radius, out var halfSquared)) return;
             var half = unit * Math.Sqrt(halfSquared);
             found.AddIfInside(piece.ParameterOf(foot + half));
             found.AddIfInside(piece.ParameterOf(foot - half));
@@ -52,6 +49,16 @@ internal static class Intersections
             var cross = piece.Chord.Cross(direction);
             if (cross != 0) found.AddIfInside((point - piece.Start).Cross(direction) / cross);
         }
+    }
+
+    /// <summary>
+    /// True when a circle is reached. A tangent may miss it by rounding; then it counts as touching, for a piece that lies on both sides
+    /// of the place must be cut there.
+    /// </summary>
+    private static bool Reaches(double squared, double radius, out double halfSquared)
+    {
+        halfSquared = Math.Max(0, squared);
+        return squared >= -2 * radius * OffsetPrecision.ShortestPiece;
     }
 }
 

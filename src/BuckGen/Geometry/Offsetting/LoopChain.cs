@@ -3,11 +3,17 @@ namespace BuckGen.Geometry.Offsetting;
 /// <summary>Chains directed pieces whose ends meet into closed loops.</summary>
 internal static class LoopChain
 {
-    /// <summary>All loops; every piece is used exactly once.</summary>
-    /// <exception cref="OffsetFailedException">An end meets no start.</exception>
-    public static List<Loop> Close(List<Segment> pieces, double distance)
+    /// <summary>The loops on the right side of the outline; every piece is used at most once.</summary>
+    /// <param name="pieces">The pieces.</param>
+    /// <param name="distance">The offset distance, for the message.</param>
+    /// <param name="isWanted">
+    /// Whether a point is on the right side; without it every side is right. It is asked once a chain: no chain changes sides, since
+    /// all of it keeps the distance.
+    /// </param>
+    /// <exception cref="OffsetFailedException">On the right side an end meets no start.</exception>
+    public static List<Loop> Close(List<Segment> pieces, double distance, Func<Vec2, bool>? isWanted = null)
     {
-        var starts = new StartGrid(pieces);
+        var starts = new EndGrid(pieces.Select(p => p.Start), OffsetPrecision.Reach(distance));
         var used = new bool[pieces.Count];
         var loops = new List<Loop>();
         for (var first = 0; first < pieces.Count; first++)
@@ -19,14 +25,15 @@ internal static class LoopChain
             {
                 used[current] = true;
                 chain.Add(pieces[current]);
-                var next = starts.Continuation(pieces[current], first, used);
-                if (next < 0)
+                var next = Continuation(pieces, starts, pieces[current], first, used);
+                if (next < 0 && IsWanted(chain))
                     throw new OffsetFailedException(FormattableString.Invariant(
                         $"The offset by {distance} mm does not close at {pieces[current].End}."));
                 current = next;
             }
-            while (current != first);
+            while (current >= 0 && current != first);
 
+            if (current < 0 || !IsWanted(chain)) continue;
             var merged = SegmentMerging.Merge(chain);
             // What is thinner than the joining distance all along is a touch, not an area.
             if (merged.Count >= 2 && Loop.FromSegments(merged) is var loop
@@ -34,49 +41,27 @@ internal static class LoopChain
         }
 
         return loops;
+
+        bool IsWanted(List<Segment> chain) => isWanted is null || isWanted(chain[0].PointAt(0.5));
     }
 
-    /// <summary>Finds pieces by their start point.</summary>
-    private sealed class StartGrid
+    /// <summary>
+    /// The unused piece that starts where this one ends; of several the one that turns most to the left. If none starts just there, the
+    /// nearest within reach.
+    /// </summary>
+    /// <remarks>Left is where the material lies, so loops that touch in a point stay apart and never cross.</remarks>
+    private static int Continuation(List<Segment> pieces, EndGrid starts, Segment piece, int first, bool[] used)
     {
-        private const double Cell = 4 * OffsetPrecision.Join;
-        private readonly List<Segment> pieces;
-        private readonly Dictionary<(long, long), List<int>> cells = [];
-
-        public StartGrid(List<Segment> pieces)
+        var (best, bestTurn, bestDistance) = (-1, double.NegativeInfinity, double.PositiveInfinity);
+        foreach (var (i, apart) in starts.Near(piece.End))
         {
-            this.pieces = pieces;
-            for (var i = 0; i < pieces.Count; i++)
-            {
-                var key = Key(pieces[i].Start);
-                if (!cells.TryGetValue(key, out var list)) cells[key] = list = [];
-                list.Add(i);
-            }
+            if (used[i] && i != first) continue;
+            var distance = Math.Max(apart, OffsetPrecision.Join);
+            if (distance > bestDistance) continue;
+            var turn = piece.DirectionAt(1).AngleTo(pieces[i].DirectionAt(0));
+            if (distance < bestDistance || turn > bestTurn) (best, bestTurn, bestDistance) = (i, turn, distance);
         }
 
-        /// <summary>The unused piece that starts where this one ends; of several the one that turns most to the left.</summary>
-        /// <remarks>Left is where the material lies, so loops that touch in a point stay apart and never cross.</remarks>
-        public int Continuation(Segment piece, int first, bool[] used)
-        {
-            var (best, bestTurn) = (-1, double.NegativeInfinity);
-            var (cx, cy) = Key(piece.End);
-            for (var x = cx - 1; x <= cx + 1; x++)
-            {
-                for (var y = cy - 1; y <= cy + 1; y++)
-                {
-                    if (!cells.TryGetValue((x, y), out var list)) continue;
-                    foreach (var i in list)
-                    {
-                        if ((used[i] && i != first) || pieces[i].Start.DistanceTo(piece.End) > OffsetPrecision.Join) continue;
-                        var turn = piece.DirectionAt(1).AngleTo(pieces[i].DirectionAt(0));
-                        if (turn > bestTurn) (best, bestTurn) = (i, turn);
-                    }
-                }
-            }
-
-            return best;
-        }
-
-        private static (long X, long Y) Key(Vec2 p) => ((long)Math.Floor(p.X / Cell), (long)Math.Floor(p.Y / Cell));
+        return best;
     }
 }

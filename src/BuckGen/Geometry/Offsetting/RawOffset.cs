@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>One piece of a raw offset.</summary>
@@ -15,34 +17,40 @@ internal readonly record struct RawPiece(Segment Segment, int Zone, bool IsMitre
 internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zones)
 {
     /// <summary>Builds the raw offset of a region.</summary>
-    public static RawOffset Of(Region region, double distance, CornerJoin join)
+    public static RawOffset Of(Region region, double distance, CornerJoin join, MovedSides moved = MovedSides.Drawn)
     {
         var raw = new RawOffset([], []);
-        foreach (var loop in region.Loops) raw.AddLoop(loop, distance, join);
+        foreach (var loop in join.Corners == Corners.Mitre ? region.Loops.Select(TinyPieces.TakenOut) : region.Loops)
+        {
+            var first = raw.Zones.Count;
+            foreach (var segment in loop.Segments) raw.Zones.Add(new NearSegment(segment, Math.Abs(distance)));
+            raw.AddLoop(loop.Segments, i => first + i, distance, join);
+            // Drawn the other way the pieces come in the opposite order, but they stay near to the same segments.
+            if (moved == MovedSides.Both) raw.AddLoop(loop.Reversed().Segments, i => first + loop.Segments.Length - 1 - i, distance, join);
+        }
+
         return raw;
     }
 
-    private void AddLoop(Loop loop, double distance, CornerJoin join)
+    private void AddLoop(ImmutableArray<Segment> segments, Func<int, int> zoneOf, double distance, CornerJoin join)
     {
-        var segments = loop.Segments;
-        var (count, firstZone) = (segments.Length, Zones.Count);
+        var count = segments.Length;
         var starts = new Vec2[count];
         var ends = new Vec2[count];
         for (var i = 0; i < count; i++)
         {
             starts[i] = Aside(segments[i].Start, segments[i].DirectionAt(0), distance);
             ends[i] = Aside(segments[i].End, segments[i].DirectionAt(1), distance);
-            Zones.Add(new NearSegment(segments[i], Math.Abs(distance)));
         }
 
         for (var i = 0; i < count; i++)
         {
             var next = (i + 1) % count;
-            var turn = Turn(segments[i], segments[next]);
+            var turn = Turn(segments[i], segments[next], distance);
             if (Math.Abs(turn) < OffsetPrecision.SmoothTurn(Math.Abs(distance)))
                 ends[i] = starts[next] = SmoothMeeting(segments[next].Start, ends[i], starts[next], turn);
             else if (turn > 0 == distance > 0)
-                AddJoin(segments[next].Start, ends[i], starts[next], turn, distance, join, firstZone + i);
+                AddJoin(segments[next].Start, ends[i], starts[next], turn, distance, join, zoneOf(i));
         }
 
         for (var i = 0; i < count; i++)
@@ -51,7 +59,7 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
             // An arc offset past its own centre has no point at the distance.
             if (segment.IsArc && segment.Radius + distance * Math.Sign(segment.Bulge) <= OffsetPrecision.ShortestPiece) continue;
             var piece = Concentric(segment, starts[i], ends[i]);
-            if (piece.Length > OffsetPrecision.ShortestPiece) Pieces.Add(new(piece, firstZone + i));
+            if (piece.Length > OffsetPrecision.ShortestPiece) Pieces.Add(new(piece, zoneOf(i)));
         }
     }
 
@@ -102,12 +110,15 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
 
     private static Vec2 Aside(Vec2 p, Vec2 direction, double distance) => p - direction.Left * distance;
 
-    private static double Turn(Segment before, Segment after)
+    private static double Turn(Segment before, Segment after, double distance)
     {
         var turn = before.DirectionAt(1).AngleTo(after.DirectionAt(0));
         if (Math.Abs(turn) < Math.PI - 1e-6) return turn;
         // A cusp: the directions are opposite, so look a little way along both sides to tell a point from a notch.
-        var lookedAt = (before.End - before.PointAt(0.9)).Cross(after.PointAt(0.1) - after.Start);
-        return Math.Sign(lookedAt) * Math.PI;
+        var (along, back) = (before.End - before.PointAt(0.9), after.PointAt(0.1) - after.Start);
+        var lookedAt = along.Cross(back);
+        // Out and straight back the two look alike. A point needs its join; round a notch it lies on the wrong side and is left out.
+        var side = Math.Abs(lookedAt) > 1e-9 * along.Length * back.Length ? lookedAt : distance;
+        return side > 0 == turn > 0 ? turn : turn - 2 * Math.PI * Math.Sign(turn);
     }
 }
