@@ -24,6 +24,7 @@ internal static class LayerStack
             bottom = top;
         }
 
+        StackNesting.Require(layers, spec.Tolerance);
         return layers;
     }
 

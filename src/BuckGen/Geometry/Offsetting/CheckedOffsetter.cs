@@ -6,14 +6,13 @@ namespace BuckGen.Geometry.Offsetting;
 internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IOffsetter> rungs) : IOffsetter
 {
     /// <summary>
-    /// First exact on lines and arcs, then the same without trust in the drawn direction, then the polygon offset, at last of the outline
-    /// without its tiny pieces.
+    /// First exact on lines and arcs, then the same without trust in the drawn direction, then the polygon offset of the outline without its
+    /// tiny pieces.
     /// </summary>
     public static CheckedOffsetter Standard(Tolerance tolerance)
     {
         ArgumentNullException.ThrowIfNull(tolerance);
-        var polygon = new PolygonOffsetter(tolerance.Chord);
-        return new(tolerance.Chord, new ArcOffsetter(), new ArcOffsetter(MovedSides.Both), polygon, new TidiedOffsetter(polygon));
+        return new(tolerance.Chord, new ArcOffsetter(), new ArcOffsetter(MovedSides.Both), new TidiedOffsetter(new PolygonOffsetter(tolerance.Chord)));
     }
 
     /// <inheritdoc/>

@@ -1,6 +1,6 @@
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>The distance law: every point of an offset lies at the asked distance from the outline it came from.</summary>
+/// <summary>The laws of an offset: its edge lies at the asked distance, on the right side, the right way round, and none of it is missing.</summary>
 internal static class OffsetCheck
 {
     /// <summary>The first broken rule of an offset in plain words, or null when it keeps them all.</summary>
@@ -19,40 +19,30 @@ internal static class OffsetCheck
         if (distance <= 0 && result.Area > source.Area * (1 + 1e-9)) return "shrinking gained area";
         if (distance > 0 && source.Islands.FirstOrDefault(i => !result.Contains(InsidePoint.Of(i))) is { } lost)
             return $"the island at {lost.Outer.Segments[0].Start} is lost";
+        var outline = new SegmentIndex(source.Segments);
+        var inside = new RegionInterior(source);
+        var mitres = join.Corners == Corners.Mitre ? new MitreWedges(source, distance, join.MitreLimit) : null;
+        var sides = new SideLaw(outline, inside, distance, mitres, tolerance);
+        foreach (var loop in result.Loops)
+            if (DistanceFault(loop, outline, distance, join, tolerance, cancellation) is { } fault) return fault;
+        foreach (var loop in result.Loops)
+            if (sides.Fault(loop, cancellation) is { } fault) return fault;
+        return new MissingEdges(source, outline, inside, distance, mitres, tolerance).Fault(result, cancellation);
+    }
+
+    private static string? DistanceFault(Loop loop, SegmentIndex outline, double distance, CornerJoin join, double tolerance, CancellationToken cancellation)
+    {
         var (least, most) = (Math.Abs(distance) - tolerance, Math.Abs(distance) * join.FarthestReach + tolerance);
-        var nearby = new SegmentIndex(source.Segments);
-        foreach (var segment in result.Segments)
+        foreach (var segment in loop.Segments)
         {
             cancellation.ThrowIfCancellationRequested();
             foreach (var t in (ReadOnlySpan<double>)[0, 0.5])
             {
                 var p = segment.PointAt(t);
-                var found = nearby.DistanceWithin(p, most);
+                var found = outline.DistanceWithin(p, most);
                 if (found < least || found > most)
-                    return FormattableString.Invariant($"the point {p} lies {found:F4} mm from the outline");
+                    return FormattableString.Invariant($"the point {p} lies {outline.Distance(p):F4} mm from the outline");
             }
-        }
-
-        return join.Corners == Corners.Round ? Gap(source, result, nearby, distance, tolerance, cancellation) : null;
-    }
-
-    /// <summary>
-    /// A point at the full distance from the outline, with room beyond it, that is on no edge of the result: a loop is missing.
-    /// </summary>
-    private static string? Gap(Region source, Region result, SegmentIndex outline, double distance, double tolerance, CancellationToken cancellation)
-    {
-        var edges = new SegmentIndex(result.Segments);
-        foreach (var segment in source.Segments)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            var aside = segment.DirectionAt(0.5).Left * -Math.Sign(distance);
-            var p = segment.PointAt(0.5) + aside * Math.Abs(distance);
-            // Where two sides meet exactly half-way the result may end in a line, which is no edge.
-            var room = Math.Abs(distance) + 4 * tolerance;
-            if (outline.DistanceWithin(segment.PointAt(0.5) + aside * room, room) >= room - tolerance / 10
-                && edges.DistanceWithin(p, tolerance) > tolerance
-                // Where islands touch, the other side of an edge is no open air.
-                && source.Contains(p) == distance < 0) return $"no edge runs through {p}";
         }
 
         return null;

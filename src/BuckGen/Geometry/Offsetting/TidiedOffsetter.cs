@@ -1,13 +1,13 @@
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>Offsets an outline without its tiny pieces, which moves its edge by a thousandth of a millimetre at most there.</summary>
+/// <summary>Offsets an outline without its tiny pieces, which moves its edge by no more than their size.</summary>
 /// <param name="offsetter">Makes the offset.</param>
 internal sealed class TidiedOffsetter(IOffsetter offsetter) : IOffsetter
 {
     /// <inheritdoc/>
-    public Region Offset(Region region, double distance, CornerJoin join)
+    public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(region);
-        return offsetter.Offset(Region.FromLoops(region.Loops.Select(TinyPieces.TakenOut)), distance, join);
+        return offsetter.Offset(Region.FromLoops(region.Loops.Select(TinyPieces.TakenOut)), distance, join, cancellation);
     }
 }

@@ -7,8 +7,11 @@ namespace BuckGen.Geometry.Offsetting;
 /// </remarks>
 internal static class TinyPieces
 {
-    /// <summary>A run of pieces within this of one point, mm, is a corner; a piece that runs back this near to the last one is no edge.</summary>
-    public const double Largest = 1e-3;
+    /// <summary>
+    /// A run of pieces within this of one point, mm, is a corner; a piece that runs back this near to the last one is no edge. It is a quarter
+    /// of the usual chord error.
+    /// </summary>
+    public const double Largest = 2.5e-3;
 
     /// <summary>Most pieces in a run that comes back to its first point.</summary>
     private const int LongestRun = 6;
@@ -58,24 +61,29 @@ internal static class TinyPieces
         pieces.RemoveRange(0, run - atEnd);
     }
 
-    /// <summary>Takes the shorter of two pieces that lie on each other off the longer one.</summary>
+    /// <summary>Takes out a sliver: a piece that runs back over the one before or after, where others run over both.</summary>
     private static bool Unfold(List<Segment> pieces)
     {
-        for (var i = 0; i < pieces.Count && pieces.Count > 2; i++)
+        for (var i = 0; i < pieces.Count && pieces.Count > 3; i++)
         {
-            var (first, second) = (pieces[i], pieces[(i + 1) % pieces.Count]);
-            if (first.DirectionAt(1).Dot(second.DirectionAt(0)) > -0.9) continue;
-            var left = first.Length > second.Length
-                ? Shortened(first.Reversed(), second)?.Reversed()
-                : Shortened(second, first.Reversed());
-            if (left is not { } kept) continue;
-            pieces[i] = kept;
-            pieces.RemoveAt((i + 1) % pieces.Count);
+            var (first, back, last) = (i, (i + 1) % pieces.Count, (i + 2) % pieces.Count);
+            // A slit or a needle stays: what it reaches would be outline no more.
+            if (Folds(pieces[first], pieces[back]) && IsReached(pieces, pieces[back].Start, first, back)
+                && Shortened(pieces[first].Reversed(), pieces[back]) is { } before) pieces[first] = before.Reversed();
+            else if (Folds(pieces[back], pieces[last]) && IsReached(pieces, pieces[back].End, back, last)
+                && Shortened(pieces[last], pieces[back].Reversed()) is { } after) pieces[last] = after;
+            else continue;
+            pieces.RemoveAt(back);
             return true;
         }
 
         return false;
     }
+
+    private static bool IsReached(List<Segment> pieces, Vec2 tip, int one, int two) =>
+        Enumerable.Range(0, pieces.Count).Any(i => i != one && i != two && pieces[i].DistanceTo(tip) <= Largest);
+
+    private static bool Folds(Segment piece, Segment next) => piece.DirectionAt(1).Dot(next.DirectionAt(0)) < -0.9;
 
     /// <summary>The longer piece from where the shorter one, which starts with it, leaves it; null when the shorter one goes elsewhere.</summary>
     private static Segment? Shortened(Segment longer, Segment shorter)

@@ -1,4 +1,7 @@
 using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Outlines;
+using BuckGen.Tests.Outlines;
 
 namespace BuckGen.Tests.Geometry.Offsetting;
 
@@ -9,6 +12,9 @@ namespace BuckGen.Tests.Geometry.Offsetting;
 /// <param name="Distances">The distances at which it is hard, mm.</param>
 internal sealed record AwkwardOutline(string Name, string Why, Region Region, params double[] Distances)
 {
+    /// <summary>The exact rung that must be able to do it.</summary>
+    public IOffsetter Exact { get; init; } = new ArcOffsetter();
+
     /// <summary>Every row; a fault that was found and mended gets one too.</summary>
     public static IReadOnlyList<AwkwardOutline> All { get; } =
     [
@@ -71,11 +77,30 @@ internal sealed record AwkwardOutline(string Name, string Why, Region Region, pa
             [Loop.Rectangle(new(0, 0, 80, 40)), Loop.Circle(new(28, 20), 10), Loop.Circle(new(52, 20), 10)]), -1.9, -2.1, 9),
         new("zigzag of small steps", "a hundred corners nearer to each other than the distance",
             Shapes.Polygon([.. Enumerable.Range(0, 100).Select(i => (i * 0.5, i % 2 * 0.4)), (49.5, 30), (0, 30)]), 6, -6),
+        new("petals that stop short", "each crosses itself by half a micrometre at its tip: arcs in the air between them close to a loop of phantom wood",
+            Petals(), -18 * Math.Tan(15.58 * Math.PI / 180), -22 * Math.Tan(15.58 * Math.PI / 180), 2, 9) { Exact = new ArcOffsetter(MovedSides.Both) },
+        new("bow tie at a corner", "the path runs 0.0005 mm past its start and crosses itself: for so long its material is on the right",
+            Shapes.Polygon((0, 0), (50, 0), (50, 30), (-0.0003, 30), (-0.0003, -0.0005), (0.0002, -0.0002)), 3, -3) { Exact = new ArcOffsetter(MovedSides.Both) },
+        new("spike out and straight back", "a cusp with no width: neither a point nor a notch",
+            Shapes.Polygon((0, 0), (25, 0), (25, -1e-4), (25, 0), (50, 0), (50, 30), (0, 30)), 3, -3),
+        new("spike on a corner", "the corner is passed twice, and both times an arc is put round it",
+            Shapes.Polygon((0, 0), (50, 0), (50.00002, -0.00001), (50, 0), (50, 30), (0, 30)), 3, -3, 0.1),
+        new("spike on an arc", "the arc round its tip leaves the edge at nearly no angle",
+            Region.FromLoops([Loop.FromCorners([(new(0, -20), Shapes.QuarterTurn), (new(20, 0), 0), (new(20.0000013, 0), 0), (new(20, 0), 1), (new(-20, 0), Shapes.QuarterTurn)])]), 6.69, -2),
+        new("sliver", "a side runs forth, back and forth again, a ten thousandth of a millimetre aside",
+            Shapes.Polygon((0, 0), (35, 0.0001), (15, -0.0001), (50, 0), (50, 30), (0, 30)), 3.1496, -3) { Exact = new ArcOffsetter(MovedSides.Both) },
+        new("arc nearly at its centre", "an arc shrinks to 0.09 mm between smooth neighbours; only rounding tells that it is too near to where it comes from",
+            CorpusRegion("dxf/lc_ellipses_r14.dxf"), -5.02),
     ];
 
     /// <summary>Corners that turn by more than 150°: a mitre there hangs on the last few degrees.</summary>
     public int SharpCorners => Region.Loops.Sum(l => Enumerable.Range(0, l.Segments.Length).Count(i =>
         Math.Abs(l.Segments[i].DirectionAt(1).AngleTo(l.Segments[(i + 1) % l.Segments.Length].DirectionAt(0))) > 150 * Math.PI / 180));
+
+    /// <summary>The six petals of the corpus.</summary>
+    private static Region Petals() => CorpusRegion("svg/h_petals_stop_short.svg");
+
+    private static Region CorpusRegion(string name) => OutlineReader.Read(Corpus.File(name).Content, name).Region;
 
     /// <summary>Ten teeth, 4 mm wide and 25 mm long, with gaps of 4 mm.</summary>
     private static Region Comb() => Shapes.Polygon(

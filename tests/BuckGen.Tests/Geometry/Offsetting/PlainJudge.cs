@@ -11,8 +11,10 @@ internal sealed class PlainJudge
     private const double ChordError = 1e-4;
     private readonly List<double[]> source;
 
-    /// <param name="source">The region that is offset.</param>
-    public PlainJudge(Region source) => this.source = [.. source.Loops.Select(Corners)];
+    private PlainJudge(Region source) => this.source = [.. source.Loops.Select(Corners)];
+
+    /// <summary>The judge of one region's offsets.</summary>
+    public static PlainJudge Of(Region source) => new(source);
 
     /// <summary>The first point that the offset has on the wrong side; null when there is none.</summary>
     /// <param name="result">The offset.</param>

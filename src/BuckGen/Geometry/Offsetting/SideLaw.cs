@@ -1,0 +1,48 @@
+namespace BuckGen.Geometry.Offsetting;
+
+/// <summary>
+/// The law of sides: wood that grows has its new edge in the air and wood that shrinks in the wood, and to the left of every edge
+/// lies wood.
+/// </summary>
+/// <param name="outline">The edge of the region that was offset.</param>
+/// <param name="inside">Where that region is.</param>
+/// <param name="distance">The distance, mm, with its sign.</param>
+/// <param name="mitres">What mitres add; null with round corners.</param>
+/// <param name="tolerance">Largest deviation allowed, mm.</param>
+internal sealed class SideLaw(SegmentIndex outline, RegionInterior inside, double distance, MitreWedges? mitres, double tolerance)
+{
+    private readonly double aside = Math.Min(tolerance, Math.Abs(distance) / 2);
+
+    /// <summary>The first broken rule of one loop of an offset that keeps the distance, or null.</summary>
+    public string? Fault(Loop loop, CancellationToken cancellation = default)
+    {
+        var longest = loop.Segments.MaxBy(s => s.Length);
+        foreach (var segment in loop.Segments)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            // An edge that keeps the distance changes sides only where it is long enough to reach across the outline.
+            if (segment == longest || segment.Length > 2 * Math.Abs(distance))
+                if (IsOnWrongSide(segment.PointAt(0.5)))
+                    return FormattableString.Invariant($"the edge at {segment.PointAt(0.5)} lies {(distance > 0 ? "in the material" : "in the air")}");
+            // The direction of the shortest pieces is left to rounding.
+            if ((segment == longest || segment.Length >= tolerance) && IsTheWrongWayRound(segment))
+                return FormattableString.Invariant($"the edge at {segment.PointAt(0.5)} has its material on the wrong side");
+        }
+
+        return null;
+    }
+
+    private bool IsOnWrongSide(Vec2 p) =>
+        // As near to the outline as the edge may deviate, both sides are right.
+        inside.Contains(p) == distance > 0 && outline.DistanceWithin(p, tolerance) > tolerance;
+
+    /// <summary>Growing wood has the outline it came from on its left, shrinking wood on its right.</summary>
+    private bool IsTheWrongWayRound(Segment segment)
+    {
+        var (p, left, most) = (segment.PointAt(0.5), segment.DirectionAt(0.5).Left * aside, Math.Abs(distance) + 2 * tolerance);
+        var (atLeft, atRight) = (outline.DistanceWithin(p + left, most), outline.DistanceWithin(p - left, most));
+        // Farther away are the sides of mitres; what is nearest to them may be anything.
+        if (double.IsInfinity(atLeft) || double.IsInfinity(atRight)) return false;
+        return (atLeft - atRight) * Math.Sign(distance) > aside && mitres?.Cover(distance > 0 ? p + left : p - left, aside) != true;
+    }
+}
