@@ -24,7 +24,7 @@ internal static class LayerStack
             bottom = top;
         }
 
-        StackNesting.Require(layers, spec.Tolerance);
+        StackNesting.Require(layers, spec.Draft, spec.Tolerance);
         return layers;
     }
 

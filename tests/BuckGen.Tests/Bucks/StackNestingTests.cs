@@ -18,7 +18,7 @@ public class StackNestingTests
 
     [Fact]
     public void Layers_one_inside_the_other_are_let_through() =>
-        StackNesting.Require([Wall(1, Plate), Wall(2, Shapes.RectangleAt(1, 1, 98, 58)), Wall(3, Shapes.RectangleAt(1, 1, 98, 58))], Tolerance.Default);
+        StackNesting.Require([Wall(1, Plate), Wall(2, Shapes.RectangleAt(1, 1, 98, 58)), Wall(3, Shapes.RectangleAt(1, 1, 98, 58))], 5, Tolerance.Default);
 
     [Fact]
     public void An_island_over_air_is_refused_with_its_height_and_place()
@@ -26,10 +26,21 @@ public class StackNestingTests
         var ring = Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 60)), Loop.Rectangle(new(30, 20, 70, 40))]);
         var phantom = Shapes.Union(ring, Shapes.RectangleAt(45, 25, 10, 10));
 
-        var message = Assert.Throws<OffsetFailedException>(() => StackNesting.Require([Wall(1, ring), Wall(2, phantom)], Tolerance.Default)).Message;
+        var message = Assert.Throws<OffsetFailedException>(() => StackNesting.Require([Wall(1, ring), Wall(2, phantom)], 5, Tolerance.Default)).Message;
 
         Assert.StartsWith("at a height of 4 mm layer 2 reaches beyond layer 1 at (45.000, 25.000)", message);
         Assert.Contains("redraw", message);
+    }
+
+    [Fact]
+    public void Where_the_walls_lean_the_wrong_way_the_upper_layer_is_the_larger()
+    {
+        LayerBlank[] widening = [Wall(1, Shapes.RectangleAt(1, 1, 98, 58)), Wall(2, Plate)];
+
+        StackNesting.Require(widening, -5, Tolerance.Default);
+        Assert.Contains("layer 2 reaches beyond layer 1", Assert.Throws<OffsetFailedException>(() => StackNesting.Require(widening, 5, Tolerance.Default)).Message);
+        Assert.Contains("layer 1 reaches beyond layer 2", Assert.Throws<OffsetFailedException>(
+            () => StackNesting.Require([Wall(1, Plate), Wall(2, Shapes.RectangleAt(1, 1, 98, 58))], -5, Tolerance.Default)).Message);
     }
 
     [Fact]
@@ -37,7 +48,7 @@ public class StackNestingTests
     {
         var holed = Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 60)), Loop.Circle(new(50, 30), 5)]);
 
-        var message = Assert.Throws<OffsetFailedException>(() => StackNesting.Require([Wall(1, holed), Wall(2, Plate)], Tolerance.Default)).Message;
+        var message = Assert.Throws<OffsetFailedException>(() => StackNesting.Require([Wall(1, holed), Wall(2, Plate)], 5, Tolerance.Default)).Message;
 
         Assert.Contains("layer 2 reaches beyond layer 1 at (45.000, 30.000)", message);
     }
@@ -50,8 +61,8 @@ public class StackNestingTests
         var wider = Loop.Rectangle(new(0, 0, 100 + beyond, 60));
         LayerBlank[] layers = [Wall(1, Plate), Wall(2, Region.FromLoops([wider]))];
 
-        if (passes) StackNesting.Require(layers, Tolerance.Default);
-        else Assert.Throws<OffsetFailedException>(() => StackNesting.Require(layers, Tolerance.Default));
+        if (passes) StackNesting.Require(layers, 5, Tolerance.Default);
+        else Assert.Throws<OffsetFailedException>(() => StackNesting.Require(layers, 5, Tolerance.Default));
     }
 
     [Fact]
@@ -59,12 +70,12 @@ public class StackNestingTests
     {
         var bulging = Region.FromLoops([Loop.FromCorners([(new(0, 0), 0.01), (new(100, 0), 0), (new(100, 60), 0), (new(0, 60), 0)])]);
 
-        Assert.Throws<OffsetFailedException>(() => StackNesting.Require([Wall(1, Plate), Wall(2, bulging)], Tolerance.Default));
+        Assert.Throws<OffsetFailedException>(() => StackNesting.Require([Wall(1, Plate), Wall(2, bulging)], 5, Tolerance.Default));
     }
 
     [Fact]
     public void A_plate_under_the_stack_may_be_narrower() =>
-        StackNesting.Require([Wall(1, Shapes.Rectangle(50, 50)) with { Role = LayerRole.Base }, Wall(2, Plate)], Tolerance.Default);
+        StackNesting.Require([Wall(1, Shapes.Rectangle(50, 50)) with { Role = LayerRole.Base }, Wall(2, Plate)], 5, Tolerance.Default);
 
     [Theory]
     [InlineData(Steps.Outside)]
