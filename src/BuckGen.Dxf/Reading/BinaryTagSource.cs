@@ -93,6 +93,6 @@ internal static class BinaryTagSource
             return text;
         }
 
-        public readonly DxfException Fault(string message) => new(message, line, type);
+        public readonly DxfException Fault(string message) => new(message, line, type is null ? null : Excerpt.Of(type));
     }
 }

@@ -26,11 +26,12 @@ internal static class Coordinates
 
     private static double Limited(double value, int code, TagGroup group, ReadContext context, int? line = null)
     {
+        context.ThrowIfCancelled();
         if (Math.Abs(value) <= context.Limits.MaxCoordinate)
             return value;
         var at = line ?? group.Find(code)?.Line ?? group.Line - 1;
         FormattableString message =
             $"group code {code} is {value}, beyond the limit of {context.Limits.MaxCoordinate} drawing units; move or repair the drawing";
-        throw new DxfException(message.ToString(CultureInfo.InvariantCulture), at + 1, group.Type);
+        throw new DxfException(message.ToString(CultureInfo.InvariantCulture), at + 1, Excerpt.Of(group.Type));
     }
 }

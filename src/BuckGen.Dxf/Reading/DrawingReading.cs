@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace BuckGen.Dxf.Reading;
 
 /// <summary>The whole file: sections in any order, then EOF.</summary>
@@ -8,8 +10,7 @@ internal static class DrawingReading
     public static DxfDrawing Read(IEnumerable<DxfTag> tags, ReadContext context)
     {
         using var cursor = new GroupCursor(tags);
-        var drawing = new DxfDrawing();
-        var hasEntities = false;
+        var (drawing, content, hasEntities) = (new DxfDrawing(), new Content(), false);
         while (cursor.Current is { Type: not "EOF" })
         {
             var head = cursor.Take();
@@ -18,7 +19,8 @@ internal static class DrawingReading
             // The first one: header variables that follow in the same group use code 2 as well.
             var name = head.Tags.FirstOrDefault(tag => tag.Code == 2).Value?.ToUpperInvariant();
             hasEntities |= name == "ENTITIES";
-            drawing = Section(name, head, cursor, drawing, context);
+            context.ThrowIfCancelled();
+            drawing = Section(name, head, cursor, drawing, content, context);
             Finish(name, head, cursor, context);
         }
 
@@ -27,19 +29,30 @@ internal static class DrawingReading
             throw new DxfException("the file has no ENTITIES section, so there is no drawing in it; export it again");
         if (cursor.Current is null)
             context.Note(DxfNoteKind.MissingEndOfFile, "the file ends without the EOF marker, after a complete section", 0);
+        drawing = drawing with { Layers = content.Layers.ToImmutable(), Blocks = content.Blocks.ToImmutable(), Entities = content.Entities.ToImmutable() };
         NoteNewerEntities(drawing, context);
         return drawing with { Notes = context.Notes };
     }
 
-    private static DxfDrawing Section(string? name, TagGroup head, GroupCursor cursor, DxfDrawing drawing, ReadContext context) =>
-        name switch
+    private static DxfDrawing Section(string? name, TagGroup head, GroupCursor cursor, DxfDrawing drawing, Content content, ReadContext context)
+    {
+        switch (name)
         {
-            "HEADER" => HeaderReading.Read(head, drawing),
-            "TABLES" => drawing with { Layers = drawing.Layers.AddRange(TablesReading.Read(cursor)) },
-            "BLOCKS" => drawing with { Blocks = drawing.Blocks.AddRange(BlocksReading.Read(cursor, context)) },
-            "ENTITIES" => drawing with { Entities = drawing.Entities.AddRange(EntitiesReading.Read(cursor, context)) },
-            _ => drawing,
-        };
+            case "HEADER":
+                return HeaderReading.Read(head, drawing);
+            case "TABLES":
+                content.Layers.AddRange(TablesReading.Read(cursor));
+                break;
+            case "BLOCKS":
+                content.Blocks.AddRange(BlocksReading.Read(cursor, context));
+                break;
+            case "ENTITIES":
+                content.Entities.AddRange(EntitiesReading.Read(cursor, context));
+                break;
+        }
+
+        return drawing;
+    }
 
     private static void Finish(string? name, TagGroup head, GroupCursor cursor, ReadContext context)
     {
@@ -64,5 +77,15 @@ internal static class DrawingReading
                 $"{newer.Type} does not exist in {version}, the version that the file names; it was read all the same",
                 newer.Line);
         }
+    }
+
+    /// <summary>What the sections hold; a kind of section may come again and again.</summary>
+    private sealed class Content
+    {
+        public ImmutableArray<DxfLayer>.Builder Layers { get; } = ImmutableArray.CreateBuilder<DxfLayer>();
+
+        public ImmutableArray<DxfBlock>.Builder Blocks { get; } = ImmutableArray.CreateBuilder<DxfBlock>();
+
+        public ImmutableArray<DxfEntity>.Builder Entities { get; } = ImmutableArray.CreateBuilder<DxfEntity>();
     }
 }

@@ -3,25 +3,34 @@ using System.Collections.Immutable;
 namespace BuckGen.Dxf.Reading;
 
 /// <summary>What one reading run keeps count of: notes, faults and how much was read. Lives for one call.</summary>
-internal sealed class ReadContext(DxfReadLimits limits)
+internal sealed class ReadContext(DxfReadLimits limits, CancellationToken cancellation)
 {
     private const int MostFaults = 20;
+
+    /// <summary>So many notes of a kind are told one by one; the rest are counted.</summary>
+    private const int MostOfAKind = 20;
     private readonly ImmutableArray<DxfNote>.Builder notes = ImmutableArray.CreateBuilder<DxfNote>();
     private readonly ImmutableArray<DxfFault>.Builder faults = ImmutableArray.CreateBuilder<DxfFault>();
-    private readonly HashSet<DxfNoteKind> told = [];
+    private readonly Dictionary<DxfNoteKind, int> told = [];
     private int entities;
     private int vertices;
 
     public DxfReadLimits Limits => limits;
 
-    public ImmutableArray<DxfNote> Notes => notes.ToImmutable();
+    public ImmutableArray<DxfNote> Notes =>
+        [.. notes, .. told.Where(t => t.Value > MostOfAKind).Select(t => new DxfNote(t.Key, $"there are {t.Value - MostOfAKind} more places like the {MostOfAKind} before that were told with {t.Key}", 0))];
 
-    public void Note(DxfNoteKind kind, string message, int line) => notes.Add(new(kind, message, line));
+    public void Note(DxfNoteKind kind, string message, int line)
+    {
+        told[kind] = told.GetValueOrDefault(kind) + 1;
+        if (told[kind] <= MostOfAKind)
+            notes.Add(new(kind, message, line));
+    }
 
     /// <summary>Notes of a kind that can come with every line are told once.</summary>
     public void NoteOnce(DxfNoteKind kind, string message, int line)
     {
-        if (told.Add(kind))
+        if (!told.ContainsKey(kind))
             Note(kind, message, line);
     }
 
@@ -39,20 +48,24 @@ internal sealed class ReadContext(DxfReadLimits limits)
             throw new DxfException(faults.ToImmutable());
     }
 
+    public void ThrowIfCancelled() => cancellation.ThrowIfCancellationRequested();
+
     /// <summary>True once a limit is passed: then there is no going on to the next entity.</summary>
     public bool LimitReached => entities > limits.MaxEntities || vertices > limits.MaxVertices;
 
     public void CountEntity(TagGroup group)
     {
+        ThrowIfCancelled();
         entities++;
         if (LimitReached)
-            throw group.Fault($"the drawing holds more than {limits.MaxEntities} entities; simplify it or raise the limit");
+            throw group.Fault($"the drawing holds more than {limits.MaxEntities} entities, the limit; simplify it");
     }
 
     public void CountVertices(int count, TagGroup group)
     {
+        ThrowIfCancelled();
         vertices += count;
         if (LimitReached)
-            throw group.Fault($"the drawing holds more than {limits.MaxVertices} vertices; simplify it or raise the limit");
+            throw group.Fault($"the drawing holds more than {limits.MaxVertices} vertices, the limit; simplify it");
     }
 }

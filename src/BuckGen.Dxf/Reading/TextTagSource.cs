@@ -21,7 +21,7 @@ internal static class TextTagSource
                 break;
             var number = Code(code, lines.Line, type);
             if (lines.AtEnd)
-                throw new DxfException($"the file ends before the value of group code {number}; it is cut off", lines.Line, type);
+                throw new DxfException($"the file ends before the value of group code {number}; it is cut off", lines.Line, Shown(type));
             var line = lines.Line;
             var tag = new DxfTag(number, Value(decoder, lines.Next(), number, line + 1), line);
             if (tag.Code == 999)
@@ -56,7 +56,7 @@ internal static class TextTagSource
         var shown = Shown(trimmed);
         throw line == 1
             ? new DxfException($"this is not a DXF file: it begins with \"{shown}\" where the group code 0 should stand", 1)
-            : new DxfException($"\"{shown}\" {DamagedAbove}", line, type);
+            : new DxfException($"\"{shown}\" {DamagedAbove}", line, Shown(type));
     }
 
     // True when nothing but blank lines is left: those are harmless at the end of a file.
@@ -87,9 +87,7 @@ internal static class TextTagSource
         }
     }
 
-    private static string Shown(ReadOnlySpan<byte> bytes)
-    {
-        var text = Encoding.Latin1.GetString(bytes[..Math.Min(bytes.Length, 40)]);
-        return string.Concat(text.Select(c => char.IsControl(c) ? '?' : c));
-    }
+    private static string Shown(ReadOnlySpan<byte> bytes) => Excerpt.Of(Encoding.Latin1.GetString(bytes[..Math.Min(bytes.Length, 40)]));
+
+    private static string? Shown(string? type) => type is null ? null : Excerpt.Of(type);
 }

@@ -13,7 +13,7 @@ internal static class Nesting
     private const double Touching = 0.02, LeastTouching = 1e-5;
 
     /// <summary>Loops at even depth are outer edges, loops at odd depth are holes of the loop round them.</summary>
-    public static Region Resolve(IEnumerable<Loop> loops)
+    public static Region Resolve(IEnumerable<Loop> loops, CancellationToken cancellation = default)
     {
         // A loop can only lie inside a larger one, so after sorting the parents come first.
         var sorted = loops.Where(l => l.SignedArea != 0).OrderByDescending(l => Math.Abs(l.SignedArea)).ToArray();
@@ -23,6 +23,7 @@ internal static class Nesting
         var depths = new int[sorted.Length];
         for (var i = 0; i < sorted.Length; i++)
         {
+            cancellation.ThrowIfCancellationRequested();
             // The smallest of the loops round it is the one it lies in.
             parents[i] = larger(i).Where(j => Encloses(sorted[j], interiors[j], sorted[i])).DefaultIfEmpty(-1).First();
             if (parents[i] >= 0) depths[i] = depths[parents[i]] + 1;

@@ -21,7 +21,7 @@ internal static class ContentKind
     /// <summary>True when the content is marked up or packed as only SVG is.</summary>
     public static bool IsSvg(ReadOnlySpan<byte> content)
     {
-        if (content.StartsWith((ReadOnlySpan<byte>)[0x1F, 0x8B])) return true;
+        if (IsPacked(content)) return true;
         // Byte by byte, so that UTF-16 markup is found as well.
         foreach (var b in content[..Math.Min(content.Length, 64)])
         {
@@ -31,6 +31,9 @@ internal static class ContentKind
 
         return false;
     }
+
+    /// <summary>True when the content is packed with gzip.</summary>
+    public static bool IsPacked(ReadOnlySpan<byte> content) => content.StartsWith((ReadOnlySpan<byte>)[0x1F, 0x8B]);
 
     private static string Picture(string kind) => $"this is a {kind} picture; trace it to lines and export SVG or DXF";
 }

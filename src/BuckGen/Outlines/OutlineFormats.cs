@@ -16,7 +16,10 @@ internal static class OutlineFormats
 
         public bool Recognises(ReadOnlySpan<byte> content) => ContentKind.Foreign(content) is null && ContentKind.IsSvg(content);
 
-        public Drawing Read(byte[] content, string name, OutlineOptions options) => SvgReader.Read(content, name, Options(name, options.Units));
+        public Drawing Read(byte[] content, string name, OutlineOptions options) => Read(content, name, options, CancellationToken.None);
+
+        public Drawing Read(byte[] content, string name, OutlineOptions options, CancellationToken cancellation) =>
+            SvgReader.Read(content, name, Options(name, options.Units), cancellation);
 
         /// <summary>An SVG may leave only its user unit open, the pixel; named lengths in it stay what they are.</summary>
         private static SvgReadOptions Options(string name, string? unit)
@@ -35,11 +38,13 @@ internal static class OutlineFormats
 
         public bool Recognises(ReadOnlySpan<byte> content) => ContentKind.Foreign(content) is null && !ContentKind.IsSvg(content);
 
-        public Drawing Read(byte[] content, string name, OutlineOptions options)
+        public Drawing Read(byte[] content, string name, OutlineOptions options) => Read(content, name, options, CancellationToken.None);
+
+        public Drawing Read(byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
         {
             try
             {
-                return DxfOutline.Read(DxfReader.Read(content), name, options);
+                return DxfOutline.Read(DxfReader.Read(content, cancellation: cancellation), name, options, cancellation);
             }
             catch (DxfException e)
             {

@@ -6,30 +6,44 @@ namespace BuckGen.Outlines;
 /// <summary>Reads an outline file into closed loops with islands and holes: SVG, DXF and what plug-ins read.</summary>
 public static class OutlineReader
 {
+    /// <summary>The largest drawing that is taken from a stream, bytes.</summary>
+    private const int MostBytes = 64 * 1024 * 1024;
+
+    private const int LayersNamed = 8;
+
     /// <summary>Reads and heals the outline in a file.</summary>
     /// <param name="content">The whole file; what it is shows in its first bytes, not in its name.</param>
     /// <param name="name">Name of the file, for messages and titles.</param>
     /// <param name="options">How to read; <see cref="OutlineOptions.Default"/> when left out.</param>
+    /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The file can't be used as an outline; the message says where and why.</exception>
-    public static Outline Read(byte[] content, string name, OutlineOptions? options = null)
+    public static Outline Read(byte[] content, string name, OutlineOptions? options = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(name);
-        return ReadWhole(content, name, options ?? OutlineOptions.Default, CancellationToken.None);
+        return ReadWhole(content, name, options ?? OutlineOptions.Default, cancellation);
     }
 
     /// <summary>Reads and heals the outline in a stream.</summary>
     /// <param name="content">The stream, read to its end and left open.</param>
     /// <param name="name">Name of the file, for messages and titles.</param>
     /// <param name="options">How to read; <see cref="OutlineOptions.Default"/> when left out.</param>
-    /// <param name="cancellation">Stops the work between its steps.</param>
+    /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The file can't be used as an outline; the message says where and why.</exception>
     public static Outline Read(Stream content, string name, OutlineOptions? options = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(name);
         using var whole = new MemoryStream();
-        content.CopyTo(whole);
+        var buffer = new byte[81920];
+        for (int read; (read = content.Read(buffer)) > 0;)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            whole.Write(buffer, 0, read);
+            if (whole.Length > MostBytes)
+                throw new OutlineException($"{name}: the file is larger than {MostBytes} bytes, the limit for a drawing; take pictures and unused parts out of it");
+        }
+
         return ReadWhole(whole.ToArray(), name, options ?? OutlineOptions.Default, cancellation);
     }
 
@@ -37,18 +51,18 @@ public static class OutlineReader
     {
         options.Validate(name);
         cancellation.ThrowIfCancellationRequested();
-        var drawing = OfLayers(Draw(content, name, options), name, options);
+        var drawing = OfLayers(Draw(content, name, options, cancellation), name, options);
         cancellation.ThrowIfCancellationRequested();
-        return Healer.Heal(drawing, name, options);
+        return Healer.Heal(drawing, name, options, PieceBudget.Of(content), cancellation);
     }
 
-    private static Drawing Draw(byte[] content, string name, OutlineOptions options)
+    private static Drawing Draw(byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
     {
         var notes = new List<ReadNote>();
         foreach (var format in options.Formats)
         {
             if (!Recognises(format, content, notes)) continue;
-            var drawing = Read(format, content, name, options);
+            var drawing = Read(format, content, name, options, cancellation);
             return drawing with { Notes = [.. drawing.Notes, .. notes] };
         }
 
@@ -69,12 +83,12 @@ public static class OutlineReader
         }
     }
 
-    private static Drawing Read(IOutlineFormat format, byte[] content, string name, OutlineOptions options)
+    private static Drawing Read(IOutlineFormat format, byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
     {
-        if (IsOwn(format)) return format.Read(content, name, options);
+        if (IsOwn(format)) return format.Read(content, name, options, cancellation);
         try
         {
-            return format.Read(content, name, options) ?? throw new OutlineException($"{name}: the reader \"{format.Name}\" of a plug-in gave nothing");
+            return format.Read(content, name, options, cancellation) ?? throw new OutlineException($"{name}: the reader \"{format.Name}\" of a plug-in gave nothing");
         }
         catch (Exception failure) when (failure is not (OutlineException or OperationCanceledException))
         {
@@ -88,7 +102,7 @@ public static class OutlineReader
     {
         var taken = drawing.Paths.Where(p => options.Takes(p.Layer)).ToImmutableArray();
         if (taken.IsEmpty && !drawing.Paths.IsEmpty)
-            throw new OutlineException($"{name}: nothing is drawn on the layers asked for ({string.Join(", ", options.Layers)}); the drawing has {string.Join(", ", drawing.Paths.Select(p => p.Layer.Length == 0 ? "no layers" : p.Layer).Distinct().Order(StringComparer.Ordinal))}");
+            throw new OutlineException($"{name}: nothing is drawn on the layers asked for ({Excerpt.Of([.. options.Layers], LayersNamed)}); the drawing has {Excerpt.Of([.. drawing.Paths.Select(p => p.Layer.Length == 0 ? "no layers" : p.Layer).Distinct().Order(StringComparer.Ordinal)], LayersNamed)}");
         return drawing with { Paths = taken };
     }
 }

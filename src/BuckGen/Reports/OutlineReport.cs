@@ -33,14 +33,17 @@ public sealed record OutlineReport(
     CurvesReport Curves, MeasuresReport Measures, ImmutableArray<RepairReport> Repairs, ImmutableArray<ReadNote> Notes)
 {
     /// <summary>Reports an outline.</summary>
-    public static OutlineReport Of(Outline outline)
+    /// <param name="outline">The outline.</param>
+    /// <param name="cancellation">Stops the measuring.</param>
+    public static OutlineReport Of(Outline outline, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(outline);
         var region = outline.Region;
+        var measures = OutlineMeasures.Of(outline, cancellation);
         return new(
             outline.Name, outline.LoopCount, region.Islands.Length, region.HoleCount, BoundsReport.Of(region.Bounds),
             Rounded.Of(region.Area), Rounded.Of(region.Perimeter), outline.Units,
-            CurvesReport.Of(outline.Curves), MeasuresReport.Of(OutlineMeasures.Of(outline)),
-            [.. outline.Repairs.Select(RepairReport.Of)], outline.Notes);
+            CurvesReport.Of(outline.Curves), MeasuresReport.Of(measures),
+            [.. outline.Repairs.Select(RepairReport.Of)], [.. outline.Notes, .. measures.Notes]);
     }
 }

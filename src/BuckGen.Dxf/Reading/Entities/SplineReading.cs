@@ -23,7 +23,7 @@ internal static class SplineReading
         CountCheck.Compare(group, 73, spline.ControlPoints.Length, "control points", context);
         CountCheck.Compare(group, 74, spline.FitPoints.Length, "fit points", context);
         if (Fault(spline) is { } fault)
-            throw group.Fault($"{fault} (layer {group.Text(8) ?? "0"}); redraw or explode the curve");
+            throw group.Fault($"{fault} (layer {Excerpt.Of(group.Text(8) ?? "0")}); redraw or explode the curve");
         return spline;
     }
 

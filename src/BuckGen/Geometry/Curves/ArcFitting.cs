@@ -20,6 +20,9 @@ internal static class ArcFitting
     private const int Samples = 40;
     private const int DeepestHalving = 24;
 
+    /// <summary>A curve of so many tolerances is fitted as a whole.</summary>
+    private const double Short = 10;
+
     /// <summary>A piece that turns less than this, radians, may become a line.</summary>
     private const double StraightTurn = 2e-4;
 
@@ -40,9 +43,10 @@ internal static class ArcFitting
                 AddCircular(pieces, arc);
                 break;
             default:
-                // Quarters first, so that a loop or an S never looks straight by chance.
-                for (var quarter = 0; quarter < 4; quarter++)
-                    error = Math.Max(error, AddFitted(pieces, curve, quarter / 4.0, (quarter + 1) / 4.0, tolerance, 0));
+                // Quarters first, so that a loop or an S never looks straight by chance; on a few tolerances there is room for neither.
+                var parts = curve.LongestPossible <= Short * tolerance && curve.Start != curve.End ? 1 : 4;
+                for (var part = 0; part < parts; part++)
+                    error = Math.Max(error, AddFitted(pieces, curve, (double)part / parts, (part + 1.0) / parts, tolerance, 0));
                 break;
         }
 

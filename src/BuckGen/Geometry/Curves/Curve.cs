@@ -14,6 +14,9 @@ public abstract record Curve
     /// <summary>The image of the curve.</summary>
     public abstract Curve Transformed(Affine map);
 
+    /// <summary>A length that the curve does not exceed, mm; infinite when none is known.</summary>
+    internal virtual double LongestPossible => double.PositiveInfinity;
+
     /// <summary>Where the curve starts.</summary>
     public Vec2 Start => PointAt(0);
 
@@ -46,6 +49,9 @@ public sealed record BezierCurve(Vec2 P0, Vec2 P1, Vec2 P2, Vec2 P3) : Curve
     /// <summary>A quadratic Bézier curve, raised to a cubic.</summary>
     public static BezierCurve Quadratic(Vec2 p0, Vec2 p1, Vec2 p2) =>
         new(p0, p0 + (p1 - p0) * (2.0 / 3), p2 + (p1 - p2) * (2.0 / 3), p2);
+
+    /// <inheritdoc/>
+    internal override double LongestPossible => P0.DistanceTo(P1) + P1.DistanceTo(P2) + P2.DistanceTo(P3);
 
     /// <inheritdoc/>
     public override Vec2 PointAt(double t)

@@ -18,17 +18,29 @@ public sealed record NurbsCurve(
         int degree, ImmutableArray<double> knots, ImmutableArray<Vec2> points, ImmutableArray<double> weights)
     {
         const int longest = 4;
-        var inner = knots.Skip(degree).Take(points.Length - degree + 1).GroupBy(k => k).Select(k => (Value: k.Key, Kink: k.Count() >= degree)).ToList();
+        var last = degree;
+        var inner = knots.Skip(degree).Take(points.Length - degree + 1).GroupBy(k => k)
+            .Select(k => (Value: k.Key, Count: k.Count())).Select(k => (k.Value, Kink: k.Count >= degree, Next: last += k.Count)).ToList();
         var stretches = ImmutableArray.CreateBuilder<NurbsCurve>();
         for (var (first, i) = (0, 1); i < inner.Count; i++)
         {
             if (i < inner.Count - 1 && !inner[i].Kink && i - first < longest) continue;
-            stretches.Add(new(degree, knots, points, weights, inner[first].Value, inner[i].Value));
+            stretches.Add(Between(inner[first].Value, inner[i].Value, inner[first].Next - 1, inner[i - 1].Next - 1));
             first = i;
         }
 
         return stretches.ToImmutable();
+
+        // Only the points that pull at a stretch go with it: a copy of all of them for each would need room without end.
+        NurbsCurve Between(double from, double to, int firstSpan, int lastSpan)
+        {
+            var (start, count) = (firstSpan - degree, lastSpan - firstSpan + degree + 1);
+            return new(degree, knots.Slice(start, count + degree + 1), points.Slice(start, count), weights.IsDefaultOrEmpty ? [] : weights.Slice(start, count), from, to);
+        }
     }
+
+    /// <inheritdoc/>
+    internal override double LongestPossible => Points.Skip(1).Zip(Points, (b, a) => a.DistanceTo(b)).Sum();
 
     /// <inheritdoc/>
     public override Vec2 PointAt(double t)

@@ -9,7 +9,7 @@ internal sealed class EdgeTree
     private const int LeafSize = 4;
 
     /// <summary>A few times the depth of a tree of a hundred thousand pieces.</summary>
-    private const int FewLooks = 60;
+    public const int FewLooks = 60;
     private readonly List<Branch> branches = [];
 
     public EdgeTree(EdgePiece[] pieces)
@@ -36,10 +36,15 @@ internal sealed class EdgeTree
     public Branch this[int number] => branches[number];
 
     /// <summary>True when an edge lies nearer to a point than a distance.</summary>
-    public bool HasNearer(Vec2 p, double distance)
+    /// <param name="p">The point.</param>
+    /// <param name="distance">The distance, mm.</param>
+    /// <param name="looks">What is left of the caller's looks at branches; goes below 0 rather than end the search.</param>
+    public bool HasNearer(Vec2 p, double distance, ref long looks)
     {
-        var looks = int.MaxValue;
-        return HasNearer(Root, p, distance, ref looks);
+        var left = int.MaxValue;
+        var has = HasNearer(Root, p, distance, ref left);
+        looks -= int.MaxValue - left;
+        return has;
     }
 
     /// <summary>True when an edge that lies nearer to a point than a distance is found at a few looks; false tells nothing.</summary>

@@ -27,9 +27,16 @@ namespace BuckGen.Geometry.Facing;
 /// </remarks>
 internal sealed record NarrowestPlace(Vec2 A, Vec2 B, int LoopA, int LoopB)
 {
-    /// <summary>Finds it; null when there is none.</summary>
+    /// <summary>Finds it.</summary>
     /// <param name="tree">The edge.</param>
     /// <param name="wood">True to look into the region, false to look outside.</param>
     /// <param name="error">Largest distance between a drawn curve and the edge that stands for it, mm.</param>
-    public static NarrowestPlace? Find(EdgeTree tree, bool wood, double error) => new NarrowestSearch(tree, wood, error).Find();
+    /// <param name="cancellation">Stops the search.</param>
+    public static NarrowestFound Find(EdgeTree tree, bool wood, double error, CancellationToken cancellation = default) =>
+        new NarrowestSearch(tree, wood, error, cancellation).Find();
 }
+
+/// <summary>What a search came to.</summary>
+/// <param name="Place">The narrowest place found; null when there is none.</param>
+/// <param name="SearchedTo">The width, mm, up to which there is surely no narrower place; null when the search went to its end.</param>
+internal sealed record NarrowestFound(NarrowestPlace? Place, double? SearchedTo);

@@ -1,8 +1,14 @@
 namespace BuckGen.Geometry.Facing;
 
 /// <summary>One search for a <see cref="NarrowestPlace"/>.</summary>
-internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error)
+internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, CancellationToken cancellation)
 {
+    /// <summary>How many faces and branches are looked at: a number for any edge, and some for each piece. Our own, no source.</summary>
+    private const long LooksForAny = 10_000_000, LooksForPiece = 20;
+
+    /// <summary>A search that has become long ends where only places narrower by less than this, mm, can be left.</summary>
+    private const double NearEnough = 1e-3;
+
     /// <summary>A circle may be entered by this share of its radius.</summary>
     private const double Entered = 1e-3;
 
@@ -17,15 +23,19 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error)
     private readonly List<Place> equals = [];
     private readonly Face?[] faces = FacesOf(tree.Pieces, wood);
     private Place? best;
+    private long looks = LooksForAny + LooksForPiece * tree.Pieces.Length;
 
     /// <summary>Wider places need not be looked at.</summary>
     private double Limit => best is { } place ? place.Way.Width + SameWidth : double.PositiveInfinity;
 
-    public NarrowestPlace? Find()
+    public NarrowestFound Find()
     {
         stretches.Enqueue((tree.Root, tree.Root), 0);
         while (stretches.TryDequeue(out var pair, out var least) && least <= Limit)
         {
+            cancellation.ThrowIfCancellationRequested();
+            // Stretches come nearest first, so that nothing narrower than this one is left.
+            if (looks < 0) return new(best is { } soFar ? Found(soFar) : null, best is { } near && near.Way.Width - least <= NearEnough ? null : least);
             var (a, b) = pair;
             if (tree[a].IsLeaf && tree[b].IsLeaf)
             {
@@ -47,8 +57,13 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error)
 
         // Only now, since it takes long to see that a circle which touches the edge nearly everywhere is clear.
         foreach (var place in equals.Order())
-            if (IsClear(place.Way)) return Found(place);
-        return best is { } found ? Found(found) : null;
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if (looks < 0) break;
+            if (IsClear(place.Way)) return new(Found(place), null);
+        }
+
+        return new(best is { } found ? Found(found) : null, null);
     }
 
     private NarrowestPlace Found(Place place) => new(place.Way.A, place.Way.B, tree.Pieces[place.PieceA].Loop, tree.Pieces[place.PieceB].Loop);
@@ -68,6 +83,7 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error)
             // Middles of ways between the two lie no farther than this from the middle of the two.
             var spread = (one.Bounds.Diagonal + other.Bounds.Diagonal) / 4;
             var clear = Clear(least / 2, Math.Max(one.Facet, other.Facet) + Bends.Parallel) - spread;
+            looks -= EdgeTree.FewLooks / 4;
             if (clear > 0 && tree.SoonHasNearer(one.Bounds.Centre.MidpointTo(other.Bounds.Centre), clear)) return;
         }
 
@@ -101,6 +117,7 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error)
 
     private void LookBetween(EdgeTree.Branch one, EdgeTree.Branch other)
     {
+        looks -= 4L * (one.To - one.From) * (other.To - other.From);
         for (var i = 2 * one.From; i < 2 * one.To; i++)
         {
             if (faces[i] is not { } a) continue;
@@ -128,7 +145,7 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error)
         }
     }
 
-    private bool IsClear(OppositePoints way) => !tree.HasNearer(way.Middle, Clear(way.Width / 2, way.Misfit));
+    private bool IsClear(OppositePoints way) => !tree.HasNearer(way.Middle, Clear(way.Width / 2, way.Misfit), ref looks);
 
     /// <summary>How far from its middle a circle has to be clear of edges, mm.</summary>
     private double Clear(double radius, double misfit)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BuckGen.Dxf;
 
 namespace BuckGen.Outlines.Dxf;
@@ -6,7 +7,10 @@ namespace BuckGen.Outlines.Dxf;
 internal sealed class BlockSizes(DxfDrawing drawing, string name)
 {
     /// <summary>Most lines and curves a drawing may grow to.</summary>
-    public const double Most = 500_000;
+    private const double Most = 500_000;
+
+    /// <summary>What blocks may make of any drawing, and how often they may repeat what the file spells out; our own numbers.</summary>
+    private const double AnyDrawing = 50_000, Repeats = 4;
 
     private const int Deepest = 100;
     private readonly Dictionary<string, double> sizes = new(StringComparer.OrdinalIgnoreCase);
@@ -20,8 +24,11 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
     public void RefuseRunaway()
     {
         var total = SizeOf(drawing.Entities);
-        if (total > Most)
-            throw new OutlineException($"{name}: with every block in place the drawing has {(total < 1e15 ? $"{total:0}" : "over 10^15")} lines and curves, the limit is {Most:0}; explode it and keep what is needed");
+        var spelt = drawing.Entities.Sum(CurvesOf) + drawing.Blocks.Sum(b => b.Entities.Sum(CurvesOf));
+        var most = Math.Min(Most, AnyDrawing + Repeats * spelt);
+        if (total > most)
+            throw new OutlineException(FormattableString.Invariant(
+                $"{name}: with every block in place the drawing has {(total < 1e15 ? total.ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} lines and curves; the limit for a file that spells out {spelt:0} is {most:0}; explode it and keep what is needed"));
     }
 
     private static Dictionary<string, DxfBlock> ByName(DxfDrawing drawing)
@@ -47,7 +54,7 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
         if (Find(insert.Block) is not { } block) return 1;
         if (sizes.TryGetValue(block.Name, out var known)) return known;
         if (inside.Contains(block.Name, StringComparer.OrdinalIgnoreCase))
-            throw new OutlineException($"{name}: line {insert.Line}, INSERT: the block {block.Name} contains itself ({string.Join(" in ", inside.AsEnumerable().Reverse())}); remove that insert");
+            throw new OutlineException($"{name}: line {insert.Line}, INSERT: the block {Excerpt.Of(block.Name)} contains itself ({Excerpt.Of([.. inside.AsEnumerable().Reverse()], 3)}); remove that insert");
         if (inside.Count == Deepest)
             throw new OutlineException($"{name}: line {insert.Line}, INSERT: blocks are nested more than {Deepest} deep; explode the drawing");
         inside.Add(block.Name);

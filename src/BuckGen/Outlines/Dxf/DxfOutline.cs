@@ -11,8 +11,9 @@ internal static class DxfOutline
     /// <param name="drawing">The drawing.</param>
     /// <param name="name">Name of the file, for messages.</param>
     /// <param name="options">The unit, when the file is not to be trusted, and the layers to take.</param>
+    /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">An outline stands upright, blocks run away, or the size shows that the unit is wrong.</exception>
-    public static Drawing Read(DxfDrawing drawing, string name, OutlineOptions options)
+    public static Drawing Read(DxfDrawing drawing, string name, OutlineOptions options, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(drawing);
         ArgumentNullException.ThrowIfNull(options);
@@ -20,33 +21,34 @@ internal static class DxfOutline
         var blocks = new BlockSizes(drawing, name);
         blocks.RefuseRunaway();
         var leftOut = new LeftOut();
-        var placed = new PlacedEntities(blocks, new(drawing, options), leftOut)
+        var placed = new PlacedEntities(blocks, new(drawing, options), leftOut, cancellation)
             .Of(drawing.Entities, Affine.Scaling(scale.MillimetresPerUnit, default)).ToList();
-        var paths = Paths(placed, leftOut);
+        var paths = Paths(placed, leftOut, cancellation);
         // A filled area repeats the outline round it, as a rule; only where nothing else is drawn does it stand for itself.
         var hatches = placed.Where(p => p.Entity is DxfHatch).ToList();
         if (paths.IsEmpty) paths = [.. hatches.SelectMany(HatchPaths)];
         else hatches.ForEach(h => leftOut.Add("hatch-ignored", h.Entity, h.Layer));
 
-        var bounds = BoundsOf(paths);
+        var bounds = BoundsOf(paths, cancellation);
         scale.RefuseUnlikelySize(bounds, name);
         ReadNote?[] unit = [paths.IsEmpty ? null : scale.Note(bounds)];
         return new(paths, scale.Words,
             [.. drawing.Notes.Select(n => new ReadNote("dxf-oddity", n.Line > 0 ? $"line {n.Line}: {n.Message}" : n.Message)), .. leftOut.Notes, .. unit.OfType<ReadNote>()]);
     }
 
-    private static ImmutableArray<DrawnPath> Paths(List<PlacedEntity> placed, LeftOut leftOut)
+    private static ImmutableArray<DrawnPath> Paths(List<PlacedEntity> placed, LeftOut leftOut, CancellationToken cancellation)
     {
         var paths = ImmutableArray.CreateBuilder<DrawnPath>();
         foreach (var (entity, layer, map) in placed)
         {
+            cancellation.ThrowIfCancellationRequested();
             if (EntityCurves.Of(entity) is { } curves)
             {
                 paths.Add(PathOf(curves, entity, layer, map, paths.Count));
                 Remark(entity, layer, leftOut);
             }
             else if (entity is DxfText) leftOut.Add("text-ignored", entity, layer, "Convert text to outlines first if it is to be cut.");
-            else if (entity is DxfPolyline) leftOut.AddWords("entity-ignored", $"polygon mesh ({entity.Type}) on layer {layer}", "");
+            else if (entity is DxfPolyline) leftOut.AddWords("entity-ignored", $"polygon mesh ({entity.Type}) on layer {Excerpt.Of(layer)}", "");
             else if (entity is not DxfHatch) leftOut.Add("entity-ignored", entity, layer);
         }
 
@@ -59,7 +61,7 @@ internal static class DxfOutline
     private static void Remark(DxfEntity entity, string layer, LeftOut leftOut)
     {
         if (entity is DxfPolyline { HasWidth: true })
-            leftOut.AddWords("width-ignored", $"line width of {entity.Type} on layer {layer}", "The middle of a wide line counts.");
+            leftOut.AddWords("width-ignored", $"line width of {entity.Type} on layer {Excerpt.Of(layer)}", "The middle of a wide line counts.");
         if (entity is DxfSpline spline && SplineCurves.IsFitOnly(spline))
             leftOut.Tell("spline-through-points",
                 $"The SPLINE at line {entity.Line} gives only points to pass through; a smooth curve was put through them. Check it, or save the drawing with control points.");
@@ -73,6 +75,15 @@ internal static class DxfOutline
             .Select(e => PathOf(EntityCurves.Of(e.edge)!, e.edge, layer, toDrawing, e.number) with { Source = $"HATCH at line {hatch.Line}" });
     }
 
-    private static Bounds BoundsOf(ImmutableArray<DrawnPath> paths) => paths.SelectMany(p => p.Curves)
-        .Aggregate(Bounds.Nothing, (bounds, curve) => Enumerable.Range(0, 9).Aggregate(bounds, (b, i) => b.With(curve.PointAt(i / 8.0))));
+    private static Bounds BoundsOf(ImmutableArray<DrawnPath> paths, CancellationToken cancellation)
+    {
+        var bounds = Bounds.Nothing;
+        foreach (var curve in paths.SelectMany(p => p.Curves))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            for (var i = 0; i <= 8; i++) bounds = bounds.With(curve.PointAt(i / 8.0));
+        }
+
+        return bounds;
+    }
 }

@@ -7,17 +7,18 @@ namespace BuckGen.Outlines.Dxf;
 internal readonly record struct PlacedEntity(DxfEntity Entity, string Layer, Affine Map);
 
 /// <summary>Lists the entities of a drawing that are to be seen, with every block put in place.</summary>
-internal sealed class PlacedEntities(BlockSizes blocks, Visibility visibility, LeftOut leftOut)
+internal sealed class PlacedEntities(BlockSizes blocks, Visibility visibility, LeftOut leftOut, CancellationToken cancellation)
 {
     public IEnumerable<PlacedEntity> Of(IEnumerable<DxfEntity> entities, Affine map, string? insertLayer = null)
     {
         foreach (var entity in entities)
         {
+            cancellation.ThrowIfCancellationRequested();
             // Layer 0 in a block stands for the layer that the block is placed on.
             var layer = insertLayer is not null && entity.Layer == "0" ? insertLayer : entity.Layer;
             if (visibility.ReasonHidden(entity, layer) is { } reason)
             {
-                leftOut.Add("hidden-ignored", entity, $"{layer} ({reason})", "Show them if they belong to the outline.");
+                leftOut.Add("hidden-ignored", entity, $"{Excerpt.Of(layer)} ({reason})", "Show them if they belong to the outline.");
             }
             else if (entity is not DxfInsert insert)
             {
@@ -34,13 +35,13 @@ internal sealed class PlacedEntities(BlockSizes blocks, Visibility visibility, L
     {
         if (blocks.Find(insert.Block) is not { } block)
         {
-            leftOut.AddWords("block-missing", $"INSERT of the block {insert.Block}, which the file does not define", "");
+            leftOut.AddWords("block-missing", $"INSERT of the block {Excerpt.Of(insert.Block)}, which the file does not define", "");
             return [];
         }
 
         if (insert.Scale.X == 0 || insert.Scale.Y == 0)
         {
-            leftOut.AddWords("insert-collapsed", $"INSERT of the block {insert.Block} with a scale of 0 (line {insert.Line})", "");
+            leftOut.AddWords("insert-collapsed", $"INSERT of the block {Excerpt.Of(insert.Block)} with a scale of 0 (line {insert.Line})", "");
             return [];
         }
 

@@ -12,9 +12,11 @@ internal sealed class CrossingSearch
     public const int MostCrossings = 1000;
     private const long MostComparisons = 5_000_000;
     private const long MostSteps = 3_000_000;
+    private const long MostProbes = 10_000_000;
 
     private readonly ImmutableArray<Loop> loops;
     private readonly Tolerance tolerance;
+    private readonly CancellationToken cancellation;
     private readonly List<(int Loop, int Index)> pieces = [];
     private readonly HPRtree<int> tree = new();
     private readonly List<Crossing> crossings = [];
@@ -23,9 +25,9 @@ internal sealed class CrossingSearch
     private double sharedLength;
     private Vec2 firstShared;
 
-    private CrossingSearch(ImmutableArray<Loop> loops, Tolerance tolerance)
+    private CrossingSearch(ImmutableArray<Loop> loops, Tolerance tolerance, CancellationToken cancellation)
     {
-        (this.loops, this.tolerance) = (loops, tolerance);
+        (this.loops, this.tolerance, this.cancellation) = (loops, tolerance, cancellation);
         for (var l = 0; l < loops.Length; l++)
             for (var i = 0; i < loops[l].Segments.Length; i++)
             {
@@ -43,11 +45,10 @@ internal sealed class CrossingSearch
     /// <param name="Entangled">True when the search was given up.</param>
     public sealed record Findings(ImmutableArray<Crossing> Crossings, double SharedLength, Vec2 FirstShared, bool Entangled);
 
-    public static Findings Run(ImmutableArray<Loop> loops, Tolerance tolerance)
+    public static Findings Run(ImmutableArray<Loop> loops, Tolerance tolerance, CancellationToken cancellation)
     {
-        var search = new CrossingSearch(loops, tolerance);
-        var entangled = !search.CompareAll();
-        search.AddStraddling();
+        var search = new CrossingSearch(loops, tolerance, cancellation);
+        var entangled = !search.CompareAll() || !search.AddStraddling();
         return new([.. search.crossings], search.sharedLength, search.firstShared, entangled);
     }
 
@@ -59,6 +60,7 @@ internal sealed class CrossingSearch
             {
                 if (q <= p) continue;
                 if (++comparisons > MostComparisons) return false;
+                cancellation.ThrowIfCancellationRequested();
                 Compare(p, q);
                 if (steps > MostSteps) return crossings.Count > 0;
                 if (crossings.Count >= MostCrossings) return true;
@@ -91,12 +93,20 @@ internal sealed class CrossingSearch
         else if (shared.SameWay && crossings.TrueForAll(c => !c.Twice)) crossings.Add(new(shared.Place, ofA.Loop, ofB.Loop, true));
     }
 
-    /// <summary>Adds the loops that run along each other and cross without a point that shows it.</summary>
-    private void AddStraddling()
+    /// <summary>Adds the loops that run along each other and cross without a point that shows it; false when there are too many to look at.</summary>
+    private bool AddStraddling()
     {
-        if (crossings.Count > 0) return;
+        if (crossings.Count > 0) return true;
+        var (interiors, probes) = (new Dictionary<int, LoopInterior>(), 0L);
         foreach (var ((a, b), place) in sharing)
-            if (Straddling.Straddles(loops[a], loops[b], tolerance.Chord)) crossings.Add(new(place, a, b));
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if (!interiors.TryGetValue(b, out var around)) interiors[b] = around = new(loops[b]);
+            if (Straddling.Straddles(loops[a], loops[b], around, tolerance.Chord, ref probes)) crossings.Add(new(place, a, b));
+            if (probes > MostProbes) return crossings.Count > 0;
+        }
+
+        return true;
     }
 
     /// <summary>True when the way along the loop from one piece to the other, past the place, is within the tolerance.</summary>

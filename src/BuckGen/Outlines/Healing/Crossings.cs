@@ -22,19 +22,19 @@ internal static class Crossings
 
     /// <summary>The loops without crossings, and notes about loops that share edges.</summary>
     /// <exception cref="OutlineException">Two loops, or two stretches of one, cross.</exception>
-    public static ClearLoops Resolve(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance)
+    public static ClearLoops Resolve(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance, CancellationToken cancellation)
     {
-        var search = Search(loops, name, tolerance);
-        var united = OverlapUniting.Unite(loops, search.Crossings, tolerance);
-        if (!united.Repairs.IsEmpty) search = Search(united.Result, name, tolerance);
+        var search = Search(loops, name, tolerance, cancellation);
+        var united = OverlapUniting.Unite(loops, search.Crossings, tolerance, cancellation);
+        if (!united.Repairs.IsEmpty) search = Search(united.Result, name, tolerance, cancellation);
         if (!search.Crossings.IsEmpty) throw new OutlineException($"{name}: {Complaint(search.Crossings, united.Result)}");
         return new(united.Result, united.Repairs, search.SharedLength == 0 ? [] : [new("shared-edge", FormattableString.Invariant(
             $"Outlines share {search.SharedLength:F3} mm of edge, at first near {search.FirstShared}; a cutter would cut it twice."))]);
     }
 
-    private static CrossingSearch.Findings Search(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance)
+    private static CrossingSearch.Findings Search(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance, CancellationToken cancellation)
     {
-        var search = CrossingSearch.Run([.. loops.Select(l => l.Loop)], tolerance);
+        var search = CrossingSearch.Run([.. loops.Select(l => l.Loop)], tolerance, cancellation);
         return search.Entangled
             ? throw new OutlineException($"{name}: the loops run through each other in too many places to be sorted out; simplify the drawing")
             : search;

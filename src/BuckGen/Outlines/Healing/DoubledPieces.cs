@@ -11,10 +11,10 @@ namespace BuckGen.Outlines.Healing;
 internal static class DoubledPieces
 {
     /// <summary>The pieces without needless copies; null when too many lie on each other to be sorted out.</summary>
-    public static Healed<ImmutableArray<Piece>>? Remove(ImmutableArray<Piece> pieces, Tolerance tolerance)
+    public static Healed<ImmutableArray<Piece>>? Remove(ImmutableArray<Piece> pieces, Tolerance tolerance, CancellationToken cancellation)
     {
-        var nodes = EndNodes.Of(pieces, tolerance);
-        if (FindSets(pieces, nodes, tolerance) is not { } found) return null;
+        var nodes = EndNodes.Of(pieces, tolerance, cancellation);
+        if (FindSets(pieces, nodes, tolerance, cancellation) is not { } found) return null;
         if (found.IsEmpty) return new(pieces, []);
 
         var degrees = nodes.Degrees();
@@ -60,12 +60,12 @@ internal static class DoubledPieces
     }
 
     /// <summary>Exact copies first; one of each then takes part in the search for overlaps.</summary>
-    private static ImmutableArray<DoubledSet>? FindSets(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance)
+    private static ImmutableArray<DoubledSet>? FindSets(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance, CancellationToken cancellation)
     {
-        var repeated = RepeatedPieces.Find(pieces, nodes, tolerance);
+        var repeated = RepeatedPieces.Find(pieces, nodes, tolerance, cancellation);
         var copies = repeated.SelectMany(s => s.Members.Skip(1)).ToHashSet();
         var lines = Enumerable.Range(0, pieces.Length).Where(i => !pieces[i].Segment.IsArc && !copies.Contains(i)).ToImmutableArray();
-        if (OverlappingLines.Find(pieces, lines, nodes, tolerance) is not { } overlapping) return null;
+        if (OverlappingLines.Find(pieces, lines, nodes, tolerance, cancellation) is not { } overlapping) return null;
         var copiesOf = repeated.ToDictionary(s => s.Members[0]);
         ImmutableArray<DoubledSet> whole = [.. overlapping.Select(s => s with
         {

@@ -8,13 +8,17 @@ namespace BuckGen.Outlines.Healing;
 /// <param name="Places">Where each node lies.</param>
 internal sealed record EndNodes(int[] From, int[] To, Vec2[] Places)
 {
-    public static EndNodes Of(IReadOnlyList<Piece> pieces, Tolerance tolerance)
+    public static EndNodes Of(IReadOnlyList<Piece> pieces, Tolerance tolerance, CancellationToken cancellation)
     {
         var grid = new PointGrid(tolerance.Coincident);
         var places = new List<Vec2>();
         var (from, to) = (new int[pieces.Count], new int[pieces.Count]);
         for (var i = 0; i < pieces.Count; i++)
+        {
+            cancellation.ThrowIfCancellationRequested();
             (from[i], to[i]) = (NodeAt(pieces[i].Segment.Start), NodeAt(pieces[i].Segment.End));
+        }
+
         return new(from, to, [.. places]);
 
         int NodeAt(Vec2 end)

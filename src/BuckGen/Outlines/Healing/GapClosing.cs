@@ -9,7 +9,7 @@ internal static class GapClosing
     private const int NearestLookedAt = 64;
 
     /// <summary>The nodes with each pair of open ends in reach of each other made one; the nearest pairs go first.</summary>
-    public static Healed<EndNodes> Close(EndNodes nodes, Tolerance tolerance)
+    public static Healed<EndNodes> Close(EndNodes nodes, Tolerance tolerance, CancellationToken cancellation)
     {
         if (tolerance.Join <= tolerance.Coincident) return new(nodes, []);
         var degrees = nodes.Degrees();
@@ -17,8 +17,9 @@ internal static class GapClosing
         var places = nodes.Places.ToArray();
         var ownPiece = new HashSet<(int, int)>(nodes.From.Zip(nodes.To, (a, b) => (Math.Min(a, b), Math.Max(a, b))));
         var (closed, largest) = (new List<Vec2>(), 0.0);
-        foreach (var (distance, a, b) in Candidates(nodes.Places, degrees, tolerance.Join))
+        foreach (var (distance, a, b) in Candidates(nodes.Places, degrees, tolerance.Join, cancellation))
         {
+            cancellation.ThrowIfCancellationRequested();
             // A single piece never closes on itself: what it would enclose is nothing.
             if (degrees[a] % 2 == 0 || degrees[b] % 2 == 0 || ownPiece.Contains((a, b))) continue;
             (degrees[a], degrees[b]) = (0, 0);
@@ -34,12 +35,13 @@ internal static class GapClosing
                 $"{Counted.Of(closed.Count, "gap")} between ends {Counted.Were(closed.Count)} closed, the largest {largest:0.####} mm; up to {tolerance.Join:0.####} mm is closed."))]);
     }
 
-    private static IEnumerable<(double Distance, int A, int B)> Candidates(Vec2[] places, int[] degrees, double reach)
+    private static IEnumerable<(double Distance, int A, int B)> Candidates(Vec2[] places, int[] degrees, double reach, CancellationToken cancellation)
     {
         var grid = new PointGrid(reach);
         var pairs = new List<(double, int, int)>();
         for (var b = 0; b < places.Length; b++)
         {
+            cancellation.ThrowIfCancellationRequested();
             if (degrees[b] % 2 == 0) continue;
             foreach (var a in grid.Near(places[b]).Take(NearestLookedAt)) pairs.Add((places[a].DistanceTo(places[b]), a, b));
             grid.Add(places[b], b);

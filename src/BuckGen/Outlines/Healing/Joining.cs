@@ -9,10 +9,10 @@ internal sealed record Joined(ImmutableArray<SourcedLoop> Loops, ImmutableArray<
 /// <summary>Joins loose lines and arcs into closed loops, whatever their order and direction.</summary>
 internal static class Joining
 {
-    public static Healed<Joined> Join(ImmutableArray<Piece> pieces, Tolerance tolerance)
+    public static Healed<Joined> Join(ImmutableArray<Piece> pieces, Tolerance tolerance, CancellationToken cancellation)
     {
-        var nodes = GapClosing.Close(EndNodes.Of(pieces, tolerance), tolerance);
-        return new(new Walk(pieces, nodes.Result).All(), nodes.Repairs);
+        var nodes = GapClosing.Close(EndNodes.Of(pieces, tolerance, cancellation), tolerance, cancellation);
+        return new(new Walk(pieces, nodes.Result).All(cancellation), nodes.Repairs);
     }
 
     /// <summary>Walks every piece once; whenever the way comes back to a node it passed, the round is cut off as a loop.</summary>
@@ -42,22 +42,23 @@ internal static class Joining
             stepAtNode = [.. atNode.Select(_ => -1)];
         }
 
-        public Joined All()
+        public Joined All(CancellationToken cancellation)
         {
             // From the open ends first, so that what is left afterwards closes everywhere.
             var openEnds = Enumerable.Range(0, atNode.Length).Where(n => atNode[n].Count % 2 != 0);
-            foreach (var node in openEnds) From(node);
+            foreach (var node in openEnds) From(node, cancellation);
             for (var i = 0; i < pieces.Length; i++)
-                if (!used[i]) From(nodes.From[i]);
+                if (!used[i]) From(nodes.From[i], cancellation);
             return new(loops.ToImmutable(), open.ToImmutable());
         }
 
-        private void From(int node)
+        private void From(int node, CancellationToken cancellation)
         {
             stepAtNode[node] = 0;
             var start = node;
             while (Next(node) is { } piece)
             {
+                cancellation.ThrowIfCancellationRequested();
                 used[piece] = true;
                 var backward = nodes.From[piece] != node;
                 steps.Add((piece, backward));

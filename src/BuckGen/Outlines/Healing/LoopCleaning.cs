@@ -7,12 +7,13 @@ namespace BuckGen.Outlines.Healing;
 internal static class LoopCleaning
 {
     public static Healed<ImmutableArray<SourcedLoop>> Clean(
-        ImmutableArray<SourcedLoop> loops, Tolerance tolerance, double smallest)
+        ImmutableArray<SourcedLoop> loops, Tolerance tolerance, double smallest, CancellationToken cancellation)
     {
         var kept = ImmutableArray.CreateBuilder<SourcedLoop>(loops.Length);
         var (empty, widest, firstEmpty, spikes, longest) = (new List<Vec2>(), 0.0, "", new List<Vec2>(), 0.0);
         foreach (var loop in loops)
         {
+            cancellation.ThrowIfCancellationRequested();
             var trimmed = Spikes.Trim(loop.Loop.Segments, tolerance);
             var width = trimmed.Length < 2 ? 0 : Width(trimmed);
             if (width < smallest || width == 0)

@@ -19,15 +19,15 @@ internal static class OpenEnds
     private const int ChainsSearched = 200;
 
     public static (ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes) Judge(
-        ImmutableArray<OpenChain> open, ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance)
+        ImmutableArray<OpenChain> open, ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance, CancellationToken cancellation)
     {
         if (open.IsEmpty) return ([], []);
         var edges = new SegmentIndex(loops.SelectMany(l => l.Loop.Segments));
-        var again = open.ToLookup(c => LiesOn(c, edges, 2 * tolerance.Chord));
+        var again = open.ToLookup(c => LiesOn(c, edges, 2 * tolerance.Chord, cancellation));
         var (doubled, loose) = (again[true].ToImmutableArray(), again[false].ToImmutableArray());
         var ends = EndsOf(loose);
-        var wrong = loose.Where((c, i) => loops.IsEmpty || !IsMark(c, i, loose, ends)).ToImmutableArray();
-        if (!wrong.IsEmpty) throw new OutlineException($"{name}: {Complaint(wrong, loops.Length, tolerance)}");
+        var wrong = loose.Where((c, i) => loops.IsEmpty || !IsMark(c, i, loose, ends, cancellation)).ToImmutableArray();
+        if (!wrong.IsEmpty) throw new OutlineException($"{name}: {Complaint(wrong, loops.Length, tolerance, cancellation)}");
 
         ImmutableArray<Repair> repairs = doubled.IsEmpty ? [] :
             [new("duplicate-removed", doubled.Length, 0, [.. doubled.Select(c => c.Segments[c.Segments.Length / 2].PointAt(0.5))],
@@ -37,8 +37,11 @@ internal static class OpenEnds
         return (repairs, notes);
     }
 
-    private static bool LiesOn(OpenChain chain, SegmentIndex edges, double reach) =>
-        chain.Segments.All(s => new[] { 0, 0.29, 0.5, 1 }.All(t => edges.DistanceWithin(s.PointAt(t), reach) <= reach));
+    private static bool LiesOn(OpenChain chain, SegmentIndex edges, double reach, CancellationToken cancellation) => chain.Segments.All(s =>
+    {
+        cancellation.ThrowIfCancellationRequested();
+        return new[] { 0, 0.29, 0.5, 1 }.All(t => edges.DistanceWithin(s.PointAt(t), reach) <= reach);
+    });
 
     private static HPRtree<int> EndsOf(ImmutableArray<OpenChain> chains)
     {
@@ -53,8 +56,9 @@ internal static class OpenEnds
         return ends;
     }
 
-    private static bool IsMark(OpenChain chain, int number, ImmutableArray<OpenChain> all, HPRtree<int> ends)
+    private static bool IsMark(OpenChain chain, int number, ImmutableArray<OpenChain> all, HPRtree<int> ends, CancellationToken cancellation)
     {
+        cancellation.ThrowIfCancellationRequested();
         if (chain.Segments is not [{ IsArc: false } line]) return false;
         var clearance = MarkClearance * line.Length;
         return !IsNearOther(line.Start) && !IsNearOther(line.End);
@@ -69,21 +73,22 @@ internal static class OpenEnds
         }
     }
 
-    private static string Complaint(ImmutableArray<OpenChain> wrong, int closed, Tolerance tolerance)
+    private static string Complaint(ImmutableArray<OpenChain> wrong, int closed, Tolerance tolerance, CancellationToken cancellation)
     {
-        var (a, b, chain) = NearestEnds(wrong);
+        var (a, b, chain) = NearestEnds(wrong, cancellation);
         var gap = a.DistanceTo(b);
         var outlook = closed == 0 ? $"nothing is closed, only {Counted.Of(wrong.Length, "open line")}" : wrong.Length == 1 ? "the outline is open" : $"{wrong.Length} outlines are open";
         return string.Create(CultureInfo.InvariantCulture,
             $"{outlook}: nearest ends at {a} and {b}, {gap:F3} mm apart ({Described(chain)}); join them or raise the joining distance (now {tolerance.Join:0.####} mm)");
     }
 
-    private static (Vec2 A, Vec2 B, OpenChain Chain) NearestEnds(ImmutableArray<OpenChain> chains)
+    private static (Vec2 A, Vec2 B, OpenChain Chain) NearestEnds(ImmutableArray<OpenChain> chains, CancellationToken cancellation)
     {
         var best = (A: chains[0].Start, B: chains[0].End, Chain: chains[0]);
         // The message needs one place to look at; in a drawing with very many open ends the first ones will do.
         foreach (var chain in chains.Take(ChainsSearched))
         {
+            cancellation.ThrowIfCancellationRequested();
             // A lone line has two ends as well, but bringing those together would not close anything.
             if (chain.Segments.Length > 1 || chain.Segments[0].IsArc) Offer(chain.Start, chain.End, chain);
             foreach (var other in chains)
@@ -104,5 +109,5 @@ internal static class OpenEnds
     }
 
     private static string Described(OpenChain chain) =>
-        chain.Path.Layer.Length == 0 ? chain.Path.Source : $"{chain.Path.Source}, layer {chain.Path.Layer}";
+        chain.Path.Layer.Length == 0 ? chain.Path.Source : $"{chain.Path.Source}, layer {Excerpt.Of(chain.Path.Layer)}";
 }

@@ -17,7 +17,7 @@ internal static class OverlapUniting
 
     /// <summary>The loops with every crossing nonzero shape made one; the rest as they were.</summary>
     public static Healed<ImmutableArray<SourcedLoop>> Unite(
-        ImmutableArray<SourcedLoop> loops, ImmutableArray<Crossing> crossings, Tolerance tolerance)
+        ImmutableArray<SourcedLoop> loops, ImmutableArray<Crossing> crossings, Tolerance tolerance, CancellationToken cancellation)
     {
         // Where the search was ended there may be very many more, and each would make further pieces.
         if (crossings.Length >= CrossingSearch.MostCrossings) return new(loops, []);
@@ -27,7 +27,7 @@ internal static class OverlapUniting
         {
             var path = loops[shape.First().LoopA].Path;
             ImmutableArray<Loop> drawn = [.. loops.Where(l => IsOneShape(l.Path, path)).Select(l => l.Loop)];
-            if (Edges(drawn, tolerance) is not { } edges) continue;
+            if (Edges(drawn, tolerance, cancellation) is not { } edges) continue;
             result = [.. result.Where(l => !IsOneShape(l.Path, path)), .. edges.Select(e => new SourcedLoop(e, path))];
             if (places.Count == 0) first = path.Source;
             places.AddRange(shape.Select(c => c.Place));
@@ -40,13 +40,15 @@ internal static class OverlapUniting
     private static bool IsOneShape(DrawnPath a, DrawnPath b) => a.Shape == b.Shape && a.FillRule == FillRule.NonZero && b.FillRule == FillRule.NonZero;
 
     /// <summary>The edges of the filled area; null when they can't be told apart.</summary>
-    private static List<Loop>? Edges(ImmutableArray<Loop> loops, Tolerance tolerance)
+    private static List<Loop>? Edges(ImmutableArray<Loop> loops, Tolerance tolerance, CancellationToken cancellation)
     {
         if (loops.Sum(l => l.Segments.Length) > MostPieces) return null;
         var edges = new List<Segment>();
         var known = new PointGrid(tolerance.Coincident);
+        ImmutableArray<LoopInterior> interiors = [.. loops.Select(l => new LoopInterior(l))];
         foreach (var piece in LoopSplitting.Split(loops, tolerance))
         {
+            cancellation.ThrowIfCancellationRequested();
             var aside = piece.DirectionAt(0.5).Left * (4 * tolerance.Coincident);
             var middle = piece.PointAt(0.5);
             var (left, right) = (IsFilled(middle + aside), IsFilled(middle - aside));
@@ -66,6 +68,6 @@ internal static class OverlapUniting
             return null;
         }
 
-        bool IsFilled(Vec2 p) => loops.Sum(l => l.WindingAround(p)) != 0;
+        bool IsFilled(Vec2 p) => interiors.Sum(l => l.WindingAround(p)) != 0;
     }
 }

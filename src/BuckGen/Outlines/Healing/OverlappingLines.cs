@@ -20,8 +20,9 @@ internal static class OverlappingLines
     /// <param name="lines">The numbers of those to look at.</param>
     /// <param name="nodes">Where they end.</param>
     /// <param name="tolerance">The tolerances of the run.</param>
+    /// <param name="cancellation">Stops the search.</param>
     public static ImmutableArray<DoubledSet>? Find(
-        ImmutableArray<Piece> pieces, ImmutableArray<int> lines, EndNodes nodes, Tolerance tolerance)
+        ImmutableArray<Piece> pieces, ImmutableArray<int> lines, EndNodes nodes, Tolerance tolerance, CancellationToken cancellation)
     {
         var root = new Dictionary<int, int>();
         var comparisons = 0;
@@ -37,6 +38,7 @@ internal static class OverlappingLines
                 foreach (var j in tree.Query(Box(pieces[i].Segment, new(cos, sin), tolerance)))
                 {
                     if (++comparisons > MostComparisons) return null;
+                    cancellation.ThrowIfCancellationRequested();
                     if (j != i && RootOf(i) != RootOf(j) && Common(pieces[i].Segment, pieces[j].Segment, tolerance) is not null)
                         root[RootOf(i)] = RootOf(j);
                 }

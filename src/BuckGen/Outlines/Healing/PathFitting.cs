@@ -14,16 +14,18 @@ internal sealed record FittedPath(ImmutableArray<Segment> Segments, bool Closed,
 internal static class PathFitting
 {
     /// <summary>The paths as lines and arcs, those without length left out.</summary>
-    /// <exception cref="OutlineException">A curve reaches beyond every drawing, or its numbers make no curve.</exception>
-    public static (Healed<ImmutableArray<FittedPath>> Paths, FittedCurves Curves) Fit(ImmutableArray<DrawnPath> paths, string name, Tolerance tolerance)
+    /// <exception cref="OutlineException">A curve reaches beyond every drawing, its numbers make no curve, or the pieces are too many.</exception>
+    public static (Healed<ImmutableArray<FittedPath>> Paths, FittedCurves Curves) Fit(
+        ImmutableArray<DrawnPath> paths, string name, Tolerance tolerance, int mostPieces, CancellationToken cancellation)
     {
         var fitted = ImmutableArray.CreateBuilder<FittedPath>(paths.Length);
-        var (dropped, empty, first, curves) = (new List<Vec2>(), 0, "", FittedCurves.None);
+        var (dropped, empty, first, curves, pieces) = (new List<Vec2>(), 0, "", FittedCurves.None, 0);
         foreach (var path in paths)
         {
+            cancellation.ThrowIfCancellationRequested();
             foreach (var curve in path.Curves) RefuseFar(curve, path, name);
             var before = dropped.Count + empty;
-            var segments = Connected(path, tolerance, dropped, ref curves);
+            var segments = Connected(path, tolerance, dropped, Count, ref curves);
             if (!segments.All(s => s.Start.IsFinite && s.End.IsFinite && double.IsFinite(s.Bulge)))
                 throw new OutlineException($"{name}: {path.Source}: its numbers make no curve; redraw it");
             if (path.Curves.IsEmpty) empty++;
@@ -38,6 +40,14 @@ internal static class PathFitting
         ImmutableArray<Repair> repairs = count == 0 ? [] :
             [new("zero-length-dropped", count, 0, [.. dropped], $"{Counted.Of(count, "piece")} without length {Counted.Were(count)} left out, the first in {first}.")];
         return (new(fitted.ToImmutable(), repairs), curves);
+
+        void Count(int more, DrawnPath path)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if ((pieces += more) > mostPieces)
+                throw new OutlineException(FormattableString.Invariant(
+                    $"{name}: {path.Source}: up to here the drawing comes to {pieces} lines and arcs at a tolerance of {tolerance.Chord:0.####} mm, the limit for a file of its size is {mostPieces}; simplify it, or raise the tolerance"));
+        }
     }
 
     private static void RefuseFar(Curve curve, DrawnPath path, string name)
@@ -49,13 +59,14 @@ internal static class PathFitting
     }
 
     /// <summary>Fits each curve and lets every piece start where the one before ends.</summary>
-    private static ImmutableArray<Segment> Connected(DrawnPath path, Tolerance tolerance, List<Vec2> dropped, ref FittedCurves curves)
+    private static ImmutableArray<Segment> Connected(DrawnPath path, Tolerance tolerance, List<Vec2> dropped, Action<int, DrawnPath> count, ref FittedCurves curves)
     {
         var segments = ImmutableArray.CreateBuilder<Segment>();
         foreach (var curve in path.Curves)
         {
             var before = segments.Count;
             var fit = ArcFitting.Fit(curve, tolerance.Chord);
+            count(fit.Pieces.Length, path);
             if (curve is not (LineCurve or EllipseCurve { CircleRadius: not null }))
                 curves = new(curves.Count + 1, curves.Pieces + fit.Pieces.Length, Math.Max(curves.LargestError, fit.Error));
             foreach (var s in fit.Pieces)

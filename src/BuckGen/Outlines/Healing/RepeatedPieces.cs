@@ -6,7 +6,7 @@ namespace BuckGen.Outlines.Healing;
 /// <summary>Lines and arcs drawn exactly again, in either direction.</summary>
 internal static class RepeatedPieces
 {
-    public static ImmutableArray<DoubledSet> Find(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance)
+    public static ImmutableArray<DoubledSet> Find(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance, CancellationToken cancellation)
     {
         var sets = ImmutableArray.CreateBuilder<DoubledSet>();
         var byEnds = Enumerable.Range(0, pieces.Length).GroupBy(i => (Math.Min(nodes.From[i], nodes.To[i]), Math.Max(nodes.From[i], nodes.To[i])));
@@ -17,6 +17,7 @@ internal static class RepeatedPieces
             var copies = new Dictionary<int, List<int>>();
             foreach (var i in sameEnds)
             {
+                cancellation.ThrowIfCancellationRequested();
                 var middle = pieces[i].Segment.PointAt(0.5);
                 var first = middles.Near(middle).DefaultIfEmpty(i).First();
                 if (first == i) middles.Add(middle, i);

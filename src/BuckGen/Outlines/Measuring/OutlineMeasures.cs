@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BuckGen.Geometry.Facing;
 
 namespace BuckGen.Outlines.Measuring;
@@ -17,17 +18,34 @@ internal sealed record OutlineMeasures(
     Neck? NarrowestNeck, Gap? NarrowestGap, RoundEdge? SmallestInsideRadius, RoundEdge? SmallestOutsideRadius,
     EdgeCorner? SharpestCorner, double Error)
 {
+    /// <summary>What could not be measured to its end.</summary>
+    public ImmutableArray<ReadNote> Notes { get; private init; } = [];
+
     /// <summary>Measures an outline.</summary>
-    public static OutlineMeasures Of(Outline outline)
+    /// <param name="outline">The outline.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    public static OutlineMeasures Of(Outline outline, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(outline);
         var (region, error) = (outline.Region, outline.Curves.LargestError);
         if (region.IsEmpty) return new(null, null, null, null, null, error);
         var tree = new EdgeTree(EdgePiece.Of(region));
+        var neck = NarrowestPlace.Find(tree, wood: true, error, cancellation);
+        var gap = NarrowestPlace.Find(tree, wood: false, error, cancellation);
         return new(
-            NarrowestPlace.Find(tree, wood: true, error) is { } neck ? new(neck.A, neck.B) : null,
-            NarrowestPlace.Find(tree, wood: false, error) is { } gap ? new(gap.A, gap.B, Gaps.KindOf(gap, region)) : null,
+            neck.Place is { } across ? new(across.A, across.B) : null,
+            gap.Place is { } open ? new(open.A, open.B, Gaps.KindOf(open, region)) : null,
             Radii.Smallest(tree.Pieces, inside: true), Radii.Smallest(tree.Pieces, inside: false),
-            Corners.Sharpest(tree.Pieces), error);
+            Corners.Sharpest(tree.Pieces), error)
+        {
+            Notes = [.. Unfinished("neck", neck, tree), .. Unfinished("gap", gap, tree)],
+        };
+    }
+
+    private static IEnumerable<ReadNote> Unfinished(string what, NarrowestFound found, EdgeTree tree)
+    {
+        if (found.SearchedTo is { } width)
+            yield return new("measure-unfinished", FormattableString.Invariant(
+                $"The narrowest {what} was not looked for to the end, since {tree.Pieces.Length} lines and arcs have too many places that face each other: none is narrower than {width:0.###} mm, but one may be narrower than the one named. Simplify the drawing to have it measured."));
     }
 }

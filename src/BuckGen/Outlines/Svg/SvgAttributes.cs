@@ -80,7 +80,7 @@ internal static class SvgAttributes
             return;
         }
 
-        var shown = $"{attribute} '{SvgGrammar.Shortened(found.Value)}'";
+        var shown = $"{attribute} '{Excerpt.Of(found.Value)}'";
         if (SvgLength.Parse(found.Value) is not { } length || !(length.IsAbsolute || length.Unit == "%"))
             throw SvgPlace.Error(file, element,
                 $"{shown} is no length; write a number, alone or with mm, cm, in, pt, pc, Q, px or %");

@@ -7,11 +7,14 @@ namespace BuckGen.Outlines.Svg;
 /// <summary>From the bytes of a file to its text: unpacked, decoded, and only if it looks like XML.</summary>
 internal static partial class SvgContent
 {
+    // Drawings shrink to a tenth when they are packed; what shrinks to less than a fiftieth is mostly nothing.
+    private const int AnyPacked = 2_000_000, MostPacking = 50;
+
     /// <summary>The text of the file.</summary>
-    public static string Decode(byte[] content, string name, SvgReadOptions options, SvgNotes notes)
+    public static string Decode(byte[] content, string name, SvgReadOptions options, SvgNotes notes, CancellationToken cancellation)
     {
         if (content.Length > options.MaxBytes) throw TooLarge(name, options);
-        if (content is [0x1F, 0x8B, ..]) content = Unpacked(content, name, options);
+        if (ContentKind.IsPacked(content)) content = Unpacked(content, name, options, cancellation);
         if (ForeignKind(content) is { } kind)
             throw new OutlineException(
                 $"{name}: this is {kind}, not an SVG drawing; give the file its right ending or save the drawing as SVG.");
@@ -29,7 +32,7 @@ internal static partial class SvgContent
         return text;
     }
 
-    private static byte[] Unpacked(byte[] packed, string name, SvgReadOptions options)
+    private static byte[] Unpacked(byte[] packed, string name, SvgReadOptions options, CancellationToken cancellation)
     {
         try
         {
@@ -38,8 +41,12 @@ internal static partial class SvgContent
             var buffer = new byte[81920];
             for (int read; (read = source.Read(buffer)) > 0;)
             {
+                cancellation.ThrowIfCancellationRequested();
                 result.Write(buffer, 0, read);
                 if (result.Length > options.MaxBytes) throw TooLarge(name, options);
+                if (result.Length > AnyPacked + (long)MostPacking * packed.Length)
+                    throw new OutlineException(FormattableString.Invariant(
+                        $"{name}: the packed (gzip) file of {packed.Length} bytes unpacks to more than {AnyPacked + (long)MostPacking * packed.Length}, beyond {MostPacking} times its size; save the drawing unpacked."));
             }
 
             return result.ToArray();

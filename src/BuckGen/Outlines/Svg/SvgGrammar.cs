@@ -13,7 +13,7 @@ internal static class SvgGrammar
     public static string? PlainPath(string text, out string fault)
     {
         var scanner = new SvgScanner(text);
-        var result = new StringBuilder(text.Length + text.Length / 4);
+        var (result, last) = (new StringBuilder(text.Length + text.Length / 4), ' ');
         for (scanner.SkipBlanks(); !scanner.AtEnd; scanner.SkipBlanks())
         {
             var place = scanner.Position;
@@ -25,6 +25,9 @@ internal static class SvgGrammar
                 return null;
             }
 
+            // A closed path that is closed again stays what it is, and millions of these cost the libraries as many objects.
+            if (command is 'Z' or 'z' && last is 'Z' or 'z') continue;
+            last = command;
             if (!TryAppendGroups(result, ref scanner, command, count, out fault)) return null;
         }
 
@@ -42,7 +45,7 @@ internal static class SvgGrammar
         {
             if (!scanner.TryNumber(out var number))
             {
-                fault = $"character {scanner.Position + 1} of '{Shortened(text)}' is {scanner.Rest}, "
+                fault = $"character {scanner.Position + 1} of '{Excerpt.Of(text)}' is {scanner.Rest}, "
                     + "where a number within ±1e9 must stand";
                 return null;
             }
@@ -56,10 +59,6 @@ internal static class SvgGrammar
 
     /// <summary>A number as text that reads back the same.</summary>
     public static string Text(double value) => value.ToString("R", CultureInfo.InvariantCulture);
-
-    /// <summary>The beginning of a text in one line, for messages.</summary>
-    public static string Shortened(string text) =>
-        string.Concat(text.Take(40).Select(c => char.IsControl(c) ? ' ' : c)) + (text.Length > 40 ? "…" : "");
 
     private static bool TryAppendGroups(StringBuilder result, ref SvgScanner scanner, char command, int count, out string fault)
     {

@@ -25,12 +25,13 @@ internal static class SvgLeftOut
         ((string?)element.Attribute("href") ?? (string?)element.Attribute(XLink))?.Trim();
 
     /// <summary>Cleans the tree in place.</summary>
-    public static void Remove(XElement root, SvgNotes notes)
+    public static void Remove(XElement root, SvgNotes notes, CancellationToken cancellation)
     {
         var leaving = new HashSet<XNode>();
         var next = root.FirstNode;
         for (var node = next; node is not null; node = next)
         {
+            cancellation.ThrowIfCancellationRequested();
             var leaves = node is not XElement element || Leaves(element, notes);
             next = leaves ? Following(node, root) : ((XElement)node).FirstNode ?? Following(node, root);
             // Text only matters in a style sheet.
@@ -50,13 +51,13 @@ internal static class SvgLeftOut
         var place = SvgPlace.Of(element);
         if (name != "a" && Target(element) is { } target && IsElsewhere(target))
         {
-            notes.Count(SvgFinding.External, $"{place} ({SvgGrammar.Shortened(target)})");
+            notes.Count(SvgFinding.External, $"{place} ({Excerpt.Of(target)})");
             return true;
         }
 
         if ((string?)element.Attribute("systemLanguage") is { } language)
         {
-            notes.Count(SvgFinding.Language, $"{place} ({SvgGrammar.Shortened(language)})");
+            notes.Count(SvgFinding.Language, $"{place} ({Excerpt.Of(language)})");
             return true;
         }
 

@@ -13,8 +13,12 @@ internal static class SvgLibraries
     // The libraries walk by recursion; this bears the deepest tree that is let through, whatever thread calls.
     private const int StackBytes = 64 * 1024 * 1024;
 
+    /// <summary>How long a wait for the libraries lasts before a look whether it is to be stopped, ms.</summary>
+    private const int Look = 50;
+
     /// <summary>The resolved scene.</summary>
-    public static SvgSceneDocument Resolve(XDocument tree, string file)
+    /// <remarks>The libraries can't be stopped: when the caller is, they work on in the background to their end, which the limits on a file bring near.</remarks>
+    public static SvgSceneDocument Resolve(XDocument tree, string file, CancellationToken cancellation)
     {
         SvgSceneDocument? scene = null;
         Exception? failure = null;
@@ -28,14 +32,14 @@ internal static class SvgLibraries
             {
                 failure = e;
             }
-        }, StackBytes);
+        }, StackBytes) { IsBackground = true };
         worker.Start();
-        worker.Join();
+        while (!worker.Join(Look)) cancellation.ThrowIfCancellationRequested();
 
         // What a library trips over is wrong in the file, whatever the exception is called.
         if (scene is null)
         {
-            var reason = SvgGrammar.Shortened(failure?.Message ?? "no reason given");
+            var reason = Excerpt.Of(failure?.Message ?? "no reason given");
             throw new OutlineException($"{file}: the drawing can't be resolved ({reason}); save it as plain SVG.", failure);
         }
 

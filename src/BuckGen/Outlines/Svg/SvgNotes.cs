@@ -6,13 +6,14 @@ namespace BuckGen.Outlines.Svg;
 internal sealed class SvgNotes
 {
     private const int PlacesNamed = 3;
-    private readonly List<(SvgFinding Finding, List<string> Places)> tallies = [];
-    private readonly Dictionary<SvgFinding, List<string>> places = [];
+    private const int KindsNamed = 6;
+    private readonly List<SvgFinding> order = [];
+    private readonly Dictionary<SvgFinding, (int Count, string Places)> tallies = [];
     private readonly List<ReadNote> single = [];
 
     /// <summary>What was counted, in brackets, to be put into an error message; empty when nothing was.</summary>
     public string Summary =>
-        tallies.Count == 0 ? "" : $" ({string.Join(", ", tallies.Select(t => $"{t.Finding.What}: {t.Places.Count}"))})";
+        order.Count == 0 ? "" : $" ({string.Join(", ", order.Take(KindsNamed).Select(f => $"{f.What}: {tallies[f].Count}"))}{(order.Count > KindsNamed ? ", …" : "")})";
 
     /// <summary>Adds a note of its own.</summary>
     public void Add(string kind, string message) => single.Add(new(kind, message));
@@ -22,17 +23,22 @@ internal sealed class SvgNotes
     /// <param name="place">Where it stands.</param>
     public void Count(SvgFinding finding, string place)
     {
-        if (!places.TryGetValue(finding, out var known)) tallies.Add((finding, known = places[finding] = []));
-        known.Add(place);
+        if (!tallies.TryGetValue(finding, out var known))
+        {
+            order.Add(finding);
+            known = (0, "");
+        }
+
+        tallies[finding] = (known.Count + 1, known.Count switch
+        {
+            0 => place,
+            < PlacesNamed => $"{known.Places}, {place}",
+            PlacesNamed => known.Places + ", …",
+            _ => known.Places,
+        });
     }
 
     /// <summary>All notes in the order in which they came up.</summary>
     public ImmutableArray<ReadNote> ToImmutable() =>
-        [.. single, .. tallies.Select(t => new ReadNote(t.Finding.Kind, Told(t.Finding, t.Places)))];
-
-    private static string Told(SvgFinding finding, List<string> places)
-    {
-        var named = string.Join(", ", places.Take(PlacesNamed)) + (places.Count > PlacesNamed ? ", …" : "");
-        return $"{finding.What}: {places.Count} ({named}). {finding.Remedy}";
-    }
+        [.. single, .. order.Select(f => new ReadNote(f.Kind, $"{f.What}: {tallies[f].Count} ({tallies[f].Places}). {f.Remedy}"))];
 }

@@ -12,7 +12,7 @@ internal static class SvgPlace
     /// <summary>The element by its id, or else by its line: "path #hull", "path at line 12".</summary>
     public static string Of(XElement element) =>
         ((string?)element.Attribute("id") ?? (string?)element.Attribute(RepeatedId)) is { Length: > 0 } id
-            ? $"{element.Name.LocalName} #{SvgGrammar.Shortened(id)}"
+            ? $"{element.Name.LocalName} #{Excerpt.Of(id)}"
             : $"{element.Name.LocalName} at line {Line(element)}";
 
     /// <summary>An error at an element.</summary>

@@ -21,15 +21,20 @@ internal static class SvgPreparation
     public static readonly XNamespace Namespace = "http://www.w3.org/2000/svg";
 
     /// <summary>Cleans a tree in place.</summary>
-    public static PreparedSvg Prepare(XDocument document, string file, SvgReadOptions options, SvgNotes notes)
+    public static PreparedSvg Prepare(XDocument document, string file, SvgReadOptions options, SvgNotes notes, CancellationToken cancellation)
     {
         var root = document.Root!;
         AdoptNamespace(root, file, notes);
         var viewport = SvgViewport.Of(root, file, options, notes);
-        SvgLeftOut.Remove(root, notes);
-        SvgStyles.Check(root, file, notes);
+        SvgLeftOut.Remove(root, notes, cancellation);
+        SvgStyles.Check(root, file, notes, cancellation);
         var elements = root.DescendantsAndSelf().ToImmutableArray();
-        foreach (var element in elements) SvgAttributes.Check(element, file);
+        foreach (var element in elements)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            SvgAttributes.Check(element, file);
+        }
+
         SvgReferences.Check(root, file, options, notes);
         MakeIdsUnique(elements);
         SetPage(root, viewport);
@@ -43,7 +48,7 @@ internal static class SvgPreparation
         if (root.Name.Namespace == Namespace) return;
         if (root.Name.NamespaceName.Length > 0)
             throw SvgPlace.Error(file, root,
-                $"the namespace '{SvgGrammar.Shortened(root.Name.NamespaceName)}' is not that of SVG; save the drawing as SVG");
+                $"the namespace '{Excerpt.Of(root.Name.NamespaceName)}' is not that of SVG; save the drawing as SVG");
         foreach (var element in root.DescendantsAndSelf().Where(e => e.Name.NamespaceName.Length == 0))
             element.Name = Namespace + element.Name.LocalName;
         root.Attribute("xmlns")?.Remove();

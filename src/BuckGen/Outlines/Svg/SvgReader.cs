@@ -11,8 +11,9 @@ internal static class SvgReader
     /// <param name="content">The whole file, plain or packed with gzip.</param>
     /// <param name="name">Name of the file, for messages.</param>
     /// <param name="options">How to read; <see cref="SvgReadOptions.Default"/> when left out.</param>
+    /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The file is no SVG, is broken, goes beyond a limit or holds no shape.</exception>
-    public static Drawing Read(byte[] content, string name, SvgReadOptions? options = null)
+    public static Drawing Read(byte[] content, string name, SvgReadOptions? options = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(name);
@@ -22,9 +23,9 @@ internal static class SvgReader
                 $"{name}: {SvgGrammar.Text(options.PixelsPerInch)} pixels per inch can't be used; give 1 to 10000, usually 96.");
 
         var notes = new SvgNotes();
-        var document = SvgXml.Load(SvgContent.Decode(content, name, options, notes), name, options);
-        var page = SvgPreparation.Prepare(document, name, options, notes);
-        var paths = SvgScene.Paths(page, name, notes);
+        var document = SvgXml.Load(SvgContent.Decode(content, name, options, notes, cancellation), name, options, cancellation);
+        var page = SvgPreparation.Prepare(document, name, options, notes, cancellation);
+        var paths = SvgScene.Paths(page, name, notes, cancellation);
         if (paths.IsEmpty)
             throw new OutlineException(
                 $"{name}: no drawn shape was found{notes.Summary}; draw the outline as a filled or stroked path.");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 
 namespace BuckGen.Outlines.Svg;
@@ -10,6 +11,9 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
 {
     // Path data are copied with every use; so many characters of them count as one element.
     private const int CharactersPerElement = 200;
+
+    // What use may make of any file, and how often it may repeat what the file spells out; our own numbers.
+    private const double AnyFile = 15_000, Repeats = 2;
 
     private readonly int maxDepth = maxDepth;
     private readonly Dictionary<XElement, (double Count, int Depth)> known = [];
@@ -28,9 +32,11 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
         if (depth > references.maxDepth)
             throw SvgPlace.Error(file, root,
                 $"use elements refer to each other over more than {references.maxDepth} levels; unlink the copies");
-        if (count > options.MaxElements)
-            throw SvgPlace.Error(file, root,
-                $"with every use put in, the drawing grows to more than {options.MaxElements} elements, {CharactersPerElement} characters of path data counted as one; leave out copies or simplify it");
+        var spelt = root.DescendantsAndSelf().Sum(Own);
+        var most = Math.Min(options.MaxElements, AnyFile + Repeats * spelt);
+        if (count > most)
+            throw SvgPlace.Error(file, root, FormattableString.Invariant(
+                $"with every use put in, the drawing grows to {(count < 1e9 ? count.ToString("0", CultureInfo.InvariantCulture) : "over 10^9")} elements, {CharactersPerElement} characters of path data counted as one; the limit for a file that spells out {spelt:0} is {most:0}; leave out copies or simplify it"));
         foreach (var use in references.dropped) use.Remove();
     }
 
@@ -38,9 +44,7 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
     private (double Count, int Depth) Measure(XElement element, int level)
     {
         if (known.TryGetValue(element, out var before)) return before;
-        // A use costs the libraries about as much time as five shapes.
-        var data = ((string?)element.Attribute("d") ?? (string?)element.Attribute("points"))?.Length ?? 0;
-        var (count, depth) = ((element.Name.LocalName == "use" ? 5.0 : 1) + data / CharactersPerElement, 0);
+        var (count, depth) = (Own(element), 0);
         // Deep chains end here and are refused by their depth.
         if (level > maxDepth) return (count, maxDepth + 1);
         entered.Add(element);
@@ -52,6 +56,13 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
 
         entered.Remove(element);
         return known[element] = (count, depth);
+    }
+
+    /// <summary>What an element counts by itself: a use costs the libraries about as much time as five shapes.</summary>
+    private static double Own(XElement element)
+    {
+        var data = ((string?)element.Attribute("d") ?? (string?)element.Attribute("points"))?.Length ?? 0;
+        return (element.Name.LocalName == "use" ? 5.0 : 1) + data / CharactersPerElement;
     }
 
     private IEnumerable<XElement> Nexts(XElement element)
@@ -72,7 +83,7 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
 
     private void Drop(XElement use, SvgFinding finding, string id)
     {
-        notes.Count(finding, $"{SvgPlace.Of(use)} (#{SvgGrammar.Shortened(id)})");
+        notes.Count(finding, $"{SvgPlace.Of(use)} (#{Excerpt.Of(id)})");
         dropped.Add(use);
     }
 }

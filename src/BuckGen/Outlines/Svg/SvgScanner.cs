@@ -24,7 +24,7 @@ internal ref struct SvgScanner(ReadOnlySpan<char> text)
 
     /// <summary>The next few characters, for messages.</summary>
     public readonly string Rest =>
-        AtEnd ? "the end" : $"'{SvgGrammar.Shortened(text[Position..Math.Min(text.Length, Position + 12)].ToString())}'";
+        AtEnd ? "the end" : $"'{Excerpt.Of(text[Position..Math.Min(text.Length, Position + 12)].ToString())}'";
 
     /// <summary>Steps over blanks.</summary>
     public void SkipBlanks()

@@ -18,17 +18,18 @@ internal sealed class SvgScene
     private readonly ImmutableArray<DrawnPath>.Builder paths = ImmutableArray.CreateBuilder<DrawnPath>();
     private readonly PreparedSvg page;
     private readonly SvgNotes notes;
+    private readonly CancellationToken cancellation;
     private readonly SvgSources sources;
     private int shapes;
 
-    private SvgScene(PreparedSvg page, SvgNotes notes) =>
-        (this.page, this.notes, sources) = (page, notes, new(page.Elements));
+    private SvgScene(PreparedSvg page, SvgNotes notes, CancellationToken cancellation) =>
+        (this.page, this.notes, this.cancellation, sources) = (page, notes, cancellation, new(page.Elements));
 
     /// <summary>The drawn paths of a prepared file, in file order.</summary>
-    public static ImmutableArray<DrawnPath> Paths(PreparedSvg page, string file, SvgNotes notes)
+    public static ImmutableArray<DrawnPath> Paths(PreparedSvg page, string file, SvgNotes notes, CancellationToken cancellation)
     {
-        var scene = new SvgScene(page, notes);
-        var root = SvgLibraries.Resolve(page.Document, file).Root;
+        var scene = new SvgScene(page, notes, cancellation);
+        var root = SvgLibraries.Resolve(page.Document, file, cancellation).Root;
         foreach (var node in root.Children) scene.Walk(node, page.Viewport.ToPage, "", 0);
         return scene.paths.ToImmutable();
     }
@@ -40,6 +41,7 @@ internal sealed class SvgScene
     /// <param name="error">What single precision may have cost so far, mm.</param>
     private void Walk(SvgSceneNode node, Affine above, string layer, double error)
     {
+        cancellation.ThrowIfCancellationRequested();
         if (!IsDrawn(node)) return;
         if (node.IsDisplayNone || node.OpacityValue <= 0)
         {
@@ -88,8 +90,12 @@ internal sealed class SvgScene
         // What is only a line has no inside of its own: each closed loop of it is an edge.
         var rule = filled && path.FillType == SKPathFillType.Winding ? FillRule.NonZero : FillRule.EvenOdd;
         foreach (var stroke in strokes)
+        {
+            cancellation.ThrowIfCancellationRequested();
             if (stroke.Placed(map, filled, stroked) is { } placed)
                 paths.Add(new(placed.Curves, placed.Closed, source, layer, shape, rule));
+        }
+
         TellPageSized(strokes, map, source);
     }
 

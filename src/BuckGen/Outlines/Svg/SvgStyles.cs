@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 
@@ -7,14 +8,16 @@ namespace BuckGen.Outlines.Svg;
 internal static partial class SvgStyles
 {
     private const int DeepestBrackets = 50;
-    private const long MostMatches = 10_000_000;
+    private const double MostMatches = 4_000_000;
 
     /// <summary>Refuses transforms in styles and sheets that never end; tells of imported ones.</summary>
-    public static void Check(XElement root, string file, SvgNotes notes)
+    public static void Check(XElement root, string file, SvgNotes notes, CancellationToken cancellation)
     {
-        var (elements, selectors) = (0L, 0L);
+        var (elements, matches) = (0, 0.0);
+        var selectors = new Lazy<SvgSelectors>(() => new(Deepest(root), root.DescendantsAndSelf().Max(e => e.Elements().Count())));
         foreach (var element in root.DescendantsAndSelf())
         {
+            cancellation.ThrowIfCancellationRequested();
             elements++;
             var isSheet = element.Name.LocalName == "style";
             var style = isSheet ? element.Value : (string?)element.Attribute("style") ?? "";
@@ -25,19 +28,35 @@ internal static partial class SvgStyles
             if (Depth(style) > DeepestBrackets)
                 throw SvgPlace.Error(file, element,
                     $"the style nests brackets deeper than {DeepestBrackets}; save the drawing as plain SVG");
-            if (isSheet) selectors += style.Count(c => c is '{' or ',');
+            if (isSheet) matches += selectors.Value.CostOf(style);
             if (isSheet && style.Contains("@import", StringComparison.OrdinalIgnoreCase))
                 notes.Count(SvgFinding.ExternalStyle, SvgPlace.Of(element));
             // The libraries drop this one property of a sheet; clip paths, filters and markers they keep.
             if (isSheet && Masks().IsMatch(style)) notes.Count(SvgFinding.Mask, SvgPlace.Of(element));
         }
 
-        if (elements * selectors > MostMatches)
-            throw SvgPlace.Error(file, root,
-                $"{selectors} style rules for {elements} elements are beyond the limit of {MostMatches} pairs; "
-                + "save the drawing as plain SVG");
+        if (elements * matches > MostMatches)
+            throw SvgPlace.Error(file, root, FormattableString.Invariant(
+                $"the style rules take {(elements * matches < 1e15 ? (elements * matches).ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} comparisons for {elements} elements, the limit is {MostMatches:0}; save the drawing as plain SVG without style sheets"));
         if (root.Document!.Nodes().OfType<XProcessingInstruction>().Any(p => p.Target == "xml-stylesheet"))
             notes.Count(SvgFinding.ExternalStyle, "xml-stylesheet");
+    }
+
+    private static int Deepest(XElement root)
+    {
+        var (depth, deepest) = (0, 0);
+        for (XElement? at = root; at is not null;)
+        {
+            deepest = Math.Max(deepest, depth);
+            if (at.Elements().FirstOrDefault() is { } child) (at, depth) = (child, depth + 1);
+            else
+            {
+                while (at is not null && at != root && at.ElementsAfterSelf().FirstOrDefault() is null) (at, depth) = (at.Parent, depth - 1);
+                at = at is null || at == root ? null : at.ElementsAfterSelf().First();
+            }
+        }
+
+        return deepest;
     }
 
     private static int Depth(string style)

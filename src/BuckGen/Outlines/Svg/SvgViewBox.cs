@@ -15,7 +15,7 @@ internal static class SvgViewBox
         return numbers is [_, _, > 0, > 0]
             ? numbers
             : throw SvgPlace.Error(file, element,
-                $"viewBox '{SvgGrammar.Shortened(text)}' must hold left, top, width and height, the last two above 0");
+                $"viewBox '{Excerpt.Of(text)}' must hold left, top, width and height, the last two above 0");
     }
 
     /// <summary>The map from a viewBox, y down, to a page in millimetres, y up.</summary>
@@ -47,7 +47,7 @@ internal static class SvgViewBox
             && words.ElementAtOrDefault(1) is null or "meet" or "slice")
             return (x, y, words is [_, "slice"]);
         throw SvgPlace.Error(file, element,
-            $"preserveAspectRatio '{SvgGrammar.Shortened(text)}' is not known; write xMidYMid or none");
+            $"preserveAspectRatio '{Excerpt.Of(text)}' is not known; write xMidYMid or none");
     }
 
     private static double? Share(string word) => word switch { "Min" => 0, "Mid" => 0.5, "Max" => 1, _ => null };

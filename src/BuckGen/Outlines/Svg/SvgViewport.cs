@@ -37,7 +37,7 @@ internal sealed partial record SvgViewport(Vec2 Size, double[] ViewBox, Affine T
     private static SvgLength? Extent(XElement root, string attribute, string file)
     {
         if ((string?)root.Attribute(attribute) is not { } text || text.Trim() is "" or "auto") return null;
-        var shown = $"{attribute} '{SvgGrammar.Shortened(text)}'";
+        var shown = $"{attribute} '{Excerpt.Of(text)}'";
         if (SvgLength.Parse(text) is not { } length || !(length.IsAbsolute || length.IsRelative))
             throw SvgPlace.Error(file, root, $"{shown} is no length; write a number and mm, cm, in, pt, pc, Q or px");
         if (!(length.Value > 0))

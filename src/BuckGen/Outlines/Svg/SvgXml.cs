@@ -6,8 +6,17 @@ namespace BuckGen.Outlines.Svg;
 /// <summary>From text to an XML tree, under limits and without ever opening anything else.</summary>
 internal static class SvgXml
 {
+    // Comments are no nodes here; blanks between elements and texts are.
+    private const int NodesPerElement = 4;
+
+    // The libraries look at all levels above an element.
+    private const int LevelsPerElement = 20;
+    private const int MostAttributes = 500;
+    private const int AttributesPerElement = 20;
+    private const int LongestReason = 200;
+
     /// <summary>The tree with line numbers.</summary>
-    public static XDocument Load(string text, string name, SvgReadOptions options)
+    public static XDocument Load(string text, string name, SvgReadOptions options, CancellationToken cancellation)
     {
         var settings = new XmlReaderSettings
         {
@@ -17,10 +26,11 @@ internal static class SvgXml
             MaxCharactersFromEntities = options.MaxEntityCharacters,
             IgnoreComments = true,
         };
+        SvgDoctype.Check(text, name);
         try
         {
-            using (var reader = XmlReader.Create(new StringReader(text), settings)) CheckLimits(reader, name, options);
-            using (var reader = XmlReader.Create(new StringReader(text), settings))
+            using (var reader = XmlReader.Create(new WatchedText(text, cancellation), settings)) CheckLimits(reader, name, options);
+            using (var reader = XmlReader.Create(new WatchedText(text, cancellation), settings))
             {
                 var document = XDocument.Load(reader, LoadOptions.SetLineInfo);
                 document.DocumentType?.Remove();
@@ -43,20 +53,32 @@ internal static class SvgXml
 
     private static void CheckLimits(XmlReader reader, string name, SvgReadOptions options)
     {
-        var elements = 0;
+        var (elements, nodes, attributes, depths) = (0, 0, 0L, 0L);
         while (reader.Read())
         {
+            if (++nodes > NodesPerElement * options.MaxElements)
+                throw new OutlineException(
+                    $"{name}, line {((IXmlLineInfo)reader).LineNumber}: more than {NodesPerElement * options.MaxElements} pieces of markup and text; leave out what is not the outline.");
             if (reader.NodeType != XmlNodeType.Element) continue;
             var line = ((IXmlLineInfo)reader).LineNumber;
             if (elements++ == 0 && reader.LocalName != "svg")
                 throw new OutlineException(
-                    $"{name}, line {line}: the root element is <{reader.Name}>, not <svg>; save the drawing as SVG.");
+                    $"{name}, line {line}: the root element is <{Excerpt.Of(reader.Name)}>, not <svg>; save the drawing as SVG.");
             if (elements > options.MaxElements)
                 throw new OutlineException(
                     $"{name}, line {line}: more than {options.MaxElements} elements; leave out what is not the outline.");
             if (reader.Depth > options.MaxDepth)
                 throw new OutlineException(
                     $"{name}, line {line}: elements nest deeper than {options.MaxDepth} levels; ungroup the drawing.");
+            if ((depths += reader.Depth) > LevelsPerElement * options.MaxElements)
+                throw new OutlineException(
+                    $"{name}, line {line}: up to here the {elements} elements lie {depths / elements} levels deep on average, {depths} together; the limit is {LevelsPerElement * options.MaxElements}; ungroup the drawing.");
+            if ((attributes += reader.AttributeCount) > AttributesPerElement * options.MaxElements)
+                throw new OutlineException(
+                    $"{name}, line {line}: more than {AttributesPerElement * options.MaxElements} attributes, those that the DOCTYPE adds included; save the drawing as plain SVG.");
+            if (reader.AttributeCount > MostAttributes)
+                throw new OutlineException(
+                    $"{name}, line {line}: an element has {reader.AttributeCount} attributes, the limit is {MostAttributes}; save the drawing as plain SVG.");
         }
     }
 
@@ -64,6 +86,6 @@ internal static class SvgXml
     private static string Reason(XmlException e)
     {
         var end = e.Message.IndexOf(" Line ", StringComparison.Ordinal);
-        return (end < 0 ? e.Message : e.Message[..end]).TrimEnd('.').ReplaceLineEndings(" ");
+        return Excerpt.Of((end < 0 ? e.Message : e.Message[..end]).TrimEnd('.').ReplaceLineEndings(" "), LongestReason);
     }
 }

@@ -1,3 +1,5 @@
+using BuckGen.Bucks;
+using BuckGen.Designs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
@@ -12,6 +14,8 @@ namespace BuckGen.Tests.Outlines.Fuzzing;
 [Collection(nameof(Alone))]
 public class FuzzTests
 {
+    private const int LongestMessage = 600;
+
     [Fact]
     public void A_damaged_DXF_gives_an_outline_or_a_refusal_in_one_line() => FuzzRun.Of("dxf", WholeIntake);
 
@@ -31,18 +35,45 @@ public class FuzzTests
         }
     });
 
+    [Theory]
+    [InlineData("dxf")]
+    [InlineData("svg")]
+    public void What_is_read_can_be_made(string folder) => FuzzRun.Of(folder, OneAnswer, FuzzSettings.UsualDesigns);
+
+    /// <summary>A drawing that was accepted once is not refused later: a design has findings then, and no complaint about the drawing.</summary>
+    private static string? OneAnswer(Mutant mutant)
+    {
+        Outline read;
+        try
+        {
+            read = OutlineReader.Read(mutant.Content, mutant.File);
+        }
+        catch (OutlineException)
+        {
+            return null;
+        }
+
+        // As large as a maker can have it, and so thin that nothing closes that is not nearly closed already.
+        if (Math.Max(read.Region.Bounds.Width, read.Region.Bounds.Height) > 3000 || read.Region.Segments.Take(3000).Count() == 3000) return null;
+        BuckDesign.Create(read, new BuckSpec { Depth = 3, Draft = 1, Stock = [new("thin", 3)] });
+        return null;
+    }
+
     private static string? WholeIntake(Mutant mutant)
     {
         try
         {
-            var region = OutlineReader.Read(mutant.Content, mutant.File).Region;
+            var outline = OutlineReader.Read(mutant.Content, mutant.File);
+            if (outline.Notes.Select(n => n.Message).Concat(outline.Repairs.Select(r => r.Message)).FirstOrDefault(m => m.Length > LongestMessage) is { } message)
+                return $"a long message: {message}";
+            var region = outline.Region;
             // Below the tolerance an outline may be larger or smaller than what is left of it.
             var (area, room, slack) = (region.Area, region.Bounds.Width * region.Bounds.Height, region.Perimeter * Tolerance.Default.Chord);
             return area > -slack && area <= room + slack ? null : $"the outline has an area of {area} mm² in {room} mm²";
         }
         catch (OutlineException e)
         {
-            return e.Message.StartsWith(mutant.File, StringComparison.Ordinal) && !e.Message.Contains('\n') ? null : $"a bad message: {e.Message}";
+            return e.Message.StartsWith(mutant.File, StringComparison.Ordinal) && !e.Message.Contains('\n') && e.Message.Length <= LongestMessage ? null : $"a bad message: {e.Message}";
         }
     }
 }

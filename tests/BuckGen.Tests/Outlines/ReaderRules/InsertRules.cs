@@ -72,7 +72,7 @@ public class InsertRules
         var doubling = Enumerable.Range(1, 60).Select(i => Block($"B{i}", Tags($"0 INSERT|2 B{i - 1}|10 0|20 0|0 INSERT|2 B{i - 1}|10 1|20 0")))
             .Prepend(Block("B0", Circle(0, 0, 5)));
 
-        Assert.Contains("the limit is 500000", RefusalOf(FileWith(Millimetres, Blocks(doubling), Tags("0 INSERT|2 B60|10 0|20 0"))));
+        Assert.Contains("the limit for a file that spells out 122 is 50488", RefusalOf(FileWith(Millimetres, Blocks(doubling), Tags("0 INSERT|2 B60|10 0|20 0"))));
     }
 
     [Fact]
