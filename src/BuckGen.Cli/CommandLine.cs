@@ -74,7 +74,7 @@ internal static class CommandLine
         BlankCommand.Create(terminal, cancellation),
         FormCommand.Create(terminal, cancellation),
         CheckCommand.Create(terminal, cancellation),
-        InspectCommand.Create(terminal),
+        InspectCommand.Create(terminal, cancellation),
         NewCommand.Create(terminal),
         CatalogCommand.Create(terminal),
         PluginsCommand.Create(terminal),

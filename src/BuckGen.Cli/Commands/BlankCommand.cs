@@ -28,7 +28,7 @@ internal static class BlankCommand
             var how = reading.Of(parsed, extensions);
             var spec = buck.Buck(parsed, how, extensions, withSheet: true);
             spec.Validate();
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(parsed.GetValue(outline)!, how), spec, buck.Cutting(parsed), extensions.Design, cancellation);
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(parsed.GetValue(outline)!, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation);
             var summary = Summary.Of(plan, "", []);
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
             else

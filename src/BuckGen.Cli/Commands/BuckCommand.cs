@@ -28,7 +28,7 @@ internal static class BuckCommand
             var how = reading.Of(parsed, extensions);
             var spec = buck.Buck(parsed, how, extensions);
             spec.Validate();
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: new());
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: new());
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-buck";
             var (output, force) = (buck.Output(parsed, extensions), parsed.GetValue(run.Force));
             return BuckRun.Write(terminal, plan, OutputFiles.Of(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);

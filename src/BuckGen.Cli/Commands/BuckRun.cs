@@ -15,11 +15,12 @@ namespace BuckGen.Cli.Commands;
 internal static class BuckRun
 {
     /// <summary>Reads an outline file.</summary>
-    public static Outline Read(string path, OutlineOptions reading)
+    public static Outline Read(string path, OutlineOptions reading, CancellationToken cancellation)
     {
         if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the drawing itself.");
         if (!File.Exists(path)) throw new UsageException($"{path} does not exist; check the name of the drawing.");
-        return OutlineReader.Read(File.ReadAllBytes(path), Path.GetFileName(path), reading);
+        using var content = File.OpenRead(path);
+        return OutlineReader.Read(content, Path.GetFileName(path), reading, cancellation);
     }
 
     /// <summary>Designs, predicts the wall of the formed part where that is wanted and the sheet is known, and lays out.</summary>

@@ -9,7 +9,7 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen inspect OUTLINE: what was read from a drawing.</summary>
 internal static class InspectCommand
 {
-    public static Command Create(Terminal terminal)
+    public static Command Create(Terminal terminal, CancellationToken cancellation)
     {
         var outline = BuckCommand.OutlineArgument();
         var (reading, plugins, json) = (new ReadingOptions(), new PluginOptions(), RunOptions.JsonOption());
@@ -22,9 +22,9 @@ internal static class InspectCommand
         command.Add(json);
         command.SetAction(parsed =>
         {
-            var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed, plugins.Extensions(parsed, terminal)));
+            var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed, plugins.Extensions(parsed, terminal)), cancellation);
             if (parsed.GetValue(svg) is { } picture) PictureFile.Write("--svg", picture, OutlinePicture.Of(read));
-            var report = OutlineReport.Of(read);
+            var report = OutlineReport.Of(read, cancellation);
             if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(report)]));
             else OutlinePrinter.Print(terminal.Console(), report);
             return ExitStatus.Done;

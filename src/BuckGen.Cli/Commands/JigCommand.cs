@@ -31,7 +31,7 @@ internal static class JigCommand
             var how = reading.Of(parsed, extensions);
             var spec = finish.Of(parsed, buck.Buck(parsed, how, extensions, withSheet: true));
             spec.Validate();
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation, CutScope.Accessories);
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation, CutScope.Accessories);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-jig";
             var (output, force) = (buck.Output(parsed, extensions), parsed.GetValue(run.Force));
             return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);

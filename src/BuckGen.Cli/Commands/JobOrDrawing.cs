@@ -27,14 +27,14 @@ internal sealed class JobOrDrawing(Command command, ReadingOptions reading, Buck
         {
             if (command.Options.FirstOrDefault(o => !besideJob.Contains(o) && o != buck.Plugins.Folder && parsed.GetResult(o) is { Implicit: false }) is { } idle)
                 throw new UsageException($"{idle.Name} does nothing beside a job file; set it in {path}.");
-            var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal);
-            var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading);
+            var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal, cancellation);
+            var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading, cancellation);
             return (job.Title, BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, job.Design, cancellation, forming: forming(job.Forming, job.PredictWall)));
         }
 
         var extensions = buck.Extensions(parsed, terminal);
         var how = reading.Of(parsed, extensions);
         var spec = buck.Buck(parsed, how, extensions);
-        return ("", BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: forming(new(), true)));
+        return ("", BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: forming(new(), true)));
     }
 }

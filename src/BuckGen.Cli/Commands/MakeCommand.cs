@@ -18,8 +18,8 @@ internal static class MakeCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
-            var read = ReadJob(path, plugins, parsed, terminal);
-            var outline = BuckRun.Read(OutlinePath(path, read), read.Reading);
+            var read = ReadJob(path, plugins, parsed, terminal, cancellation);
+            var outline = BuckRun.Read(OutlinePath(path, read), read.Reading, cancellation);
             var plan = BuckRun.Plan(terminal, outline, read.Buck, read.Cutting, read.Design, cancellation, forming: read.PredictWall ? read.Forming : null);
             var folder = parsed.GetValue(run.Out) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", "out");
             var force = parsed.GetValue(run.Force);
@@ -36,13 +36,13 @@ internal static class MakeCommand
         JobFile.PluginNames(TextOf(path), Path.GetFileName(path)).Select(f => Beside(path, f));
 
     /// <summary>Reads a job with the plug-ins and the catalog it names.</summary>
-    internal static Job ReadJob(string path, PluginOptions plugins, ParseResult parsed, Terminal terminal)
+    internal static Job ReadJob(string path, PluginOptions plugins, ParseResult parsed, Terminal terminal, CancellationToken cancellation)
     {
         var (text, name) = (TextOf(path), Path.GetFileName(path));
         var extensions = plugins.Extensions(parsed, terminal, PluginFiles(path));
         var catalog = CatalogFiles.Read(JobFile.CatalogName(text, name) is { } file ? Beside(path, file) : null, extensions.Catalog);
         var job = JobFile.Read(text, name, catalog, extensions);
-        return job.PanelDrawing is { } drawing ? job.WithPanel(BuckRun.Read(Beside(path, drawing.File), drawing.Reading)) : job;
+        return job.PanelDrawing is { } drawing ? job.WithPanel(BuckRun.Read(Beside(path, drawing.File), drawing.Reading, cancellation)) : job;
     }
 
     private static string TextOf(string path)

@@ -28,7 +28,7 @@ internal static class VentsCommand
             var spec = buck.Buck(parsed, how, extensions, withVents: true);
             spec.Validate();
             var output = buck.Output(parsed, extensions);
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how), spec, buck.Cutting(parsed), extensions.Design, cancellation);
+            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-vents";
             return BuckRun.Write(
                 terminal, plan, OutputFiles.DrillMap(plan, output, null, cancellation), folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json), cancellation);

@@ -16,7 +16,8 @@ internal static class FuzzRun
     /// <param name="folder">dxf or svg.</param>
     /// <param name="read">Reads a mutant and returns a complaint, or null when all is well.</param>
     /// <param name="most">Most mutants of the usual run.</param>
-    public static void Of(string folder, Func<Mutant, string?> read, int most = int.MaxValue)
+    /// <param name="bounded">True to hold each to the memory and time of a reader.</param>
+    public static void Of(string folder, Func<Mutant, string?> read, int most = int.MaxValue, bool bounded = true)
     {
         var (files, settings, wrong) = (CorpusBytes.In(folder), FuzzSettings.Or(Usual), new List<string>());
         Assert.True(files.Count > 50, $"only {files.Count} files");
@@ -26,11 +27,11 @@ internal static class FuzzRun
             var mutant = Mutant.Of(files, settings.Seed, number);
             var outcome = Watched(mutant, read);
             // What the runtime does beside the reading counts too, so a slow one gets two further chances.
-            for (var chance = 0; settings.Timed && outcome.Complaint is null && outcome.Time > Longest && chance < 2; chance++)
+            for (var chance = 0; bounded && settings.Timed && outcome.Complaint is null && outcome.Time > Longest && chance < 2; chance++)
                 outcome = Watched(mutant, read);
             var complaint = outcome.Complaint
-                ?? (outcome.Bytes > MostBytes ? $"took {outcome.Bytes / 1_000_000} MB" : null)
-                ?? (settings.Timed && outcome.Time > Longest ? $"took {outcome.Time.TotalSeconds:F1} s of processor time" : null);
+                ?? (bounded && outcome.Bytes > MostBytes ? $"took {outcome.Bytes / 1_000_000} MB" : null)
+                ?? (bounded && settings.Timed && outcome.Time > Longest ? $"took {outcome.Time.TotalSeconds:F1} s of processor time" : null);
             if (complaint is not null) wrong.Add($"{mutant}: {complaint}");
             if (outcome.Hangs) break;
         }
