@@ -16,6 +16,9 @@ public class FuzzTests
 {
     private const int LongestMessage = 600;
 
+    /// <summary>How many are designed in the usual run.</summary>
+    private const int UsualDesigns = 40;
+
     [Fact]
     public void A_damaged_DXF_gives_an_outline_or_a_refusal_in_one_line() => FuzzRun.Of("dxf", WholeIntake);
 
@@ -38,7 +41,7 @@ public class FuzzTests
     [Theory]
     [InlineData("dxf")]
     [InlineData("svg")]
-    public void What_is_read_can_be_made(string folder) => FuzzRun.Of(folder, OneAnswer, FuzzSettings.UsualDesigns, bounded: false);
+    public void What_is_read_can_be_made(string folder) => FuzzRun.Of(folder, OneAnswer, UsualDesigns, bounded: false);
 
     /// <summary>A drawing that was accepted once is not refused later: a design has findings then, and no complaint about the drawing.</summary>
     private static string? OneAnswer(Mutant mutant)
