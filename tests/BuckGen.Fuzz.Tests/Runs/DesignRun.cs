@@ -50,10 +50,10 @@ internal sealed class DesignRun
     /// <summary>Reads, designs, lays out and makes the files, as the command line does.</summary>
     public static DesignRun Of(DesignCase made, StepClock clock, CancellationToken cancellation)
     {
-        var outline = OutlineReader.Read(made.Drawing.Content, made.Drawing.FileName, Reading(made.Drawing));
+        var outline = OutlineReader.Read(made.Drawing.Content, made.Drawing.FileName, Reading(made.Drawing), cancellation);
         var design = BuckDesign.Create(outline, made.Buck, null, clock, cancellation);
         clock.Mark("lay out");
-        var plan = CutPlan.Create(design, made.Cutting);
+        var plan = CutPlan.Create(design, made.Cutting, cancellation: cancellation);
         clock.Mark("make files");
         return new(design, plan, made.Whole ? MadeFiles.Whole(plan, made.Output, cancellation) : MadeFiles.Few(plan, made.Output));
     }
