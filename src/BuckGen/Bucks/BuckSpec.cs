@@ -174,6 +174,8 @@ public sealed record BuckSpec
         Require(LetterHeight is >= 2 and <= 50, "letter height", LetterHeight, " mm", "from 2 to 50 mm");
         Require(Corners.MitreLimit is >= 1 and <= 20, "mitre limit", Corners.MitreLimit, "", "from 1 to 20");
         Require(Tolerance.Chord is >= 0.0005 and <= 1, "tolerance", Tolerance.Chord, " mm", "from 0.0005 to 1 mm");
+        Require(Tolerance.Join is >= 0 and <= 10, "joining distance", Tolerance.Join, " mm", "from 0 to 10 mm");
+        Require(Tolerance.Coincident is > 0 and <= 0.01, "distance of coincident points", Tolerance.Coincident, " mm", "above 0 and at most 0.01 mm");
         if (Base is not null) Require(Base.Margin is >= 0 and <= 500, "base margin", Base.Margin, " mm", "from 0 to 500 mm");
         Vents?.Validate(Base);
         Sheet?.Validate();

@@ -38,6 +38,7 @@ public sealed record PlenumSpec(Stock Stock, PlenumKind Kind = PlenumKind.Channe
         BuckSpec.Require(
             (plate.Under ?? plate.Stock).Thickness is >= 2.5 and <= 45, "thickness of the base over a plenum",
             (plate.Under ?? plate.Stock).Thickness, " mm", "from 2.5 to 45 mm");
+        BuckSpec.Require(Port is not { IsFinite: false }, "place of the port", double.NaN, " mm", "two numbers");
         Stock.Validate();
     }
 }

@@ -49,6 +49,10 @@ public sealed record VentSpec
         if (Diameter is { } d) BuckSpec.Require(d is >= 0.2 and <= 10, "diameter of vents", d, " mm", "from 0.2 to 10 mm");
         BuckSpec.Require(BoreDiameter is >= 1 and <= 30, "diameter of relief bores", BoreDiameter, " mm", "from 1 to 30 mm");
         BuckSpec.Require(FaceThickness is >= 0.5 and <= 50, "thickness left over a relief bore", FaceThickness, " mm", "from 0.5 to 50 mm");
+        foreach (var point in Points)
+            BuckSpec.Require(point.IsFinite, "place of a vent", double.NaN, " mm", "two numbers");
+        foreach (var area in KeepOut)
+            BuckSpec.Require(area.LowerLeft.IsFinite && new Vec2(area.MaxX, area.MaxY).IsFinite, "edge of an area without vents", double.NaN, " mm", "a number");
         try
         {
             Air.Validate();

@@ -42,6 +42,13 @@ internal static class StackChecks
             {
                 Height = reached, Value = reached - solid.Shape.Foot, Limit = plan.Depth,
             };
+        if (spec.Kind == BuckKind.Male && solid.Shape.At(solid.Shape.Foot).IsEmpty)
+            yield return new("nothing-left", Severity.Error,
+                "The draft leaves no wood at the foot: the walls lean the wrong way until nothing is left.",
+                "Use a draft above 0 degrees, less depth or a larger outline.")
+            {
+                Height = solid.Shape.Foot, Value = 0, Limit = plan.Depth,
+            };
         if (spec.Base is null && layers.Count > 0 && layers[0].Wood.Islands.Length > 1)
             yield return new("islands-loose", Severity.Note,
                 $"The {layers[0].Wood.Islands.Length} islands of the lowest layer are held in place by nothing.",

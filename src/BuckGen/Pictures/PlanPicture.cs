@@ -23,7 +23,9 @@ internal static class PlanPicture
     public static Picture Of(BuckDesign design, ImmutableArray<Finding> findings)
     {
         var shown = design.Layers.Where(l => l.Role != LayerRole.Plenum).ToArray();
-        var view = PaperView.Centred(shown.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds)).With(design.Footprint.Bounds), Tallest, Below);
+        var wood = shown.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds)).With(design.Footprint.Bounds);
+        // Where no wood is left at all, the page still has the size of what was drawn.
+        var view = PaperView.Centred(wood == Bounds.Nothing ? design.Outline.Region.Bounds : wood, Tallest, Below);
         var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
         return new("Plan, seen from above", page,
         [

@@ -71,7 +71,8 @@ public static class QuantityText
         var trimmed = text?.Trim() ?? "";
         var end = 0;
         while (end < trimmed.Length && (char.IsAsciiDigit(trimmed[end]) || trimmed[end] is '.' or '/' or ' ' or '-' or '+')) end++;
-        if (!TryPlain(trimmed[..end].Trim(), out number)) return false;
+        // A number of hundreds of digits and a division by zero are no numbers.
+        if (!TryPlain(trimmed[..end].Trim(), out number) || !double.IsFinite(number)) return false;
         unit = trimmed[end..].Trim();
         return true;
     }

@@ -33,6 +33,9 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
         var wanted = FitFor(part.Bounds, panel, spec);
         var fit = panel.Fit ?? wanted;
         var opening = shell.Moved(part, fit);
+        if (opening.IsEmpty)
+            throw new SpecException(FormattableString.Invariant(
+                $"The fit of the panel is {fit:0.##} mm: a press fit so tight that no opening is left for a part {Math.Min(part.Bounds.Width, part.Bounds.Height):0.##} mm wide; use a looser fit."));
         var holes = PartShell.Filled(opening);
         var edge = Edge(shell, panel, holes);
         // An opening that reaches over a drawn edge can't be cut out of it; a finding says so.

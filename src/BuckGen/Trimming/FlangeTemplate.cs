@@ -11,7 +11,7 @@ namespace BuckGen.Trimming;
 /// </summary>
 /// <param name="TrimLine">The finished edge of the flange.</param>
 /// <param name="Offset">How far the template's edge stays inside the trim line, mm: half of bushing less bit.</param>
-/// <param name="Template">The template.</param>
+/// <param name="Template">The template; without parts, and not among the layers, when the bushing leaves nothing of it.</param>
 /// <param name="Nest">The nest, with its screw holes.</param>
 /// <param name="Findings">What its maker should know.</param>
 public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Template, Layer Nest, ImmutableArray<Finding> Findings)

@@ -19,6 +19,7 @@ internal static class TrappedAir
             (shape.At(l.Bottom).Area + 4 * shape.At((l.Bottom + l.Top) / 2).Area + shape.At(l.Top).Area) * (l.Top - l.Bottom) / 6);
         var plate = layers.Last(l => l.Role == LayerRole.Base).Wood.Area;
         var air = spec.Kind == BuckKind.Male ? plate * (shape.Face - shape.Foot) - inside : inside;
-        return air / CubicMillimetresPerLitre;
+        // Walls that lean out over the edge of the plate enclose more than the box over it.
+        return Math.Max(0, air) / CubicMillimetresPerLitre;
     }
 }

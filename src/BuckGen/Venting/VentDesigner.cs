@@ -43,6 +43,8 @@ internal static class VentDesigner
         var diameter = spec.Diameter ?? Math.Max(sizing.Largest, VentSizing.NarrowestEver);
         var surface = layers.Last(l => l.Role == LayerRole.Base);
         var volume = TrappedAir.Litres(layers, solid, buck);
+        if (!(volume <= DrawDown.LargestVolume))
+            throw new SpecException(FormattableString.Invariant($"There are {volume:0} L of air under the sheet; at most {DrawDown.LargestVolume:0} L are taken. Check the drawing's unit."));
         var length = VentAir.HoleLength(surface, spec);
         var needed = DrawDown.HolesNeeded(volume, diameter, length, spec.Air);
 

@@ -15,10 +15,16 @@ internal static class DrawDown
     /// <summary>Longest time that is followed, s: any sheet is cold by then.</summary>
     public const double Longest = 60;
 
+    /// <summary>Most air that is followed, L: a hall of 1 km by 1 km by 1 m.</summary>
+    public const double LargestVolume = 1e9;
+
+    /// <summary>Less air than this, L, a cubic millimetre, is gone at once.</summary>
+    private const double LeastVolume = 1e-6;
+
     private const int MomentCount = 21;
 
     /// <summary>Follows the air until the form is drawn.</summary>
-    /// <param name="volume">Air under the sheet at the start, L, 0.0001 to 10 000.</param>
+    /// <param name="volume">Air under the sheet at the start, L, 0 to <see cref="LargestVolume"/>.</param>
     /// <param name="holes">The vents; without any the form is never drawn.</param>
     /// <param name="spec">Pump, reservoir, air.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
@@ -30,6 +36,7 @@ internal static class DrawDown
         spec.Validate();
         foreach (var group in holes) group.Validate();
 
+        if (volume < LeastVolume) return AtOnce(spec);
         var flow = new HoleFlow(holes, spec);
         var sinking = Sinking(volume, flow, spec);
         return new()
@@ -46,7 +53,7 @@ internal static class DrawDown
     /// The least number of equal vents that draws the form in the wanted time; null when no number does, for want of pump and
     /// reservoir.
     /// </summary>
-    /// <param name="volume">Air under the sheet at the start, L, 0.0001 to 10 000.</param>
+    /// <param name="volume">Air under the sheet at the start, L, 0 to <see cref="LargestVolume"/>.</param>
     /// <param name="diameter">Bore of the vents, mm, 0.05 to 100.</param>
     /// <param name="length">Their length, mm, 0 to 1000.</param>
     /// <param name="spec">Pump, reservoir, air, wanted time.</param>
@@ -57,6 +64,8 @@ internal static class DrawDown
         CheckVolume(volume);
         spec.Validate();
         new VentHoles(diameter, length, 0).Validate();
+
+        if (volume < LeastVolume) return 0;
 
         bool Suffices(int count) =>
             Sinking(volume, new([new(diameter, length, count)], spec), spec, spec.WantedTime)[^1].X <= 1 - spec.SweptShare;
@@ -70,6 +79,12 @@ internal static class DrawDown
         }
         return enough;
     }
+
+    /// <summary>There is no air to speak of: the form is drawn when the valve opens.</summary>
+    private static DrawDownResult AtOnce(AirFlowSpec spec) => new()
+    {
+        Seconds = 0, RigidSeconds = 0, ChokedShare = 0, Limit = AirLimit.Holes, Moments = [new(0, 0, spec.ReservoirPressure)],
+    };
 
     /// <summary>X: share of the volume left. Y: pressure of the reservoir over ambient pressure.</summary>
     private static List<StiffPair.Moment> Sinking(double volume, HoleFlow flow, AirFlowSpec spec, double longest = Longest) => StiffPair.Follow(
@@ -130,5 +145,5 @@ internal static class DrawDown
         return series.MoveToImmutable();
     }
 
-    private static void CheckVolume(double volume) => Bound.Check(volume, 0.0001, 10_000, "volume under the sheet", " L");
+    private static void CheckVolume(double volume) => Bound.Check(volume, 0, LargestVolume, "volume under the sheet", " L");
 }

@@ -149,7 +149,7 @@ public class DrawDownTests
         void Refused(string words, Action act) =>
             Assert.Contains(words, Assert.Throws<ArgumentOutOfRangeException>(act).Message, StringComparison.Ordinal);
 
-        Refused("volume under the sheet is -1 L; it must be from 0.0001 to 10000 L", () => DrawDown.Simulate(-1, Twenty, Deep));
+        Refused("volume under the sheet is -1 L; it must be from 0 to 1000000000 L", () => DrawDown.Simulate(-1, Twenty, Deep));
         Refused("number of vents", () => DrawDown.Simulate(1, [new(1, 3, -1)], Deep));
         Refused("diameter of the vents", () => DrawDown.HolesNeeded(1, 0, 3, Deep));
         Refused("pressure in the reservoir", () => DrawDown.Simulate(1, Twenty, Deep with { ReservoirPressure = 200_000 }));
