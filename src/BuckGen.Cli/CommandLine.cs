@@ -21,7 +21,7 @@ internal static class CommandLine
         var parsed = Root(terminal, cancellation).Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            terminal.Error.WriteLine($"buckgen: {parsed.Errors[0].Message.TrimEnd('.')}. See 'buckgen --help'.");
+            terminal.Say($"buckgen: {parsed.Errors[0].Message.TrimEnd('.')}. See 'buckgen --help'.");
             return ExitStatus.BadInput;
         }
 
@@ -31,18 +31,18 @@ internal static class CommandLine
         }
         catch (OperationCanceledException)
         {
-            terminal.Error.WriteLine("buckgen: stopped; the last complete result is untouched.");
+            terminal.Say("buckgen: stopped; the last complete result is untouched.");
             return ExitStatus.BadInput;
         }
         catch (Exception failure) when (failure is OutlineException or SpecException or JobFileException or CatalogException or CutFileException
                                             or UsageException or DrillException or IOException or UnauthorizedAccessException)
         {
-            terminal.Error.WriteLine($"buckgen: {OneLine(failure.Message)}");
+            terminal.Say($"buckgen: {failure.Message}");
             return ExitStatus.BadInput;
         }
         catch (Exception fault)
         {
-            terminal.Error.WriteLine($"buckgen: a fault of the program itself ({fault.GetType().Name}: {OneLine(fault.Message)}); please report it with the command and the drawing.");
+            terminal.Say($"buckgen: a fault of the program itself ({fault.GetType().Name}: {fault.Message}); please report it with the command and the drawing.");
             return ExitStatus.Fault;
         }
     }
@@ -80,6 +80,4 @@ internal static class CommandLine
         PluginsCommand.Create(terminal),
         CompletionCommand.Create(terminal),
     };
-
-    private static string OneLine(string message) => string.Join(' ', message.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
 }

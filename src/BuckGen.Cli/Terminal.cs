@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using System.Text;
+using BuckGen.Cli.Printing;
+using BuckGen.Quantities;
 using Spectre.Console;
 
 namespace BuckGen.Cli;
@@ -15,8 +19,18 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
     /// <summary>The maker's own folder of plug-ins; null for none.</summary>
     public string? PluginFolder { get; init; }
 
-    /// <summary>A console for tables.</summary>
-    public IAnsiConsole Console()
+    /// <summary>A message to people, on the error stream: one line of visible characters.</summary>
+    public void Say(string message) => Error.WriteLine(VisibleText.Of(message, Printing.Printer.LongestMessage));
+
+    /// <summary>An answer to people, in one line of visible characters.</summary>
+    public void Tell(string answer) => Out.WriteLine(VisibleText.Of(answer));
+
+    /// <summary>An answer to a program.</summary>
+    /// <param name="json">JSON in UTF-8, without hidden characters.</param>
+    public void Answer(ImmutableArray<byte> json) => Out.Write(Encoding.UTF8.GetString(json.AsSpan()));
+
+    /// <summary>What prints answers to people.</summary>
+    public Printer Printer()
     {
         var console = AnsiConsole.Create(new()
         {
@@ -26,7 +40,7 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
             Interactive = InteractionSupport.No,
         });
         if (OutRedirected) console.Profile.Width = DefaultWidth;
-        return console;
+        return new(console);
     }
 
     /// <summary>Does some work; shows a line about it meanwhile, but only to a person.</summary>
@@ -34,6 +48,6 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
     {
         if (ErrorRedirected) return work();
         var console = AnsiConsole.Create(new() { Out = new AnsiConsoleOutput(Error) });
-        return console.Status().Start(Markup.Escape(what), _ => work());
+        return console.Status().Start(Markup.Escape(VisibleText.Of(what, Printing.Printer.LongestMessage)), _ => work());
     }
 }

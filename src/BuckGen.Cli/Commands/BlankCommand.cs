@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using BuckGen.Cli.Printing;
 using BuckGen.Reports;
 
@@ -30,11 +29,11 @@ internal static class BlankCommand
             spec.Validate();
             var plan = BuckRun.Plan(terminal, BuckRun.Read(parsed.GetValue(outline)!, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation);
             var summary = Summary.Of(plan, "", []);
-            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
+            if (parsed.GetValue(json)) terminal.Answer(SummaryJson.Write(summary));
             else
             {
-                BlankPrinter.Print(terminal.Console(), summary);
-                FindingsPrinter.Print(terminal.Console(), summary.Findings);
+                BlankPrinter.Print(terminal.Printer(), summary);
+                FindingsPrinter.Print(terminal.Printer(), summary.Findings);
             }
 
             return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using BuckGen.Bucks;
 using BuckGen.Cli.Printing;
 using BuckGen.Designs;
@@ -39,8 +38,8 @@ internal static class BuckRun
     {
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
         var (removed, remarks) = OutputFolder.Write(folder, files, force, cancellation);
-        if (removed.Length > 0) terminal.Error.WriteLine($"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not make: {string.Join(", ", removed)}");
-        foreach (var remark in remarks) terminal.Error.WriteLine(remark);
+        if (removed.Length > 0) terminal.Say($"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not make: {string.Join(", ", removed)}");
+        foreach (var remark in remarks) terminal.Say(remark);
         Tell(terminal, files, folder, json);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
     }
@@ -51,12 +50,12 @@ internal static class BuckRun
         try
         {
             var summary = files.Single(f => f.Path == OutputFiles.SummaryPath).Content;
-            if (json) terminal.Out.Write(Encoding.UTF8.GetString([.. summary]));
-            else PlanPrinter.Print(terminal.Console(), SummaryJson.Read(summary), folder);
+            if (json) terminal.Answer(summary);
+            else PlanPrinter.Print(terminal.Printer(), SummaryJson.Read(summary), folder);
         }
         catch (Exception failure)
         {
-            terminal.Error.WriteLine($"buckgen: wrote {files.Length} files to {folder}. {(failure is PrintException ? failure.Message : "Only printing them went wrong.")}");
+            terminal.Say($"buckgen: wrote {files.Length} files to {folder}. {(failure is PrintException ? failure.Message : "Only printing them went wrong.")}");
             if (failure is not PrintException) throw;
         }
     }

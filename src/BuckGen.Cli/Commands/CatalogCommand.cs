@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text;
 using BuckGen.Catalogs;
 using BuckGen.Cli.Printing;
 using BuckGen.Reports;
@@ -46,9 +45,9 @@ internal static class CatalogCommand
             var word = parsed.GetValue(id);
             var entry = word is null ? null : catalog.FindEntry(word)
                 ?? throw new UsageException($"'{word}' is not in the catalog; it holds {string.Join(", ", Entries(catalog).Select(e => e.Id))}.");
-            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. Json(catalog, entry)]));
-            else if (entry is not null) EntryPrinter.Print(terminal.Console(), entry);
-            else CatalogPrinter.Print(terminal.Console(), catalog);
+            if (parsed.GetValue(json)) terminal.Answer(Json(catalog, entry));
+            else if (entry is not null) EntryPrinter.Print(terminal.Printer(), entry);
+            else CatalogPrinter.Print(terminal.Printer(), catalog);
             return ExitStatus.Done;
         });
         return command;

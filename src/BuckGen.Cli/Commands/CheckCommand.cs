@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using BuckGen.Cli.Printing;
 using BuckGen.Reports;
 
@@ -22,8 +21,8 @@ internal static class CheckCommand
         {
             var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, (usual, wanted) => wanted ? usual : null, cancellation);
             var summary = Summary.Of(plan, title, []);
-            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
-            else FindingsPrinter.Print(terminal.Console(), summary.Findings);
+            if (parsed.GetValue(json)) terminal.Answer(SummaryJson.Write(summary));
+            else FindingsPrinter.Print(terminal.Printer(), summary.Findings);
             return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
         });
         return command;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using BuckGen.Cli.Printing;
 using BuckGen.Forming.Stretching;
 using BuckGen.Pictures;
@@ -37,11 +36,11 @@ internal static class FormCommand
             var summary = Summary.Of(plan, title, []);
             if (plan.Design.Spec.Sheet is null) throw new UsageException("There is no sheet to form; say how thick it is with --gauge, or in [sheet] of the job file.");
             if (parsed.GetValue(map) is { } picture) PictureFile.Write("--map", picture, ThicknessMap.Of(plan.Design) ?? throw new UsageException("There is no map to draw, since the wall was not predicted to the end; run it without --map to read why."));
-            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(summary)]));
+            if (parsed.GetValue(json)) terminal.Answer(SummaryJson.Write(summary));
             else
             {
-                FormedPrinter.Print(terminal.Console(), summary.Formed);
-                FindingsPrinter.Print(terminal.Console(), summary.Findings);
+                FormedPrinter.Print(terminal.Printer(), summary.Formed);
+                FindingsPrinter.Print(terminal.Printer(), summary.Findings);
             }
 
             return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;

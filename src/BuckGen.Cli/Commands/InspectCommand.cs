@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using BuckGen.Cli.Printing;
 using BuckGen.Pictures;
 using BuckGen.Reports;
@@ -25,8 +24,8 @@ internal static class InspectCommand
             var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed, plugins.Extensions(parsed, terminal)), cancellation);
             if (parsed.GetValue(svg) is { } picture) PictureFile.Write("--svg", picture, OutlinePicture.Of(read));
             var report = OutlineReport.Of(read, cancellation);
-            if (parsed.GetValue(json)) terminal.Out.Write(Encoding.UTF8.GetString([.. SummaryJson.Write(report)]));
-            else OutlinePrinter.Print(terminal.Console(), report);
+            if (parsed.GetValue(json)) terminal.Answer(SummaryJson.Write(report));
+            else OutlinePrinter.Print(terminal.Printer(), report);
             return ExitStatus.Done;
         });
         return command;

@@ -20,7 +20,7 @@ internal static class NewCommand
             if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the file to write.");
             if (File.Exists(path)) throw new UsageException($"{path} exists already; choose another name or remove it first.");
             WholeFile.Write(path, Encoding.UTF8.GetBytes(JobTemplate.Text(parsed.GetValue(outline)!)), replace: false);
-            terminal.Out.WriteLine($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");
+            terminal.Tell($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");
             return ExitStatus.Done;
         });
         return command;

@@ -30,7 +30,7 @@ internal sealed class PluginOptions
     {
         var plugins = Load(parsed, terminal, named ?? []);
         foreach (var plugin in plugins.Plugins.Where(p => p.Problem is not null))
-            terminal.Error.WriteLine($"Plug-in {plugin.Name} ({plugin.Path}){(plugin.Parts.IsEmpty ? " is left out" : " is left out in part")}: {plugin.Problem}.");
+            terminal.Say($"Plug-in {plugin.Name} ({plugin.Path}){(plugin.Parts.IsEmpty ? " is left out" : " is left out in part")}: {plugin.Problem}.");
         return plugins.AddTo(BuckGen.Plugins.Extensions.Own);
     }
 }

@@ -26,7 +26,7 @@ internal static class PluginsCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job);
-            PluginPrinter.Print(terminal.Console(), plugins.Load(parsed, terminal, path is null ? [] : MakeCommand.PluginFiles(path)), terminal.PluginFolder);
+            PluginPrinter.Print(terminal.Printer(), plugins.Load(parsed, terminal, path is null ? [] : MakeCommand.PluginFiles(path)), terminal.PluginFolder);
             return ExitStatus.Done;
         });
         return command;

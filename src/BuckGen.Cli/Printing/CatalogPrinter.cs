@@ -1,5 +1,4 @@
 using BuckGen.Catalogs;
-using Spectre.Console;
 
 namespace BuckGen.Cli.Printing;
 
@@ -15,26 +14,24 @@ internal static class CatalogPrinter
             ("Shrink %", ["shrinkage"]), ("Draft male", ["draft-male"]), ("Draft female", ["draft-female"]), ("Laser", ["laser"]),
         ];
 
-    public static void Print(IAnsiConsole console, Catalog catalog)
+    public static void Print(Printer printer, Catalog catalog)
     {
-        Print(console, "Sheet", catalog.Stock, StockColumns);
-        console.WriteLine("Measure your own sheets: the stack is as high as they really are. Kerfs are to start from.");
-        Print(console, "Plastic", catalog.Plastic, PlasticColumns);
-        console.WriteLine("Temperatures in degrees C. The supplier's data sheet comes first. More of each, such as cautions: buckgen catalog ID");
+        Print(printer, "Sheet", catalog.Stock, StockColumns);
+        printer.Line("Measure your own sheets: the stack is as high as they really are. Kerfs are to start from.");
+        Print(printer, "Plastic", catalog.Plastic, PlasticColumns);
+        printer.Line("Temperatures in degrees C. The supplier's data sheet comes first. More of each, such as cautions: buckgen catalog ID");
     }
 
-    private static void Print(IAnsiConsole console, string title, IEnumerable<CatalogEntry> entries, (string Title, string[] Keys)[] columns)
+    private static void Print(Printer printer, string title, IEnumerable<CatalogEntry> entries, (string Title, string[] Keys)[] columns)
     {
         var sources = new SourceList();
-        var table = new Table().Border(TableBorder.Simple).AddColumn(new TableColumn(title).NoWrap());
-        foreach (var column in columns) table.AddColumn(new TableColumn(column.Title).RightAligned());
-        table.AddColumn("Sources");
-        foreach (var entry in entries)
-        {
-            var shown = columns.Select(c => c.Keys.Select(entry.Find).OfType<CatalogFigure>().ToArray()).ToArray();
-            table.AddRow([entry.Id, .. shown.Select(f => Markup.Escape(string.Join('-', f.Select(FigureText.Short)))), sources.Numbers(shown.SelectMany(f => f))]);
-        }
-        console.Write(table);
-        sources.Print(console);
+        printer.Table(
+            [new(title, OneLine: true), .. columns.Select(c => new Column(c.Title, AlignRight: true)), new("Sources")],
+            entries.Select(entry =>
+            {
+                var shown = columns.Select(c => c.Keys.Select(entry.Find).OfType<CatalogFigure>().ToArray()).ToArray();
+                return (string[])[entry.Id, .. shown.Select(f => string.Join('-', f.Select(FigureText.Short))), sources.Numbers(shown.SelectMany(f => f))];
+            }));
+        sources.Print(printer);
     }
 }

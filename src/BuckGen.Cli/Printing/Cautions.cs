@@ -1,14 +1,13 @@
-using Spectre.Console;
 
 namespace BuckGen.Cli.Printing;
 
 /// <summary>The usual cautions for the work.</summary>
 internal static class Cautions
 {
-    public static void Print(IAnsiConsole console)
+    public static void Print(Printer printer)
     {
-        console.WriteLine("Take care: exhaust and a watchful eye at the laser, never PVC or vinyl in it; a mask against");
-        console.WriteLine("wood dust; gloves at the heater; guards at router and knives. A wooden buck is no food-safe");
-        console.WriteLine("tool. Local rules, the supplier's data sheet and licensed practice come first.");
+        printer.Line("Take care: exhaust and a watchful eye at the laser, never PVC or vinyl in it; a mask against");
+        printer.Line("wood dust; gloves at the heater; guards at router and knives. A wooden buck is no food-safe");
+        printer.Line("tool. Local rules, the supplier's data sheet and licensed practice come first.");
     }
 }

@@ -6,11 +6,11 @@ namespace BuckGen.Cli.Printing;
 /// <summary>Prints findings, the gravest first.</summary>
 internal static class FindingsPrinter
 {
-    public static void Print(IAnsiConsole console, IReadOnlyList<FindingReport> findings)
+    public static void Print(Printer printer, IReadOnlyList<FindingReport> findings)
     {
         if (findings.Count == 0)
         {
-            console.WriteLine("No findings: nothing speaks against cutting this.");
+            printer.Line("No findings: nothing speaks against cutting this.");
             return;
         }
 
@@ -18,11 +18,11 @@ internal static class FindingsPrinter
         foreach (var group in findings.GroupBy(f => (f.Severity, f.Id, Whose: f.Id == "plugin-failed" ? f.Message : "")))
         {
             var finding = group.First();
-            var colour = finding.Severity switch { "error" => "red", "warning" => "yellow", _ => "grey" };
+            var colour = finding.Severity switch { "error" => Color.Red, "warning" => Color.Yellow, _ => Color.Grey };
             var place = finding is { X: { } x, Y: { } y } ? FormattableString.Invariant($" at ({x:0.#}, {y:0.#})") : "";
-            console.MarkupLine($"[{colour}]{finding.Severity.ToUpperInvariant()}[/] {Markup.Escape(finding.Message)}{Markup.Escape(place)} [grey]({finding.Id})[/]");
-            if (group.Count() > 1) console.WriteLine($"  ... and {group.Count() - 1} more like it; summary.json has them all.");
-            console.WriteLine(finding.Silenced is { } reason ? $"  Silenced: {reason}" : $"  {finding.Remedy}");
+            printer.Line(new(finding.Severity.ToUpperInvariant(), colour), new($" {finding.Message}"), new($"{place} "), new($"({finding.Id})", Color.Grey));
+            if (group.Count() > 1) printer.Line($"  ... and {group.Count() - 1} more like it; summary.json has them all.");
+            printer.Line(finding.Silenced is { } reason ? $"  Silenced: {reason}" : $"  {finding.Remedy}");
         }
     }
 }

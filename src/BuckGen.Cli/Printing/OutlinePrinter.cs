@@ -1,6 +1,5 @@
 using System.Globalization;
 using BuckGen.Reports;
-using Spectre.Console;
 
 namespace BuckGen.Cli.Printing;
 
@@ -9,28 +8,28 @@ internal static class OutlinePrinter
 {
     private const double Inch = 25.4;
 
-    public static void Print(IAnsiConsole console, OutlineReport report)
+    public static void Print(Printer printer, OutlineReport report)
     {
         var (width, height) = (report.Bounds.MaxX - report.Bounds.MinX, report.Bounds.MaxY - report.Bounds.MinY);
-        console.WriteLine(Text($"{report.Name}"));
-        console.WriteLine(Text($"Size {width:0.###} x {height:0.###} mm ({width / Inch:0.###} x {height / Inch:0.###} in); unit: {report.Units}"));
-        console.WriteLine(Text($"{Count(report.Loops, "closed loop")}: {Count(report.Islands, "island")}, {Count(report.Holes, "hole")}"));
-        console.WriteLine(Text($"Area {report.Area / 100:0.##} cm2, edges {report.Perimeter:0.#} mm long"));
+        printer.Line(Text($"{report.Name}"));
+        printer.Line(Text($"Size {width:0.###} x {height:0.###} mm ({width / Inch:0.###} x {height / Inch:0.###} in); unit: {report.Units}"));
+        printer.Line(Text($"{Count(report.Loops, "closed loop")}: {Count(report.Islands, "island")}, {Count(report.Holes, "hole")}"));
+        printer.Line(Text($"Area {report.Area / 100:0.##} cm2, edges {report.Perimeter:0.#} mm long"));
         if (report.Curves.Count > 0)
-            console.WriteLine(Text($"Curves: {report.Curves.Count}, followed by {report.Curves.Pieces} lines and arcs to {report.Curves.LargestError:0.####} mm"));
-        PrintMeasures(console, report.Measures);
-        PrintRemarks(console, report);
+            printer.Line(Text($"Curves: {report.Curves.Count}, followed by {report.Curves.Pieces} lines and arcs to {report.Curves.LargestError:0.####} mm"));
+        PrintMeasures(printer, report.Measures);
+        PrintRemarks(printer, report);
     }
 
     /// <summary>Narrow places, tight radii and sharp corners; one line for each that there is.</summary>
-    private static void PrintMeasures(IAnsiConsole console, MeasuresReport measures)
+    private static void PrintMeasures(Printer printer, MeasuresReport measures)
     {
-        if (measures.NarrowestNeck is { } neck) console.WriteLine($"Narrowest neck {Length(neck.Width)} at {At(neck.Place)}");
-        if (measures.NarrowestGap is { } gap) console.WriteLine($"Narrowest gap {Length(gap.Width)}, {Where(gap.Kind)}, at {At(gap.Place)}");
-        if (measures.SmallestInsideRadius is { } inside) console.WriteLine($"Smallest inside radius {Length(inside.Radius)} at {At(inside.Place)}");
-        if (measures.SmallestOutsideRadius is { } outside) console.WriteLine($"Smallest outside radius {Length(outside.Radius)} at {At(outside.Place)}");
-        if (measures.SharpestCorner is { } corner) console.WriteLine(Text($"Sharpest corner {corner.Angle:0.##} degrees, an {corner.Side} corner, at {At(corner.Place)}"));
-        if (measures.Error > 0) console.WriteLine(Text($"Widths are right to {2 * measures.Error:0.####} mm; radii are those of the arcs that follow the curves"));
+        if (measures.NarrowestNeck is { } neck) printer.Line($"Narrowest neck {Length(neck.Width)} at {At(neck.Place)}");
+        if (measures.NarrowestGap is { } gap) printer.Line($"Narrowest gap {Length(gap.Width)}, {Where(gap.Kind)}, at {At(gap.Place)}");
+        if (measures.SmallestInsideRadius is { } inside) printer.Line($"Smallest inside radius {Length(inside.Radius)} at {At(inside.Place)}");
+        if (measures.SmallestOutsideRadius is { } outside) printer.Line($"Smallest outside radius {Length(outside.Radius)} at {At(outside.Place)}");
+        if (measures.SharpestCorner is { } corner) printer.Line(Text($"Sharpest corner {corner.Angle:0.##} degrees, an {corner.Side} corner, at {At(corner.Place)}"));
+        if (measures.Error > 0) printer.Line(Text($"Widths are right to {2 * measures.Error:0.####} mm; radii are those of the arcs that follow the curves"));
     }
 
     private static string Length(double mm) => Text($"{mm:0.###} mm ({mm / Inch:0.###} in)");
@@ -45,10 +44,10 @@ internal static class OutlinePrinter
     };
 
     /// <summary>What was mended, left out or taken on trust.</summary>
-    public static void PrintRemarks(IAnsiConsole console, OutlineReport report)
+    public static void PrintRemarks(Printer printer, OutlineReport report)
     {
-        foreach (var repair in report.Repairs) console.WriteLine($"Repaired: {repair.Message}");
-        foreach (var note in report.Notes) console.WriteLine($"Note: {note.Message}");
+        foreach (var repair in report.Repairs) printer.Line($"Repaired: {repair.Message}");
+        foreach (var note in report.Notes) printer.Line($"Note: {note.Message}");
     }
 
     private static string Count(int count, string one) => Text($"{count} {one}{(count == 1 ? "" : "s")}");

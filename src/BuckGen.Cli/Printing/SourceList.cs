@@ -1,5 +1,4 @@
 using BuckGen.Catalogs;
-using Spectre.Console;
 
 namespace BuckGen.Cli.Printing;
 
@@ -12,12 +11,10 @@ internal sealed class SourceList
     public string Numbers(IEnumerable<CatalogFigure> figures) =>
         string.Join(' ', figures.SelectMany(f => f.Sources).Select(Number).Distinct().Order());
 
-    public void Print(IAnsiConsole console)
+    public void Print(Printer printer)
     {
-        var list = new Table().NoBorder().HideHeaders().AddColumns(new TableColumn("").RightAligned().NoWrap(), new(""));
-        foreach (var source in sources) list.AddRow($"{Number(source)}", Markup.Escape(source));
-        console.WriteLine("Sources");
-        console.Write(list);
+        printer.Line("Sources");
+        printer.List(sources.Select(s => ($"{Number(s)}", s)));
     }
 
     private int Number(string source)

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Security;
 using System.Text;
 using BuckGen.CutPaths;
 using BuckGen.Geometry;
@@ -19,7 +18,7 @@ public static class SvgCutFile
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture,
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\">\n");
-        text.Append(CultureInfo.InvariantCulture, $"<title>{SecurityElement.Escape(drawing.Title)}</title>\n");
+        text.Append(CultureInfo.InvariantCulture, $"<title>{SvgText.Escaped(drawing.Title)}</title>\n");
         foreach (var group in drawing.Paths.GroupBy(p => p.Layer).OrderBy(g => g.Key))
         {
             text.Append(CultureInfo.InvariantCulture,

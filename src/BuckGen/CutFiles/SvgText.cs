@@ -1,10 +1,12 @@
 using System.Globalization;
+using System.Security;
 using System.Text;
 using BuckGen.Geometry;
+using BuckGen.Quantities;
 
 namespace BuckGen.CutFiles;
 
-/// <summary>Numbers and paths as SVG writes them; SVG's y points down from the top of the page.</summary>
+/// <summary>Numbers, paths and text as SVG writes them; SVG's y points down from the top of the page.</summary>
 internal static class SvgText
 {
     /// <summary>A length in plain decimals.</summary>
@@ -13,6 +15,9 @@ internal static class SvgText
         var text = value.ToString("0.####", CultureInfo.InvariantCulture);
         return text == "-0" ? "0" : text;
     }
+
+    /// <summary>Text that may come from a file, between tags or in an attribute; what XML can't hold is shown by its code.</summary>
+    public static string Escaped(string text) => SecurityElement.Escape(VisibleText.Of(text));
 
     /// <summary>A place's distance from the left edge of the page.</summary>
     public static string X(Vec2 p, Bounds page) => Number(p.X - page.MinX);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using BuckGen.Quantities;
 
 namespace BuckGen.Drilling;
 
@@ -25,7 +26,7 @@ internal static class DrillCsv
                 DrillText.Length(hole.Diameter),
                 DrillText.Length(hole.Depth),
                 hole.Layer.ToString(CultureInfo.InvariantCulture),
-                Quoted(hole.Reason),
+                Text(hole.Reason),
             ];
             text.AppendJoin(',', fields).Append("\r\n");
         }
@@ -33,7 +34,17 @@ internal static class DrillCsv
         return [.. Encoding.UTF8.GetBytes(text.ToString())];
     }
 
-    /// <summary>The field, in quotation marks where it holds one, a comma or a line break; its own marks are doubled.</summary>
-    private static string Quoted(string field) =>
-        field.AsSpan().ContainsAny(",\"\r\n") ? $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : field;
+    /// <summary>What makes a spreadsheet take a cell for a formula, in half and full width (from memory, no source).</summary>
+    private const string FormulaSigns = "=+-@＝＋－＠";
+
+    /// <summary>
+    /// Text as a field: visible, with an apostrophe in front where a spreadsheet would take it for a formula, in quotation marks where it
+    /// holds one or a comma; its own marks are doubled.
+    /// </summary>
+    private static string Text(string words)
+    {
+        var field = VisibleText.Of(words);
+        if (field.Length > 0 && FormulaSigns.Contains(field[0], StringComparison.Ordinal)) field = $"'{field}";
+        return field.AsSpan().ContainsAny(",\"") ? $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : field;
+    }
 }

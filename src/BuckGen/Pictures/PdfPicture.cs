@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using BuckGen.CutFiles;
 using BuckGen.Pictures.Pdf;
+using BuckGen.Quantities;
 
 namespace BuckGen.Pictures;
 
@@ -26,7 +27,7 @@ internal static class PdfPicture
             // Asks the print dialogue for real size; those that do not know the wish leave it to the words on the page.
             "<< /Type /Catalog /Pages 2 0 R /Lang (en) /ViewerPreferences << /PrintScaling /None /DisplayDocTitle true >> >>",
             string.Create(CultureInfo.InvariantCulture, $"<< /Type /Pages /Kids [{places}] /Count {pages.Length} >>"),
-            $"<< /Title <FEFF{Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(pages[0].Title))}> /Creator (BuckGen) >>",
+            $"<< /Title <FEFF{Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(VisibleText.Of(pages[0].Title)))}> /Creator (BuckGen) >>",
             "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica /Encoding /WinAnsiEncoding >>",
         ];
         foreach (var page in pages)

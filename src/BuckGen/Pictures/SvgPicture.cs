@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Security;
 using System.Text;
-using System.Xml;
 using BuckGen.CutFiles;
 using BuckGen.Geometry;
 
@@ -28,7 +26,7 @@ public static class SvgPicture
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture,
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" role=\"img\">\n");
-        text.Append(CultureInfo.InvariantCulture, $"<title>{Escaped(picture.Title)}</title>{Mark}\n<rect width=\"{width}\" height=\"{height}\" fill=\"#ffffff\"/>\n");
+        text.Append(CultureInfo.InvariantCulture, $"<title>{SvgText.Escaped(picture.Title)}</title>{Mark}\n<rect width=\"{width}\" height=\"{height}\" fill=\"#ffffff\"/>\n");
         foreach (var item in picture.Items) text.Append(Element(item, page)).Append('\n');
         return [.. Encoding.UTF8.GetBytes(text.Append("</svg>\n").ToString())];
     }
@@ -40,7 +38,7 @@ public static class SvgPicture
         var (width, height) = (SvgText.Number(page.Width), SvgText.Number(page.Height));
         // A picture with links in it is no single image to those who hear the page.
         var role = picture.Items.Any(i => i is PictureLink) ? "group" : "img";
-        return $"<svg width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" role=\"{role}\" aria-label=\"{Escaped(picture.Title)}\">"
+        return $"<svg width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" role=\"{role}\" aria-label=\"{SvgText.Escaped(picture.Title)}\">"
             + string.Join('\n', picture.Items.Select(i => Element(i, page))) + "</svg>";
     }
 
@@ -49,7 +47,7 @@ public static class SvgPicture
         PictureShape shape => $"<path d=\"{string.Concat(shape.Paths.Select(p => SvgText.PathData(p.Segments, p.Closed, page)))}\" {Style(shape.Ink)}/>",
         PictureText text => Element(text, page),
         PictureWindow window => Element(window, page),
-        PictureLink link => $"<a id=\"{Escaped(link.Id)}\" class=\"place\" href=\"#{Escaped(link.Target)}\"><title>{Escaped(link.Words)}</title>{string.Concat(link.Items.Select(i => Element(i, page)))}</a>",
+        PictureLink link => $"<a id=\"{SvgText.Escaped(link.Id)}\" class=\"place\" href=\"#{SvgText.Escaped(link.Target)}\"><title>{SvgText.Escaped(link.Words)}</title>{string.Concat(link.Items.Select(i => Element(i, page)))}</a>",
         _ => throw new ArgumentOutOfRangeException(nameof(item), item, "No such item."),
     };
 
@@ -58,7 +56,7 @@ public static class SvgPicture
         var (x, y) = (SvgText.X(text.Place, page), SvgText.Y(text.Place, page));
         var turn = text.Turn == 0 ? "" : $" transform=\"rotate({SvgText.Number(-text.Turn)} {x} {y})\"";
         var anchor = text.Align switch { TextAlign.Middle => " text-anchor=\"middle\"", TextAlign.End => " text-anchor=\"end\"", _ => "" };
-        return $"<text x=\"{x}\" y=\"{y}\" font-size=\"{SvgText.Number(text.Height)}\" fill=\"{text.Colour}\"{anchor}{turn}>{Escaped(text.Text)}</text>";
+        return $"<text x=\"{x}\" y=\"{y}\" font-size=\"{SvgText.Number(text.Height)}\" fill=\"{text.Colour}\"{anchor}{turn}>{SvgText.Escaped(text.Text)}</text>";
     }
 
     /// <summary>A drawing within the drawing, which cuts off what lies outside it.</summary>
@@ -76,8 +74,4 @@ public static class SvgPicture
         var dashes = ink.Dashes.IsEmpty ? "" : $" stroke-dasharray=\"{string.Join(' ', ink.Dashes.Select(SvgText.Number))}\"";
         return $"{fill} stroke=\"{ink.Stroke}\" stroke-width=\"{SvgText.Number(ink.Width)}\" stroke-linejoin=\"round\"{dashes}";
     }
-
-    /// <summary>Text that may come from a file; what XML can't hold is shown as a question mark.</summary>
-    private static string Escaped(string text) =>
-        SecurityElement.Escape(string.Concat(text.EnumerateRunes().Select(r => r.IsBmp && !XmlConvert.IsXmlChar((char)r.Value) ? "?" : r.ToString())));
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Findings;
 using BuckGen.Forming.Stretching;
+using BuckGen.Quantities;
 using BuckGen.Reports.Card;
 using BuckGen.Sheets;
 
@@ -43,14 +44,14 @@ public static class ProcessCard
             .. Predicted(plan.Design.Formed),
             CardText.Line($"Expect      formed sizes within {plan.Design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand within {plan.Design.Sizing.TrimmedTolerance:0.##} mm either way"),
         ];
-        foreach (var line in head) text.Append(line).Append('\n');
+        foreach (var line in head) text.Append(VisibleText.Of(line)).Append('\n');
         foreach (var section in Before.Concat(further).Concat(After))
         {
             var (lines, failure) = ForeignCode.Call(section, section.Title, () => section.Lines(plan).ToArray());
             if (failure is not null) failures.Add(failure);
             if (lines is not { Length: > 0 }) continue;
-            text.Append('\n').Append(section.Title.ToUpperInvariant()).Append('\n');
-            foreach (var line in lines.SelectMany(l => l.Length <= PageWidth ? [l] : Pictures.TextLines.Wrap(l, LineLength))) text.Append(line).Append('\n');
+            text.Append('\n').Append(VisibleText.Of(section.Title.ToUpperInvariant())).Append('\n');
+            foreach (var line in lines.Select(l => VisibleText.Of(l)).SelectMany(l => l.Length <= PageWidth ? [l] : Pictures.TextLines.Wrap(l, LineLength))) text.Append(line).Append('\n');
         }
 
         return ([.. Encoding.UTF8.GetBytes(text.ToString())], [.. failures]);

@@ -1,11 +1,14 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using BuckGen.Catalogs;
+using BuckGen.Quantities;
 
 namespace BuckGen.Reports;
 
-/// <summary>Reports as JSON text: UTF-8, two spaces of indent, LF, names in camelCase, a line end at the end.</summary>
+/// <summary>Reports as JSON text: UTF-8, two spaces of indent, LF, names in camelCase, hidden characters as codes, a line end at the end.</summary>
 public static class SummaryJson
 {
     private static readonly JsonSerializerOptions Options = new()
@@ -32,5 +35,16 @@ public static class SummaryJson
     /// <summary>The bytes of a catalog.</summary>
     public static ImmutableArray<byte> Write(Catalog catalog) => Bytes(catalog);
 
-    private static ImmutableArray<byte> Bytes<T>(T value) => [.. JsonSerializer.SerializeToUtf8Bytes(value, Options), (byte)'\n'];
+    private static ImmutableArray<byte> Bytes<T>(T value) => [.. Encoding.UTF8.GetBytes(Visible(JsonSerializer.Serialize(value, Options))), (byte)'\n'];
+
+    /// <summary>The same JSON with hidden characters as \u codes: it is printed on terminals too. They stand in strings only, where a code means the same.</summary>
+    private static string Visible(string json)
+    {
+        if (!json.EnumerateRunes().Any(IsHidden)) return json;
+        return string.Concat(json.EnumerateRunes().Select(r => IsHidden(r)
+            ? string.Concat(r.ToString().Select(c => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)c:x4}")))
+            : r.ToString()));
+
+        static bool IsHidden(Rune character) => character.Value != '\n' && VisibleText.IsHidden(character);
+    }
 }

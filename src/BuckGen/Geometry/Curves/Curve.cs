@@ -85,7 +85,7 @@ public sealed record EllipseCurve(Vec2 Centre, Vec2 U, Vec2 V, double Phi0, doub
     /// <param name="radius">Radius, mm.</param>
     /// <param name="from">First angle, radians, counter-clockwise from x.</param>
     /// <param name="to">Last angle, radians.</param>
-    public static EllipseCurve Circular(Vec2 centre, double radius, double from, double to) =>
+    internal static EllipseCurve Circular(Vec2 centre, double radius, double from, double to) =>
         new(centre, new(radius, 0), new(0, radius), from, to);
 
     /// <inheritdoc/>

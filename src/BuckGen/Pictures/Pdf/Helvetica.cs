@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using BuckGen.Quantities;
 
 namespace BuckGen.Pictures.Pdf;
 
@@ -34,8 +35,8 @@ internal static class Helvetica
         556, 556, 556, 556, 556, 556, 556, 584, 611, 556, 556, 556, 556, 500, 556, 500, // eth to y with diaeresis
     ];
 
-    /// <summary>The characters of a text, one byte each; those that the font lacks are question marks.</summary>
-    public static byte[] Encode(string text) => [.. text.EnumerateRunes().Select(Code)];
+    /// <summary>The visible characters of a text, one byte each; those that the font lacks are question marks.</summary>
+    public static byte[] Encode(string text) => [.. VisibleText.Of(text).EnumerateRunes().Select(Code)];
 
     /// <summary>Width of a text, mm.</summary>
     /// <param name="text">The text.</param>

@@ -4,6 +4,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using BuckGen.Geometry;
+using BuckGen.Quantities;
 
 namespace BuckGen.Pictures.Png;
 
@@ -23,7 +24,7 @@ internal static class Letters
     private sealed record Letter(double Advance, ImmutableArray<ImmutableArray<Vec2>> Loops);
 
     /// <summary>Width of a text for a body height of 1.</summary>
-    public static double Width(string text) => text.EnumerateRunes().Sum(r => Of(r).Advance);
+    public static double Width(string text) => VisibleText.Of(text).EnumerateRunes().Sum(r => Of(r).Advance);
 
     /// <summary>True when a character is drawn as itself.</summary>
     public static bool Has(Rune character) => Lines.ContainsKey(character.Value);
@@ -32,7 +33,7 @@ internal static class Letters
     public static IEnumerable<IEnumerable<Vec2>> Outlines(string text)
     {
         var start = 0.0;
-        foreach (var letter in text.EnumerateRunes().Select(Of))
+        foreach (var letter in VisibleText.Of(text).EnumerateRunes().Select(Of))
         {
             var here = start;
             foreach (var loop in letter.Loops) yield return loop.Select(p => p + new Vec2(here, 0));

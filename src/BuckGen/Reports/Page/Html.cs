@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using BuckGen.Quantities;
 
 namespace BuckGen.Reports.Page;
 
@@ -25,7 +26,10 @@ internal sealed class Html
     }
 
     /// <summary>Text that can stand between tags and in attributes.</summary>
-    public static string Escaped(string text) => WebUtility.HtmlEncode(text);
+    public static string Escaped(string text) => WebUtility.HtmlEncode(VisibleText.Of(text));
+
+    /// <summary>Several lines of text, for where line breaks count.</summary>
+    public static string EscapedLines(string text) => WebUtility.HtmlEncode(VisibleText.Lines(text));
 
     public override string ToString() => text.ToString();
 }

@@ -31,7 +31,7 @@ internal static class HtmlReport
         page.Raw("<main>\n");
         FindingSection.Add(page, plan, summary, failed);
         DrawingSections.Add(page, plan, models);
-        if (card is not null) page.Raw("<h2 id=\"card\">Process card</h2>\n<pre tabindex=\"0\">").Raw(Html.Escaped(card)).Raw("</pre>\n");
+        if (card is not null) page.Raw("<h2 id=\"card\">Process card</h2>\n<pre tabindex=\"0\">").Raw(Html.EscapedLines(card)).Raw("</pre>\n");
         TableSections.Add(page, summary);
         page.Raw("</main>\n<footer><p>Made by BuckGen. The same job always makes the same page.</p></footer>\n");
         if (!models.IsEmpty) page.Raw($"<script id=\"models\" type=\"application/json\">{ModelData.All(models)}</script>\n");
