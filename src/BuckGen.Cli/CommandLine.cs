@@ -2,6 +2,7 @@ using System.CommandLine;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
 using BuckGen.Cli.Commands;
+using BuckGen.Cli.Isolation;
 using BuckGen.CutFiles;
 using BuckGen.Drilling;
 using BuckGen.Jobs;
@@ -18,6 +19,7 @@ internal static class CommandLine
     /// <param name="cancellation">Stops it.</param>
     public static int Run(string[] args, Terminal terminal, CancellationToken cancellation = default)
     {
+        terminal = terminal with { PluginRun = terminal.PluginRun with { Cancellation = cancellation } };
         var parsed = Root(terminal, cancellation).Parse(args);
         if (parsed.Errors.Count > 0)
         {
@@ -27,6 +29,7 @@ internal static class CommandLine
 
         try
         {
+            if (!terminal.PluginRun.IsWatched && IsolatedRun.IsWanted(parsed)) return IsolatedRun.Run(args, terminal, cancellation);
             return parsed.Invoke(new() { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false });
         }
         catch (OperationCanceledException)

@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using BuckGen.Cli;
+using BuckGen.Cli.Isolation;
 
 using var cancellation = new CancellationTokenSource();
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
@@ -10,7 +11,24 @@ var terminal = new Terminal(Console.Out, Console.Error, Console.IsOutputRedirect
 {
     PluginFolder = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "buckgen", "plugins"),
 };
-return CommandLine.Run(args, terminal, cancellation.Token);
+// What a plug-in prints is no answer of the program.
+Console.SetOut(Console.Error);
+StrayPlugins.Watch(terminal.Error);
+int status;
+if (WorkerStart.Of(args) is { } start)
+{
+    using var worker = new Worker(start);
+    status = worker.Run(terminal, cancellation);
+}
+else
+{
+    var calls = new RunningCalls();
+    calls.NameAtExit(terminal.Error, cancellation.Token);
+    status = CommandLine.Run(args, terminal with { PluginRun = terminal.PluginRun with { Calls = calls } }, cancellation.Token);
+}
+
+// Threads that plug-ins leave behind would keep the process.
+Environment.Exit(status);
 
 // The first signal asks the work to stop. The second is left to the system, which ends the program at once.
 void Stop(PosixSignalContext signal)

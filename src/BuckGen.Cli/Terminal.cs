@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Cli.Printing;
+using BuckGen.Plugins;
 using BuckGen.Quantities;
 using Spectre.Console;
 
@@ -18,6 +19,9 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
 
     /// <summary>The maker's own folder of plug-ins; null for none.</summary>
     public string? PluginFolder { get; init; }
+
+    /// <summary>How plug-ins are called.</summary>
+    public PluginRun PluginRun { get; init; } = PluginRun.Usual;
 
     /// <summary>A message to people, on the error stream: one line of visible characters.</summary>
     public void Say(string message) => Error.WriteLine(VisibleText.Of(message, Printing.Printer.LongestMessage));

@@ -99,7 +99,7 @@ public sealed class PluginTests : Workshop
     public void What_is_not_there_is_refused(string option, string value, string says) =>
         Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--base", "12mm", option, value).AssertRefused(says);
 
-    private static string Sample(string name, string below = "examples/plugins")
+    internal static string Sample(string name, string below = "examples/plugins")
     {
         var built = new DirectoryInfo(AppContext.BaseDirectory);
         return Path.Combine(Repository.Root, below, name, "bin", built.Parent!.Name, built.Name, name + ".dll");

@@ -25,7 +25,7 @@ internal sealed class JobOrDrawing(Command command, ReadingOptions reading, Buck
     {
         if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
         {
-            if (command.Options.FirstOrDefault(o => !besideJob.Contains(o) && o != buck.Plugins.Folder && parsed.GetResult(o) is { Implicit: false }) is { } idle)
+            if (command.Options.FirstOrDefault(o => !besideJob.Contains(o) && !buck.Plugins.All.Contains(o) && parsed.GetResult(o) is { Implicit: false }) is { } idle)
                 throw new UsageException($"{idle.Name} does nothing beside a job file; set it in {path}.");
             var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal, cancellation);
             var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading, cancellation);

@@ -31,15 +31,18 @@ internal static class MakeCommand
 
     internal static Argument<string> JobArgument() => new("JOB") { Description = "The job file (TOML); 'buckgen new' writes one." };
 
-    /// <summary>The plug-ins that a job names, beside it.</summary>
-    internal static IEnumerable<string> PluginFiles(string path) =>
-        JobFile.PluginNames(TextOf(path), Path.GetFileName(path)).Select(f => Beside(path, f));
+    /// <summary>The plug-ins that a job names, beside it, and how they are run.</summary>
+    internal static JobPlugins Plugins(string path)
+    {
+        var named = JobFile.Plugins(TextOf(path), Path.GetFileName(path));
+        return named with { Files = [.. named.Files.Select(f => Beside(path, f))] };
+    }
 
     /// <summary>Reads a job with the plug-ins and the catalog it names.</summary>
     internal static Job ReadJob(string path, PluginOptions plugins, ParseResult parsed, Terminal terminal, CancellationToken cancellation)
     {
         var (text, name) = (TextOf(path), Path.GetFileName(path));
-        var extensions = plugins.Extensions(parsed, terminal, PluginFiles(path));
+        var extensions = plugins.Extensions(parsed, terminal, Plugins(path));
         var catalog = CatalogFiles.Read(JobFile.CatalogName(text, name) is { } file ? Beside(path, file) : null, extensions.Catalog);
         var job = JobFile.Read(text, name, catalog, extensions);
         return job.PanelDrawing is { } drawing ? job.WithPanel(BuckRun.Read(Beside(path, drawing.File), drawing.Reading, cancellation)) : job;

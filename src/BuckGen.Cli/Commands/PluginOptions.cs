@@ -1,36 +1,57 @@
 using System.CommandLine;
+using BuckGen.Jobs;
 using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>Where plug-ins come from: the maker's own folder, a folder named on the command line, files that a job names. Never the current folder unasked.</summary>
+/// <summary>Where plug-ins come from: the maker's own folder, a folder named on the command line, files that a job names. Never the current folder unasked. And how they are run.</summary>
 internal sealed class PluginOptions
 {
-    public Option<string?> Folder { get; } = new("--plugins") { Description = "Also load the plug-ins in this folder; 'buckgen plugins' lists them.", HelpName = "DIR" };
+    /// <summary>The name of the option for a process of their own.</summary>
+    public const string Isolate = "--isolate-plugins";
 
-    public void AddTo(Command command) => command.Add(Folder);
+    private readonly Option<string?> folder = new("--plugins") { Description = "Also load the plug-ins in this folder; 'buckgen plugins' lists them.", HelpName = "DIR" };
+
+    private readonly Option<bool> isolate = new(Isolate) { Description = "Run plug-ins in a process of their own; 'buckgen plugins' says what for." };
+
+    private readonly Option<double?> seconds = QuantityOption.Number("--plugin-seconds", "Longest a plug-in may take for one call, in seconds.", PluginRun.Usual.Call.TotalSeconds);
+
+    /// <summary>All of them; they mean something beside a job file too.</summary>
+    public Option[] All => [folder, isolate, seconds];
+
+    public void AddTo(Command command)
+    {
+        foreach (var option in All) command.Add(option);
+    }
 
     /// <summary>All plug-ins, those left out included.</summary>
     /// <param name="parsed">The arguments.</param>
-    /// <param name="terminal">Knows the maker's own folder.</param>
-    /// <param name="named">Files that a job names.</param>
-    public PluginSet Load(ParseResult parsed, Terminal terminal, IEnumerable<string> named)
+    /// <param name="terminal">Knows the maker's own folder, and how plug-ins are called.</param>
+    /// <param name="named">What a job says, with full paths.</param>
+    public PluginSet Load(ParseResult parsed, Terminal terminal, JobPlugins? named)
     {
-        var given = parsed.GetValue(Folder);
+        var given = parsed.GetValue(folder);
         if (given is not null && !Directory.Exists(given)) throw new UsageException($"--plugins is '{given}', which is no folder.");
         return PluginSet.Load([
             .. terminal.PluginFolder is { } own ? PluginSet.Find(own) : [],
             .. given is null ? [] : PluginSet.Find(given),
-            .. named,
-        ]);
+            .. named?.Files ?? [],
+        ], terminal.PluginRun with { Call = Allowed(parsed) ?? named?.Call ?? terminal.PluginRun.Call });
     }
 
     /// <summary>What comes with the library and what plug-ins bring; those left out are told of.</summary>
-    public Extensions Extensions(ParseResult parsed, Terminal terminal, IEnumerable<string>? named = null)
+    public Extensions Extensions(ParseResult parsed, Terminal terminal, JobPlugins? named = null)
     {
-        var plugins = Load(parsed, terminal, named ?? []);
+        var plugins = Load(parsed, terminal, named);
         foreach (var plugin in plugins.Plugins.Where(p => p.Problem is not null))
             terminal.Say($"Plug-in {plugin.Name} ({plugin.Path}){(plugin.Parts.IsEmpty ? " is left out" : " is left out in part")}: {plugin.Problem}.");
         return plugins.AddTo(BuckGen.Plugins.Extensions.Own);
     }
+
+    private TimeSpan? Allowed(ParseResult parsed) => parsed.GetValue(seconds) switch
+    {
+        null => null,
+        >= 1 and <= 3600 and var given => TimeSpan.FromSeconds(given),
+        var other => throw new UsageException(FormattableString.Invariant($"--plugin-seconds is {other}; it must be from 1 to 3600.")),
+    };
 }

@@ -20,13 +20,15 @@ internal static class PluginsCommand
 
             A plug-in is a .NET assembly. It is found in your own folder of plug-ins (told below the list), in a
             folder named by --plugins, or named by a job file: plugins = ["my-plugin.dll"]. It runs with all your
-            rights: load only what you trust.
+            rights: load only what you trust. --isolate-plugins, or isolate-plugins = true in a job file, runs the
+            command in a process of its own, so that a plug-in that ends it is left out; below the list stands
+            what that promises.
             """) { job };
         plugins.AddTo(command);
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job);
-            PluginPrinter.Print(terminal.Printer(), plugins.Load(parsed, terminal, path is null ? [] : MakeCommand.PluginFiles(path)), terminal.PluginFolder);
+            PluginPrinter.Print(terminal.Printer(), plugins.Load(parsed, terminal, path is null ? null : MakeCommand.Plugins(path)), terminal.PluginFolder);
             return ExitStatus.Done;
         });
         return command;

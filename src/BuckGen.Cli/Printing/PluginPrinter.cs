@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Printing;
@@ -5,6 +6,20 @@ namespace BuckGen.Cli.Printing;
 /// <summary>Prints the plug-ins of a run.</summary>
 internal static class PluginPrinter
 {
+    private const string GoesOn = "left out, the job goes on";
+
+    /// <summary>What becomes of a job; the tests hold each cell.</summary>
+    private static readonly ImmutableArray<ImmutableArray<string>> Promises =
+    [
+        ["throws, or gives what can't be used", GoesOn, GoesOn],
+        ["takes longer than plugin-seconds", GoesOn, GoesOn],
+        ["throws on a thread of its own", "named, the job goes on", "named, the job goes on"],
+        ["exits", "ends the job with one line", GoesOn],
+        ["overflows the stack, crashes", "ends the program", GoesOn],
+        ["takes all memory", "may end the program", GoesOn],
+        ["reads, changes or sends your files", "not prevented", "not prevented"],
+    ];
+
     public static void Print(Printer printer, PluginSet plugins, string? ownFolder)
     {
         foreach (var plugin in plugins.Plugins)
@@ -17,5 +32,7 @@ internal static class PluginPrinter
 
         if (plugins.Plugins.IsEmpty) printer.Line("No plug-ins.");
         if (ownFolder is not null) printer.Line($"Your own folder of plug-ins: {ownFolder}");
+        printer.Table([new("A plug-in that"), new("as usual"), new("with isolate-plugins")], Promises.Select(row => (IReadOnlyList<string>)row));
+        printer.Line("In every case the output folder holds the last complete result or the new one. A plug-in that is left out is named in the findings.");
     }
 }

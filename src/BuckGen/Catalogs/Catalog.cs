@@ -26,6 +26,12 @@ public sealed record Catalog
     /// <param name="id">Its word, upper and lower case alike.</param>
     public CatalogEntry? FindEntry(string id) => Find(Stock, id) ?? Find(Plastic, id) as CatalogEntry;
 
+    /// <summary>The same with further entries: one of a known word takes that one's place, others come last.</summary>
+    internal Catalog With(Catalog further) => new() { Stock = Merged(Stock, further.Stock), Plastic = Merged(Plastic, further.Plastic) };
+
+    private static ImmutableArray<T> Merged<T>(ImmutableArray<T> known, ImmutableArray<T> further) where T : CatalogEntry =>
+        further.Aggregate(known, (all, entry) => Find(all, entry.Id) is { } old ? all.Replace(old, entry) : all.Add(entry));
+
     internal static T? Find<T>(IEnumerable<T> entries, string id) where T : CatalogEntry =>
         entries.FirstOrDefault(e => string.Equals(e.Id, id, StringComparison.OrdinalIgnoreCase));
 

@@ -10,7 +10,7 @@ internal static class EntryReading
         Func<string, string, ImmutableArray<CatalogFigure>, T> make) where T : CatalogEntry
     {
         var id = table.Id();
-        if (!id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.' or '_') || !char.IsAsciiLetter(id[0]))
+        if (!IsId(id))
             throw table.Fault("id", "\"id\" must begin with a letter and hold only letters, digits, \"-\", \".\" and \"_\"");
         var like = table.Text("like") is { } other
             ? Catalog.Find(known, other) ?? throw table.Fault("like", $"\"like\" is \"{other}\", which no [[{kinds.Title}]] above or built in is called")
@@ -25,6 +25,9 @@ internal static class EntryReading
         foreach (var row in kinds.Rising) CheckRising(table, row, figures);
         return make(id, name, figures);
     }
+
+    /// <summary>True for a word that can stand for an entry.</summary>
+    public static bool IsId(string id) => char.IsAsciiLetter(id[0]) && id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.' or '_');
 
     private static void CheckRising(CatalogTable table, ImmutableArray<string> row, ImmutableArray<CatalogFigure> figures)
     {

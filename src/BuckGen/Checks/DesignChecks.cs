@@ -21,9 +21,8 @@ internal static class DesignChecks
         foreach (var check in checks.Where(c => !vanishes || c is DraftCheck))
         {
             cancellation.ThrowIfCancellationRequested();
-            var (findings, failure) = ForeignCode.Call(check, check.Name, () => check.Look(design).ToArray());
-            foreach (var finding in findings ?? []) yield return finding;
-            if (failure is not null) yield return failure;
+            var (findings, failure) = ForeignCode.Call(check, () => check.Name, () => CheckAnswer.Of(check, design));
+            foreach (var finding in failure is null ? findings : [failure]) yield return finding;
         }
     }
 }

@@ -8,7 +8,7 @@ namespace BuckGen.Checks;
 public sealed class DesignView
 {
     internal DesignView(BuckSpec spec, DraftedShape shape, StackPlan plan, IReadOnlyList<LayerBlank> layers, Blank? blank) =>
-        (Spec, Shape, Plan, Layers, Blank) = (spec, shape, plan, layers, blank);
+        (Spec, Shape, Plan, Layers, Blank) = (spec, shape, plan, [.. layers], blank);
 
     /// <summary>What was asked for.</summary>
     public BuckSpec Spec { get; }

@@ -22,30 +22,21 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
         foreach (var jig in jigs)
         {
             cancellation.ThrowIfCancellationRequested();
-            // Null is no failure here: the maker has not asked for it.
-            var (parts, failure) = ForeignCode.Call(jig, jig.Name, () => Asked(jig.Make(part, spec)));
-            failure ??= Misnamed(jig, parts ?? [], made);
+            var (parts, failure) = ForeignCode.Call(jig, () => jig.Name, () => NamedApart(JigAnswer.Of(jig, part, spec), made));
             if (failure is not null) findings.Add(failure);
-            else made.AddRange(parts!);
+            else made.AddRange(parts);
         }
 
         return new([.. made], [.. made.SelectMany(m => m.Findings), .. findings, .. made.SelectMany(m => m.Layers).SelectMany(Unlettered)]);
     }
 
-    private static JigParts[] Asked(JigParts? parts) => parts is null ? [] : [parts];
-
-    /// <summary>Files are called after the layers, so their names are plain and no two are alike.</summary>
-    private static Finding? Misnamed(IJig jig, IEnumerable<JigParts> parts, List<JigParts> made)
+    /// <summary>The parts, when no two layers are called alike: files are called after them.</summary>
+    private static ImmutableArray<JigParts> NamedApart(ImmutableArray<JigParts> parts, List<JigParts> made)
     {
         var taken = made.SelectMany(m => m.Layers).Select(l => (l.Name, l.Number)).ToHashSet();
         foreach (var layer in parts.SelectMany(p => p.Layers))
-        {
-            if (layer.Name.Length == 0 || !layer.Name.All(char.IsAsciiLetterUpper))
-                return ForeignCode.Failed(jig.Name, $"its layer \"{layer.Name}\" must be named in capital letters A to Z");
-            if (!taken.Add((layer.Name, layer.Number))) return ForeignCode.Failed(jig.Name, FormattableString.Invariant($"there is a layer {layer.Name} {layer.Number} already"));
-        }
-
-        return null;
+            if (!taken.Add((layer.Name, layer.Number))) throw new AnswerException(FormattableString.Invariant($"there is a layer {layer.Name} {layer.Number} already"));
+        return parts;
     }
 
     private static IEnumerable<Finding> Unlettered(Layer layer) =>

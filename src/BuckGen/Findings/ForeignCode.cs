@@ -3,29 +3,63 @@ namespace BuckGen.Findings;
 /// <summary>Calls code that others added. What it throws becomes a finding and the rest goes on; our own code is called without a net.</summary>
 internal static class ForeignCode
 {
+    /// <summary>Most characters that are told of a foreign exception.</summary>
+    private const int LongestReason = 300;
+
+    /// <summary>False for what comes with the library.</summary>
+    public static bool IsForeign(object extension) => extension is IForeignPart || extension.GetType().Assembly != typeof(ForeignCode).Assembly;
+
     /// <summary>Calls an extension.</summary>
     /// <param name="extension">Whose code it is.</param>
     /// <param name="name">What it is called, for the finding.</param>
-    /// <param name="call">The call; a sequence must be walked to its end inside it.</param>
+    /// <param name="call">The call; what it gives is looked at inside it.</param>
     /// <returns>What it gave, or the finding on why it gave nothing.</returns>
-    public static (T? Result, Finding? Failure) Call<T>(object extension, string name, Func<T> call) where T : class
+    public static (T? Result, Finding? Failure) Call<T>(object extension, Func<string> name, Func<T> call)
     {
-        if (extension.GetType().Assembly == typeof(ForeignCode).Assembly) return (call(), null);
+        if (!IsForeign(extension)) return (call(), null);
         try
         {
-            return call() is { } result ? (result, null) : (null, Failed(name, "it gave nothing"));
+            return call() is { } result ? (result, null) : (default, Failed(Named(extension, name), "it gave nothing"));
         }
         catch (Exception failure) when (failure is not OperationCanceledException)
         {
-            return (null, Failed(name, failure.Message));
+            return (default, Failed(Named(extension, name), Reason(failure)));
         }
     }
 
     /// <summary>The finding on an extension that did not do its work.</summary>
     public static Finding Failed(string name, string why) =>
-        new("plugin-failed", Severity.Warning, $"The plug-in part \"{name}\" failed: {why.ReplaceLineEndings(" ").TrimEnd('.')}.",
+        new("plugin-failed", Severity.Warning, $"The plug-in part \"{name}\" failed: {why.TrimEnd('.')}.",
             "Leave it out, or ask its author; everything else was done.")
         {
             Source = "the plug-in",
         };
+
+    /// <summary>What an exception of others says, on one line; an exception may fail at that too.</summary>
+    public static string Reason(Exception failure)
+    {
+        if (failure is OutOfMemoryException) return "it used up the memory";
+        try
+        {
+            var said = failure.Message.ReplaceLineEndings(" ");
+            return said.Length <= LongestReason ? said : said[..LongestReason] + "...";
+        }
+        catch (Exception)
+        {
+            return failure.GetType().Name;
+        }
+    }
+
+    /// <summary>The name of an extension; that of its class when it can't even say it.</summary>
+    public static string Named(object extension, Func<string> name)
+    {
+        try
+        {
+            return name() ?? extension.GetType().Name;
+        }
+        catch (Exception)
+        {
+            return extension.GetType().Name;
+        }
+    }
 }

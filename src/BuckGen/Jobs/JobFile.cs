@@ -23,11 +23,11 @@ public static class JobFile
     /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
     public static string? CatalogName(string text, string name) => CatalogName(Root(Parse(text, name), name));
 
-    /// <summary>The plug-ins that a job names, as written there.</summary>
+    /// <summary>The plug-ins that a job names, and how they are to be run.</summary>
     /// <param name="text">The job file's text.</param>
     /// <param name="name">The job file's name, for messages.</param>
     /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
-    public static ImmutableArray<string> PluginNames(string text, string name) => [.. Root(Parse(text, name), name).Texts("plugins")];
+    public static JobPlugins Plugins(string text, string name) => JobPlugins.Of(Root(Parse(text, name), name));
 
     /// <summary>Reads a job.</summary>
     /// <param name="text">The file's text.</param>
@@ -47,7 +47,7 @@ public static class JobFile
             throw root.Fault(root.LineOf("catalog"), $"the job names the catalog \"{file}\", which was not read along with it; pass it to JobFile.Read");
         catalog ??= extensions.Catalog;
         // They were loaded before, to read the job with them.
-        _ = root.Texts("plugins");
+        _ = JobPlugins.Of(root);
         var (tables, stock) = Tables(document, name);
         extensions = SettingTables.Apply(tables, extensions);
         JobTable Table(string key) => tables.GetValueOrDefault(key) ?? new JobTable(name, key, 1);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Findings;
 using BuckGen.Outlines.Healing;
 
 namespace BuckGen.Outlines;
@@ -60,43 +61,25 @@ public static class OutlineReader
     {
         var notes = new List<ReadNote>();
         foreach (var format in options.Formats)
-        {
-            if (!Recognises(format, content, notes)) continue;
-            var drawing = Read(format, content, name, options, cancellation);
-            return drawing with { Notes = [.. drawing.Notes, .. notes] };
-        }
+            if (Drawn(format, content, name, options, notes, cancellation) is { } drawing) return drawing with { Notes = [.. drawing.Notes, .. notes] };
 
-        throw new OutlineException($"{name}: {ContentKind.Foreign(content) ?? "no reader knows this kind of file"}");
+        throw new OutlineException($"{name}: {ContentKind.Foreign(content) ?? "no reader knows this kind of file"}{(notes.Count == 0 ? "" : $". {notes[0].Message}")}");
     }
 
-    private static bool Recognises(IOutlineFormat format, byte[] content, List<ReadNote> notes)
+    /// <summary>What a reader finds; null when the file is not of its kind, or when it is a plug-in's and fails, which is noted.</summary>
+    private static Drawing? Drawn(IOutlineFormat format, byte[] content, string name, OutlineOptions options, List<ReadNote> notes, CancellationToken cancellation)
     {
-        if (IsOwn(format)) return format.Recognises(content);
+        if (!ForeignCode.IsForeign(format)) return format.Recognises(content) ? format.Read(content, name, options, cancellation) : null;
         try
         {
-            return format.Recognises(content);
-        }
-        catch (Exception failure)
-        {
-            notes.Add(new("plugin-failed", $"The reader \"{format.Name}\" of a plug-in failed and was passed over: {failure.Message.ReplaceLineEndings(" ")}"));
-            return false;
-        }
-    }
-
-    private static Drawing Read(IOutlineFormat format, byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
-    {
-        if (IsOwn(format)) return format.Read(content, name, options, cancellation);
-        try
-        {
-            return format.Read(content, name, options, cancellation) ?? throw new OutlineException($"{name}: the reader \"{format.Name}\" of a plug-in gave nothing");
+            return format.Recognises(content) ? ReaderAnswer.Of(format, content, name, options, cancellation) : null;
         }
         catch (Exception failure) when (failure is not (OutlineException or OperationCanceledException))
         {
-            throw new OutlineException($"{name}: the reader \"{format.Name}\" of a plug-in failed: {failure.Message.ReplaceLineEndings(" ")}", failure);
+            notes.Add(new("plugin-failed", $"The reader \"{ForeignCode.Named(format, () => format.Name)}\" of a plug-in failed and was passed over: {ForeignCode.Reason(failure)}"));
+            return null;
         }
     }
-
-    private static bool IsOwn(IOutlineFormat format) => format.GetType().Assembly == typeof(OutlineReader).Assembly;
 
     private static Drawing OfLayers(Drawing drawing, string name, OutlineOptions options)
     {

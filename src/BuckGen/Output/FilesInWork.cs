@@ -24,7 +24,7 @@ internal sealed class FilesInWork
 
     private readonly ImmutableArray<OutputFile>.Builder files = ImmutableArray.CreateBuilder<OutputFile>();
     private readonly List<Finding> failures = [];
-    private readonly List<ICutFileFormat> formats;
+    private readonly List<FormatInUse> formats;
     private readonly CutPlan plan;
     private readonly OutputOptions options;
     private readonly IProgress<string>? progress;
@@ -38,10 +38,13 @@ internal sealed class FilesInWork
         (this.plan, this.options, this.progress, this.cancellation) = (plan, options, progress, cancellation);
         smooth = new(() => options.Model && !plan.Design.Layers.IsEmpty ? BuckModel.Smooth(plan.Design) : null);
         // DXF always, since others rely on it; then what is asked for.
-        formats = [CutFileFormats.Dxf(options.DxfVersion), .. options.Svg ? [CutFileFormats.Svg] : Array.Empty<ICutFileFormat>()];
+        formats = [Asked(CutFileFormats.Dxf(options.DxfVersion)), .. options.Svg ? [Asked(CutFileFormats.Svg)] : Array.Empty<FormatInUse>()];
         foreach (var format in options.Formats)
-            if (Unfit(format) is { } why) failures.Add(ForeignCode.Failed(format.Name, why));
-            else formats.Add(format);
+        {
+            var (further, failure) = ForeignCode.Call(format, () => format.Name, () => Fit(Asked(format)));
+            if (further is not null) formats.Add(further);
+            else failures.Add(failure!);
+        }
     }
 
     public void Add(IEnumerable<OutputFile> made)
@@ -99,26 +102,49 @@ internal sealed class FilesInWork
 
     private void Add(string path, CutDrawing drawing, bool isSheet)
     {
-        foreach (var format in formats.Where(f => isSheet || !f.SheetsOnly))
+        foreach (var format in formats.Where(f => isSheet || !f.SheetsOnly).ToArray())
         {
-            var (bytes, failure) = ForeignCode.Call(format, format.Name, () => (object)format.Write(drawing));
-            if (failure is not null) failures.Add(failure);
-            else Add(new OutputFile(Path.ChangeExtension(path, format.Extension), (ImmutableArray<byte>)bytes!));
+            var (bytes, failure) = ForeignCode.Call(format.Format, () => format.Format.Name, () => WriterAnswer.Of(format.Format, drawing));
+            if (failure is not null)
+            {
+                LeaveOut(format, failure);
+                continue;
+            }
+
+            format.Made.Add(Path.ChangeExtension(path, format.Ending));
+            Add(new OutputFile(format.Made[^1], bytes));
         }
     }
 
-    /// <summary>Why a format's ending can't be used; null when it can.</summary>
-    private string? Unfit(ICutFileFormat format) =>
-        format.Extension is not ['.', _, ..] || format.Extension.Length > LongestExtension || !format.Extension[1..].All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
-            ? $"its ending \"{format.Extension}\" must be a dot and one to eight small letters or digits"
-            : format.Extension == CutFileFormats.Svg.Extension || formats.Exists(f => f.Extension == format.Extension)
-                ? $"its ending \"{format.Extension}\" is taken"
-                : null;
+    /// <summary>A writer that fails at one file gives none: half a set of programs would be run as if it were whole.</summary>
+    private void LeaveOut(FormatInUse format, Finding failure)
+    {
+        failures.Add(failure);
+        formats.Remove(format);
+        files.RemoveAll(f => format.Made.Contains(f.Path));
+    }
+
+    private static FormatInUse Asked(ICutFileFormat format) => new(format, format.Extension, format.SheetsOnly);
+
+    /// <summary>The format, when its ending can be used.</summary>
+    private FormatInUse Fit(FormatInUse format) =>
+        format.Ending is not ['.', _, ..] || format.Ending.Length > LongestExtension || !format.Ending[1..].All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
+            ? throw new AnswerException($"its ending \"{format.Ending}\" must be a dot and one to eight small letters or digits")
+            : format.Ending == CutFileFormats.Svg.Extension || formats.Exists(f => f.Ending == format.Ending)
+                ? throw new AnswerException($"its ending \"{format.Ending}\" is taken")
+                : format;
 
     private void Add(OutputFile file)
     {
         cancellation.ThrowIfCancellationRequested();
         progress?.Report(file.Path);
         files.Add(file);
+    }
+
+    /// <summary>A format, asked once for what must not change.</summary>
+    private sealed record FormatInUse(ICutFileFormat Format, string Ending, bool SheetsOnly)
+    {
+        /// <summary>Paths of the files it made.</summary>
+        public List<string> Made { get; } = [];
     }
 }

@@ -40,6 +40,7 @@ public sealed record Extensions
     public Extensions With(object extension)
     {
         ArgumentNullException.ThrowIfNull(extension);
+        if (extension is GuardedSet several) return several.Parts.Aggregate(this, (all, part) => all.With(part));
         if (PartKind.Of(extension.GetType()).IsEmpty) throw new ArgumentException($"{extension.GetType().Name} is no extension; it has none of the interfaces {string.Join(", ", PartKind.All.Select(k => k.Interface.Name))}.", nameof(extension));
         var with = this;
         // Readers of others are asked first: the library's own would refuse what they don't know.
@@ -57,6 +58,8 @@ public sealed record Extensions
     internal ImmutableArray<IWithSettings> TakingSettings(string name)
     {
         IEnumerable<object> all = [.. OutlineFormats, .. VentPatterns, .. Design.Jigs, .. Design.Checks, .. CutFileFormats, .. ReportSections];
-        return [.. all.OfType<IWithSettings>().Where(e => PartKind.Of(e.GetType()).Any(k => k.NameOf(e) == name)).Distinct()];
+        var takers = all.OfType<IWithSettings>().Where(e => e is not GuardedPart { TakesSettings: false } && PartKind.Of(e.GetType()).Any(k => k.NameOf(e) == name)).Distinct().ToArray();
+        // Several parts may be one object, which gets its settings once.
+        return [.. takers.Where((t, i) => t is not GuardedPart part || !takers.Take(i).OfType<GuardedPart>().Any(part.IsOf))];
     }
 }

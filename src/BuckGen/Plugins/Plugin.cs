@@ -11,7 +11,7 @@ namespace BuckGen.Plugins;
 public sealed record Plugin(string Name, string Path, string Version, ImmutableArray<PluginPart> Parts, string? Problem)
 {
     /// <summary>The extensions themselves, in the order of their names.</summary>
-    internal ImmutableArray<object> Extensions { get; init; } = [];
+    internal ImmutableArray<GuardedPart> Extensions { get; init; } = [];
 }
 
 /// <summary>One thing that a plug-in brings.</summary>

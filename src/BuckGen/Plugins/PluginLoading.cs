@@ -1,6 +1,6 @@
 using System.Reflection;
-using BuckGen.Catalogs;
 using BuckGen.Designs;
+using BuckGen.Findings;
 
 namespace BuckGen.Plugins;
 
@@ -10,26 +10,27 @@ internal static class PluginLoading
     private static readonly AssemblyName Library = typeof(BuckDesign).Assembly.GetName();
 
     /// <summary>Loads a plug-in, and says what is wrong with it when that fails.</summary>
-    public static Plugin Load(string file, TimeSpan patience)
+    public static Plugin Load(string file, PluginRun run)
     {
         var plugin = new Plugin(Path.GetFileNameWithoutExtension(file), file, "", [], null);
         if (!File.Exists(file)) return plugin with { Problem = "the file does not exist" };
-        Plugin? loaded = null;
-        // A thread of its own, so that a plug-in that never comes back can be left behind.
-        var work = new Thread(() => loaded = LoadNow(plugin)) { IsBackground = true, Name = $"plug-in {plugin.Name}" };
-        work.Start();
-        return work.Join(patience) && loaded is not null
-            ? loaded
-            : plugin with { Problem = FormattableString.Invariant($"it did not start within {patience.TotalSeconds:0.#} s") };
+        try
+        {
+            return new PluginGuard(file, "", run).Call(() => LoadNow(plugin, part => new(file, part, run)));
+        }
+        catch (PluginException failure)
+        {
+            return plugin with { Problem = failure.Message };
+        }
     }
 
-    private static Plugin LoadNow(Plugin plugin)
+    private static Plugin LoadNow(Plugin plugin, Func<string, PluginGuard> guardOf)
     {
         try
         {
             var assembly = new PluginContext(plugin.Path).LoadFromAssemblyPath(plugin.Path);
             plugin = plugin with { Version = assembly.GetName().Version?.ToString(3) ?? "" };
-            return OtherVersion(assembly) is { } problem ? plugin with { Problem = problem } : WithParts(plugin, assembly);
+            return OtherVersion(assembly) is { } problem ? plugin with { Problem = problem } : WithParts(plugin, assembly, guardOf);
         }
         catch (Exception failure)
         {
@@ -48,21 +49,15 @@ internal static class PluginLoading
             : $"it was built against BuckGen {built.ToString(3)}, and this is {ours.ToString(3)}; ask its author for one that fits";
     }
 
-    private static Plugin WithParts(Plugin plugin, Assembly assembly)
+    private static Plugin WithParts(Plugin plugin, Assembly assembly, Func<string, PluginGuard> guardOf)
     {
-        var (extensions, parts, problems) = (new List<object>(), new List<PluginPart>(), new List<string>());
+        var (parts, problems) = (new List<GuardedPart>(), new List<string>());
         foreach (var type in assembly.GetExportedTypes().Where(t => t is { IsClass: true, IsAbstract: false }).OrderBy(t => t.FullName, StringComparer.Ordinal))
         {
-            var kinds = PartKind.Of(type);
-            if (kinds.IsEmpty) continue;
+            if (PartKind.Of(type).IsEmpty) continue;
             try
             {
-                var extension = Made(type);
-                PluginPart[] named = [.. kinds.Select(k => new PluginPart(k.Word, Named(k, extension)))];
-                // What a catalog brings is looked at now, since a catalog is no catalog while it can't be read.
-                if (extension is ICatalogSource catalog) _ = catalog.AddTo(Catalog.BuiltIn);
-                extensions.Add(extension);
-                parts.AddRange(named);
+                parts.AddRange(GuardedPart.AllOf(Made(type), guardOf));
             }
             catch (Exception failure)
             {
@@ -70,21 +65,22 @@ internal static class PluginLoading
             }
         }
 
-        if (extensions.Count == 0 && problems.Count == 0) problems.Add("it brings nothing: no public class has one of the interfaces that extend BuckGen");
-        return plugin with { Extensions = [.. extensions], Parts = [.. parts], Problem = problems.Count == 0 ? null : string.Join("; ", problems) };
+        if (parts.Count == 0 && problems.Count == 0) problems.Add("it brings nothing: no public class has one of the interfaces that extend BuckGen");
+        return plugin with
+        {
+            Extensions = [.. parts], Parts = [.. parts.SelectMany(p => PartKind.Of(p.GetType()).Select(k => new PluginPart(k.Word, p.Name)))],
+            Problem = problems.Count == 0 ? null : string.Join("; ", problems),
+        };
     }
 
     private static object Made(Type type) => type.GetConstructor(Type.EmptyTypes) is { } make
         ? make.Invoke(null)
         : throw new InvalidOperationException("it has no public constructor without parameters");
 
-    private static string Named(PartKind kind, object extension) =>
-        kind.NameOf(extension) is { Length: > 0 } name ? name : throw new InvalidOperationException($"the {kind.Word} has no name");
-
     private static string Told(Exception failure) => (failure is TargetInvocationException { InnerException: { } inner } ? inner : failure) switch
     {
         BadImageFormatException => "it is no .NET assembly for this machine",
-        ReflectionTypeLoadException { LoaderExceptions: [{ } first, ..] } => first.Message.ReplaceLineEndings(" "),
-        var other => other.Message.ReplaceLineEndings(" "),
+        ReflectionTypeLoadException { LoaderExceptions: [{ } first, ..] } => ForeignCode.Reason(first),
+        var other => ForeignCode.Reason(other),
     };
 }

@@ -9,17 +9,18 @@ public sealed record PluginSet(ImmutableArray<Plugin> Plugins)
     /// <summary>No plug-ins.</summary>
     public static PluginSet None { get; } = new([]);
 
-    /// <summary>How long a plug-in may take to start, unless something else is said.</summary>
-    public static TimeSpan UsualPatience { get; } = TimeSpan.FromSeconds(10);
-
     /// <summary>Loads plug-ins, each in a context of its own, so that they can't get at each other's libraries.</summary>
     /// <param name="files">The assemblies; a file named twice is loaded once.</param>
-    /// <param name="patience">How long each may take to start; <see cref="UsualPatience"/> when left out.</param>
-    /// <remarks>A plug-in that can't be used is listed with what is wrong with it; nothing is thrown.</remarks>
-    public static PluginSet Load(IEnumerable<string> files, TimeSpan? patience = null)
+    /// <param name="run">How they are called; <see cref="PluginRun.Usual"/> when left out.</param>
+    /// <remarks>
+    /// A plug-in that can't be used is listed with what is wrong with it; nothing is thrown. What the parts give is looked at when they are called: a
+    /// part that fails, takes too long or gives what can't be used gives nothing, and a finding names it.
+    /// </remarks>
+    /// <exception cref="OperationCanceledException">The run is stopped.</exception>
+    public static PluginSet Load(IEnumerable<string> files, PluginRun? run = null)
     {
         ArgumentNullException.ThrowIfNull(files);
-        return new([.. files.Select(Path.GetFullPath).Distinct(StringComparer.Ordinal).Select(f => PluginLoading.Load(f, patience ?? UsualPatience))]);
+        return new([.. files.Select(Path.GetFullPath).Distinct(StringComparer.Ordinal).Select(f => PluginLoading.Load(f, run ?? PluginRun.Usual))]);
     }
 
     /// <summary>
@@ -42,6 +43,6 @@ public sealed record PluginSet(ImmutableArray<Plugin> Plugins)
     public Extensions AddTo(Extensions onto)
     {
         ArgumentNullException.ThrowIfNull(onto);
-        return Plugins.SelectMany(p => p.Extensions).Aggregate(onto, (all, extension) => all.With(extension));
+        return Plugins.SelectMany(p => p.Extensions).Aggregate(onto, (all, part) => all.With(part));
     }
 }

@@ -47,9 +47,9 @@ public static class ProcessCard
         foreach (var line in head) text.Append(VisibleText.Of(line)).Append('\n');
         foreach (var section in Before.Concat(further).Concat(After))
         {
-            var (lines, failure) = ForeignCode.Call(section, section.Title, () => section.Lines(plan).ToArray());
+            var (lines, failure) = ForeignCode.Call(section, () => section.Title, () => SectionAnswer.Of(section, plan));
             if (failure is not null) failures.Add(failure);
-            if (lines is not { Length: > 0 }) continue;
+            if (lines.IsDefaultOrEmpty) continue;
             text.Append('\n').Append(VisibleText.Of(section.Title.ToUpperInvariant())).Append('\n');
             foreach (var line in lines.Select(l => VisibleText.Of(l)).SelectMany(l => l.Length <= PageWidth ? [l] : Pictures.TextLines.Wrap(l, LineLength))) text.Append(line).Append('\n');
         }

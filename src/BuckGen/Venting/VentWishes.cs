@@ -44,11 +44,16 @@ internal sealed class VentWishes
         var inner = Shrunk(distance);
         if (spec.Pattern.AlongWalls) rows = [.. inner.Loops.Select(l => new VentRow(l, apart, middle))];
         else alone.AddRange(inner.Islands.Select(i => new VentWish(InsidePoint.Of(i), VentReason.Counter)));
-        var (places, failure) = ForeignCode.Call(spec.Pattern, spec.Pattern.Name, () => spec.Pattern.Places(new(floor.Air, inner), spec).Take(VentPlacing.MaxWishes + 1).ToArray());
-        if (places?.Length > VentPlacing.MaxWishes) throw VentPlacing.TooMany();
+        var (places, failure) = ForeignCode.Call(spec.Pattern, () => spec.Pattern.Name, () => PatternAnswer.Of(spec.Pattern, new(floor.Air, inner), spec));
+        if (failure is not null)
+        {
+            Failures = [failure];
+            return;
+        }
+
+        if (places.Length > VentPlacing.MaxWishes) throw VentPlacing.TooMany();
         var room = new RegionInterior(inner);
-        alone.AddRange((places ?? []).Where(room.Contains).Select(p => new VentWish(p, VentReason.Pattern)));
-        if (failure is not null) Failures = [failure];
+        alone.AddRange(places.Where(room.Contains).Select(p => new VentWish(p, VentReason.Pattern)));
     }
 
     /// <summary>The wishes of the shape for a spacing, and the given points.</summary>

@@ -111,9 +111,9 @@ public partial class JobFileTests
     {
         var message = Assert.Throws<JobFileException>(() => JobFile.Read("zzz = 1\n" + Everything, "job.toml", Catalog.BuiltIn)).Message;
 
-        Assert.EndsWith("known here: catalog, plugins, title.", message);
+        Assert.EndsWith("known here: catalog, isolate-plugins, plugin-seconds, plugins, title.", message);
         Assert.Equal("my-catalog.toml", JobFile.CatalogName(Everything, "job.toml"));
-        Assert.Equal(["my-plugin.dll"], JobFile.PluginNames(Everything, "job.toml"));
+        Assert.Equal(["my-plugin.dll"], JobFile.Plugins(Everything, "job.toml").Files);
     }
 
     [Fact]
@@ -199,7 +199,7 @@ public partial class JobFileTests
 
     [Theory]
     [InlineData("[buck]\ndepht = 3", "line 2", "\"depht\" is not known; known here:")]
-    [InlineData("color = \"red\"", "line 1", "\"color\" is not known; known here: catalog, plugins, title")]
+    [InlineData("color = \"red\"", "line 1", "\"color\" is not known; known here: catalog, isolate-plugins, plugin-seconds, plugins, title")]
     [InlineData("[bucket]\na = 1", "line 1", "the table [bucket] is not known; known are [outline]")]
     [InlineData("[[cutting]]\na = 1", "line 1", "the table [cutting] is not known")]
     [InlineData("[buck]\nkind = \"neuter\"", "line 2", "\"kind\" is \"neuter\"; it must be male or female")]

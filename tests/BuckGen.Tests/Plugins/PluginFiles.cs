@@ -11,6 +11,8 @@ internal static class PluginFiles
 
     public static string LineProgram => File("examples/plugins", "LineProgram");
 
+    public static string Evil => File("tests/plugins", "Evil");
+
     public static string Faulty => File("tests/plugins", "Faulty");
 
     public static string Hanging => File("tests/plugins", "Hanging");

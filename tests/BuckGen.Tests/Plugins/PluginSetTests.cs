@@ -44,7 +44,7 @@ public sealed class PluginSetTests : IDisposable
     [Fact]
     public void One_that_hangs_is_left_behind()
     {
-        var plugins = PluginSet.Load([PluginFiles.Hanging, PluginFiles.Pegboard], TimeSpan.FromSeconds(2)).Plugins;
+        var plugins = PluginSet.Load([PluginFiles.Hanging, PluginFiles.Pegboard], new() { Start = TimeSpan.FromSeconds(2) }).Plugins;
 
         Assert.Equal("it did not start within 2 s", plugins[0].Problem);
         Assert.Empty(plugins[0].Parts);

@@ -1,0 +1,39 @@
+using System.Text;
+
+namespace BuckGen.Cli.Isolation;
+
+/// <summary>What a process says, as far as anybody would read it.</summary>
+internal sealed class CapturedText
+{
+    /// <summary>Most characters: far above the longest summary.</summary>
+    private const int Most = 50_000_000;
+
+    private readonly StringBuilder text = new();
+
+    public CapturedText(StreamReader reader) => Reading = Task.Run(() => ReadAsync(reader));
+
+    /// <summary>Ends when the process has said everything.</summary>
+    public Task Reading { get; }
+
+    /// <summary>True when it said more than is kept.</summary>
+    public bool IsFlooded { get; private set; }
+
+    /// <summary>What was said, once all is read.</summary>
+    public string Text
+    {
+        get
+        {
+            lock (text) return text.ToString();
+        }
+    }
+
+    private async Task ReadAsync(StreamReader reader)
+    {
+        var block = new char[8192];
+        int count;
+        while ((count = await reader.ReadAsync(block)) > 0)
+            lock (text)
+                if (text.Length + count <= Most) text.Append(block, 0, count);
+                else IsFlooded = true;
+    }
+}

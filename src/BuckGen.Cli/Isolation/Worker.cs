@@ -1,0 +1,44 @@
+using System.IO.Pipes;
+using BuckGen.Plugins;
+
+namespace BuckGen.Cli.Isolation;
+
+/// <summary>The process with the plug-ins: runs the command as usual, says which call of a plug-in runs, and stops when nobody watches any more.</summary>
+internal sealed class Worker : IProgress<PluginCall>
+{
+    private readonly StreamWriter pipe;
+    private readonly WorkerStart start;
+
+    public Worker(WorkerStart start)
+    {
+        this.start = start;
+        pipe = new(new AnonymousPipeClientStream(PipeDirection.Out, start.Pipe)) { AutoFlush = true };
+    }
+
+    /// <summary>Runs the command.</summary>
+    public int Run(Terminal terminal, CancellationTokenSource cancellation)
+    {
+        new Thread(() => StopWithInput(cancellation)) { IsBackground = true, Name = "input" }.Start();
+        var status = CommandLine.Run(start.Args, terminal with { PluginRun = terminal.PluginRun with { IsWatched = true, Calls = this, LeftOut = start.LeftOut } }, cancellation.Token);
+        Say(new(WorkerEvent.Done, Status: status));
+        return status;
+    }
+
+    /// <inheritdoc/>
+    public void Report(PluginCall value) => Say(WorkerLine.Of(value));
+
+    private void Say(WorkerLine line)
+    {
+        lock (pipe) pipe.WriteLine(line.Written());
+    }
+
+    private static void StopWithInput(CancellationTokenSource cancellation)
+    {
+        using var input = Console.OpenStandardInput();
+        while (input.ReadByte() >= 0)
+        {
+        }
+
+        cancellation.Cancel();
+    }
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Diagnostics;
+using System.IO.Pipes;
+using BuckGen.Plugins;
+
+namespace BuckGen.Cli.Isolation;
+
+/// <summary>How the process with the plug-ins ended.</summary>
+/// <param name="Status">The exit status of its command; null when it ended before the command was done.</param>
+/// <param name="Out">What it said on standard output.</param>
+/// <param name="Error">What it said on standard error.</param>
+/// <param name="Culprit">The part that ended it; null for none.</param>
+/// <param name="Why">How it ended, when it did so early.</param>
+internal sealed record WorkerEnd(int? Status, string Out, string Error, LeftOutPart? Culprit, string Why);
+
+/// <summary>Starts the process with the plug-ins and watches it to its end.</summary>
+internal static class WorkerProcess
+{
+    /// <summary>How often it is looked at, and how long it may take to end once its command is done or stopped, ms.</summary>
+    private const int Glance = 20, Farewell = 2000;
+
+    /// <summary>Runs a command.</summary>
+    /// <exception cref="OperationCanceledException">The run is stopped.</exception>
+    public static WorkerEnd Run(string[] args, ImmutableArray<LeftOutPart> leftOut, CancellationToken cancellation)
+    {
+        using var pipe = new AnonymousPipeServerStream(PipeDirection.In, HandleInheritability.Inheritable);
+        using var process = Process.Start(new WorkerStart(pipe.GetClientHandleAsString(), leftOut, args).Info())!;
+        pipe.DisposeLocalCopyOfClientHandle();
+        var log = new WorkerLog();
+        var listening = Task.Factory.StartNew(() => log.Read(pipe), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        var (said, told) = (new CapturedText(process.StandardOutput), new CapturedText(process.StandardError));
+        try
+        {
+            LeftOutPart? culprit = null;
+            while (!process.WaitForExit(Glance) && log.Status is null && culprit is null && !cancellation.IsCancellationRequested)
+                culprit = log.Overdue() ?? (said.IsFlooded || told.IsFlooded ? log.Blamed("it printed without end") : null);
+            if (culprit is null)
+            {
+                // Its input's end tells it to stop, if it has not.
+                process.StandardInput.Close();
+                process.WaitForExit(Farewell);
+            }
+
+            End(process);
+            cancellation.ThrowIfCancellationRequested();
+            Task.WaitAll([listening, said.Reading, told.Reading], Farewell, CancellationToken.None);
+            if (log.Status is { } status) return new(status, said.Text, told.Text, null, "");
+            var why = FormattableString.Invariant($"exit code {process.ExitCode}");
+            return new(null, "", "", culprit ?? log.Blamed($"it ended the program ({why})"), why);
+        }
+        finally
+        {
+            End(process);
+        }
+    }
+
+    private static void End(Process process)
+    {
+        // What it started goes with it.
+        if (!process.HasExited) process.Kill(entireProcessTree: true);
+        process.WaitForExit(Farewell);
+    }
+}

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using BuckGen.CutPaths;
+using BuckGen.Findings;
+
+namespace BuckGen.CutFiles;
+
+/// <summary>What a writer makes of a drawing.</summary>
+internal static class WriterAnswer
+{
+    /// <summary>Most bytes of a file of others: a hundred times the largest DXF of the corpus.</summary>
+    private const int Most = 100_000_000;
+
+    /// <summary>The bytes, a copy.</summary>
+    /// <exception cref="AnswerException">A writer of others gave something that can't be used.</exception>
+    public static ImmutableArray<byte> Of(ICutFileFormat format, CutDrawing drawing)
+    {
+        var bytes = format.Write(drawing);
+        if (!ForeignCode.IsForeign(format)) return bytes;
+        if (bytes.IsDefault) throw new AnswerException("it gave no bytes");
+        if (bytes.Length > Most) throw new AnswerException(FormattableString.Invariant($"it gave a file of {bytes.Length} bytes; {Most} are the most"));
+        return [.. bytes.AsSpan()];
+    }
+}

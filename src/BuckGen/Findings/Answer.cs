@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace BuckGen.Findings;
+
+/// <summary>Takes what foreign code hands over, at the door: looks at every piece of it and keeps a copy, so that nothing changes afterwards.</summary>
+internal static class Answer
+{
+    /// <summary>The farthest that anything lies from the origin, mm, and the largest number that is told.</summary>
+    public const double Farthest = 1e6, LargestNumber = 1e12;
+
+    /// <summary>All items. A sequence that never ends is left after the most that are taken.</summary>
+    /// <param name="given">What was handed over.</param>
+    /// <param name="most">How many may be given.</param>
+    /// <param name="what">What one of them is, such as "line".</param>
+    /// <param name="fault">What is wrong with one, to stand after "line 3"; null when all is well.</param>
+    /// <exception cref="AnswerException">Nothing was given, too much, or something that can't be used.</exception>
+    public static ImmutableArray<T> List<T>(IEnumerable<T>? given, int most, string what, Func<T, string?> fault)
+    {
+        if (given is null or ImmutableArray<T> { IsDefault: true }) throw new AnswerException($"it gave no list of {what}s");
+        var items = ImmutableArray.CreateBuilder<T>();
+        foreach (var item in given)
+        {
+            if (items.Count == most) throw new AnswerException(string.Create(CultureInfo.InvariantCulture, $"it gave more than {most} {what}s"));
+            var why = item is null ? "is null" : fault(item);
+            if (why is not null) throw new AnswerException(string.Create(CultureInfo.InvariantCulture, $"{what} {items.Count + 1} {why}"));
+            items.Add(item);
+        }
+
+        return items.ToImmutable();
+    }
+
+    /// <summary>True for the coordinate, or the length, of something that can be made.</summary>
+    public static bool IsPlace(double coordinate) => Math.Abs(coordinate) <= Farthest;
+
+    /// <summary>True for a number that can be told; true when there is none.</summary>
+    public static bool IsNumber(double? number) => number is null || Math.Abs(number.Value) <= LargestNumber;
+
+    /// <summary>What is wrong with words, to stand after what they are; null when all is well.</summary>
+    /// <param name="words">The words.</param>
+    /// <param name="most">How many characters they may have.</param>
+    public static string? WordsFault(string? words, int most) =>
+        words is null ? "is null" : words.Length > most ? string.Create(CultureInfo.InvariantCulture, $"has {words.Length} characters; {most} are the most") : null;
+}
