@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using Xunit;
@@ -9,7 +10,7 @@ namespace BuckGen.Cli.Tests;
 /// </summary>
 public sealed class EvilPluginTests : Workshop
 {
-    private const string Job = PlateJob + "\n[base]\nstock = \"MDF 12\"\n[sheet]\n[vents]\npattern = \"evil-pattern\"\n[output]\nformats = [\"evil-writer\"]\n";
+    private const string Job = PlateJob + "\n[base]\nstock = \"MDF 12\"\n[sheet]\n[vents]\npattern = \"evil-pattern\"\n[forming]\npredict = false\n[output]\nformats = [\"evil-writer\"]\n";
 
     private static readonly Dictionary<string, string> SmallMemory = new() { ["DOTNET_GCHeapHardLimit"] = (400L << 20).ToString("X", CultureInfo.InvariantCulture) };
 
@@ -127,13 +128,40 @@ public sealed class EvilPluginTests : Workshop
     public void The_list_says_what_each_way_promises() =>
         Assert.All((string[])["isolate-plugins", "left out, the job goes on", "ends the job with one line"], s => Assert.Contains(s, RealProgram.Run(Folder, "plugins").Out));
 
-    private Cli Make(string deed, string job, params string[] args)
+    [Theory]
+    [InlineData("INT")]
+    [InlineData("KILL")]
+    public void When_the_program_is_stopped_the_process_for_the_plug_ins_ends_with_it(string signal)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no such signals.");
+        using var program = RealProgram.Start(Folder, SmallMemory, "make", Prepared("check: tell the process and hang", "isolate-plugins = true\n" + Job));
+        var error = program.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+        Wait(() => File.Exists(At("process")));
+        using var worker = Process.GetProcessById(int.Parse(File.ReadAllText(At("process")), CultureInfo.InvariantCulture));
+
+        Process.Start("kill", ["-" + signal, FormattableString.Invariant($"{program.Id}")]).WaitForExit();
+
+        Wait(() => program.HasExited && worker.HasExited);
+        Assert.Equal(signal == "INT" ? "buckgen: stopped; the last complete result is untouched.\n" : "", error.Result);
+        Assert.Empty(Present("out"));
+    }
+
+    private static void Wait(Func<bool> until)
+    {
+        // Only a fault takes as long.
+        for (var i = 0; i < 6000 && !until(); i++) Thread.Sleep(10);
+        Assert.True(until());
+    }
+
+    private Cli Make(string deed, string job, params string[] args) => RealProgram.Run(Folder, SmallMemory, ["make", Prepared(deed, job), .. args]);
+
+    private string Prepared(string deed, string job)
     {
         Write("plate.svg", Plate);
         Write("Evil.txt", deed);
         if (!File.Exists(At("Evil.dll"))) File.Copy(PluginTests.Sample("Evil", "tests/plugins"), At("Evil.dll"));
-        var seconds = deed.Contains("hang", StringComparison.Ordinal) || deed.Contains("spin", StringComparison.Ordinal) ? 4 : 60;
-        return RealProgram.Run(Folder, SmallMemory, ["make", Write("job.toml", $"plugins = [\"Evil.dll\"]\nplugin-seconds = {seconds}\n" + job), .. args]);
+        var seconds = deed.Contains(": hang", StringComparison.Ordinal) || deed.EndsWith("spin", StringComparison.Ordinal) ? 4 : 60;
+        return Write("job.toml", $"plugins = [\"Evil.dll\"]\nplugin-seconds = {seconds}\n" + job);
     }
 
     private string[] Failures(string folder) =>

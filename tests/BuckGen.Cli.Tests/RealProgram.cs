@@ -12,15 +12,7 @@ internal static class RealProgram
 
     public static Cli Run(string folder, Dictionary<string, string> environment, params string[] args)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "buckgen.dll"), .. args])
-        {
-            WorkingDirectory = folder, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
-        };
-        // Its own folder of plug-ins is nobody's.
-        start.Environment["XDG_CONFIG_HOME"] = folder;
-        foreach (var (key, value) in environment) start.Environment[key] = value;
-        using var process = Process.Start(start)!;
-        process.StandardInput.Close();
+        using var process = Start(folder, environment, args);
         var (output, error) = (process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
         if (!process.WaitForExit(Limit))
         {
@@ -29,5 +21,20 @@ internal static class RealProgram
         }
 
         return new(process.ExitCode, output.Result, error.Result);
+    }
+
+    /// <summary>Starts it and lets it run.</summary>
+    public static Process Start(string folder, Dictionary<string, string> environment, params string[] args)
+    {
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "buckgen.dll"), .. args])
+        {
+            WorkingDirectory = folder, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+        };
+        // The maker's own folder of plug-ins takes no part.
+        start.Environment["XDG_CONFIG_HOME"] = folder;
+        foreach (var (key, value) in environment) start.Environment[key] = value;
+        var process = Process.Start(start)!;
+        process.StandardInput.Close();
+        return process;
     }
 }

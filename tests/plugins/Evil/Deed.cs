@@ -32,6 +32,11 @@ internal static class Deed
             case "throw in the pool": ThreadPool.QueueUserWorkItem(_ => throw new InvalidOperationException("the pool fell apart")); Thread.Sleep(300); break;
             case "throw later": Later(); Thread.Sleep(300); break;
             case "hang": Thread.Sleep(Timeout.Infinite); break;
+            case "tell the process and hang":
+                File.WriteAllText(Path.Combine(Folder, "process.new"), FormattableString.Invariant($"{Environment.ProcessId}"));
+                File.Move(Path.Combine(Folder, "process.new"), Path.Combine(Folder, "process"));
+                Thread.Sleep(Timeout.Infinite);
+                break;
             case "spin": while (true) Thread.SpinWait(1000);
             case "stay": new Thread(() => Thread.Sleep(Timeout.Infinite)).Start(); break;
             case "fill the memory": Fill(); break;
