@@ -32,11 +32,13 @@ internal sealed class PluginOptions
     {
         var given = parsed.GetValue(folder);
         if (given is not null && !Directory.Exists(given)) throw new UsageException($"--plugins is '{given}', which is no folder.");
+        var run = terminal.PluginRun;
+        var call = Allowed(parsed) ?? named?.Call ?? run.Call;
         return PluginSet.Load([
             .. terminal.PluginFolder is { } own ? PluginSet.Find(own) : [],
             .. given is null ? [] : PluginSet.Find(given),
             .. named?.Files ?? [],
-        ], terminal.PluginRun with { Call = Allowed(parsed) ?? named?.Call ?? terminal.PluginRun.Call });
+        ], run with { Call = call, Start = call > run.Start && call != run.Call ? call : run.Start });
     }
 
     /// <summary>What comes with the library and what plug-ins bring; those left out are told of.</summary>

@@ -17,7 +17,7 @@ internal static class IsolatedRun
         var command = parsed.CommandResult.Command;
         if (!command.Options.Any(o => o.Name == PluginOptions.Isolate)) return false;
         return parsed.GetValue<bool>(PluginOptions.Isolate)
-            || (command.Arguments is [Argument<string> first, ..] && parsed.GetValue(first) is { } path && IsWanted(path));
+            || (command.Arguments is [var first, ..] && parsed.GetResult(first) is { Tokens: [var path] } && IsWanted(path.Value));
     }
 
     /// <summary>Runs it, as often as it takes to find all parts that end it.</summary>

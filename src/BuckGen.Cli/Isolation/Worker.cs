@@ -4,7 +4,7 @@ using BuckGen.Plugins;
 namespace BuckGen.Cli.Isolation;
 
 /// <summary>The process with the plug-ins: runs the command as usual, says which call of a plug-in runs, and stops when nobody watches any more.</summary>
-internal sealed class Worker : IProgress<PluginCall>
+internal sealed class Worker : IProgress<PluginCall>, IDisposable
 {
     private readonly StreamWriter pipe;
     private readonly WorkerStart start;
@@ -26,6 +26,9 @@ internal sealed class Worker : IProgress<PluginCall>
 
     /// <inheritdoc/>
     public void Report(PluginCall value) => Say(WorkerLine.Of(value));
+
+    /// <inheritdoc/>
+    public void Dispose() => pipe.Dispose();
 
     private void Say(WorkerLine line)
     {
