@@ -74,7 +74,10 @@ internal abstract class GuardedPart : IForeignPart, IWithSettings
             return Guard.Call(() => Part.Recognises(copy));
         }
 
-        public Drawing Read(byte[] content, string name, OutlineOptions options) => Guard.Call(() => ReaderAnswer.Of(Part, content, name, options));
+        public Drawing Read(byte[] content, string name, OutlineOptions options) => Read(content, name, options, CancellationToken.None);
+
+        public Drawing Read(byte[] content, string name, OutlineOptions options, CancellationToken cancellation) =>
+            Guard.Call(() => ReaderAnswer.Of(Part, content, name, options, cancellation));
     }
 
     private sealed class Pattern(IVentPattern inner, Func<string, PluginGuard> guardOf) : Of<IVentPattern>(inner, inner.Name, guardOf), IVentPattern
