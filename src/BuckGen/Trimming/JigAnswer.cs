@@ -97,7 +97,7 @@ internal static class JigAnswer
     {
         ImmutableArray<Loop> loops = [.. Loops(layer)];
         if (layer.Parts.Any(p => p.Shape.Outer.SignedArea <= 0 || p.Shape.Holes.Any(h => h.SignedArea >= 0))) return true;
-        var search = CrossingSearch.Run(loops, tolerance);
+        var search = CrossingSearch.Run(loops, tolerance, CancellationToken.None);
         return search.Entangled || !search.Crossings.IsEmpty || Math.Abs(Region.FromLoops(loops).Area - layer.Region.Area) > tolerance.Chord * layer.Region.Perimeter;
     }
 }
