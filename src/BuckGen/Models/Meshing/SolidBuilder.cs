@@ -7,7 +7,7 @@ namespace BuckGen.Models.Meshing;
 internal static class SolidBuilder
 {
     /// <summary>Most edges of the plans at two heights that follow each other: the time to cut a face into triangles grows with their square.</summary>
-    private const int MaxEdges = 20_000;
+    private const int MaxEdges = 40_000;
 
     /// <summary>Most lines and arcs in all plans together.</summary>
     private const int MaxPieces = 500_000;
