@@ -33,6 +33,13 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
     /// <param name="json">JSON in UTF-8, without hidden characters.</param>
     public void Answer(ImmutableArray<byte> json) => Out.Write(Encoding.UTF8.GetString(json.AsSpan()));
 
+    /// <summary>What another process of this program printed, which is visible already.</summary>
+    public void Repeat(string answers, string messages)
+    {
+        Error.Write(messages);
+        Out.Write(answers);
+    }
+
     /// <summary>What prints answers to people.</summary>
     public Printer Printer()
     {
