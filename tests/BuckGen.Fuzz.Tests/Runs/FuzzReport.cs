@@ -18,9 +18,6 @@ internal sealed partial class FuzzReport
     // No design works for so long; one that does hangs.
     private static readonly TimeSpan Hanging = TimeSpan.FromMinutes(10);
 
-    /// <summary>How the messages of faults begin that are known and not mended yet; each goes as soon as it is.</summary>
-    private static readonly string[] Owed = ["The volume under the sheet is", "Corner 0 of a loop is not a number."];
-
     private readonly ConcurrentBag<(int Number, string Fault)> faults = [];
     private readonly ConcurrentDictionary<string, int> refusals = new();
     private readonly ConcurrentBag<(DesignCase Case, IReadOnlyList<(string Step, double Seconds)> Steps)> times = [];
@@ -81,10 +78,6 @@ internal sealed partial class FuzzReport
             Interlocked.Increment(ref run.Walls.IsEmpty ? ref empty : ref designed);
             foreach (var law in laws)
                 if (law.Broken(run).FirstOrDefault() is { } broken) faults.Add((made.Number, $"{law.GetType().Name}: {broken}; {made}"));
-        }
-        catch (Exception fault) when (Owed.FirstOrDefault(o => fault.Message.StartsWith(o, StringComparison.Ordinal)) is { } owed)
-        {
-            refusals.AddOrUpdate("known and not mended yet: " + owed, 1, (_, count) => count + 1);
         }
         catch (Exception refusal) when (refusal is OutlineException or SpecException or DrillException)
         {
