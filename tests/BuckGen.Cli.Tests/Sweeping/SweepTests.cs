@@ -9,7 +9,7 @@ namespace BuckGen.Cli.Tests.Sweeping;
 /// </summary>
 public sealed class SweepTests : Workshop
 {
-    private const int Usual = 100;
+    private const int Usual = 40;
 
     [Fact]
     public void A_random_command_line_does_its_work_or_is_refused_in_one_line()
