@@ -8,6 +8,9 @@ namespace BuckGen.Forming.Stretching;
 /// <summary>Forms the sheet over a designed buck: the frame goes down over it, or it rises through the frame, and then the air is drawn out below.</summary>
 internal sealed class PartForming
 {
+    /// <summary>Steps after which a sheet is given up: one that sticks is at rest after one to five thousand, one that slides creeps for many more.</summary>
+    private const int MaxSteps = 20_000, MaxSlidingSteps = 200_000;
+
     private const int CoarseTriangles = 1_800, QuickTriangles = 7_000, FineTriangles = 50_000;
 
     /// <summary>Room between plate and frame with which the plate goes through, mm.</summary>
@@ -61,7 +64,11 @@ internal sealed class PartForming
         var (mesh, finest) = SheetNet.Of(opening, edges, triangles);
         var sheet = ClampedSheet.Of(mesh, Hyperelastic.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
         var air = spec.Vents?.Air ?? new AirFlowSpec();
-        var formed = MembraneForming.Form(sheet, tool, new(air.AmbientPressure - air.ReservoirPressure) { Rise = rise, Friction = forming.Friction }, cancellation);
+        var load = new FormingLoad(air.AmbientPressure - air.ReservoirPressure)
+        {
+            Rise = rise, Friction = forming.Friction, MaxSteps = forming.Friction is null ? MaxSteps : MaxSlidingSteps,
+        };
+        var formed = MembraneForming.Form(sheet, tool, load, cancellation);
         return new(formed, tool, footprint, part, frame, forming, finest);
     }
 

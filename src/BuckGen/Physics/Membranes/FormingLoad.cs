@@ -25,6 +25,9 @@ internal sealed record FormingLoad(double Pressure)
     /// </summary>
     public double? Friction { get; init; }
 
+    /// <summary>Steps after which a sheet that has not come to rest is given up, 1 to 200 000. Sheets that stick take one to five thousand at the usual unrest.</summary>
+    public int MaxSteps { get; init; } = 200_000;
+
     internal void Validate()
     {
         Bound.Check(Pressure, double.Epsilon, 1e8, "pressure", " Pa");
@@ -32,5 +35,6 @@ internal sealed record FormingLoad(double Pressure)
         if (SweptDepth is { } depth) Bound.Check(depth, 1e-6, 10_000, "swept depth", " mm");
         if (Friction is { } friction) Bound.Check(friction, 0, 1e6, "coefficient of friction");
         Bound.Check(Unrest, 0.001, 0.2, "unrest tolerated");
+        Bound.Check(MaxSteps, 1, 200_000, "number of steps");
     }
 }

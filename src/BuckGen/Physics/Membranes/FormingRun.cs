@@ -26,9 +26,6 @@ internal sealed class FormingRun : IDisposable
     /// <summary>Time between two moments that one may go back to, over the time in which the slowest motion dies down.</summary>
     private const double Memory = 4;
 
-    /// <summary>Most steps. Sheets that come to rest take one to five thousand; one that has not by then does not, and it is told so.</summary>
-    private const int MostSteps = 20_000;
-
     /// <summary>Unbalanced force at which the sheet counts as being at rest.</summary>
     private const double Rest = 1e-4;
 
@@ -100,7 +97,7 @@ internal sealed class FormingRun : IDisposable
     {
         SetMasses();
         earlier = later = Now();
-        while (steps < MostSteps)
+        while (steps < load.MaxSteps)
         {
             Step();
             if (hasty) Watch();
