@@ -44,7 +44,7 @@ internal static class BuckRun
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
     }
 
-    /// <summary>Tells what was made. It is made already: whatever printing meets, the files are there, and that is told.</summary>
+    /// <summary>Prints what was made. The files exist already; if printing fails, one line still names their folder.</summary>
     private static void Tell(Terminal terminal, ImmutableArray<OutputFile> files, string folder, bool json)
     {
         try

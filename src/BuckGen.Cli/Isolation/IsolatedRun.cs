@@ -44,7 +44,7 @@ internal static class IsolatedRun
         }
     }
 
-    /// <summary>True for a job file that asks for it. What is wrong with the file is told by the command itself.</summary>
+    /// <summary>True for a job file that asks for it. The command itself reports what is wrong with the file.</summary>
     private static bool IsWanted(string path)
     {
         try

@@ -17,7 +17,7 @@ internal sealed class RunningCalls : IProgress<PluginCall>
     }
 
     /// <summary>Names the plug-in when the process ends while one of its calls runs; the exit status is then ours.</summary>
-    /// <param name="error">Where it is told.</param>
+    /// <param name="error">Where the message goes.</param>
     /// <param name="stopped">A run that is stopped ends by our own will.</param>
     public void NameAtExit(TextWriter error, CancellationToken stopped) => AppDomain.CurrentDomain.ProcessExit += (_, _) =>
     {

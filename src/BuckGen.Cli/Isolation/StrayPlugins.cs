@@ -9,7 +9,7 @@ namespace BuckGen.Cli.Isolation;
 internal static class StrayPlugins
 {
     /// <summary>Watches the process from now to its end.</summary>
-    /// <param name="error">Where they are told.</param>
+    /// <param name="error">Where the messages go.</param>
     public static void Watch(TextWriter error) => ExceptionHandling.SetUnhandledExceptionHandler(failure =>
     {
         if (PluginOf(failure) is not { } file) return false;

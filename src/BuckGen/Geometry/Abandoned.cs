@@ -2,13 +2,13 @@ namespace BuckGen.Geometry;
 
 /// <summary>Work that its caller can leave at any moment, whatever it is doing.</summary>
 /// <remarks>
-/// Loops of ours look at the token; but what other libraries and plug-ins do can't be stopped. It goes on unheard on a thread of its
+/// Loops of ours look at the token; but what other libraries and plug-ins do can't be stopped. It continues on a thread of its
 /// own, ends at the next look, and its result is dropped.
 /// </remarks>
 internal static class Abandoned
 {
     /// <summary>The result of the work. After a cancellation the caller goes on at once.</summary>
-    /// <param name="work">A pure function: nobody waits for it after a cancellation.</param>
+    /// <param name="work">A pure function: after a cancellation its result is dropped.</param>
     /// <param name="cancellation">Stops the wait.</param>
     /// <exception cref="OperationCanceledException">The wait was stopped.</exception>
     public static T When<T>(Func<T> work, CancellationToken cancellation)

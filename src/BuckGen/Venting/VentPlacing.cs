@@ -82,7 +82,7 @@ internal sealed class VentPlacing
         // A given point is never left out for another: it is granted or told of.
         if (wish.Reason != VentReason.Given && turn.Placement.IsDone(wish)) turn.HasVent = true;
         else if (turn.Placement.Grant(wish)) turn.HasVent = true;
-        // Along a wall it counts whether the stretch stays too long, and that is told when all are placed.
+        // Along a wall it counts whether the stretch stays too long, which is reported when all are placed.
         else if (wish.Reason != VentReason.Wall) findings.Add(VentFindings.NoRoom(wish, turn.Vents.Floor.Layer));
     }
 
