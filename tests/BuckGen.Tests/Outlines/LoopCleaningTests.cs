@@ -1,3 +1,5 @@
+using BuckGen.Geometry;
+using BuckGen.Outlines;
 using Xunit;
 using static BuckGen.Tests.Outlines.DxfText;
 
@@ -30,7 +32,7 @@ public class LoopCleaningTests
     [Fact]
     public void Pieces_without_length_are_left_out_and_counted()
     {
-        var outline = Reading.Dxf(Rectangle(0, 0, 80, 50), Line(7, 7, 7, 7), Circle(9, 9, 0), Polyline(true, new BuckGen.Geometry.Vec2(5, 5)));
+        var outline = Reading.Dxf(Rectangle(0, 0, 80, 50), Line(7, 7, 7, 7), Circle(9, 9, 0), Polyline(true, new Vec2(5, 5)));
 
         var repair = Assert.Single(outline.Repairs);
         Assert.Equal(("zero-length-dropped", 3), (repair.Kind, repair.Count));
@@ -54,6 +56,35 @@ public class LoopCleaningTests
         var outline = Reading.Dxf(Polyline(true, new(-20, 0), new(80, 0), new(80, 50), new(0, 50), new(0, 0)));
 
         Assert.Equal(new(0, 0, 80, 50), outline.Region.Bounds);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    public void A_corner_that_crosses_itself_by_a_hair_is_cut_off_and_told(int first)
+    {
+        // The last side stops 0.004 mm below the first one and 0.003 mm beyond its start, then closes.
+        Vec2[] corners = [new(0, 0), new(80, 0), new(80, 50), new(0.003, 50), new(0.003, -0.004)];
+        var outline = Reading.Dxf(Polyline(true, [.. corners[first..], .. corners[..first]]));
+
+        var repair = Assert.Single(outline.Repairs);
+        Assert.Equal(("crossed-corner-cut", 1), (repair.Kind, repair.Count));
+        Assert.Equal(0.006, repair.Largest, 1e-9);
+        Assert.Equal(new(0.003, 0, 80, 50), outline.Region.Bounds);
+        Assert.Equal(4, outline.Region.Segments.Count());
+    }
+
+    [Fact]
+    public void A_path_that_stops_short_on_the_far_side_of_its_own_edge_is_cut_at_the_crossing()
+    {
+        var outline = OutlineReader.Read(Corpus.File("svg/h_petals_stop_short.svg").Content, "h_petals_stop_short.svg");
+
+        Assert.Equal(("crossed-corner-cut", 6), (outline.Repairs.Single().Kind, outline.Repairs.Single().Count));
+        Assert.Equal(12, outline.Region.Segments.Count());
+        Assert.All(outline.Region.Loops, loop => Assert.True(loop.IsCounterClockwise));
     }
 
     [Fact]

@@ -19,7 +19,7 @@ internal static class TinyPieces
     /// <summary>The loop without runs of tiny pieces and without slivers; the loop itself if there are none, or if nothing else is left.</summary>
     public static Loop TakenOut(Loop loop)
     {
-        var pieces = loop.Segments.ToList();
+        var pieces = CrossedCorners.CutOff(loop.Segments, 2 * Largest, OffsetPrecision.ShortestPiece).ToList();
         while (Collapse(pieces) || Unfold(pieces)) continue;
         return pieces.Count == loop.Segments.Length || pieces.Count < 2 ? loop : Loop.FromSegments(pieces);
     }

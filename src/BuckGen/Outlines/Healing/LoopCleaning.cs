@@ -3,7 +3,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Outlines.Healing;
 
-/// <summary>Takes spikes off loops and leaves out loops that enclose nothing a tool could cut.</summary>
+/// <summary>Takes spikes and crossed corners off loops and leaves out loops that enclose nothing a tool could cut.</summary>
 internal static class LoopCleaning
 {
     public static Healed<ImmutableArray<SourcedLoop>> Clean(
@@ -11,6 +11,7 @@ internal static class LoopCleaning
     {
         var kept = ImmutableArray.CreateBuilder<SourcedLoop>(loops.Length);
         var (empty, widest, firstEmpty, spikes, longest) = (new List<Vec2>(), 0.0, "", new List<Vec2>(), 0.0);
+        var (crossed, farthest) = (new List<Vec2>(), 0.0);
         foreach (var loop in loops)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -24,17 +25,23 @@ internal static class LoopCleaning
                 continue;
             }
 
-            var removed = loop.Loop.Segments.Length - trimmed.Length;
-            if (removed == 0)
+            var cleaned = loop;
+            if (trimmed.Length != loop.Loop.Segments.Length)
             {
-                kept.Add(loop);
-                continue;
+                cleaned = loop with { Loop = Loop.FromSegments(trimmed) };
+                spikes.Add(TipOf(loop.Loop, trimmed));
+                longest = Math.Max(longest, (loop.Loop.Length - cleaned.Loop.Length) / 2);
             }
 
-            var slimmer = loop with { Loop = Loop.FromSegments(trimmed) };
-            spikes.Add(TipOf(loop.Loop, trimmed));
-            longest = Math.Max(longest, (loop.Loop.Length - slimmer.Loop.Length) / 2);
-            kept.Add(slimmer);
+            var uncrossed = CrossedCorners.CutOff(trimmed, 2 * tolerance.Chord, tolerance.Coincident);
+            if (uncrossed != trimmed)
+            {
+                crossed.Add(TipOf(cleaned.Loop, uncrossed));
+                farthest = Math.Max(farthest, (cleaned.Loop.Length - uncrossed.Sum(s => s.Length)) / 2);
+                cleaned = loop with { Loop = Loop.FromSegments(uncrossed) };
+            }
+
+            kept.Add(cleaned);
         }
 
         var repairs = ImmutableArray.CreateBuilder<Repair>();
@@ -43,6 +50,9 @@ internal static class LoopCleaning
                 $"{Counted.Of(empty.Count, "closed path")} narrower than {smallest:0.####} mm {Counted.Were(empty.Count)} left out, the first {firstEmpty}.")));
         if (spikes.Count > 0)
             repairs.Add(new("spike-trimmed", spikes.Count, longest, [.. spikes], $"{Counted.Of(spikes.Count, "loop")} ran out and back on the same line; that was cut off."));
+        if (crossed.Count > 0)
+            repairs.Add(new("crossed-corner-cut", crossed.Count, farthest, [.. crossed], FormattableString.Invariant(
+                $"{Counted.Of(crossed.Count, "loop")} crossed itself up to {farthest:0.####} mm beside a corner; that was cut off.")));
         return new(kept.ToImmutable(), repairs.ToImmutable());
     }
 

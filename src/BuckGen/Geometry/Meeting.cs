@@ -1,6 +1,4 @@
-using BuckGen.Geometry;
-
-namespace BuckGen.Outlines.Healing;
+namespace BuckGen.Geometry;
 
 /// <summary>The points that two pieces have in common.</summary>
 internal static class Meeting
