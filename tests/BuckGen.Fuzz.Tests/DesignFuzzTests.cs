@@ -11,7 +11,7 @@ namespace BuckGen.Fuzz.Tests;
 /// </summary>
 public class DesignFuzzTests
 {
-    private const int Usual = 200;
+    private const int Usual = 2000;
 
     internal static readonly ILaw[] Laws =
     [

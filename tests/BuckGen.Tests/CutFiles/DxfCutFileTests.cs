@@ -1,8 +1,13 @@
+using BuckGen.Bucks;
 using BuckGen.CutFiles;
 using BuckGen.CutPaths;
+using BuckGen.Designs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
+using BuckGen.Outlines;
+using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
+using BuckGen.Tests.Outlines;
 using CsCheck;
 using Xunit;
 
@@ -37,6 +42,17 @@ public class DxfCutFileTests
         var bulges = outer.Vertices.Select(v => Math.Round(v.Bulge, 6)).ToArray();
         Assert.Equal(2, bulges.Count(b => b == 1));
         Assert.Equal(2, bulges.Count(b => b == 0));
+    }
+
+    /// <summary>Found by a random design: a drawing as far away as one may be was read, and its layers could not be written.</summary>
+    [Fact]
+    public void What_is_drawn_as_far_away_as_may_be_read_can_be_written()
+    {
+        var drawn = Reading.Dxf(Outlines.DxfText.Rectangle(-1e8, 1e8 - 50, 80, 50));
+        var design = BuckDesign.Create(drawn, PlainBuck.Spec with { OutlineAt = OutlineAt.Face });
+
+        Assert.Equal(3, design.Layers.Length);
+        Assert.All(design.Layers, layer => Assert.Contains(Entities(LayerDrawing.Of(layer), DxfVersion.R12), e => e.Layer == "CUT_OUTER"));
     }
 
     [Fact]

@@ -6,8 +6,11 @@ namespace BuckGen.Outlines.Healing;
 /// <summary>How far from the origin a curve is defined; beyond a limit its numbers are too coarse to be fitted.</summary>
 internal static class CurveReach
 {
-    /// <summary>A thousand kilometres in mm: there a number still holds a thousandth of the smallest tolerance.</summary>
-    public const double Most = 1e9;
+    /// <summary>
+    /// A hundred kilometres in mm: there a number still holds a thousandth of the smallest tolerance, and what is built around an outline stays
+    /// well within the numbers of a DXF.
+    /// </summary>
+    public const double Most = 1e8;
 
     /// <summary>The largest coordinate among the points that define a curve, mm; not a number where they are none.</summary>
     public static double Of(Curve curve) => curve switch

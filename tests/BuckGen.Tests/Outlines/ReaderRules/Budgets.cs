@@ -46,7 +46,7 @@ public class Budgets
     [Fact]
     public void Curves_of_a_small_file_that_come_to_very_many_pieces_are_refused()
     {
-        var curves = string.Concat(Enumerable.Repeat("C9e8 9e8 -9e8 9e8 1 1", 600));
+        var curves = string.Concat(Enumerable.Repeat("C9e7 9e7 -9e7 9e7 1 1", 600));
 
         Assert.Contains("the limit for a file of its size is 1", RefusalOf(SvgFile($"<path d='M0 0{curves}z'/>")));
     }

@@ -88,6 +88,6 @@ public class InsertRules
     {
         var block = Blocks(Block("A", Circle(0, 0, 5)), Block("B", Tags("0 INSERT|2 A|10 0|20 0|41 1000000000|42 1000000000")));
 
-        Assert.Contains("the limit is 1E+09 mm", RefusalOf(FileWith(Millimetres, block, Tags("0 INSERT|2 B|10 0|20 0|41 1000000000|42 1000000000"))));
+        Assert.Contains("the limit is 1E+08 mm", RefusalOf(FileWith(Millimetres, block, Tags("0 INSERT|2 B|10 0|20 0|41 1000000000|42 1000000000"))));
     }
 }
