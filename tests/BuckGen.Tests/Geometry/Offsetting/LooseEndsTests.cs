@@ -55,15 +55,4 @@ public class LooseEndsTests
 
         Assert.Equal(Square, LooseEnds.Prune([.. Square, .. chain], 1e-5));
     }
-
-    [Fact]
-    public void Points_are_near_up_to_the_reach()
-    {
-        var grid = new EndGrid([new(0, 0), new(1, 0), new(0.5, 0.5), new(-3, -3)], 1);
-
-        Assert.Equal([(0, 0), (1, 1.0)], grid.Near(new(0, 0)).Where(n => n.Number < 2).OrderBy(n => n.Number));
-        Assert.Equal([0, 1, 2], grid.Near(new(0.5, 0)).Select(n => n.Number).Order());
-        Assert.Equal([3], grid.Near(new(-3, -2)).Select(n => n.Number));
-        Assert.Empty(grid.Near(new(-3, -1.9)));
-    }
 }
