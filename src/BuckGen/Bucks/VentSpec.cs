@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
+using BuckGen.Physics;
 using BuckGen.Physics.Air;
 
 namespace BuckGen.Bucks;
@@ -59,7 +60,7 @@ public sealed record VentSpec
         }
         catch (ArgumentOutOfRangeException outOfRange)
         {
-            throw new SpecException(outOfRange.Message.Split('\n')[0]);
+            throw new SpecException(Bound.Words(outOfRange));
         }
 
         BuckSpec.Require(Land is >= 0.5 and <= 50, "land round bores", Land, " mm", "from 0.5 to 50 mm");

@@ -13,4 +13,8 @@ internal static class Bound
             throw new ArgumentOutOfRangeException(name, FormattableString.Invariant(
                 $"The {what} is {value}{unit}; it must be from {least} to {most}{unit}."));
     }
+
+    /// <summary>What a refusal says, without the name of the parameter, which tells a maker nothing.</summary>
+    public static string Words(ArgumentOutOfRangeException refusal) =>
+        refusal.Message.Replace($" (Parameter '{refusal.ParamName}')", "", StringComparison.Ordinal);
 }

@@ -60,6 +60,9 @@ public class SpecLimitTests
         new("thickness left over a relief bore", 0.5, 50, " mm", "from 0.5 to 50 mm", v => Whole with { Vents = new() { FaceThickness = v } }),
         new("land round bores", 0.5, 50, " mm", "from 0.5 to 50 mm", v => Whole with { Vents = new() { Land = v } }),
 
+        new("wanted time", 0.01, 60, " s", "from 0.01 to 60 s", v => Whole with { Vents = new() { Air = new() { WantedTime = v } } }),
+        new("pressure in the reservoir", 0, 101325, " Pa", "from 0 to 101325 Pa", v => Whole with { Vents = new() { Air = new() { ReservoirPressure = v } } }),
+
         new("width of plenum channels and feet", 3, 100, " mm", "from 3 to 100 mm", v => Ducted(new(PlainBuck.Mdf12) { Width = v })),
         new("diameter of the port", 3, 200, " mm", "from 3 to 200 mm", v => Ducted(new(PlainBuck.Mdf12) { PortDiameter = v })),
         new("largest bow of the base", 0.01, 5, " mm", "from 0.01 to 5 mm", v => Ducted(new(PlainBuck.Mdf12) { LargestBow = v })),
