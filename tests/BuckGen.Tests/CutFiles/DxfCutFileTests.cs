@@ -4,7 +4,6 @@ using BuckGen.CutPaths;
 using BuckGen.Designs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
 using BuckGen.Tests.Outlines;
