@@ -71,6 +71,17 @@ public class AirFloorsTests
     }
 
     [Fact]
+    public void A_level_floor_of_another_layer_does_not_stand_in_for_it()
+    {
+        // The lower layer has a hole of its own in the counter's place, so that it carries no pit; the plate has a floor there.
+        var pierced = Wall with { Wood = Region.FromLoops([.. Shapes.Rectangle(100, 60).Loops, Loop.Rectangle(new(32, 22, 36, 26))]) };
+
+        var floors = AirFloors.Of([Plate, pierced, new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter)], Solid(Letter), [new(60, 30)]);
+
+        Assert.Equal((new Vec2(60, 30), 2), (floors[0].Deepest!.Value, floors[0].Layer.Number));
+    }
+
+    [Fact]
     public void Where_a_level_floor_lies_already_or_wood_stands_there_is_no_further_one()
     {
         LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) }, upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter);

@@ -17,6 +17,7 @@ public sealed class BoreRoomTests
 
     [Theory]
     [InlineData(4.5 + Hair, 30, true)]
+    [InlineData(4.5, 30, true)]
     [InlineData(4.5 - Hair, 30, false)]
     [InlineData(80, 55.5 + Hair, false)]
     [InlineData(80, 55.5 - Hair, true)]
@@ -46,6 +47,15 @@ public sealed class BoreRoomTests
         Assert.Equal(free, room.IsFree(new(70 + away, 30), Plate));
         Assert.Equal(free, room.IsFree(new(70, 30 - away), Plate));
     }
+
+    [Theory]
+    // Each dowel keeps its own land: half of 6 or of 20 mm, half of 5, and 2.
+    [InlineData(70, 7.5, true)]
+    [InlineData(70, 7.5 - Hair, false)]
+    [InlineData(20, 14.5 + Hair, true)]
+    [InlineData(20, 14.5 - Hair, false)]
+    public void Dowels_of_two_sizes_keep_each_its_own(double dowel, double away, bool free) =>
+        Assert.Equal(free, Room(dowels: [new(new(70, 30), 6), new(new(20, 30), 20)]).IsFree(new(dowel, 30 - away), Plate));
 
     [Fact]
     public void Nothing_is_free_in_a_keep_out_area()

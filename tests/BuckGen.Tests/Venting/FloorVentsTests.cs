@@ -95,6 +95,28 @@ public class FloorVentsTests
     }
 
     [Fact]
+    public void A_strip_too_narrow_for_a_row_has_vents_along_its_middle()
+    {
+        var placing = Placed(Loop.Rectangle(new(0, 0, 100, 1.6)), new());
+
+        Assert.All(placing.Vents, v => Assert.Equal(0.8, v.Centre.Y, 0.01));
+        var along = placing.Vents.Select(v => v.Centre.X).Order().ToArray();
+        Assert.All(along.Zip(along.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, 7 - 1e-6, 25.2));
+        // Five would do; what is wished from both sides of the strip may come to stand side by side.
+        Assert.InRange(along.Length, 5, 9);
+        Assert.Empty(placing.Findings);
+    }
+
+    [Fact]
+    public void A_strip_whose_middle_must_stay_free_has_vents_beside_it()
+    {
+        var placing = Placed(Loop.Rectangle(new(0, 0, 100, 1.6)), new() { KeepOut = [new(45, -1, 55, 3)] });
+
+        Assert.NotEmpty(placing.Vents);
+        Assert.DoesNotContain(placing.Findings, f => f.Id == "vent-spacing");
+    }
+
+    [Fact]
     public void The_deepest_place_of_a_sloping_floor_has_the_only_vent()
     {
         var vent = Assert.Single(Placed(Pocket, new() { Points = [new(20, 20)] }, deepest: new(70, 40)).Vents);
@@ -157,6 +179,15 @@ public class FloorVentsTests
     [Fact]
     public void The_work_can_be_stopped() =>
         Assert.Throws<OperationCanceledException>(() => Placed(Floor(Pocket, null), new(), stop: new(true)));
+
+    [Fact]
+    public void The_filling_can_be_stopped()
+    {
+        var (floor, room, spec) = (Floor(Pocket, null), new BoreRoom([Plate], [], new(), 1), new VentSpec());
+        var vents = new FloorVents(floor, 1, spec, room.Apart, new(10, 20), new ArcOffsetter(), default);
+
+        Assert.Throws<OperationCanceledException>(() => vents.Fill(new(floor, room, spec, 1, new(room.Apart)), 25, new(true)).ToList());
+    }
 
     private static AirFloor Floor(Loop pocket, Vec2? deepest) =>
         new(Plate, new(pocket, []), Region.FromLoops([Loop.Rectangle(pocket.Bounds.Grown(20)), pocket]), deepest);
