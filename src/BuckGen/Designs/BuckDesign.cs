@@ -60,7 +60,7 @@ public sealed record BuckDesign(
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OperationCanceledException">The work was stopped; what extensions are doing at that moment ends unheard.</exception>
     /// <exception cref="SpecException">A number of the spec is out of range, or a limit of the work is exceeded.</exception>
-    /// <exception cref="OutlineException">The outline can't be offset.</exception>
+    /// <exception cref="OutlineException">The outline is too large or can't be offset.</exception>
     public static BuckDesign Create(
         Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
         Abandoned.When(() => BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.Own, DesignProgress.Reporter(progress, cancellation), cancellation), cancellation);

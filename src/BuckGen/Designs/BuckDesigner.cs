@@ -24,6 +24,7 @@ internal static class BuckDesigner
         ArgumentNullException.ThrowIfNull(spec);
         spec.Validate();
         if (outline.Region.IsEmpty) throw new OutlineException($"{outline.Name}: no closed outline is left to make a buck from.");
+        OutlineSize.Require(outline.Name, outline.Region);
         try
         {
             return DesignChecked(outline, spec, extensions, next, cancellation);

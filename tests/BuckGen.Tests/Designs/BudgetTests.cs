@@ -25,6 +25,21 @@ public sealed class BudgetTests
         Assert.Equal("wheel.svg has 20000 lines and arcs; with 300 layers and 5 degrees of draft it is worked out at 704 heights, 14080000 lines and arcs in all; the limit is 1000000. Simplify the drawing, or use thicker stock, less depth or less draft.", message);
     }
 
+    /// <summary>Found by an attack: a circle of 1,800 km ended with a fault of the program where the sheet was known, and a rounded plate of 900 km did not end. Those are too far from the origin by now.</summary>
+    [Theory]
+    [InlineData("<circle r='90000000'/>", "180000000 x 180000000")]
+    [InlineData("<rect width='90000000' height='80000000' rx='3000000'/>", "90000000 x 80000000")]
+    [InlineData("<rect width='100001' height='9'/>", "100001 x 9")]
+    public void An_outline_beyond_every_machine_is_refused_by_the_reader_and_the_designer_alike(string shape, string size)
+    {
+        var content = System.Text.Encoding.UTF8.GetBytes($"<svg xmlns='http://www.w3.org/2000/svg' width='100mm' height='100mm' viewBox='0 0 100 100'>{shape}</svg>");
+        var message = Assert.Throws<OutlineException>(() => OutlineReader.Read(content, "huge.svg")).Message;
+        Assert.Equal($"huge.svg: the outline is {size} mm, the limit is 100000 mm; say which unit it is drawn in, or make the drawing smaller", message);
+
+        var same = Region.FromLoops([Loop.Rectangle(new(0, 0, 900_000_000, 800_000_000))]);
+        Assert.Contains("the limit is 100000 mm", Assert.Throws<OutlineException>(() => BuckDesign.Create(Outline.Of("huge", same), PlainBuck.Spec)).Message);
+    }
+
     [Fact]
     public void A_base_on_very_many_feet_is_refused()
     {

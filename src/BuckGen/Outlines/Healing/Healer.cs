@@ -12,7 +12,7 @@ internal static class Healer
     /// <param name="options">Tolerances and limits.</param>
     /// <param name="mostPieces">How many lines and arcs it may come to.</param>
     /// <param name="cancellation">Stops the work.</param>
-    /// <exception cref="OutlineException">The paths do not make up closed loops that lie clear of each other, or are too many.</exception>
+    /// <exception cref="OutlineException">The paths do not make up closed loops that lie clear of each other, are too large or too many.</exception>
     public static Outline Heal(Drawing drawing, string name, OutlineOptions options, int mostPieces, CancellationToken cancellation)
     {
         var tolerance = options.Tolerance;
@@ -30,6 +30,7 @@ internal static class Healer
         var region = Nesting.Resolve(filled.Loops.Select(l => l.Loop), cancellation);
         // A loop whose areas cancel to nothing is none.
         if (region.IsEmpty) throw Nothing();
+        OutlineSize.Require(name, region);
         return new(name, region, drawing.Units,
             [.. fitted.Repairs, .. loose.Repairs, .. joined.Repairs, .. cleaned.Repairs, .. single.Repairs, .. open.Repairs, .. clear.Repairs],
             [.. drawing.Notes, .. open.Notes, .. clear.Notes, .. filled.Notes])

@@ -1,0 +1,20 @@
+using BuckGen.Geometry;
+
+namespace BuckGen.Outlines;
+
+/// <summary>How large an outline may be: one rule for drawings that are read and for outlines made in code.</summary>
+internal static class OutlineSize
+{
+    /// <summary>Largest width and height, mm; beyond it no board, sheet or frame is made, and most likely the unit is wrong.</summary>
+    private const double Largest = 100_000;
+
+    /// <summary>Refuses an outline that is too large.</summary>
+    /// <exception cref="OutlineException">The outline is too large; the message names its size and the limit.</exception>
+    public static void Require(string name, Region region)
+    {
+        var (width, height) = (region.Bounds.Width, region.Bounds.Height);
+        if (Math.Max(width, height) > Largest)
+            throw new OutlineException(FormattableString.Invariant(
+                $"{name}: the outline is {width:0.#} x {height:0.#} mm, the limit is {Largest} mm; say which unit it is drawn in, or make the drawing smaller"));
+    }
+}
