@@ -2,6 +2,7 @@ using BuckGen.Bucks;
 using BuckGen.Designs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
 using BuckGen.Outlines;
 using Xunit;
 
@@ -15,6 +16,8 @@ namespace BuckGen.Tests.Outlines.Fuzzing;
 public class FuzzTests
 {
     private const int LongestMessage = 600;
+
+    private static readonly double[] Drafts = [1, 0.1, 5, 15, -1];
 
     /// <summary>How many are designed in the usual run.</summary>
     private const int UsualDesigns = 40;
@@ -56,11 +59,22 @@ public class FuzzTests
             return null;
         }
 
-        // As large as a maker can have it, and so thin that nothing closes that is not nearly closed already.
-        if (Math.Max(read.Region.Bounds.Width, read.Region.Bounds.Height) > 3000 || read.Region.Segments.Take(3000).Count() == 3000) return null;
-        BuckDesign.Create(read, new BuckSpec { Depth = 3, Draft = 1, Stock = [new("thin", 3)] });
+        // Larger ones take long and say little more.
+        if (read.Region.Segments.Take(3000).Count() == 3000) return null;
+        BuckDesign.Create(read, OneOfAll(mutant.Number));
         return null;
     }
+
+    /// <summary>Every kind, plane, corner and draft in turn; so low that nothing closes that is not nearly closed already.</summary>
+    private static BuckSpec OneOfAll(int number) => new()
+    {
+        Depth = 3,
+        Stock = [new("thin", 3)],
+        Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
+        OutlineAt = number / 2 % 2 == 0 ? OutlineAt.Face : OutlineAt.Base,
+        Corners = number / 4 % 2 == 0 ? CornerJoin.Round : CornerJoin.Mitre,
+        Draft = Drafts[number / 8 % Drafts.Length],
+    };
 
     private static string? WholeIntake(Mutant mutant)
     {

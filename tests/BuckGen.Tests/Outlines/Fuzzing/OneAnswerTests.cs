@@ -1,0 +1,34 @@
+using System.Text;
+using BuckGen.Bucks;
+using BuckGen.Designs;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Outlines;
+using Xunit;
+
+namespace BuckGen.Tests.Outlines.Fuzzing;
+
+/// <summary>Drawings that the reader took and the designer refused, found among the mutants; their numbers change with the corpus, so they stand here.</summary>
+public class OneAnswerTests
+{
+    /// <summary>A curve whose end was moved by 0.2 mm makes the path cross itself by a hair; a female buck could not be offset by 0.05 mm.</summary>
+    [Theory]
+    [InlineData(BuckKind.Male, OutlineAt.Face, Corners.Round)]
+    [InlineData(BuckKind.Male, OutlineAt.Base, Corners.Round)]
+    [InlineData(BuckKind.Female, OutlineAt.Face, Corners.Round)]
+    [InlineData(BuckKind.Female, OutlineAt.Base, Corners.Round)]
+    [InlineData(BuckKind.Male, OutlineAt.Face, Corners.Mitre)]
+    [InlineData(BuckKind.Male, OutlineAt.Base, Corners.Mitre)]
+    [InlineData(BuckKind.Female, OutlineAt.Face, Corners.Mitre)]
+    [InlineData(BuckKind.Female, OutlineAt.Base, Corners.Mitre)]
+    public void An_ampersand_that_crosses_itself_where_it_closes(BuckKind kind, OutlineAt at, Corners corners)
+    {
+        var drawn = Encoding.UTF8.GetString(Corpus.File("svg/ff_ampersand.svg").Content);
+        var moved = drawn.Replace("c20 -82 90 -141 193 -141", "c20 -82 90 -141 192 -141", StringComparison.Ordinal);
+        Assert.NotEqual(drawn, moved);
+
+        var read = OutlineReader.Read(Encoding.UTF8.GetBytes(moved), "ampersand.svg");
+        var spec = new BuckSpec { Depth = 3, Draft = 1, Stock = [new("thin", 3)], Kind = kind, OutlineAt = at, Corners = new(corners) };
+
+        Assert.False(BuckDesign.Create(read, spec).Footprint.IsEmpty);
+    }
+}
