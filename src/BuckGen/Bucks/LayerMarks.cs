@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 
@@ -12,11 +11,10 @@ internal static class LayerMarks
     /// <summary>A line nearer than this, mm, to an edge or a line that is drawn already is the same line.</summary>
     private const double SameLine = 0.02;
 
-    public static (ImmutableArray<Layer> Layers, List<Finding> Findings) Complete(
+    public static ImmutableArray<Layer> Complete(
         IReadOnlyList<LayerBlank> blanks, string[][] letters, IReadOnlyList<DowelHole>[] dowels, IReadOnlyList<VentHole>[] vents, StackedSolid solid, BuckSpec spec, CancellationToken cancellation)
     {
         var layers = ImmutableArray.CreateBuilder<Layer>(blanks.Count);
-        var findings = new List<Finding>();
         for (var n = 0; n < blanks.Count; n++)
         {
             var blank = blanks[n];
@@ -45,7 +43,6 @@ internal static class LayerMarks
                 var text = blank.Number.ToString(CultureInfo.InvariantCulture) + letter;
                 var label = LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, hidden)
                     ?? LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, Region.Empty);
-                if (label is null) findings.Add(NoRoom(text, piece, blank.Top));
                 parts.Add(new(letter, piece, holes, bores, label));
             }
 
@@ -53,19 +50,10 @@ internal static class LayerMarks
                 [.. parts.OrderBy(p => p.Letter.Length).ThenBy(p => p.Letter, StringComparer.Ordinal)], sandTo, glueUp));
         }
 
-        return (layers.ToImmutable(), findings);
+        return layers.ToImmutable();
     }
 
     private static ImmutableArray<Loop> NotYetDrawn(IEnumerable<Loop> loops, SegmentIndex drawn) =>
         [.. loops.Where(l => l.Segments.Any(s =>
             drawn.DistanceWithin(s.Start, SameLine) > SameLine || drawn.DistanceWithin(s.PointAt(0.5), SameLine) > SameLine))];
-
-    /// <summary>A piece that its lettering does not fit on.</summary>
-    public static Finding NoRoom(string text, Island piece, double height) =>
-        new("label-no-room", Severity.Note,
-            FormattableString.Invariant($"The lettering {text} does not fit on its piece, even {LabelPlacement.SmallestHeight} mm high; it is left off."),
-            "Pencil the number on the piece when it comes off the machine.")
-        {
-            Place = piece.Outer.Bounds.Centre, Height = height,
-        };
 }

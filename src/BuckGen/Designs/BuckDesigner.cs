@@ -65,7 +65,7 @@ internal static class BuckDesigner
         blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents, cancellation) : b).Where(b => !b.Wood.IsEmpty)];
         next();
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
-        var (layers, labelFindings) = LayerMarks.Complete(
+        var layers = LayerMarks.Complete(
             blanks, IslandLetters.Assign(blanks), holes, LayerVents.Of(blanks, vents), solid, spec, cancellation);
 
         next();
@@ -79,13 +79,13 @@ internal static class BuckDesigner
             .. dowels.Findings,
             .. vents?.Findings ?? [],
             .. PlenumChecks.Of(spec, blanks),
-            .. labelFindings,
+            .. LeftOffLabels.Of(layers.Concat(finishing.Jigs.SelectMany(j => j.Layers))),
             .. finishing.Findings,
             .. DesignChecks.Of(new(spec, shape, plan, blanks, blank), extensions.Checks, cancellation),
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot, cancellation) : shape.At(shape.Face, cancellation);
         return new(outline, spec, plan, layers, vents, flange,
-            [.. Silencing.Apply(findings, spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
+            [.. Silencing.Apply(Gathering.Apply(findings), spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
         {
             Sizing = sizing.For(flange), Blank = blank, Jigs = finishing.Jigs, Solid = solid,
         };

@@ -27,7 +27,7 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
             else made.AddRange(parts);
         }
 
-        return new([.. made], [.. made.SelectMany(m => m.Findings), .. findings, .. made.SelectMany(m => m.Layers).SelectMany(Unlettered)]);
+        return new([.. made], [.. made.SelectMany(m => m.Findings), .. findings]);
     }
 
     /// <summary>The parts, when no two layers are called alike: files are called after them.</summary>
@@ -38,7 +38,4 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
             if (!taken.Add((layer.Name, layer.Number))) throw new AnswerException(FormattableString.Invariant($"there is a layer {layer.Name} {layer.Number} already"));
         return parts;
     }
-
-    private static IEnumerable<Finding> Unlettered(Layer layer) =>
-        layer.Parts.Where(p => p.Label is null).Select(p => LayerMarks.NoRoom(layer.NameOf(p), p.Shape, layer.Top));
 }

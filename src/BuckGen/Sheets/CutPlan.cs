@@ -73,7 +73,7 @@ public sealed record CutPlan(
             if (stock != group.Key) findings.Add(SizeAssumed(stock));
         }
 
-        return new(design, spec, sheets.ToImmutable(), findings.ToImmutable());
+        return new(design, spec, sheets.ToImmutable(), [.. Gathering.Apply(findings)]);
     }
 
     private static Finding NarrowerThanKerf(CutPart part, CuttingSpec spec) =>

@@ -34,12 +34,25 @@ public class StackFindingTests
     [Fact]
     public void Lettering_left_off()
     {
-        var findings = PlainBuck.Of(Shapes.DiscAt(7, 8, 2), PlainBuck.Spec with { Draft = 0 }).Named("label-no-room").ToArray();
-        Assert.Equal(
-            ["1A", "2A", "3A"], findings.Select(f => f.Message.Replace("The lettering ", "").Replace(" does not fit on its piece, even 2.5 mm high; it is left off.", "")));
-        Assert.Equal([12, 24, 36], findings.Select(f => f.Height));
-        Assert.All(findings, f => Assert.Equal("Pencil the number on the piece when it comes off the machine.", f.Remedy));
-        Assert.All(findings, f => Assert.Equal(0, f.Place!.Value.DistanceTo(new(7, 8)), 1e-6));
+        var finding = Assert.Single(PlainBuck.Of(Shapes.DiscAt(7, 8, 2), PlainBuck.Spec with { Draft = 0 }).Named("label-no-room"));
+        Assert.Equal("The lettering of 3 pieces does not fit on them, even 2.5 mm high; it is left off: 1A, 2A, 3A.", finding.Message);
+        Assert.Equal((12, "Pencil the number on the piece when it comes off the machine."), (finding.Height, finding.Remedy));
+        Assert.Equal(0, finding.Place!.Value.DistanceTo(new(7, 8)), 1e-6);
+    }
+
+    [Fact]
+    public void Lettering_left_off_one_piece() => Assert.Equal(
+        "The lettering 1A does not fit on its piece, even 2.5 mm high; it is left off.",
+        Assert.Single(PlainBuck.Of(Shapes.Disc(2), PlainBuck.Spec with { Draft = 0, Depth = 12 }).Named("label-no-room")).Message);
+
+    /// <summary>Found by an attack: a base on thousands of feet gave a finding for each of them.</summary>
+    [Fact]
+    public void Lettering_left_off_very_many_pieces_is_one_finding()
+    {
+        var grid = Region.FromLoops(Enumerable.Range(0, 100).Select(i => Loop.Circle(new(i % 10 * 20, i / 10 * 20), 2)));
+        var finding = Assert.Single(PlainBuck.Of(grid, PlainBuck.Spec with { Draft = 0, Depth = 12 }).Named("label-no-room"));
+        Assert.StartsWith("The lettering of 100 pieces does not fit on them, even 2.5 mm high; it is left off: 1A, 1B, ", finding.Message);
+        Assert.EndsWith(" and 88 more.", finding.Message);
     }
 
     /// <summary>An outline that is off by more than a millimetre somewhere is noticed; a mirrored one only when no mirror keeps it.</summary>

@@ -1,0 +1,22 @@
+namespace BuckGen.Findings;
+
+/// <summary>Gathers what is found in very many places into one finding that counts them: a list of thousands is read by nobody.</summary>
+internal static class Gathering
+{
+    /// <summary>Findings with one id, up to which each is listed.</summary>
+    public const int MostListed = 20;
+
+    /// <summary>The findings in their order; of an id that comes more often, the one at the worst place stands for all.</summary>
+    public static IEnumerable<Finding> Apply(IEnumerable<Finding> findings) =>
+        findings.GroupBy(f => f.Id, StringComparer.Ordinal).SelectMany(g => g.Skip(MostListed).Any() ? [One([.. g])] : g.AsEnumerable());
+
+    private static Finding One(Finding[] findings)
+    {
+        // OrderBy keeps the first of equals.
+        var worst = findings.OrderByDescending(f => f.Severity).ThenByDescending(Excess).First();
+        return worst with { Message = FormattableString.Invariant($"{worst.Message} It is the worst of {findings.Length} such places.") };
+    }
+
+    /// <summary>How far a value lies beyond its limit; 0 where there is no such number.</summary>
+    private static double Excess(Finding finding) => finding is { Value: { } value, Limit: { } limit } ? Math.Abs(value - limit) : 0;
+}
