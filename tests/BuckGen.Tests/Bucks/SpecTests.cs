@@ -58,6 +58,13 @@ public class SpecTests
     }
 
     [Fact]
+    public void A_jig_has_a_core_and_a_bed_unless_they_are_left_out()
+    {
+        Assert.True(new JigSpec().Core);
+        Assert.True(new JigSpec().Bed);
+    }
+
+    [Fact]
     public void An_outline_of_nothing_is_refused() =>
         Assert.StartsWith("drawn: no closed outline", Assert.Throws<OutlineException>(() => PlainBuck.Of(Region.Empty)).Message);
 

@@ -86,6 +86,7 @@ public sealed class VentRowTests
                 Assert.Equal(0, measure.PointAt(along + round).DistanceTo(place), 1e-9);
         Assert.Equal((Block.Segments[1], 0.5), measure.At(130));
         Assert.Equal((Block.Segments[1], 0.0), measure.At(100));
+        Assert.Equal((Block.Segments[0], 0.0), measure.At(0));
     }
 
     [Theory]
