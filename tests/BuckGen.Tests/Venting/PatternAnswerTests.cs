@@ -36,13 +36,16 @@ public class PatternAnswerTests
         Assert.Throws<AnswerException>(() => PatternAnswer.Of(new Foreign(Enumerable.Repeat(new Vec2(1, 2), 10_001)), Floor, new()));
     }
 
-    [Fact]
-    public void Our_own_grid_may_have_more()
+    [Theory]
+    // A pitch of 5 mm: 201 places on a metre, 261 on 1.3 m.
+    [InlineData(1000, 201 * 201)]
+    // One more than the limit of 50,000 is enough to tell that there are too many.
+    [InlineData(1300, 50_001)]
+    public void Our_own_grid_may_have_more(double length, int places)
     {
-        // 1 m of floor at a pitch of 5 mm has 201 places either way.
-        var large = Shapes.Rectangle(1000, 1000);
+        var (floor, room) = (Shapes.Rectangle(1000, length), Shapes.RectangleAt(-1, -1, 1002, length + 2));
 
-        Assert.Equal(201 * 201, PatternAnswer.Of(VentPatterns.Grid, new(large.Islands[0], Shapes.RectangleAt(-1, -1, 1002, 1002)), new() { GridPitch = 5 }).Length);
+        Assert.Equal(places, PatternAnswer.Of(VentPatterns.Grid, new(floor.Islands[0], room), new() { GridPitch = 5 }).Length);
     }
 
     private sealed class Foreign(IEnumerable<Vec2> places) : IVentPattern

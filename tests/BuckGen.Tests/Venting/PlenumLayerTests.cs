@@ -1,5 +1,6 @@
 using BuckGen.Bucks;
 using BuckGen.Geometry;
+using BuckGen.Physics.Air;
 using BuckGen.Physics.Plates;
 using BuckGen.Tests.Geometry;
 using BuckGen.Venting;
@@ -59,6 +60,23 @@ public class PlenumLayerTests
         Assert.Equal(0, port.DistanceTo(new(30, 40)), 0.01);
 
         static Vec2 Hole(BuckSpec spec) => PlenumLayer.Shaped(Blank, spec, null, default).Wood.Islands[0].Holes.Single().Bounds.Centre;
+    }
+
+    [Theory]
+    [InlineData(PlenumKind.Channels)]
+    [InlineData(PlenumKind.Feet)]
+    public void Every_vent_stands_over_air(PlenumKind kind)
+    {
+        // The second one where a foot would stand without it.
+        Vec2[] places = [new(150, 20), PlenumLayer.Shaped(Blank, Spec(6) with { Plenum = new(Vented.Mdf6, kind) }, null, default).Wood.Islands[0].Outer.Bounds.Centre];
+        var vents = new VentDesign(
+            new(), new(1, 1, 1), 1, 25, [.. places.Select(p => new Vent(p, 1, 2, VentReason.Wall))],
+            new(0.1, 2, false, DrawDown.Simulate(0.1, [new(1, 3, 2)], new())), []);
+
+        var wood = PlenumLayer.Shaped(Blank, Spec(6) with { Plenum = new(Vented.Mdf6, kind) }, vents, default).Wood;
+
+        // The bore of 5 mm and a millimetre round it, or half of a channel of 10 mm.
+        Assert.All(places, p => Assert.True(!wood.Contains(p) && wood.DistanceToEdge(p) >= 3.5 - 0.01, p.ToString()));
     }
 
     private static LayerBlank Blank => new(1, LayerRole.Plenum, Vented.Mdf6, 0, 6, Shapes.Rectangle(200, 100));
