@@ -173,6 +173,63 @@ public class FloorVentsTests
     }
 
     [Fact]
+    public void A_round_pocket_on_which_no_vent_has_room_is_told_of_once()
+    {
+        // Vents along a wall are not told of one by one.
+        var placing = Placed(Loop.Circle(new(50, 30), 20), new() { KeepOut = [new(0, 0, 100, 60)] });
+
+        Assert.Equal(["vent-no-room", "vent-spacing"], placing.Findings.Select(f => f.Id).Order());
+        Assert.Contains("in the counter or pit", placing.Findings.Single(f => f.Id == "vent-no-room").Message);
+    }
+
+    [Theory]
+    // Half of the hole and half of the distance from the wall are kept: (1 + 0.5) / 2 mm.
+    [InlineData(0.75, true)]
+    [InlineData(0.74, false)]
+    public void A_hole_keeps_half_the_distance_from_the_wall_at_least(double away, bool granted)
+    {
+        var (floor, spec, taken) = (Floor(Pocket, null), new VentSpec { WallDistance = 0.5 }, new PlacedVents(7));
+
+        Assert.Equal(granted, new VentPlacement(floor, new([Plate], [], spec, 1), spec, 1, taken).Grant(new(new(50, away), VentReason.Counter)));
+        Assert.Equal(granted ? 1 : 0, taken.All.Count);
+    }
+
+    [Fact]
+    public void A_point_that_was_asked_for_comes_before_the_vents_of_all_floors()
+    {
+        // The smaller pocket lies behind a wall of 1 mm, where the larger one would have a vent 4 mm off.
+        var placing = Two(new() { Points = [new(103, 20.5)] }, Loop.Rectangle(new(101, 0, 131, 30)));
+
+        Assert.Contains(placing.Vents, v => v.Centre == new Vec2(103, 20.5));
+        Assert.DoesNotContain(placing.Findings, f => f.Id is "vent-no-room" or "vent-not-on-floor");
+    }
+
+    [Fact]
+    public void Corners_come_before_walls_whichever_floor_they_are_of()
+    {
+        // A vent on the larger pocket's right side would stand at (99, 20.3).
+        var placing = Two(new(), Loop.Rectangle(new(101, 20, 161, 60)));
+
+        Assert.Contains(placing.Vents, v => v.Reason == VentReason.Corner && Near(v.Centre, new(102, 21)));
+        Assert.DoesNotContain(placing.Vents, v => v.Reason == VentReason.Wall && v.Centre.DistanceTo(new(102, 21)) < 7);
+    }
+
+    [Fact]
+    public void A_pattern_that_fails_leaves_the_vents_of_the_shape()
+    {
+        var spec = new VentSpec { Pattern = new Failing() };
+        var vents = new FloorVents(Floor(Pocket, null), 1, spec, 7, new(10, 20), new ArcOffsetter(), default);
+
+        Assert.Contains("it tore", Assert.Single(vents.Failures).Message);
+        Assert.Equal([VentReason.Counter], vents.Wishes(25).Select(w => w.Reason));
+    }
+
+    [Fact]
+    public void A_grid_of_too_many_places_is_refused() =>
+        // 100 x 60 mm at a pitch of 0.3 mm are 66,000.
+        Assert.Contains("more than 50000 places", Assert.Throws<SpecException>(() => Placed(Pocket, new() { Pattern = VentPatterns.Grid, GridPitch = 0.3 })).Message);
+
+    [Fact]
     public void A_spacing_that_asks_for_too_many_places_is_refused() =>
         Assert.Contains("more than 50000 places", Assert.Throws<SpecException>(() => Placed(Pocket, new(), spacing: 0.005)).Message);
 
@@ -187,6 +244,22 @@ public class FloorVentsTests
         var vents = new FloorVents(floor, 1, spec, room.Apart, new(10, 20), new ArcOffsetter(), default);
 
         Assert.Throws<OperationCanceledException>(() => vents.Fill(new(floor, room, spec, 1, new(room.Apart)), 25, new(true)).ToList());
+    }
+
+    /// <summary>The vents of the pocket of 100 x 60 mm and a smaller one.</summary>
+    private static VentPlacing Two(VentSpec spec, Loop smaller)
+    {
+        var walls = Region.FromLoops([Loop.Rectangle(new(-20, -20, 181, 80)), Pocket, smaller]);
+        var (room, middle) = (new BoreRoom([Plate with { Wood = Shapes.RectangleAt(-50, -50, 300, 160) }], [], spec, 1), new Vec2(50, 30));
+        FloorVents Of(Loop pocket) => new(new(Plate, new(pocket, []), walls), 1, spec, room.Apart, middle, new ArcOffsetter(), default);
+        return VentPlacing.Of([Of(smaller), Of(Pocket)], room, spec, 1, 25, middle, default);
+    }
+
+    private sealed class Failing : IVentPattern
+    {
+        public string Name => "torn";
+
+        public IEnumerable<Vec2> Places(VentFloor floor, VentSpec spec) => throw new InvalidOperationException("it tore");
     }
 
     private static AirFloor Floor(Loop pocket, Vec2? deepest) =>

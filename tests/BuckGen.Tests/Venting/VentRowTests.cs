@@ -60,6 +60,10 @@ public sealed class VentRowTests
     {
         var chamfered = Loop.Polygon(new(0, 0), new(100, 0), new(100, 57), new(97, 60), new(0, 60));
         Assert.Equal(corners, Corners([.. new VentRow(chamfered, apart, new(50, 30)).Wishes(25)]));
+        // Of two alike the one farther from the middle, then the first counter-clockwise from the x direction.
+        if (corners == 4)
+            foreach (var middle in (Vec2[])[new(50, 30), new(48.5, 8.5)])
+                Assert.Contains(new VentRow(chamfered, apart, middle).Wishes(25), w => w.Reason == VentReason.Corner && w.Centre == new Vec2(100, 57));
         // The sharper of two: one side is cut back farther.
         var skew = Loop.Polygon(new(0, 0), new(100, 0), new(100, 57.5), new(97, 60), new(0, 60));
         var sharper = new VentRow(skew, 7, new(50, 30)).Wishes(25).Single(w => w.Reason == VentReason.Corner && w.Centre.X > 90 && w.Centre.Y > 30);

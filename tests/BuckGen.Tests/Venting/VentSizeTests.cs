@@ -1,4 +1,6 @@
 using BuckGen.Bucks;
+using BuckGen.Catalogs;
+using BuckGen.Physics.Air;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;
@@ -45,4 +47,26 @@ public sealed class VentSizeTests
         var cavity = Vented.Design(Vented.Rectangle(100, 60), Vented.Spec(BuckKind.Female) with { Draft = 0 }).Vents!;
         Assert.Equal(100 * 60 * 24 / 1e6, cavity.Air.Volume, 9);
     }
+
+    [Fact]
+    public void The_hole_goes_through_the_upper_plate_and_the_air_presses_on_all_of_it()
+    {
+        // The upper plate is 2 mm thick; of a thicker one the bore from below would leave 3 mm.
+        var spec = Vented.Spec() with { Draft = 0, Base = new(new("board 2", 2, 2000, 2000), 20, Vented.Mdf6) };
+        var vents = Vented.Design(Vented.Rectangle(100, 60), spec).Vents!;
+        Assert.Equal(DrawDown.HolesNeeded(vents.Air.Volume, vents.Diameter, 2, spec.Vents!.Air), vents.Air.Needed);
+        // 140 x 100 mm under 101,325 Pa outside and 33,600 Pa inside.
+        Assert.Equal(0.014 * 67725, vents.BoardForce, 1e-6);
+    }
+
+    [Fact]
+    public void Of_thick_sheet_the_hole_is_no_wider_than_leaves_no_mark() =>
+        // 4 mm of sheet stay 2.7 mm thick; holes of more than 1.5 mm show on any.
+        Assert.Equal(1.5, Vented.Design(Vented.Rectangle(100, 60), Vented.Spec() with { Draft = 0, Sheet = new() { Gauge = 4 } }).Vents!.Diameter);
+
+    /// <summary>Holes of 1.0 mm under thin sheet: SPI Plastics Engineering Handbook; Rosato (from memory).</summary>
+    [Fact]
+    public void A_plastic_has_a_widest_hole_of_its_own() =>
+        // 2 mm of sheet stay 1.365 mm thick.
+        Assert.Equal(1.0, Vented.Design(Vented.Rectangle(100, 60), Vented.Spec() with { Draft = 0, Sheet = new() { Gauge = 2, Plastic = Catalog.BuiltIn.FindPlastic("abs") } }).Vents!.Diameter);
 }

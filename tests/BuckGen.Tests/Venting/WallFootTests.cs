@@ -107,6 +107,24 @@ public class WallFootTests
     public void On_an_arc_it_begins_at_its_farthest_point(double x, double along) =>
         Assert.Equal(along, RowStart.Of(new(Shapes.Slot(40, 10).OnlyLoop()), new(x, 0)), 0.001);
 
+    [Fact]
+    public void The_farthest_point_of_an_arc_is_found_wherever_the_loop_lies() =>
+        Assert.Equal(127.124, RowStart.Of(new(Shapes.Slot(40, 10).Moved(0, 30).OnlyLoop()), new(100, 100)), 0.001);
+
+    [Fact]
+    public void A_circle_begins_where_it_is_farthest_from_the_middle_of_the_outline() =>
+        // At (70, 20), three quarters of the way round from (50, 0).
+        Assert.Equal(0.75 * 40 * Math.PI, RowStart.Of(new(Loop.Circle(new(70, 0), 20)), new(70, -50)), 0.001);
+
+    [Fact]
+    public void A_point_beside_the_farthest_one_is_no_beginning_though_it_is_as_far_as_can_be_told()
+    {
+        // 0.1 mm beside the tip, 0.0003 mm nearer to the middle, and farther from the middle of the outline.
+        var lens = Loop.Polygon(new(50, 0), new(49.9996, 0.1), new(0, 10), new(-50, 0), new(-49.9996, -0.1), new(0, -10));
+
+        Assert.Equal(0, RowStart.Of(new(lens), new(0, -100)), 1e-9);
+    }
+
     private static Vent At(double x, double y) => new(new(x, y), 1, 1, VentReason.Wall);
 
     private static WallFoot Foot(Loop loop, Region? walls = null) => new(
