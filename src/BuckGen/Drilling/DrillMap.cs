@@ -11,12 +11,16 @@ internal static class DrillMap
     private const double WorthBoring = 1;
 
     /// <summary>Everything drilled from the top face of its layer, right through.</summary>
-    public static IEnumerable<DrillHole> FromAbove(BuckDesign design) =>
-        from layer in design.Layers
-        from part in layer.Parts
-        from vent in part.Vents
-        let reason = vent.IsBore ? "relief bore" : Words.Of(design.Vents!.Vents.First(v => v.Centre == vent.Centre).Reason)
-        select new DrillHole(vent.Centre, vent.Diameter, layer.Thickness, layer.Number, reason);
+    public static IEnumerable<DrillHole> FromAbove(BuckDesign design)
+    {
+        var reasons = (design.Vents?.Vents ?? []).DistinctBy(v => v.Centre).ToDictionary(v => v.Centre, v => v.Reason);
+        return
+            from layer in design.Layers
+            from part in layer.Parts
+            from vent in part.Vents
+            let reason = vent.IsBore ? "relief bore" : Words.Of(reasons[vent.Centre])
+            select new DrillHole(vent.Centre, vent.Diameter, layer.Thickness, layer.Number, reason);
+    }
 
     /// <summary>Relief bores into a thick surface layer that has no plate of its own for them under it.</summary>
     public static IEnumerable<DrillHole> FromBelow(BuckDesign design)

@@ -14,7 +14,8 @@ internal static class Gathering
     {
         // OrderBy keeps the first of equals.
         var worst = findings.OrderByDescending(f => f.Severity).ThenByDescending(Excess).First();
-        return worst with { Message = FormattableString.Invariant($"{worst.Message} It is the worst of {findings.Length} such places.") };
+        var rank = worst is { Value: not null, Limit: not null } ? ", this one the worst" : "";
+        return worst with { Message = FormattableString.Invariant($"{worst.Message} There are {findings.Length} such places{rank}.") };
     }
 
     /// <summary>How far a value lies beyond its limit; 0 where there is no such number.</summary>

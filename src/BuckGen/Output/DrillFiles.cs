@@ -5,20 +5,24 @@ using BuckGen.Pictures;
 
 namespace BuckGen.Output;
 
-/// <summary>The drill map of a design: a list, a drawing, paper templates and, on request, a program for each layer and bit.</summary>
+/// <summary>The drill map of a design: a list, drawings and, on request, a program for each layer and bit.</summary>
 internal static class DrillFiles
 {
-    /// <summary>The files; none for a design without vents.</summary>
-    public static IEnumerable<OutputFile> Of(BuckDesign design, OutputOptions options)
+    /// <summary>The list and the drawings; none for a design without vents.</summary>
+    public static IEnumerable<OutputFile> Lists(BuckDesign design, OutputOptions options)
     {
         var fromAbove = DrillMap.FromAbove(design).ToArray();
         if (fromAbove.Length == 0) yield break;
         yield return new("drill/vents.csv", DrillCsv.Write([.. fromAbove, .. DrillMap.FromBelow(design)]));
         yield return new("drill/vents.dxf", DrillDxf.Write(fromAbove, options.DxfVersion));
         if (DrillTemplate.Of(design, options.Title) is { } template) yield return new("drill/template.svg", SvgPicture.Write(template));
-        foreach (var file in TemplateFiles.Drilling(design, options)) yield return file;
+    }
+
+    /// <summary>The programs; none for a design without vents, or when none are asked for.</summary>
+    public static IEnumerable<OutputFile> Programs(BuckDesign design, OutputOptions options)
+    {
         if (options.Drilling is not { } spec) yield break;
-        foreach (var run in DrillRun.Split(fromAbove))
+        foreach (var run in DrillRun.Split([.. DrillMap.FromAbove(design)]))
             yield return new(
                 string.Create(CultureInfo.InvariantCulture, $"drill/layer-{run.Layer:00}-{run.Diameter:0.###}mm.ngc"), DrillProgram.Write(run, spec));
     }

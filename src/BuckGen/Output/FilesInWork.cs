@@ -11,7 +11,7 @@ using BuckGen.Sheets;
 
 namespace BuckGen.Output;
 
-/// <summary>The files of one run as they are made, and what extensions failed to make.</summary>
+/// <summary>The files of one run as they are made, and what could not be made.</summary>
 internal sealed class FilesInWork
 {
     private const int LongestExtension = 9;
@@ -47,10 +47,14 @@ internal sealed class FilesInWork
         }
     }
 
-    public void Add(IEnumerable<OutputFile> made)
+    public void AddDrilling()
     {
-        foreach (var file in made) Add(file);
+        Add(DrillFiles.Lists(plan.Design, options));
+        Add(TemplateFiles.Drilling(plan.Design, options));
+        Add(DrillFiles.Programs(plan.Design, options));
     }
+
+    public void AddTrimming() => Add(TemplateFiles.Trimming(plan.Design, options));
 
     public void AddLayers()
     {
@@ -114,6 +118,17 @@ internal sealed class FilesInWork
             format.Made.Add(Path.ChangeExtension(path, format.Ending));
             Add(new OutputFile(format.Made[^1], bytes));
         }
+    }
+
+    private void Add(TemplateFiles templates)
+    {
+        Add(templates.Files);
+        failures.AddRange(templates.Findings);
+    }
+
+    private void Add(IEnumerable<OutputFile> made)
+    {
+        foreach (var file in made) Add(file);
     }
 
     /// <summary>A writer that fails at one file gives none: half a set of programs would be run as if it were whole.</summary>

@@ -37,9 +37,9 @@ public static class OutputFiles
         {
             if (plan.HasErrors && !force) return;
             made.AddLayers();
-            made.Add(DrillFiles.Of(plan.Design, options));
+            made.AddDrilling();
             made.AddAccessories();
-            made.Add(TemplateFiles.Trimming(plan.Design, options));
+            made.AddTrimming();
             made.AddSheets();
             made.AddModels();
             made.AddProcessCard();
@@ -62,7 +62,7 @@ public static class OutputFiles
         {
             if (plan.HasErrors && !force) return;
             made.AddAccessories();
-            made.Add(TemplateFiles.Trimming(plan.Design, options));
+            made.AddTrimming();
             made.AddSheets();
         }, progress, cancellation);
     }
@@ -78,7 +78,7 @@ public static class OutputFiles
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        return Made(plan, options, made => made.Add(DrillFiles.Of(plan.Design, options)), progress, cancellation);
+        return Made(plan, options, made => made.AddDrilling(), progress, cancellation);
     }
 
     private static ImmutableArray<OutputFile> Made(

@@ -23,7 +23,7 @@ public class GatheringTests
 
         Assert.Equal(["near", "other"], gathered.Select(f => f.Id));
         // The limit is 5: nothing lies farther from it than -30.
-        Assert.Equal((-30, "near at -30. It is the worst of 22 such places."), (gathered[0].Value, gathered[0].Message));
+        Assert.Equal((-30, "near at -30. There are 22 such places, this one the worst."), (gathered[0].Value, gathered[0].Message));
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public class GatheringTests
 
         var finding = Assert.Single(PlainBuck.Of(squares, PlainBuck.Spec with { Depth = 24 }).Named("dowels-turnable"));
 
-        Assert.EndsWith(" It is the worst of 64 such places.", finding.Message);
+        Assert.EndsWith(" There are 64 such places.", finding.Message);
     }
 
     [Fact]

@@ -4,6 +4,9 @@ using BuckGen.Designs;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Outlines;
+using BuckGen.Output;
+using BuckGen.Reports;
+using BuckGen.Sheets;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
 using BuckGen.Tests.Venting;
@@ -38,6 +41,19 @@ public sealed class BudgetTests
 
         var same = Region.FromLoops([Loop.Rectangle(new(0, 0, 900_000_000, 800_000_000))]);
         Assert.Contains("the limit is 100000 mm", Assert.Throws<OutlineException>(() => BuckDesign.Create(Outline.Of("huge", same), PlainBuck.Spec)).Message);
+    }
+
+    [Fact]
+    public void A_paper_template_of_very_many_pages_is_left_out_and_told()
+    {
+        var spec = PlainBuck.Spec with { Depth = 12, Sheet = new SheetSpec { Gauge = 1 }, Flange = new(PlainBuck.Mdf12) };
+        var plan = CutPlan.Create(PlainBuck.Of(Region.FromLoops([Loop.Rectangle(new(0, 0, 6000, 5000))]), spec), new());
+
+        var files = OutputFiles.Jigs(plan, new(), force: true);
+
+        Assert.DoesNotContain(files, f => f.Path.EndsWith("trim.pdf", StringComparison.Ordinal));
+        var finding = Assert.Single(SummaryJson.Read(files.Single(f => f.Path == "summary.json").Content).Findings, f => f.Id == "template-too-large");
+        Assert.Matches("^The paper template templates/trim.pdf would be spread over [67][0-9]{2} pages of A4, the limit is 500; it is left out.$", finding.Message);
     }
 
     [Fact]

@@ -109,6 +109,52 @@ public partial class TilesTests
         }
     }
 
+    /// <summary>Found by an attack: a jagged wall 4 m across came to 488 MB, since every page held all of it.</summary>
+    [Theory]
+    [InlineData(6000)]
+    [InlineData(33)]
+    [InlineData(32)]
+    public void A_page_holds_all_that_it_shows_of_a_line_and_of_a_long_one_nothing_else(int corners)
+    {
+        var wheel = Loop.Polygon(Enumerable.Range(0, corners).Select(i => new Vec2(400, 0).Turned(2 * Math.PI * i / corners)));
+        var ink = new Ink("#000000", 0.5);
+        Picture drawing = new("wheel", wheel.Bounds.Grown(2), [new PictureShape([new(wheel.Segments, true)], ink)]);
+
+        var pages = Tiles.Of(new(drawing, []), Paper.A4).Select(p => p.Items.OfType<PictureWindow>().SingleOrDefault()).OfType<PictureWindow>().ToArray();
+
+        Assert.Equal(Tiles.Count(new(drawing, []), Paper.A4), pages.Length);
+        foreach (var page in pages)
+        {
+            var held = page.Items.OfType<PictureShape>().SelectMany(s => s.Paths).SelectMany(p => p.Segments).ToHashSet();
+            var shown = wheel.Segments.Where(s => s.Bounds.Grown(ink.Width / 2).Meets(page.View)).ToHashSet();
+            Assert.True(held.IsSupersetOf(shown));
+            Assert.True(corners <= 32 || held.SetEquals(shown));
+        }
+    }
+
+    [Fact]
+    public void Stretches_of_a_line_that_comes_and_goes_are_not_joined()
+    {
+        // A comb whose teeth reach down onto the pages below and back.
+        var teeth = Enumerable.Range(0, 40).SelectMany(i => (Vec2[])[new(4 * i, i % 2 * -400), new(4 * i + 4, i % 2 * -400)]).Prepend(new(0, 20)).Append(new(160, 20));
+        var comb = Loop.Polygon(teeth);
+        Picture drawing = new("comb", comb.Bounds.Grown(2), [new PictureShape([new(comb.Segments, true)], new Ink("#000000"))]);
+
+        foreach (var path in Tiles.Of(new(drawing, []), Paper.A4).SelectMany(p => p.Items).OfType<PictureWindow>().SelectMany(w => w.Items).OfType<PictureShape>().SelectMany(s => s.Paths))
+            for (var i = 1; i < path.Segments.Length; i++) Assert.Equal(path.Segments[i - 1].End, path.Segments[i].Start);
+    }
+
+    [Fact]
+    public void What_a_page_says_of_the_others_grows_with_rows_and_columns_not_with_their_number()
+    {
+        Picture drawing = new("plate", new(0, 0, 4000, 4000), []);
+
+        var pages = Tiles.Of(new(drawing, []), Paper.A4);
+
+        Assert.InRange(pages.Length, 350, Tiles.MostPages);
+        Assert.All(pages.Skip(1), p => Assert.InRange(p.Items.Length, 1, 100));
+    }
+
     private static ImmutableArray<PrintedPage> Printed(BuckDesign design, Paper paper) => PrintedPage.Read(PdfPicture.Write(Tiles.Of(DrillTemplate.ForPaper(design)!, paper)));
 
     /// <summary>Where each page comes to lie from the upper left one when its crosses are laid on its neighbours'.</summary>

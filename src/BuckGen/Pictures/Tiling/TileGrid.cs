@@ -22,6 +22,9 @@ internal sealed record TileGrid(int Rows, int Columns, Vec2 View, Vec2 Corner)
     /// <summary>From one page to the next, mm.</summary>
     public Vec2 Step => View - new Vec2(Overlap, Overlap);
 
+    /// <summary>How many pages there are; their numbers run from 0, row by row.</summary>
+    public long Count => (long)Rows * Columns;
+
     /// <summary>The last page's name.</summary>
     public string Last => Name(Rows - 1, Columns - 1);
 
@@ -30,7 +33,7 @@ internal sealed record TileGrid(int Rows, int Columns, Vec2 View, Vec2 Corner)
     {
         var size = PaperSizes.Upright(paper);
         var (upright, lying) = (Over(drawing, size), Over(drawing, new Vec2(size.Y, size.X)));
-        return lying.Rows * lying.Columns < upright.Rows * upright.Columns ? lying : upright;
+        return lying.Count < upright.Count ? lying : upright;
     }
 
     /// <summary>A page's name: "B2" is in the second row and the second column.</summary>
@@ -41,6 +44,22 @@ internal sealed record TileGrid(int Rows, int Columns, Vec2 View, Vec2 Corner)
     {
         var (left, top) = (Corner.X + column * Step.X, Corner.Y - row * Step.Y);
         return new(left, top - View.Y, left + View.X, top);
+    }
+
+    /// <summary>What a page shows of the drawing.</summary>
+    /// <param name="number">Its number.</param>
+    public Bounds Window(int number) => Window(number / Columns, number % Columns);
+
+    /// <summary>Numbers of the pages that show something of the bounds, in order.</summary>
+    public IEnumerable<int> Showing(Bounds bounds)
+    {
+        var (left, right) = (Whole((bounds.MinX - Corner.X - View.X) / Step.X, Columns), Whole((bounds.MaxX - Corner.X) / Step.X + 1, Columns));
+        var (first, last) = (Whole((Corner.Y - View.Y - bounds.MaxY) / Step.Y, Rows), Whole((Corner.Y - bounds.MinY) / Step.Y + 1, Rows));
+        for (var row = first; row <= last; row++)
+            for (var column = left; column <= right; column++)
+                if (Window(row, column).Meets(bounds)) yield return row * Columns + column;
+
+        static int Whole(double place, int count) => (int)Math.Clamp(place, 0, count - 1);
     }
 
     /// <summary>Where vertical seams lie: in the middle of the overlaps.</summary>

@@ -38,11 +38,14 @@ internal static class TileStrip
     {
         var scale = Math.Min(MapWidth / (grid.Columns * grid.Step.X), MapHeight / (grid.Rows * grid.Step.Y));
         var (width, height) = (grid.Step.X * scale, grid.Step.Y * scale);
-        for (var r = 0; r < grid.Rows; r++)
-            for (var c = 0; c < grid.Columns; c++)
-            {
-                var corner = lowerRight + new Vec2((c - grid.Columns) * width, (grid.Rows - 1 - r) * height);
-                yield return new PictureShape([new(Loop.Rectangle(Bounds.Of(corner, corner + new Vec2(width, height))).Segments, true)], (r, c) == (row, column) ? ThisCell : Cell);
-            }
+        var corner = lowerRight - new Vec2(grid.Columns * width, 0);
+        var (across, up) = (new Vec2(grid.Columns * width, 0), new Vec2(0, grid.Rows * height));
+        // Lines right through, since a rectangle for each page on each page would be their number squared.
+        for (var c = 0; c <= grid.Columns; c++) yield return Line(corner + new Vec2(c * width, 0), up);
+        for (var r = 0; r <= grid.Rows; r++) yield return Line(corner + new Vec2(0, r * height), across);
+        var cell = corner + new Vec2(column * width, (grid.Rows - 1 - row) * height);
+        yield return new PictureShape([new(Loop.Rectangle(Bounds.Of(cell, cell + new Vec2(width, height))).Segments, true)], ThisCell);
+
+        static PictureShape Line(Vec2 from, Vec2 along) => PictureShape.Line(from, from + along, Cell);
     }
 }
