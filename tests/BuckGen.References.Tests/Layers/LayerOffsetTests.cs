@@ -40,7 +40,7 @@ public class LayerOffsetTests(ITestOutputHelper log)
         Faults.None(written.Refusals);
         Faults.None(verdicts.Where(v => v.AreaMiss > LargestAreaMiss || v.DiffersAcross).Select(v => v.ToString()));
         Assert.True(verdicts.Count(v => v.Farthest > LargestDistance) < verdicts.Count / 100, "too many tips and notches are off");
-        Assert.True(verdicts.Count >= 3500, $"only {verdicts.Count} layers were compared");
+        Assert.True(verdicts.Count >= 1150, $"only {verdicts.Count} layers were compared");
         Assert.True(verdicts.Where(v => v.ReadBy != "BuckGen").Select(v => v.File).Distinct().Count() >= 100, "too few outlines were read by others");
     }
 

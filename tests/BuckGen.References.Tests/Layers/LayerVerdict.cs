@@ -12,7 +12,8 @@ namespace BuckGen.References.Tests.Layers;
 internal sealed record LayerVerdict(
     string File, string ReadBy, LayerCase Case, int Layer, double ExpectedArea, double Area, double Farthest, bool DiffersAcross)
 {
-    public double AreaMiss => ExpectedArea == 0 && Area == 0 ? 0 : Math.Abs(Area - ExpectedArea) / Math.Max(ExpectedArea, Area);
+    /// <summary>By which share the area differs; what is smaller than a square millimetre counts as one, for there the chords of the arcs decide.</summary>
+    public double AreaMiss => Math.Abs(Area - ExpectedArea) / Math.Max(1, Math.Max(ExpectedArea, Area));
 
     public override string ToString() => FormattableString.Invariant(
         $"{File} read by {ReadBy}, {Case}, layer {Layer}: area {Area:F3} of {ExpectedArea:F3} mm2 ({AreaMiss:P3}), edges {Farthest:F4} mm apart");

@@ -22,7 +22,7 @@ internal sealed class WrittenLayers
     /// <summary>Two of its squares share an edge: BuckGen keeps them apart, as the corpus asks, and GEOS dissolves the edge.</summary>
     private const string SharedEdge = "dxf/ez_touching.dxf";
 
-    private const int LongOutline = 150;
+    private const int LongOutline = 150, VeryLongOutline = 5000;
 
     private readonly ConcurrentBag<WrittenOutline> outlines = [];
     private readonly ConcurrentBag<string> refusals = [];
@@ -33,7 +33,7 @@ internal sealed class WrittenLayers
     public IReadOnlyCollection<string> Refusals => refusals;
 
     /// <summary>
-    /// Core outlines are made in all ways, the others and the very long core ones in a few, each in other ones than its neighbours.
+    /// Core outlines are made in six ways, the others and the very long core ones in a few, each in other ones than its neighbours.
     /// </summary>
     public static WrittenLayers Of(IReadOnlyList<CorpusFile> files, ScratchFolder scratch)
     {
@@ -59,8 +59,7 @@ internal sealed class WrittenLayers
         }
 
         var pieces = outline.Region.Loops.Sum(loop => loop.Segments.Length);
-        var ways = !file.IsCore ? LayerCase.Turn(number, 3) : pieces > LongOutline ? LayerCase.Turn(number, 6) : LayerCase.All;
-        Console.Error.WriteLine($"PIECES {pieces} {file.File} {file.IsCore}");
+        var ways = LayerCase.Turn(number, pieces > VeryLongOutline ? 1 : !file.IsCore ? 2 : pieces > LongOutline ? 3 : 6);
         var exported = scratch.File($"{file.File}/outline.dxf");
         WriteDxf(exported, new(file.File, [.. outline.Region.Loops.Select(OuterOrInner)], outline.Region.Bounds));
         outlines.Add(new(

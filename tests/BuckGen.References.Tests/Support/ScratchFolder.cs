@@ -3,7 +3,7 @@ namespace BuckGen.References.Tests.Support;
 /// <summary>A folder of its own for one test, gone when the test is done.</summary>
 internal sealed class ScratchFolder : IDisposable
 {
-    public string Path { get; } = Directory.CreateTempSubdirectory(Environment.GetEnvironmentVariable("KEEPSCRATCH") ?? "buckgen-references-").FullName;
+    public string Path { get; } = Directory.CreateTempSubdirectory("buckgen-references-").FullName;
 
     /// <summary>Path of a file below it; its folder is made.</summary>
     public string File(string name)
@@ -13,5 +13,5 @@ internal sealed class ScratchFolder : IDisposable
         return path;
     }
 
-    public void Dispose() { if (!Path.Contains("KEEP", StringComparison.Ordinal)) Directory.Delete(Path, recursive: true); }
+    public void Dispose() => Directory.Delete(Path, recursive: true);
 }
