@@ -40,7 +40,7 @@ public class CheckedOffsetterTests
         var message = Assert.Throws<OffsetFailedException>(() => offsetter.Offset(Source, 3, CornerJoin.Round)).Message;
 
         Assert.Contains("could not be offset by 3 mm", message);
-        Assert.Contains("gave up", message);
+        Assert.Contains("gave up; ", message);
         Assert.Contains("from the outline", message);
     }
 

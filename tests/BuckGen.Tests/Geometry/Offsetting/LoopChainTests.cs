@@ -74,6 +74,16 @@ public class LoopChainTests
     }
 
     [Fact]
+    public void A_start_that_meets_the_end_goes_before_one_a_little_off()
+    {
+        // The other one turns more to the left and leads nowhere.
+        Segment decoy = new(new(10, 5e-5), new(0, 5));
+
+        Assert.Equal(100, Assert.Single(LoopChain.Close([.. Square, decoy], 1, p => p.Y is < 2 or > 8 || p.X > 9.9)).SignedArea);
+        Assert.Equal(100, Assert.Single(LoopChain.Close([Square[0], decoy, .. Square[1..]], 1, p => p.Y < 2)).SignedArea);
+    }
+
+    [Fact]
     public void What_has_no_width_is_no_loop()
     {
         Segment there = new(new(0, 0), new(10, 0)), back = new(new(10, 0), new(0, 0));

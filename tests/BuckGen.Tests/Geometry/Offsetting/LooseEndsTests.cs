@@ -26,6 +26,14 @@ public class LooseEndsTests
     }
 
     [Fact]
+    public void A_piece_with_one_loose_end_goes_too()
+    {
+        // From a corner of the square into the middle of its side, and from there to the next corner.
+        foreach (var piece in (Segment[])[new(new(0, 0), new(5, 1e-7)), new(new(5, 1e-7), new(10, 0))])
+            Assert.Equal(Square, LooseEnds.Prune([.. Square, piece], 1e-5));
+    }
+
+    [Fact]
     public void Of_two_that_lie_on_each_other_one_stays()
     {
         Segment[] open = [new(new(0, 20), new(5, 20)), new(new(0, 20), new(5, 20))];

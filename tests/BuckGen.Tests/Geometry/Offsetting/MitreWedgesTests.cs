@@ -11,6 +11,9 @@ public class MitreWedgesTests
 
     [Theory]
     [InlineData(-9, -9, true)]
+    [InlineData(-10, -10, true)]
+    [InlineData(-10, 0, true)]
+    [InlineData(0, -10, true)]
     [InlineData(-10.5, -9, false)]
     [InlineData(-9, -10.5, false)]
     [InlineData(109, 69, true)]
