@@ -7,35 +7,63 @@ internal static class Closeness
     /// <returns>One place fewer than there are loops.</returns>
     public static IEnumerable<Vec2> Joints(IEnumerable<Loop> loops)
     {
-        var apart = loops.ToList();
-        var met = new List<Loop> { apart[0] };
+        List<Approach> apart = [.. loops.Select(l => new Approach(l))];
+        var met = apart[0];
         apart.RemoveAt(0);
         while (apart.Count > 0)
         {
-            var (next, nearest) = apart.Select(l => (Loop: l, Nearest: Nearest(l, met))).MinBy(n => n.Nearest.Distance);
-            yield return nearest.Place;
-            apart.Remove(next);
-            met.Add(next);
+            var edge = new Edge(met.Loop);
+            foreach (var loop in apart) loop.Meet(edge);
+            met = apart.MinBy(a => a.Distance)!;
+            apart.Remove(met);
+            yield return met.Place;
         }
     }
 
     /// <summary>A point of one loop nearest to any of the others, to the spacing of its corners and arc middles.</summary>
-    public static Vec2 Place(Loop loop, IEnumerable<Loop> others) => Nearest(loop, others).Place;
-
-    private static (Vec2 Place, double Distance) Nearest(Loop loop, IEnumerable<Loop> others)
+    public static Vec2 Place(Loop loop, IEnumerable<Loop> others)
     {
-        var index = new SegmentIndex(others.SelectMany(o => o.Segments));
-        var (best, reach) = (loop.Segments[0].Start, double.MaxValue);
-        foreach (var segment in loop.Segments)
+        var approach = new Approach(loop);
+        foreach (var other in others) approach.Meet(new(other));
+        return approach.Place;
+    }
+
+    /// <summary>A loop that others are compared with; its index is made when the first comes near.</summary>
+    private sealed class Edge(Loop loop)
+    {
+        private SegmentIndex? index;
+
+        public Bounds Bounds => loop.Bounds;
+
+        public SegmentIndex Index => index ??= new(loop.Segments);
+    }
+
+    /// <summary>How near a loop has come to any of those it has been compared with, and where.</summary>
+    private sealed class Approach(Loop loop)
+    {
+        private const double Rounding = 1e-9;
+        private static readonly double[] Samples = [0, 0.25, 0.5, 0.75];
+
+        private int nearest = int.MaxValue;
+
+        public Loop Loop => loop;
+
+        public double Distance { get; private set; } = double.MaxValue;
+
+        public Vec2 Place { get; private set; } = loop.Segments[0].Start;
+
+        /// <summary>Compares it with one more loop; most lie farther away than one before, which their bounds tell.</summary>
+        public void Meet(Edge other)
         {
-            foreach (var t in (ReadOnlySpan<double>)[0, 0.25, 0.5, 0.75])
+            if (loop.Bounds.DistanceTo(other.Bounds) > Distance + Rounding) return;
+            for (var i = 0; i < loop.Segments.Length * Samples.Length; i++)
             {
-                var p = segment.PointAt(t);
-                var distance = reach == double.MaxValue ? index.Distance(p) : index.DistanceWithin(p, reach);
-                if (distance < reach) (best, reach) = (p, distance);
+                var p = loop.Segments[i / Samples.Length].PointAt(Samples[i % Samples.Length]);
+                if (other.Bounds.DistanceTo(Bounds.Of(p, p)) > Distance + Rounding) continue;
+                var distance = Distance == double.MaxValue ? other.Index.Distance(p) : other.Index.DistanceWithin(p, Distance);
+                // Of equals the one that comes first along the loop, whichever loop it is near to.
+                if (distance < Distance || (distance == Distance && i < nearest)) (Distance, nearest, Place) = (distance, i, p);
             }
         }
-
-        return (best, reach);
     }
 }

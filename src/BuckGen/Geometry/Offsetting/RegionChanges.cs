@@ -70,8 +70,9 @@ internal static class RegionChanges
         void Search(double near, Region first, double far, Region last)
         {
             cancellation.ThrowIfCancellationRequested();
-            var changes = Compare(first, last, grows).ToList();
-            if (changes.Count == 0) return;
+            // Only whether anything changes is asked on the way; where it does is worked out at the end.
+            var changes = Compare(first, last, grows);
+            if (!changes.Any()) return;
             if (Math.Abs(far - near) <= resolution || pieces > MaxPieces)
             {
                 found.AddRange(changes.Select(c => new RegionChange(c.Kind, (near + far) / 2, c.Place) { Within = Math.Abs(far - near) / 2 }));
