@@ -32,6 +32,8 @@ public class CutPartTests
 
         Assert.Equal(160, Assert.Single(part.Paths, p => p.Layer == CutLayer.Mark).Length, 1e-9);
         Assert.Equal(240 + 2 * Math.PI * 0.1, part.CutLength, 1e-6);
+        // An opening of 20 x 20 mm is cut as well, 19.8 x 19.8 mm.
+        Assert.Equal(240 + 2 * Math.PI * 0.1 + 4 * 19.8, Part(Shapes.Counter(60, 60, 20, 20)).CutLength, 1e-6);
     }
 
     [Fact]

@@ -91,6 +91,22 @@ public class ShelfLayoutTests
         Assert.Equal(new Bounds(5, 5, 505, 305), sheets[0][0].Bounds);
     }
 
+    [Theory]
+    [InlineData(300, 100, false)]
+    [InlineData(100, 300, true)]
+    public void Parts_lie_flat(double width, double height, bool turned)
+    {
+        var placed = ShelfLayout.Arrange([Cuts.Rectangle("1A", width, height, Sheet)], Whole, new()).Sheets[0][0];
+
+        Assert.Equal(new Bounds(5, 5, 305, 105), placed.Bounds);
+        // What was the lower left corner lies at the left below, or at the right after a quarter turn.
+        Assert.Equal(0, placed.Map.Apply(new(0, 0)).DistanceTo(turned ? new(305, 5) : new(5, 5)), 1e-9);
+    }
+
+    [Fact]
+    public void The_work_can_be_stopped() =>
+        Assert.Throws<OperationCanceledException>(() => ShelfLayout.Arrange([Cuts.Rectangle("1A", 10, 10, Sheet)], Whole, new(), new(true)));
+
     [Fact]
     public void A_part_as_large_as_the_sheet_just_fits() =>
         Assert.Empty(ShelfLayout.Arrange([Cuts.Rectangle("1A", 590, 390, Sheet)], Whole, new()).TooLarge);
