@@ -9,18 +9,16 @@ namespace BuckGen.Venting;
 /// <param name="Air">The air over it: its outer edge and holes are walls, or the edge of the plate.</param>
 /// <param name="Walls">The wood that stands on the floor.</param>
 /// <param name="Deepest">The one place where air stays last, when the rest of the floor is a slope; null for a level floor.</param>
-internal sealed record AirFloor(LayerBlank Layer, Island Air, Region Walls, Vec2? Deepest = null)
+internal sealed record AirFloor(LayerBlank Layer, Island Air, FloorWalls Walls, Vec2? Deepest = null)
 {
-    private readonly SegmentIndex edges = new(Walls.Segments);
-
     /// <summary>Distance to the nearest wall, mm; infinite when none lies within the reach.</summary>
-    public double ToWall(Vec2 p, double reach) => edges.DistanceWithin(p, reach);
+    public double ToWall(Vec2 p, double reach) => Walls.Edges.DistanceWithin(p, reach);
 
     /// <summary>True when no wall stands between two places: a vent at one then draws air from the other.</summary>
     public bool Sees(Vec2 a, Vec2 b)
     {
         Span<double> space = stackalloc double[2];
-        foreach (var wall in edges.Meeting(Bounds.Of(a, b)))
+        foreach (var wall in Walls.Edges.Meeting(Bounds.Of(a, b)))
         {
             var meetings = new ParameterList(space);
             Intersections.WithLine(new(wall), a, b - a, ref meetings);

@@ -13,7 +13,8 @@ internal static class AirFloors
     public static AirFloor[] Of(IReadOnlyList<LayerBlank> layers, StackedSolid solid, IEnumerable<Vec2> closings)
     {
         var level = Level(layers, solid).ToArray();
-        var sloped = closings.Select(c => Sloped(c, layers)).OfType<AirFloor>()
+        var over = layers.Select(l => new AirOver(l, layers[0].Wood.Bounds.Grown(1))).ToArray();
+        var sloped = closings.Select(c => Sloped(c, over)).OfType<AirFloor>()
             .Where(s => !Array.Exists(level, l => l.Layer == s.Layer && l.Air.Contains(s.Deepest!.Value)));
         return [.. sloped.Concat(level.OrderBy(f => Math.Round(f.Air.Area, 3)))];
     }
@@ -25,7 +26,8 @@ internal static class AirFloors
             if (layers[n + 1].Role != LayerRole.Wall) continue;
             var walls = solid.At(layers[n + 1].Bottom);
             IEnumerable<Island> air = layers[n].Role == LayerRole.Base ? OverThePlate(layers[n].Wood, walls, solid.Block) : Pits(layers[n].Wood, walls);
-            foreach (var island in air) yield return new(layers[n], island, walls);
+            var standing = new FloorWalls(walls);
+            foreach (var island in air) yield return new(layers[n], island, standing);
         }
     }
 
@@ -50,18 +52,34 @@ internal static class AirFloors
     /// A lobe of a hole, or a bay, that ends above the floor of the rest; or a pit whose layer is cut higher up than where its walls
     /// meet. It bottoms out on the first layer down that has wood there.
     /// </summary>
-    private static AirFloor? Sloped(Vec2 place, IReadOnlyList<LayerBlank> layers)
+    private static AirFloor? Sloped(Vec2 place, AirOver[] layers)
     {
-        for (var n = layers.Count - 1; n > 0; n--)
+        for (var n = layers.Length - 1; n > 0; n--)
         {
-            if (!layers[n - 1].Wood.Contains(place)) continue;
+            if (!layers[n - 1].HasWood(place)) continue;
             // Wood right up to the layer above: the air ends within a layer that is cut without it.
-            if (layers[n].Wood.Contains(place)) return null;
-            var walls = layers[n].Wood;
-            var air = Region.FromLoops(walls.Loops.Prepend(Loop.Rectangle(layers[0].Wood.Bounds.Grown(1)))).Islands.First(i => i.Contains(place));
-            return new(layers[n - 1], air, walls, place);
+            return layers[n].HasWood(place) ? null : new(layers[n - 1].Layer, layers[n].Beside(place), layers[n].Walls, place);
         }
 
         return null;
+    }
+
+    /// <summary>A layer and the air beside its wood, worked out once for all places that are asked for.</summary>
+    /// <param name="layer">The layer.</param>
+    /// <param name="table">How far the air reaches.</param>
+    private sealed class AirOver(LayerBlank layer, Bounds table)
+    {
+        private readonly Lazy<RegionInterior> wood = new(() => new(layer.Wood));
+        private readonly Lazy<Region> air = new(() => Region.FromLoops(layer.Wood.Loops.Prepend(Loop.Rectangle(table))));
+        private RegionInterior? inAir;
+
+        public LayerBlank Layer => layer;
+
+        public FloorWalls Walls { get; } = new(layer.Wood);
+
+        public bool HasWood(Vec2 place) => wood.Value.Contains(place);
+
+        /// <summary>The part of the air round a place.</summary>
+        public Island Beside(Vec2 place) => air.Value.Islands[(inAir ??= new(air.Value)).IslandAt(place)];
     }
 }

@@ -69,7 +69,7 @@ public sealed class BoreRoomTests
     [Fact]
     public void A_wall_hides_what_lies_behind_it()
     {
-        var floor = new AirFloor(Plate, new(Loop.Rectangle(new(0, 0, 100, 60)), []), Shapes.RectangleAt(40, 20, 2, 20));
+        var floor = new AirFloor(Plate, new(Loop.Rectangle(new(0, 0, 100, 60)), []), new(Shapes.RectangleAt(40, 20, 2, 20)));
         Assert.False(floor.Sees(new(20, 30), new(60, 30)));
         Assert.False(floor.Sees(new(60, 30), new(20, 30)));
         Assert.True(floor.Sees(new(20, 50), new(60, 50)));
@@ -82,7 +82,7 @@ public sealed class BoreRoomTests
     [Fact]
     public void A_given_vent_gives_way_along_its_row_by_whole_millimetres_up_to_half_the_spacing()
     {
-        var floor = new AirFloor(Plate, new(Loop.Rectangle(new(0, 0, 100, 60)), []), Region.Empty);
+        var floor = new AirFloor(Plate, new(Loop.Rectangle(new(0, 0, 100, 60)), []), new(Region.Empty));
         var taken = new PlacedVents(7);
         var placement = new VentPlacement(floor, Room(dowels: [new(new(50, 30), 6)]), new() { Spacing = 20 }, 1, taken);
         Vec2 Way(double along) => new(along, 30);

@@ -165,7 +165,7 @@ public class FloorVentsTests
     {
         // Round a block of 20 x 20 mm on the plate: vents along the block alone.
         var air = new Island(Plate.Wood.OnlyLoop(), [Loop.Rectangle(new(0, 0, 20, 20)).Reversed()]);
-        var placing = Placed(new AirFloor(Plate, air, Shapes.Rectangle(20, 20)), new());
+        var placing = Placed(new AirFloor(Plate, air, new(Shapes.Rectangle(20, 20))), new());
 
         Assert.NotEmpty(placing.Vents);
         Assert.All(placing.Vents, v => Assert.Equal(1, Shapes.Rectangle(20, 20).DistanceToEdge(v.Centre), 0.01));
@@ -251,7 +251,7 @@ public class FloorVentsTests
     {
         var walls = Region.FromLoops([Loop.Rectangle(new(-20, -20, 181, 80)), Pocket, smaller]);
         var (room, middle) = (new BoreRoom([Plate with { Wood = Shapes.RectangleAt(-50, -50, 300, 160) }], [], spec, 1), new Vec2(50, 30));
-        FloorVents Of(Loop pocket) => new(new(Plate, new(pocket, []), walls), 1, spec, room.Apart, middle, new ArcOffsetter(), default);
+        FloorVents Of(Loop pocket) => new(new(Plate, new(pocket, []), new(walls)), 1, spec, room.Apart, middle, new ArcOffsetter(), default);
         return VentPlacing.Of([Of(smaller), Of(Pocket)], room, spec, 1, 25, middle, default);
     }
 
@@ -263,7 +263,7 @@ public class FloorVentsTests
     }
 
     private static AirFloor Floor(Loop pocket, Vec2? deepest) =>
-        new(Plate, new(pocket, []), Region.FromLoops([Loop.Rectangle(pocket.Bounds.Grown(20)), pocket]), deepest);
+        new(Plate, new(pocket, []), new(Region.FromLoops([Loop.Rectangle(pocket.Bounds.Grown(20)), pocket])), deepest);
 
     private static VentPlacing Placed(Loop pocket, VentSpec spec, DowelHole? dowel = null, double spacing = 25, Vec2? deepest = null) =>
         Placed(Floor(pocket, deepest), spec, dowel, spacing);

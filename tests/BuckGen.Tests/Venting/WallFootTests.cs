@@ -128,7 +128,7 @@ public class WallFootTests
     private static Vent At(double x, double y) => new(new(x, y), 1, 1, VentReason.Wall);
 
     private static WallFoot Foot(Loop loop, Region? walls = null) => new(
-        loop, new(new(1, LayerRole.Base, Vented.Mdf6, 0, 6, Shapes.Rectangle(200, 200)), new(loop, []), walls ?? Round(loop)), 1, 8, new(0, 0));
+        loop, new(new(1, LayerRole.Base, Vented.Mdf6, 0, 6, Shapes.Rectangle(200, 200)), new(loop, []), new(walls ?? Round(loop))), 1, 8, new(0, 0));
 
     /// <summary>Wood round a pocket.</summary>
     private static Region Round(Loop pocket) => Region.FromLoops([Loop.Rectangle(pocket.Bounds.Grown(20)), pocket]);
