@@ -44,6 +44,18 @@ public class CheckedOffsetterTests
         Assert.Contains("from the outline", message);
     }
 
+    /// <summary>Found among damaged drawings: a word could be offset by 0.05 mm and not by 0.0008 mm.</summary>
+    [Theory]
+    [InlineData(0.0025)]
+    [InlineData(-0.0025)]
+    public void A_quarter_of_the_tolerance_is_as_good_as_nothing_when_no_rung_is_left(double distance)
+    {
+        var offsetter = new CheckedOffsetter(0.01, new Broken());
+
+        Assert.Same(Source, offsetter.Offset(Source, distance, CornerJoin.Mitre));
+        Assert.Throws<OffsetFailedException>(() => offsetter.Offset(Source, distance * 1.01, CornerJoin.Mitre));
+    }
+
     private sealed class Broken : IOffsetter
     {
         public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default) => throw new OffsetFailedException("gave up");

@@ -31,4 +31,19 @@ public class OneAnswerTests
 
         Assert.False(BuckDesign.Create(read, spec).Footprint.IsEmpty);
     }
+
+    /// <summary>A corner of a letter moved by 5 mm: on the way to where its parts change, the word could not be shrunk by 0.0008 mm.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(0.1)]
+    public void A_word_whose_letter_is_torn(double draft)
+    {
+        var drawn = Encoding.UTF8.GetString(Corpus.File("svg/ink_word_plain.svg").Content);
+        var moved = drawn.Replace("29.548828 l -1.7871,-0.351562", "29.548828 l -1.7871,5.003139469351864", StringComparison.Ordinal);
+        Assert.NotEqual(drawn, moved);
+
+        var read = OutlineReader.Read(Encoding.UTF8.GetBytes(moved), "word.svg");
+
+        Assert.False(BuckDesign.Create(read, new BuckSpec { Depth = 3, Draft = draft, Stock = [new("thin", 3)], OutlineAt = OutlineAt.Base, Corners = CornerJoin.Mitre }).Footprint.IsEmpty);
+    }
 }
