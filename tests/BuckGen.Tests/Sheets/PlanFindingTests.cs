@@ -127,6 +127,23 @@ public class PlanFindingTests
     }
 
     [Theory]
+    [InlineData(100, 60)]
+    [InlineData(595, 60)] // with the margins just as wide as the sheet
+    [InlineData(100, 393)]
+    [InlineData(595, 393)]
+    public void A_board_that_is_large_enough_keeps_its_odd_size(double width, double height)
+    {
+        var board = new Stock("MDF 12", 12, 605, 403) { SizeIsAssumed = true };
+        var sheet = Cuts.Of(Shapes.Rectangle(width, height), new(Kerf: 0), OneLayer with { Stock = [board] }).Sheets[0];
+        Assert.Equal((605, 403), (sheet.Stock.SheetWidth, sheet.Stock.SheetHeight));
+    }
+
+    [Fact]
+    public void A_kerf_just_as_wide_as_a_dowel_hole_is_refused() =>
+        // 1 mm and 0.15 mm of fit.
+        Assert.Throws<SpecException>(() => Cuts.Of(Shapes.Disc(50), new(Kerf: 1.15), OneLayer with { Dowels = new(1, 0.15) }));
+
+    [Theory]
     [InlineData(6.15, true)]
     [InlineData(6.16, true)]
     [InlineData(6.14, false)]
