@@ -61,6 +61,11 @@ public class CutPlanTests
     }
 
     [Fact]
+    public void The_cut_length_of_a_plan_is_that_of_all_its_parts() =>
+        // Three discs of 50 mm radius, each with three dowel holes of 6.15 mm.
+        Assert.Equal(3 * Math.PI * (100 + 3 * 6.15), Cuts.Of(Shapes.Disc(50), new(Kerf: 0), PlainBuck.Spec with { Draft = 0 }).CutLength, 1e-6);
+
+    [Fact]
     public void The_lines_of_a_part_stay_on_the_part()
     {
         var plan = Cuts.Of(
