@@ -11,7 +11,7 @@ public class DowelPlacementTests
     [Fact]
     public void The_farthest_two_corners_and_the_lowest_that_makes_the_largest_triangle() =>
         // Sides of 107.7, 100 and 40 mm, and of both triangles as large the one with the lower corner.
-        Assert.Equal([new(0, 0), new(100, 40), new(100, 0)], DowelPlacement.Choose(Shapes.Rectangle(100, 40), 12));
+        Assert.Equal([new(10, -20), new(110, 20), new(110, -20)], DowelPlacement.Choose(Shapes.RectangleAt(10, -20, 100, 40), 12));
 
     [Fact]
     public void All_three_distances_differ_by_three_millimetres()
@@ -25,6 +25,18 @@ public class DowelPlacementTests
         for (var i = 0; i < 3; i++) Assert.True(Math.Abs(sides[i] - sides[(i + 1) % 3]) >= 3);
         // Two millimetres on, with 240 places along 240 mm.
         Assert.InRange(sides.Min(), 56, 60);
+    }
+
+    [Fact]
+    public void Neither_side_of_a_slim_triangle_is_as_long_as_the_other()
+    {
+        // Two corners at one end, as far from the other end; the first pair found shares that end as its second place, or as its first.
+        foreach (var slim in (Region[])[Shapes.Polygon((0, 0), (100, -10), (100, 10)), Shapes.Polygon((0, 0), (10, 100), (-10, 100))])
+        {
+            var p = DowelPlacement.Choose(slim, 12);
+            for (var i = 0; i < p.Length; i++)
+                Assert.True(p.Length == 2 || Math.Abs(p[i].DistanceTo(p[(i + 1) % 3]) - p[(i + 1) % 3].DistanceTo(p[(i + 2) % 3])) >= 3);
+        }
     }
 
     [Theory]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
+using BuckGen.Tests.Geometry;
 using CsCheck;
 using Xunit;
 
@@ -41,6 +42,27 @@ public class StackPlanTests
         Assert.Equal((35.0, 41.0), (Math.Round(plan.DepthRange.Low, 9), Math.Round(plan.DepthRange.High, 9)));
         Assert.Equal((38.0, 38.0, 0.0), Measured(StackPlan.Choose(38, [new("ply", 3.8)], 0.5)));
     }
+
+    [Fact]
+    public void A_board_that_was_measured_has_one_thickness_whatever_the_mill_allows()
+    {
+        var measured = Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!) with { ThicknessIsAssumed = false };
+
+        Assert.Equal((38.0, 38.0, 0.0), Measured(StackPlan.Choose(38, [measured], 0.5)));
+    }
+
+    [Fact]
+    public void Where_the_stack_may_not_be_higher_a_tenth_is_too_much()
+    {
+        Assert.Equal([12.1], Thicknesses(StackPlan.Choose(12, Sheets(12.1, 5), 0.5)));
+        Assert.Equal([5, 5], Thicknesses(StackPlan.Choose(12, Sheets(12.1, 5), 0.5, neverMore: true)));
+        Assert.Equal([12.1], Thicknesses(StackPlan.Choose(12.1, Sheets(12.1, 5), 0.5, neverMore: true)));
+    }
+
+    [Fact]
+    public void A_stack_ends_where_no_wood_is_left() =>
+        // A disc of 2 mm shrinks by 1.05 mm a layer: at 24 mm nothing is left of it.
+        Assert.Equal(2, PlainBuck.Of(Shapes.Disc(2), PlainBuck.Spec with { OutlineAt = OutlineAt.Base }).Layers.Length);
 
     /// <summary>MDF within 0.2 mm either way (EN 622-1, from memory): the worst case adds up, the likely one by squares.</summary>
     [Theory]
