@@ -2,6 +2,7 @@ using System.CommandLine;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
 using BuckGen.Cli.Commands;
+using BuckGen.Cli.Help;
 using BuckGen.Cli.Isolation;
 using BuckGen.CutFiles;
 using BuckGen.Drilling;
@@ -50,37 +51,34 @@ internal static class CommandLine
         }
     }
 
-    private static RootCommand Root(Terminal terminal, CancellationToken cancellation) => new(
-        """
-        BuckGen makes wooden forming bucks from drawings.
+    private static readonly FirstPage FirstPage = new(
+        "BuckGen makes wooden forming bucks from drawings.",
+        [
+            "Start with:  buckgen new job.toml --outline sign.svg",
+            "             buckgen make job.toml",
+            "A command:   buckgen COMMAND --help explains it.",
+            "Lengths take mm, cm, in, ft and fractions (1/2in); a bare number is mm.",
+            "Exit status: 0 done, 1 the design has errors, 2 bad input, 3 a program fault.",
+        ]);
 
-        Start here:
-          buckgen new job.toml --outline sign.svg      write a job file with every setting explained
-          buckgen make job.toml                        do everything the job file says
-          buckgen buck sign.svg --depth 18mm --stock 6mm      the same without a job file
-          buckgen vents sign.svg --depth 18mm --stock 6mm     only where to drill
-          buckgen jig sign.svg --depth 18mm --stock 6mm       only what trims the part
-          buckgen blank sign.svg --depth 18mm --stock 6mm     what sheet to order
-          buckgen form sign.svg --depth 18mm --stock 6mm --gauge 1mm      how thick the wall will be
-          buckgen inspect sign.svg                     see what was read from a drawing
-          buckgen check job.toml                       only what could go wrong
-          buckgen completion bash                      what lets TAB complete all this
-
-        Lengths take mm, cm, in, ft and fractions (1/2in); a bare number is mm.
-        Exit status: 0 done, 1 the design has errors, 2 bad input.
-        """)
+    private static RootCommand Root(Terminal terminal, CancellationToken cancellation)
     {
-        MakeCommand.Create(terminal, cancellation),
-        BuckCommand.Create(terminal, cancellation),
-        VentsCommand.Create(terminal, cancellation),
-        JigCommand.Create(terminal, cancellation),
-        BlankCommand.Create(terminal, cancellation),
-        FormCommand.Create(terminal, cancellation),
-        CheckCommand.Create(terminal, cancellation),
-        InspectCommand.Create(terminal, cancellation),
-        NewCommand.Create(terminal),
-        CatalogCommand.Create(terminal),
-        PluginsCommand.Create(terminal),
-        CompletionCommand.Create(terminal),
-    };
+        RootCommand root =
+        [
+            MakeCommand.Create(terminal, cancellation),
+            BuckCommand.Create(terminal, cancellation),
+            VentsCommand.Create(terminal, cancellation),
+            JigCommand.Create(terminal, cancellation),
+            BlankCommand.Create(terminal, cancellation),
+            FormCommand.Create(terminal, cancellation),
+            CheckCommand.Create(terminal, cancellation),
+            InspectCommand.Create(terminal, cancellation),
+            NewCommand.Create(terminal),
+            CatalogCommand.Create(terminal),
+            PluginsCommand.Create(terminal),
+            CompletionCommand.Create(terminal),
+        ];
+        HelpPages.AddTo(root, FirstPage);
+        return root;
+    }
 }

@@ -4,7 +4,7 @@ namespace BuckGen.Cli.Tests;
 
 public class HelpTests
 {
-    private static readonly string[] Commands = ["make", "buck", "check", "inspect", "new", "catalog", "completion"];
+    private static readonly string[] Commands = ["make", "buck", "new", "form", "check", "inspect", "vents", "jig", "blank", "catalog", "plugins", "completion"];
 
     public static TheoryData<string> Names => [.. Commands];
 
@@ -20,6 +20,26 @@ public class HelpTests
         Assert.All(Commands, c => Assert.Contains($"  {c} ", run.Out));
     }
 
+    /// <summary>A terminal opens with 24 lines of 80 letters.</summary>
+    [Fact]
+    public void The_first_page_fits_a_terminal() => Assert.InRange(Cli.Run("--help").Out.TrimEnd('\n').Split('\n').Length, 15, 24);
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    [InlineData("--version")]
+    public void No_line_is_wider_than_a_terminal(string command) =>
+        Assert.All(Cli.Run(command, "--help").Out.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
+
+    [Fact]
+    public void Every_option_stands_under_a_heading()
+    {
+        var listed = Commands.Sum(c => Cli.Run(c, "--help").Out.Split('\n').Count(l => l.StartsWith("  --", StringComparison.Ordinal)));
+        var suggested = Commands.Sum(c => Cli.Run($"[suggest:{c.Length + 11}]", $"buckgen {c} --").Out.Split('\n').Count(l => l.StartsWith("--", StringComparison.Ordinal) && l != "--help"));
+
+        Assert.InRange(listed, 150, int.MaxValue);
+        Assert.Equal(suggested, listed);
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void Every_command_explains_itself_by_an_example(string command)
@@ -32,8 +52,8 @@ public class HelpTests
 
     [Fact]
     public void Every_option_is_described() =>
-        Assert.All(Commands.SelectMany(c => Cli.Run(c, "--help").Out.Split('\n')).Where(l => l.TrimStart().StartsWith("--", StringComparison.Ordinal)),
-            line => Assert.Matches(@"^\s+--\S+.*\s{2,}\S|^\s+--.*>\s+\S", line));
+        Assert.All(Commands.SelectMany(c => Cli.Run(c, "--help").Out.Split('\n')).Where(l => l.StartsWith("  --", StringComparison.Ordinal)),
+            line => Assert.Matches(@"^  --\S+.*\s{2,}\S|^  --.{25,}$", line));
 
     [Fact]
     public void A_call_without_a_command_is_told_what_to_do()

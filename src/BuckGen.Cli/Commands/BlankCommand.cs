@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 using BuckGen.Reports;
 
@@ -11,16 +12,18 @@ internal static class BlankCommand
     {
         var outline = BuckCommand.OutlineArgument();
         var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
-        var command = new Command("blank",
-            """
-            Say how large a piece of sheet the part takes, how far it is drawn and how thick it ends up on average.
-
-              buckgen blank tray.dxf --depth 36mm --stock 6mm --gauge 1mm
-              buckgen blank tray.dxf --depth 36mm --stock 6mm --gauge 1mm --least-wall 0.5mm --plastic-sheet 1220x610mm
-            """) { outline };
+        var command = new HelpedCommand("blank", CommandGroup.Part, "Say which sheet to order and how thin it will be on average.")
+        {
+            Examples =
+            [
+                "buckgen blank tray.dxf --depth 36mm --stock 6mm --gauge 1mm",
+                "buckgen blank tray.dxf --depth 36mm --stock 6mm --plastic-sheet 1220x610mm",
+            ],
+        };
+        command.Add(outline);
         buck.AddTo(command);
         reading.AddTo(command);
-        command.Add(json);
+        command.Add(OptionGroup.Output, json);
         command.SetAction(parsed =>
         {
             var extensions = buck.Extensions(parsed, terminal);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Output;
 
 namespace BuckGen.Cli.Commands;
@@ -10,14 +11,16 @@ internal static class BuckCommand
     {
         var outline = OutlineArgument();
         var (reading, buck, run) = (new ReadingOptions(), new BuckOptions(), new RunOptions());
-        var command = new Command("buck",
-            """
-            Make a buck from a drawing.
-
-              buckgen buck sign.svg --depth 18mm --stock 6mm
-              buckgen buck tray.dxf --depth 1-1/2in --stock 1/2in 1/4in --kind female --base 1/2in
-              buckgen buck box.svg --depth 36mm --draft 3deg --stock mdf-12 --machine router --out box
-            """) { outline };
+        var command = new HelpedCommand("buck", CommandGroup.Make, "Make a buck from a drawing, without a job file.")
+        {
+            Examples =
+            [
+                "buckgen buck sign.svg --depth 18mm --stock 6mm",
+                "buckgen buck tray.dxf --depth 1-1/2in --stock 1/2in 1/4in --kind female",
+                "buckgen buck box.svg --depth 36mm --draft 3deg --stock mdf-12 --out box",
+            ],
+        };
+        command.Add(outline);
         buck.AddTo(command);
         reading.AddTo(command);
         run.AddTo(command);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
+using BuckGen.Cli.Help;
 using BuckGen.CutFiles;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
@@ -40,7 +41,7 @@ internal sealed class BuckOptions
     private readonly Option<OutlineAt?> outlineAt = QuantityOption.Choice("--outline-at", "Where the drawing is to size:", Defaults.OutlineAt);
     private readonly Option<Corners?> corners = QuantityOption.Choice("--corners", "Corners of the drafted layers:", Corners.Round);
     private readonly Option<double?> mitreLimit = QuantityOption.Number(
-        "--mitre-limit", "How far a mitre may reach, times the offset.", CornerJoin.Mitre.MitreLimit);
+        "--mitre-limit", "How far a mitre may reach, as a multiple of the offset.", CornerJoin.Mitre.MitreLimit, "times");
 
     private readonly Option<Steps?> steps = QuantityOption.Choice("--steps", "Sand the steps off, fill them, or half and half:", Defaults.Steps);
     private readonly Option<double?> shrinkage = QuantityOption.PerCent("--shrinkage", "Shrinkage of the plastic to allow for; left out: the plastic's own when the drawing shows the part.");
@@ -71,12 +72,12 @@ internal sealed class BuckOptions
     /// <summary>Where plug-ins come from.</summary>
     public PluginOptions Plugins { get; } = new();
 
-    public void AddTo(Command command)
+    public void AddTo(HelpedCommand command)
     {
-        foreach (var option in (Option[])[
-                     depth, stock, catalogFile, sheet, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin,
-                     dowel, machine, kerf, spacing, edgeMargin, dxf, svg, model, drill, formats])
-            command.Add(option);
+        command.Add(
+            OptionGroup.Buck, depth, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin, dowel);
+        command.Add(OptionGroup.Boards, stock, catalogFile, sheet, machine, kerf, spacing, edgeMargin);
+        command.Add(OptionGroup.Output, dxf, svg, model, drill, formats);
         vents.AddTo(command);
         part.AddTo(command);
         Plugins.AddTo(command);

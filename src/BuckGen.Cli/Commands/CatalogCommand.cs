@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using BuckGen.Catalogs;
+using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 using BuckGen.Reports;
 
@@ -14,30 +15,29 @@ internal static class CatalogCommand
         var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
         var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, with everything known of it.", Arity = ArgumentArity.ZeroOrOne }
             .Offering(() => CatalogFiles.Sheets().Concat(CatalogFiles.Plastics()));
-        var command = new Command("catalog",
-            """
-            List known sheets and plastics with the sources of their figures.
+        var command = new HelpedCommand("catalog", CommandGroup.Setup, "List known boards and plastics, each with its sources.")
+        {
+            Examples = ["buckgen catalog", "buckgen catalog petg", "buckgen catalog mdf-12 --json"],
+            Notes =
+                """
+                A file of your own adds to the catalog, or replaces what has the same id. Name it with --catalog, or in a job file by catalog = "my-catalog.toml". "like" takes what you don't give from another entry:
+                  [[stock]]
+                  id = "mdf-12"
+                  like = "mdf-12"
+                  thickness = { value = "11.8mm", source = "measured" }
 
-              buckgen catalog
-              buckgen catalog petg
-              buckgen catalog mdf-12 --json
-
-            A file of your own adds to the catalog, or replaces what has the same id. Name it with --catalog, or in a
-            job file by catalog = "my-catalog.toml". "like" takes what you don't give from another entry:
-
-              [[stock]]
-              id = "mdf-12"
-              like = "mdf-12"
-              thickness = { value = "11.8mm", source = "measured" }
-
-              [[plastic]]
-              id = "my-petg"
-              like = "petg"
-              name = "PETG of my supplier"
-              source = "data sheet of 2024"
-              forming-normal = [140, 150]
-              shrinkage = 0.4
-            """) { id, json, file };
+                  [[plastic]]
+                  id = "my-petg"
+                  like = "petg"
+                  name = "PETG of my supplier"
+                  source = "data sheet of 2024"
+                  forming-normal = [140, 150]
+                  shrinkage = 0.4
+                """,
+        };
+        command.Add(id);
+        command.Add(OptionGroup.Output, json);
+        command.Add(OptionGroup.Boards, file);
         plugins.AddTo(command);
         command.SetAction(parsed =>
         {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 using BuckGen.Reports;
 
@@ -11,11 +12,14 @@ internal static class CheckCommand
     {
         var file = JobOrDrawing.Argument("--depth and --stock");
         var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
-        var command = new Command("check",
-            "Say what could go wrong, and write nothing.\n\n  buckgen check job.toml\n  buckgen check sign.svg --depth 18mm --stock 6mm") { file };
+        var command = new HelpedCommand("check", CommandGroup.Look, "Say what could go wrong, and write nothing.")
+        {
+            Examples = ["buckgen check job.toml", "buckgen check sign.svg --depth 18mm --stock 6mm"],
+        };
+        command.Add(file);
         buck.AddTo(command);
         reading.AddTo(command);
-        command.Add(json);
+        command.Add(OptionGroup.Output, json);
         var source = new JobOrDrawing(command, reading, buck, json);
         command.SetAction(parsed =>
         {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 
 namespace BuckGen.Cli.Commands;
 
@@ -10,20 +11,21 @@ internal static class CompletionCommand
     public static Command Create(Terminal terminal)
     {
         var shell = new Argument<string>("SHELL") { Description = $"Which shell: {string.Join(", ", Shells)}." }.Offering(() => Shells);
-        var command = new Command("completion",
-            """
-            Print a script that lets your shell complete commands, options and their words when you press TAB.
-
-              buckgen completion bash
-              buckgen completion zsh
-              buckgen completion powershell
-
-            To have it in every new window, add a line to the file that your shell reads when it starts:
-
-              bash, in ~/.bashrc:            source <(buckgen completion bash)
-              zsh, in ~/.zshrc, after compinit:   source <(buckgen completion zsh)
-              PowerShell, in $PROFILE:       buckgen completion powershell | Out-String | Invoke-Expression
-            """) { shell };
+        var command = new HelpedCommand("completion", CommandGroup.Setup, "Print a script that completes commands when you press TAB.")
+        {
+            Examples = ["buckgen completion bash", "buckgen completion zsh", "buckgen completion powershell"],
+            Notes =
+                """
+                To have it in every new window, add a line to the file that your shell reads when it starts:
+                  bash, in ~/.bashrc:
+                    source <(buckgen completion bash)
+                  zsh, in ~/.zshrc, after compinit:
+                    source <(buckgen completion zsh)
+                  PowerShell, in $PROFILE:
+                    buckgen completion powershell | Out-String | Invoke-Expression
+                """,
+        };
+        command.Add(shell);
         command.SetAction(parsed =>
         {
             var name = parsed.GetValue(shell)!;

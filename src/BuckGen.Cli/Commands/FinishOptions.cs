@@ -1,5 +1,6 @@
 using System.CommandLine;
 using BuckGen.Bucks;
+using BuckGen.Cli.Help;
 
 namespace BuckGen.Cli.Commands;
 
@@ -20,10 +21,8 @@ internal sealed class FinishOptions
     private readonly Option<double?> fit = QuantityOption.Length("--fit", "Room between part and panel; left out: by size and warmth.");
     private readonly Option<double?> panelMargin = QuantityOption.Length("--panel-margin", "From the opening to the panel's edge.", Face.Margin);
 
-    public void AddTo(Command command)
-    {
-        foreach (var option in (Option[])[trimHeight, clearance, land, flange, bushing, bit, panel, fit, panelMargin]) command.Add(option);
-    }
+    public void AddTo(HelpedCommand command) =>
+        command.Add(OptionGroup.FinishedPart, trimHeight, clearance, land, flange, bushing, bit, panel, fit, panelMargin);
 
     /// <summary>The spec with a ring, and with template and panel when they are asked for; they are cut from the first sheet named.</summary>
     public BuckSpec Of(ParseResult parsed, BuckSpec buck)

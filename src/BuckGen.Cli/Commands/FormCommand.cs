@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 using BuckGen.Forming.Stretching;
 using BuckGen.Pictures;
@@ -17,18 +18,21 @@ internal static class FormCommand
         var stepped = new Option<bool>("--stepped") { Description = "Form over the steps of the layers, as if they were not sanded." };
         var ball = QuantityOption.Length("--corner-ball", "Radius of the ball that must be able to touch the thinnest place.", new FormingSpec().CornerBall);
         var map = new Option<string?>("--map") { Description = "Draw the thickness as seen from above.", HelpName = "FILE" };
-        var command = new Command("form",
-            """
-            Predict how thick the wall of the part will be, where it is thinnest, where webs stand and what the sheet does not reach.
-            A job file says the rest, if it has [sheet].
-
-              buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --map thickness.svg
-              buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --least-wall 0.4mm --detail fine
-            """) { file };
+        var command = new HelpedCommand("form", CommandGroup.Look, "Predict how thick the wall of the part will be.")
+        {
+            Examples =
+            [
+                "buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --map map.svg",
+                "buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --detail fine",
+            ],
+            Notes = "It also says where the wall is thinnest, where webs stand and what the sheet does not reach. A job file needs a [sheet].",
+        };
+        command.Add(file);
         buck.AddTo(command);
         reading.AddTo(command);
         Option[] own = [detail, stepped, ball, map, json];
-        foreach (var option in own) command.Add(option);
+        command.Add(OptionGroup.Prediction, detail, stepped, ball);
+        command.Add(OptionGroup.Output, map, json);
         var source = new JobOrDrawing(command, reading, buck, own);
         command.SetAction(parsed =>
         {

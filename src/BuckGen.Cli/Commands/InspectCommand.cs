@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 using BuckGen.Pictures;
 using BuckGen.Reports;
@@ -13,12 +14,14 @@ internal static class InspectCommand
         var outline = BuckCommand.OutlineArgument();
         var (reading, plugins, json) = (new ReadingOptions(), new PluginOptions(), RunOptions.JsonOption());
         var svg = new Option<string?>("--svg") { Description = "Draw the outline with its repairs numbered.", HelpName = "FILE" };
-        var command = new Command("inspect",
-            "Show what was read from a drawing: size, loops, islands, holes, narrow places, radii, corners, repairs.\n\n  buckgen inspect sign.svg\n  buckgen inspect plate.dxf --units in\n  buckgen inspect sign.svg --svg repairs.svg") { outline };
+        var command = new HelpedCommand("inspect", CommandGroup.Look, "Show what is read from a drawing, and its repairs.")
+        {
+            Examples = ["buckgen inspect sign.svg", "buckgen inspect plate.dxf --units in", "buckgen inspect sign.svg --svg repairs.svg"],
+        };
+        command.Add(outline);
         reading.AddTo(command);
         plugins.AddTo(command);
-        command.Add(svg);
-        command.Add(json);
+        command.Add(OptionGroup.Output, svg, json);
         command.SetAction(parsed =>
         {
             var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed, plugins.Extensions(parsed, terminal)), cancellation);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Output;
 using BuckGen.Sheets;
 
@@ -11,15 +12,17 @@ internal static class JigCommand
     {
         var outline = BuckCommand.OutlineArgument();
         var (reading, buck, finish, run) = (new ReadingOptions(), new BuckOptions(), new FinishOptions(), new RunOptions());
-        var command = new Command("jig",
-            """
-            Make the ring by which a part is trimmed straight, and the core that holds it, from the drawing of its buck;
-            on request also a template for its flange and the panel it shows through.
-
-              buckgen jig tray.dxf --depth 36mm --stock 6mm --gauge 1mm
-              buckgen jig tray.dxf --depth 36mm --stock 6mm 3mm --gauge 0.75mm --trim-height 15mm --out ring
-              buckgen jig tray.dxf --depth 36mm --stock 6mm --gauge 1mm --flange 15mm --bit 6mm --panel
-            """) { outline };
+        var command = new HelpedCommand("jig", CommandGroup.Part, "Make the ring and the core that trim a part straight.")
+        {
+            Examples =
+            [
+                "buckgen jig tray.dxf --depth 36mm --stock 6mm --gauge 1mm",
+                "buckgen jig tray.dxf --depth 36mm --stock 6mm 3mm --trim-height 15mm",
+                "buckgen jig tray.dxf --depth 36mm --stock 6mm --flange 15mm --bit 6mm --panel",
+            ],
+            Notes = "On request it also makes a template for the flange and the panel that the part shows through.",
+        };
+        command.Add(outline);
         buck.AddTo(command);
         finish.AddTo(command);
         reading.AddTo(command);

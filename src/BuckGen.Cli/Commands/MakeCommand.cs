@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Jobs;
 using BuckGen.Output;
 
@@ -11,8 +12,11 @@ internal static class MakeCommand
     {
         var job = JobArgument();
         var (run, plugins) = (new RunOptions(), new PluginOptions());
-        var command = new Command("make",
-            "Do everything a job file says.\n\n  buckgen make job.toml\n  buckgen make job.toml --out ~/cuts/sign") { job };
+        var command = new HelpedCommand("make", CommandGroup.Make, "Do everything a job file says.")
+        {
+            Examples = ["buckgen make job.toml", "buckgen make job.toml --out ~/cuts/sign"],
+        };
+        command.Add(job);
         run.AddTo(command);
         plugins.AddTo(command);
         command.SetAction(parsed =>

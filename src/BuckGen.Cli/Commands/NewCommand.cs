@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using BuckGen.Cli.Help;
 using BuckGen.Jobs;
 
 namespace BuckGen.Cli.Commands;
@@ -11,8 +12,12 @@ internal static class NewCommand
     {
         var job = new Argument<string>("JOB") { Description = "The job file to write.", DefaultValueFactory = _ => "job.toml" };
         var outline = new Option<string>("--outline") { Description = "The drawing to name in it.", DefaultValueFactory = _ => "outline.svg", HelpName = "FILE" };
-        var command = new Command("new",
-            "Write a job file with every setting explained.\n\n  buckgen new job.toml --outline sign.svg") { job, outline };
+        var command = new HelpedCommand("new", CommandGroup.Make, "Write a job file with every setting explained.")
+        {
+            Examples = ["buckgen new job.toml --outline sign.svg"],
+        };
+        command.Add(job);
+        command.Add(OptionGroup.Drawing, outline);
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;

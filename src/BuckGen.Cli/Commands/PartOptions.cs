@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
+using BuckGen.Cli.Help;
 
 namespace BuckGen.Cli.Commands;
 
@@ -24,9 +25,10 @@ internal sealed class PartOptions
         Description = "Sizes in which the plastic sheet is sold, such as 1220x610mm.", HelpName = "WIDTHxHEIGHT", AllowMultipleArgumentsPerToken = true,
     };
 
-    public void AddTo(Command command)
+    public void AddTo(HelpedCommand command)
     {
-        foreach (var option in (Option[])[plastic, gauge, leastWall, drawn, frame, travel, sizes]) command.Add(option);
+        command.Add(OptionGroup.Sheet, plastic, gauge, leastWall, drawn, sizes);
+        command.Add(OptionGroup.Former, frame, travel);
     }
 
     /// <summary>The spec with the sheet when anything is said of it, or when the command is about nothing else.</summary>

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Jobs;
 using BuckGen.Plugins;
 
@@ -14,15 +15,12 @@ internal sealed class PluginOptions
 
     private readonly Option<bool> isolate = new(Isolate) { Description = "Run plug-ins in a process of their own; 'buckgen plugins' says what for." };
 
-    private readonly Option<double?> seconds = QuantityOption.Number("--plugin-seconds", "Longest a plug-in may take for one call, in seconds.", PluginRun.Usual.Call.TotalSeconds);
+    private readonly Option<double?> seconds = QuantityOption.Number("--plugin-seconds", "Longest a plug-in may take for one call.", PluginRun.Usual.Call.TotalSeconds, "seconds");
 
     /// <summary>All of them; they mean something beside a job file too.</summary>
     public Option[] All => [folder, isolate, seconds];
 
-    public void AddTo(Command command)
-    {
-        foreach (var option in All) command.Add(option);
-    }
+    public void AddTo(HelpedCommand command) => command.Add(OptionGroup.PlugIns, All);
 
     /// <summary>All plug-ins, those left out included.</summary>
     /// <param name="parsed">The arguments.</param>

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 
 namespace BuckGen.Cli.Commands;
@@ -10,20 +11,16 @@ internal static class PluginsCommand
     {
         var plugins = new PluginOptions();
         var job = new Argument<string?>("JOB") { Description = "A job file; the plug-ins it names are listed too.", Arity = ArgumentArity.ZeroOrOne };
-        var command = new Command("plugins",
-            """
-            List the plug-ins that are loaded, what they bring and where they come from.
-
-              buckgen plugins
-              buckgen plugins job.toml
-              buckgen plugins --plugins ~/my-plug-ins
-
-            A plug-in is a .NET assembly. It is found in your own folder of plug-ins (told below the list), in a
-            folder named by --plugins, or named by a job file: plugins = ["my-plugin.dll"]. It runs with all your
-            rights: load only what you trust. --isolate-plugins, or isolate-plugins = true in a job file, runs the
-            command in a process of its own, so that a plug-in that ends it is left out; below the list stands
-            what that promises.
-            """) { job };
+        var command = new HelpedCommand("plugins", CommandGroup.Setup, "List plug-ins, what they bring and where they come from.")
+        {
+            Examples = ["buckgen plugins", "buckgen plugins job.toml", "buckgen plugins --plugins ~/my-plug-ins"],
+            Notes =
+                """
+                A plug-in is a .NET assembly. BuckGen looks for plug-ins in your own folder (its path is printed below the list), in the folder that --plugins names, and where a job file says plugins = ["my-plugin.dll"]. A plug-in runs with all your rights: load only what you trust.
+                With --isolate-plugins, or isolate-plugins = true in a job file, the command runs in a process of its own. A plug-in that ends that process is left out. The promises of both ways are printed below the list.
+                """,
+        };
+        command.Add(job);
         plugins.AddTo(command);
         command.SetAction(parsed =>
         {

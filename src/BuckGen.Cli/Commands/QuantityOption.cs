@@ -17,8 +17,12 @@ internal static class QuantityOption
     public static Option<double?> PerCent(string name, string description, double? otherwise = null) =>
         Make(name, description, otherwise, "%", QuantityText.TryPerCent, "a share such as 0.5%", "SHARE");
 
-    public static Option<double?> Number(string name, string description, double otherwise) =>
-        Make(name, description, otherwise, "times", QuantityText.TryNumber, "a number such as 2.5", "TIMES");
+    /// <param name="name">The option.</param>
+    /// <param name="description">What it is for.</param>
+    /// <param name="otherwise">Its default.</param>
+    /// <param name="counted">What the number counts.</param>
+    public static Option<double?> Number(string name, string description, double otherwise, string counted) =>
+        Make(name, description, otherwise, counted, QuantityText.TryNumber, "a number such as 2.5", counted.ToUpperInvariant());
 
     /// <summary>A word out of a few.</summary>
     public static Option<T?> Choice<T>(string name, string description, T otherwise) where T : struct, Enum => new Option<T?>(name)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Geometry;
 using BuckGen.Outlines;
 using BuckGen.Plugins;
@@ -26,10 +27,7 @@ internal sealed class ReadingOptions
     private readonly Option<double?> smallest = QuantityOption.Length(
         "--smallest-loop", "Closed loops narrower than this are left out, such as specks below the kerf.", OutlineOptions.Default.SmallestLoop);
 
-    public void AddTo(Command command)
-    {
-        foreach (var option in (Option[])[units, layers, join, tolerance, smallest]) command.Add(option);
-    }
+    public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Drawing, units, layers, join, tolerance, smallest);
 
     /// <summary>How a file is read.</summary>
     /// <param name="parsed">The arguments.</param>

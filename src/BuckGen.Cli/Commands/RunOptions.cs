@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 
 namespace BuckGen.Cli.Commands;
 
@@ -13,10 +14,8 @@ internal sealed class RunOptions
 
     public static Option<bool> JsonOption() => new("--json") { Description = "Print the answer as JSON." };
 
-    public void AddTo(Command command)
+    public void AddTo(HelpedCommand command)
     {
-        command.Add(Out);
-        command.Add(Force);
-        command.Add(Json);
+        command.Add(OptionGroup.Output, Out, Force, Json);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using BuckGen.Bucks;
+using BuckGen.Cli.Help;
 using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
@@ -21,10 +22,7 @@ internal sealed class VentOptions
     private readonly Option<PlenumKind?> plenum = QuantityOption.Choice(
         "--plenum", "A layer under the base that leads the air away, of the base's sheet (needs --base):", PlenumKind.Channels);
 
-    public void AddTo(Command command)
-    {
-        foreach (var option in (Option[])[pattern, spacing, diameter, bore, plenum]) command.Add(option);
-    }
+    public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Vents, pattern, spacing, diameter, bore, plenum);
 
     /// <summary>The spec with vents when they are asked for, or when the command is about nothing else.</summary>
     /// <param name="parsed">The arguments.</param>

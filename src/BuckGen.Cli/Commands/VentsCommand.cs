@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Cli.Help;
 using BuckGen.Output;
 
 namespace BuckGen.Cli.Commands;
@@ -10,13 +11,15 @@ internal static class VentsCommand
     {
         var outline = BuckCommand.OutlineArgument();
         var (reading, buck, run) = (new ReadingOptions(), new BuckOptions(), new RunOptions());
-        var command = new Command("vents",
-            """
-            Say where to drill vents in the base under a drawing, and write only the drill map.
-
-              buckgen vents tray.dxf --depth 36mm --stock 6mm --gauge 0.75mm
-              buckgen vents tray.dxf --depth 36mm --stock 6mm --kind female --drill ngc --out holes
-            """) { outline };
+        var command = new HelpedCommand("vents", CommandGroup.Part, "Say where to drill vents, and write only the drill map.")
+        {
+            Examples =
+            [
+                "buckgen vents tray.dxf --depth 36mm --stock 6mm --gauge 0.75mm",
+                "buckgen vents tray.dxf --depth 36mm --stock 6mm --drill ngc --out holes",
+            ],
+        };
+        command.Add(outline);
         buck.AddTo(command);
         reading.AddTo(command);
         run.AddTo(command);

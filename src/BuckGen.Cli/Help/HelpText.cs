@@ -1,0 +1,51 @@
+using System.Text;
+
+namespace BuckGen.Cli.Help;
+
+/// <summary>Plain text in lines of at most 80 letters, as wide as every terminal is.</summary>
+internal sealed class HelpText
+{
+    /// <summary>Letters in a line.</summary>
+    public const int Width = 80;
+
+    private readonly StringBuilder text = new();
+
+    public void Blank() => text.Append('\n');
+
+    /// <summary>A paragraph, wrapped.</summary>
+    public void Paragraph(string words, int indent = 0)
+    {
+        foreach (var line in Wrapped(words, Width - indent)) text.Append(' ', indent).Append(line).Append('\n');
+    }
+
+    /// <summary>A line as it is.</summary>
+    public void Line(string line) => text.Append(line).Append('\n');
+
+    /// <summary>A term and what it means, in a column of its own; a longer term gets a line of its own.</summary>
+    public void Term(string term, string meaning, int column)
+    {
+        var lines = Wrapped(meaning, Width - column).ToList();
+        var fits = term.Length + 4 <= column;
+        text.Append("  ").Append(fits ? term.PadRight(column - 2) + lines.FirstOrDefault() : term).Append('\n');
+        foreach (var line in fits ? lines.Skip(1) : lines) text.Append(' ', column).Append(line).Append('\n');
+    }
+
+    public override string ToString() => text.ToString();
+
+    private static IEnumerable<string> Wrapped(string words, int width)
+    {
+        var line = new StringBuilder();
+        foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (line.Length > 0 && line.Length + 1 + word.Length > width)
+            {
+                yield return line.ToString();
+                line.Clear();
+            }
+
+            line.Append(line.Length > 0 ? " " : "").Append(word);
+        }
+
+        if (line.Length > 0) yield return line.ToString();
+    }
+}
