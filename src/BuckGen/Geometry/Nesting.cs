@@ -9,8 +9,8 @@ internal static class Nesting
     // Below this every pair of loops is looked at as quickly as an index is built.
     private const int Few = 32;
 
-    // Twice the usual error of a fit, mm: so near an edge a point may lie on its wrong side; and where no fit reaches any more.
-    private const double Touching = 0.02, LeastTouching = 1e-5;
+    // Twice the usual error of a fit, mm: so near an edge a point may lie on its wrong side.
+    private const double Touching = 0.02;
 
     /// <summary>Loops at even depth are outer edges, loops at odd depth are holes of the loop round them.</summary>
     public static Region Resolve(IEnumerable<Loop> loops, CancellationToken cancellation = default)
@@ -51,18 +51,15 @@ internal static class Nesting
 
     /// <summary>The same with what is known of the outer loop from earlier questions.</summary>
     /// <remarks>
-    /// Loops that do not cross lie on one side of each other, so one point clear of the other's edge decides. Loops that touch
-    /// may have few such points, and those near; so the reach that counts as touching shrinks until one is found, which is about the
-    /// farthest there is.
+    /// Loops that do not cross lie on one side of each other, so one point clear of the other's edge decides. A loop that runs along the
+    /// other everywhere has none; then a point well inside it decides, for the other can't pass through there.
     /// </remarks>
     private static bool Encloses(Loop outer, LoopInterior interior, Loop inner)
     {
         if (!outer.Bounds.Meets(inner.Bounds)) return false;
-        for (var touching = Touching; touching > LeastTouching; touching /= 2)
-            foreach (var p in Probes(inner))
-                if (!interior.IsNear(p, touching)) return interior.Contains(p);
-        // Nowhere clear of it: the same loop again, or as good as.
-        return true;
+        foreach (var p in Probes(inner))
+            if (!interior.IsNear(p, Touching)) return interior.Contains(p);
+        return interior.Contains(InsidePoint.Of(inner));
     }
 
     /// <summary>Points of a loop, those spread over it first.</summary>

@@ -103,4 +103,14 @@ public class NestingTests
 
         Assert.Equal(1, Region.FromLoops([larger, smaller]).HoleCount);
     }
+
+    /// <summary>Found by a damaged file: an outline drawn twice, once with a spike, became an island on top of an island.</summary>
+    [Fact]
+    public void A_loop_that_is_the_same_but_for_a_spike_of_the_larger_one_lies_in_it()
+    {
+        var larger = Loop.Polygon(new(0, 0), new(80, 0), new(80, 50), new(40.02, 50), new(20, 90), new(40, 50), new(0, 50));
+        var smaller = Loop.Polygon(new(0, 0), new(80.006, 0.001), new(80, 50), new(0, 50));
+
+        Assert.Equal((1, 1), (Region.FromLoops([larger, smaller]).Islands.Length, Region.FromLoops([larger, smaller]).HoleCount));
+    }
 }

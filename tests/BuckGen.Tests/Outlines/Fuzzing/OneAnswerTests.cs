@@ -46,4 +46,20 @@ public class OneAnswerTests
 
         Assert.False(BuckDesign.Create(read, new BuckSpec { Depth = 3, Draft = draft, Stock = [new("thin", 3)], OutlineAt = OutlineAt.Base, Corners = CornerJoin.Mitre }).Footprint.IsEmpty);
     }
+
+    /// <summary>
+    /// A panel drawn twice, one corner a unit apart: the walls between the two have no width and reach into each other by less than the tolerance,
+    /// so that their area is known no better; nothing could be shrunk by 0.003 mm.
+    /// </summary>
+    [Theory]
+    [InlineData(BuckKind.Male, OutlineAt.Base)]
+    [InlineData(BuckKind.Female, OutlineAt.Face)]
+    public void A_panel_drawn_twice_with_one_corner_aside(BuckKind kind, OutlineAt at)
+    {
+        var read = OutlineReader.Read(
+            "<svg xmlns='http://www.w3.org/2000/svg' width='4in' height='2.5in' viewBox='0 0 400 250'><path d='M20 20L300 30 260 180 40 190z'/><path d='M19 20L300 30 260 180 40 190z'/></svg>"u8.ToArray(),
+            "panel.svg");
+
+        Assert.False(BuckDesign.Create(read, new BuckSpec { Depth = 3, Draft = 1, Stock = [new("thin", 3)], Kind = kind, OutlineAt = at }).Layers.IsEmpty);
+    }
 }
