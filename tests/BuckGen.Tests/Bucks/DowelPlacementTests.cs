@@ -11,7 +11,7 @@ public class DowelPlacementTests
     [Fact]
     public void The_farthest_two_corners_and_the_lowest_that_makes_the_largest_triangle() =>
         // Sides of 107.7, 100 and 40 mm, and of both triangles as large the one with the lower corner.
-        Assert.Equal([new(10, -20), new(110, 20), new(110, -20)], DowelPlacement.Choose(Shapes.RectangleAt(10, -20, 100, 40), 12));
+        Assert.Equal([new(-10, 20), new(90, 60), new(90, 20)], DowelPlacement.Choose(Shapes.RectangleAt(-10, 20, 100, 40), 12));
 
     [Fact]
     public void All_three_distances_differ_by_three_millimetres()
