@@ -52,6 +52,7 @@ public class CoincidentPiecesTests
     public void Lines_and_arcs_and_other_circles_leave_each_other_alone()
     {
         Assert.Equal(2, Resolved(Line, new(new(10, 0), new(0, 0), 0.001)).Length);
+        Assert.Equal(2, Resolved(Line, new(new(10, 0), new(0, 0), 1e-9)).Length);
         Assert.Equal(2, Resolved(HalfCircle, new(new(-5.00001, 0), new(5.00001, 0), -1)).Length);
         Assert.Equal(2, Resolved(HalfCircle, new(new(-5 + 1e-4, 0), new(5 + 1e-4, 0), -1)).Length);
         Assert.Equal(2, Resolved(Line, new(new(5, -5), new(5, 5))).Length);

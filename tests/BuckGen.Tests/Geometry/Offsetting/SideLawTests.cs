@@ -33,8 +33,8 @@ public class SideLawTests
     [Fact]
     public void Of_short_edges_the_longest_is_looked_at()
     {
-        // All of them are shorter than 120 mm; the shortest lies in the air, the longest in the wood.
-        var (source, loop) = (Shapes.Rectangle(200, 200), Loop.Polygon(new(-20, 110), new(-20, 90), new(80, 102)));
+        // All of them are shorter than 120 mm; the longest lies in the wood, the others beside and above it.
+        var (source, loop) = (Shapes.Rectangle(200, 103), Loop.Polygon(new(-20, 110), new(-20, 90), new(80, 102)));
 
         Assert.EndsWith("lies in the material", new SideLaw(new(source.Segments), new(source), 60, null, 0.01).Fault(loop));
     }

@@ -41,6 +41,15 @@ public class TinyPiecesTests
         }
     }
 
+    [Fact]
+    public void A_run_may_go_over_the_start_of_the_loop()
+    {
+        // Its two pieces stay within reach of where they begin, not of the corner between them, 0.0035 mm from the end.
+        Vec2[] corners = [new(50, 0), new(50.002, 0.001), new(49.9985, 0.0005), .. Rest, new(0, 0)];
+        for (var start = 0; start < corners.Length; start++)
+            Assert.Equal(5, TinyPieces.TakenOut(Loop.Polygon([.. corners[start..], .. corners[..start]])).Segments.Length);
+    }
+
     [Theory]
     [InlineData(0.0024, 5)]
     [InlineData(0.0026, 6)]
