@@ -6,13 +6,15 @@ namespace BuckGen.Geometry.Offsetting;
 internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IOffsetter> rungs) : IOffsetter
 {
     /// <summary>
-    /// First exact on lines and arcs, then the same without trust in the drawn direction, then the polygon offset of the outline without its
-    /// tiny pieces.
+    /// First exact on lines and arcs, then the same without trust in the drawn direction, then with chords in place of very flat arcs, then the
+    /// polygon offset of the outline without its tiny pieces.
     /// </summary>
     public static CheckedOffsetter Standard(Tolerance tolerance)
     {
         ArgumentNullException.ThrowIfNull(tolerance);
-        return new(tolerance.Chord, new ArcOffsetter(), new ArcOffsetter(MovedSides.Both), new TidiedOffsetter(new PolygonOffsetter(tolerance.Chord)));
+        return new(
+            tolerance.Chord, new ArcOffsetter(), new ArcOffsetter(MovedSides.Both), new FlatArcOffsetter(new ArcOffsetter(), tolerance.Chord / 4),
+            new TidiedOffsetter(new PolygonOffsetter(tolerance.Chord)));
     }
 
     /// <inheritdoc/>
