@@ -83,6 +83,17 @@ public class ArcRecoveryTests
         Assert.Equal(corners, ArcRecovery.Recover(corners, 0.01).Segments.Select(s => s.Start));
     }
 
+    [Theory]
+    [InlineData(9, true)]
+    [InlineData(10, false)]
+    public void Up_to_eight_sides_in_a_row_may_say_nothing_of_an_arc(int corners, bool round)
+    {
+        // Corners on a line, 1 mm apart; only the one after them bends it.
+        Vec2[] points = [.. Enumerable.Range(0, corners).Select(i => new Vec2(i, 0)), new(corners, 0.001), new(corners, 20), new(0, 20)];
+
+        Assert.Equal(round, ArcRecovery.Recover(points, 0.01).Segments[0].IsArc);
+    }
+
     [Fact]
     public void A_slot_gets_its_half_circles_back()
     {

@@ -27,6 +27,27 @@ public class CuspTests
     }
 
     [Theory]
+    [InlineData(1, 0, 0, 1)]
+    [InlineData(0, 1, -1, 0)]
+    [InlineData(-1, 0, 0, -1)]
+    [InlineData(0, -1, 1, 0)]
+    [InlineData(-1, 0, 0, 1)]
+    [InlineData(0, 1, 1, 0)]
+    [InlineData(1, 0, 0, -1)]
+    [InlineData(0, -1, -1, 0)]
+    public void Turned_and_mirrored_a_cusp_grows_alike(double xx, double xy, double yx, double yy)
+    {
+        // Rounding decides to which side the edge seems to turn at a cusp.
+        Vec2 Turned(Vec2 p) => new(xx * p.X + yx * p.Y, xy * p.X + yy * p.Y);
+        var side = xx * yy - xy * yx;
+        var source = Region.FromLoops([Loop.FromCorners([.. Spandrel.Segments.Select(s => (Turned(s.Start), side * s.Bulge))])]);
+        var join = new CornerJoin(Corners.Mitre, 2);
+
+        Assert.Equal(Area + Edge * 5 + Math.PI * 25, new ArcOffsetter().Offset(source, 5, CornerJoin.Round).Area, 1e-6);
+        Assert.Null(OffsetCheck.Fault(source, new ArcOffsetter().Offset(source, 5, join), 5, join, 0.001));
+    }
+
+    [Theory]
     [InlineData(false)]
     [InlineData(true)]
     public void Round_a_hole_with_cusps_wood_shrinks_as_much(bool bothSides)

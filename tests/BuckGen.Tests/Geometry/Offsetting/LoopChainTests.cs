@@ -48,6 +48,19 @@ public class LoopChainTests
         Assert.Equal([25, 100], loops.Select(l => l.SignedArea).Order());
     }
 
+    [Fact]
+    public void Of_two_starts_the_one_that_turns_to_the_left_goes_on_whatever_their_order()
+    {
+        // The start of the second square comes before that of the first one's upper side.
+        var loops = LoopChain.Close([.. Square[..2], .. Sides(10, 10, 5), .. Square[2..]], 1);
+
+        Assert.Equal([25, 100], loops.Select(l => l.SignedArea).Order());
+    }
+
+    [Fact]
+    public void A_piece_that_another_chain_has_used_goes_on_with_no_second_one() =>
+        Assert.Throws<OffsetFailedException>(() => LoopChain.Close([.. Square, new(new(20, -5), new(10, 0))], 1));
+
     [Theory]
     [InlineData(1e-5, 1, true)]
     [InlineData(1.2e-4, 1, true)]

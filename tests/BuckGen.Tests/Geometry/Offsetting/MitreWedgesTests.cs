@@ -37,6 +37,14 @@ public class MitreWedgesTests
     }
 
     [Theory]
+    // 12.45 and 13.15 mm from the corner, where the limit lies at 12 mm; and 14 mm aside, where the side lies at 10 mm.
+    [InlineData(-8.8, -8.8, 1.2, 1, true)]
+    [InlineData(-9.3, -9.3, 1.2, 1, false)]
+    [InlineData(-14, 0, 1, 5, true)]
+    public void A_slack_widens_it_at_its_limit(double x, double y, double limit, double slack, bool covered) =>
+        Assert.Equal(covered, new MitreWedges(Rectangle, 10, limit).Cover(new(x, y), slack));
+
+    [Theory]
     // The limit lies 12 mm from the corner: at 12 / √2 = 8.485 mm along both sides.
     [InlineData(-8.4, -8.4, 1.2, true)]
     [InlineData(-8.6, -8.6, 1.2, false)]

@@ -22,6 +22,7 @@ public class OffsetterArgumentTests
         }
 
         Assert.Throws<ArgumentNullException>(() => CheckedOffsetter.Standard(null!));
+        Assert.Throws<ArgumentNullException>(() => new CheckedOffsetter(0.01).Offset(null!, 1, CornerJoin.Round));
         Assert.Throws<ArgumentNullException>(() => OffsetCheck.Fault(null!, Source, 1, CornerJoin.Round, 0.01));
         Assert.Throws<ArgumentNullException>(() => OffsetCheck.Fault(Source, null!, 1, CornerJoin.Round, 0.01));
         Assert.Throws<ArgumentNullException>(() => OffsetCheck.Fault(Source, Source, 1, null!, 0.01));
@@ -34,6 +35,7 @@ public class OffsetterArgumentTests
         var edges = new SegmentIndex(Source.Segments);
 
         foreach (var offsetter in All) Assert.Throws<OperationCanceledException>(() => offsetter.Offset(Source, 3, CornerJoin.Round, stopped));
+        foreach (var offsetter in All[..2]) Assert.Throws<OperationCanceledException>(() => offsetter.Offset(Source, 0, CornerJoin.Round, stopped));
         Assert.Throws<OperationCanceledException>(() => CoincidentPieces.Resolve([new(Source.Segments.First(), 0)], stopped));
         Assert.Throws<OperationCanceledException>(() => OffsetCheck.Fault(Source, Shapes.RectangleAt(-3, -3, 106, 66), 3, CornerJoin.Mitre, 0.01, stopped));
         Assert.Throws<OperationCanceledException>(() => new SideLaw(edges, new(Source), 3, null, 0.01).Fault(Source.OnlyLoop(), stopped));

@@ -35,6 +35,7 @@ public class OpenIntervalsTests
     // From one end of the zone to the other, over 20 mm and over 2.6 mm above its chord: 1.9 radians.
     [InlineData(4, 0, 1)]
     [InlineData(0.5142, 0.1, 0.9)]
+    [InlineData(0.43, 0.1, 0.9)]
     public void An_arc_that_leaves_a_straight_zone_between_its_ends_stays_there(double bulge, double from, double to)
     {
         // Within 3 mm of a line of 10 mm; the arc stands over it.

@@ -55,6 +55,44 @@ public class SideLawTests
         // 3.025 mm away: a hundredth farther nothing lies within the distance and twice the tolerance.
         Assert.Null(Fault(Loop.Rectangle(new(-3.025, -3.025, 103.025, 63.025)).Reversed(), 3));
 
+    [Fact]
+    public void An_edge_of_four_times_the_distance_is_looked_at()
+    {
+        // 2 mm of the lower edge lie 0.5 mm inside instead of outside.
+        var loop = Loop.Polygon(
+            new(-0.5, -0.5), new(50, -0.5), new(50, 0.5), new(52, 0.5), new(52, -0.5), new(100.5, -0.5), new(100.5, 60.5), new(-0.5, 60.5));
+
+        Assert.Equal("the edge at (51.000, 0.500) lies in the material", Fault(loop, 0.5));
+    }
+
+    [Fact]
+    public void At_a_distance_below_the_tolerance_the_sides_are_told_apart_as_well()
+    {
+        var grown = Loop.Rectangle(new(-0.002, -0.002, 100.002, 60.002));
+
+        Assert.Null(Fault(grown, 0.002));
+        Assert.EndsWith("has its material on the wrong side", Fault(grown.Reversed(), 0.002));
+    }
+
+    [Theory]
+    // A mitre covers the square from (-10, -10) to (0, 0) and 0.01 mm round it. Of the two sides of the edge the far one counts.
+    [InlineData(10, -10.005, -0.15, -10.005, -0.05, true)]
+    [InlineData(-10, -10.005, -0.15, -10.005, -0.05, true)]
+    [InlineData(10, -9.935, 0.047, -9.865, -0.023, false)]
+    [InlineData(-10, -9.935, 0.047, -9.865, -0.023, false)]
+    public void Where_a_mitre_covers_its_far_side_the_direction_of_an_edge_is_not_judged(
+        double distance, double x1, double y1, double x2, double y2, bool told)
+    {
+        // Wood that grows by 10 mm, or air that does.
+        var plate = Shapes.Rectangle(100, 60);
+        var source = distance > 0 ? plate : Shapes.Union(Shapes.RectangleAt(-50, -50, 200, 160), plate);
+        // The edge has the corner on the wrong side; what closes the loop lies too far away to be judged.
+        var loop = Loop.Polygon(new(x1, y1), new(x2, y2), new(-30, -0.1));
+        var law = new SideLaw(new(source.Segments), new(source), distance, new(source, distance, 5), 0.01);
+
+        Assert.Equal(told, law.Fault(distance > 0 ? loop : loop.Reversed())?.EndsWith("has its material on the wrong side", StringComparison.Ordinal) == true);
+    }
+
     [Theory]
     [InlineData(0.009, false)]
     [InlineData(0.011, true)]

@@ -97,6 +97,18 @@ public class TinyPiecesTests
     }
 
     [Fact]
+    public void A_circle_loses_a_tiny_piece_as_well()
+    {
+        var flawed = Loop.FromCorners([(new(5, 0), 1), (new(-5, 0), 1), (new(5, -0.001), 0)]);
+
+        Assert.Equal(2, TinyPieces.TakenOut(flawed).Segments.Length);
+    }
+
+    [Fact]
+    public void A_loop_that_is_tiny_all_round_keeps_two_pieces() =>
+        Assert.Equal(2, TinyPieces.TakenOut(Loop.Polygon(new(0, 0), new(0.001, 0), new(0.001, 0.001), new(0, 0.001))).Segments.Length);
+
+    [Fact]
     public void A_needle_and_a_slit_stay()
     {
         // Nothing but the needle itself reaches its tip.
