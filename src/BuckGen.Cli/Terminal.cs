@@ -7,11 +7,11 @@ using Spectre.Console;
 
 namespace BuckGen.Cli;
 
-/// <summary>Where the program talks: answers go out, everything said to people on the side goes to the error stream.</summary>
+/// <summary>The program's two streams: results go to the output, messages and progress to the error stream.</summary>
 /// <param name="Out">Answers.</param>
 /// <param name="Error">Error lines and progress.</param>
-/// <param name="OutRedirected">True when nobody watches <paramref name="Out"/>.</param>
-/// <param name="ErrorRedirected">True when nobody watches <paramref name="Error"/>.</param>
+/// <param name="OutRedirected">True when <paramref name="Out"/> is no terminal.</param>
+/// <param name="ErrorRedirected">True when <paramref name="Error"/> is no terminal.</param>
 internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedirected = true, bool ErrorRedirected = true)
 {
     /// <summary>Columns used where no window tells.</summary>

@@ -17,9 +17,9 @@ public sealed class DxfException : Exception
     /// <summary>Makes an exception for several faults found in one pass.</summary>
     /// <param name="faults">At least one fault, in file order.</param>
     public DxfException(ImmutableArray<DxfFault> faults)
-        : base(Told(faults)) => Faults = faults;
+        : base(Describe(faults)) => Faults = faults;
 
-    /// <summary>Makes an exception for a fault that is told in words only.</summary>
+    /// <summary>Makes an exception for a fault described in words only.</summary>
     /// <param name="message">What is wrong and what to do about it.</param>
     /// <param name="line">Line in the file, from 1; 0 for none.</param>
     /// <param name="entityType">Type of the entity concerned, or null.</param>
@@ -37,9 +37,9 @@ public sealed class DxfException : Exception
     /// <summary>Entity type of the first fault, or null.</summary>
     public string? EntityType => Faults[0].EntityType;
 
-    private static string Told(ImmutableArray<DxfFault> faults)
+    private static string Describe(ImmutableArray<DxfFault> faults)
     {
-        var told = string.Join("; ", faults.Take(MostTold));
-        return faults.Length > MostTold ? $"{told}; and {faults.Length - MostTold} more" : told;
+        var listed = string.Join("; ", faults.Take(MostTold));
+        return faults.Length > MostTold ? $"{listed}; and {faults.Length - MostTold} more" : listed;
     }
 }

@@ -58,7 +58,7 @@ public sealed class FinishTests : Workshop
 
         run.AssertDone();
         Assert.Contains("crowns", run.Out);
-        Assert.Contains("Not in the sums, since nobody said: time to cut MDF 12", run.Out);
+        Assert.Contains("Not in the sums, because not given: time to cut MDF 12", run.Out);
         Assert.Equal(4, Cli.Run("make", job, "--json").Json.GetProperty("cost").GetProperty("minutes").GetDouble());
     }
 

@@ -14,7 +14,7 @@ using BuckGen.Sheets;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>Everything that can be said of a buck on the command line.</summary>
+/// <summary>All options for a buck.</summary>
 internal sealed class BuckOptions
 {
     private static readonly BuckSpec Defaults = new() { Depth = 1, Stock = [] };
@@ -95,7 +95,7 @@ internal sealed class BuckOptions
     /// <param name="reading">Where the tolerances come from.</param>
     /// <param name="extensions">The patterns, sheets and plastics that can be named.</param>
     /// <param name="withVents">True for vents even when they are not asked for.</param>
-    /// <param name="withSheet">True for a plastic sheet even when nothing is said of it.</param>
+    /// <param name="withSheet">True for a plastic sheet even when no option concerns it.</param>
     public BuckSpec Buck(ParseResult parsed, OutlineOptions reading, Extensions extensions, bool withVents = false, bool withSheet = false)
     {
         var deep = parsed.GetValue(depth)

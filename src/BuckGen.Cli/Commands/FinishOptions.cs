@@ -4,7 +4,7 @@ using BuckGen.Cli.Help;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>What can be said on the command line of ring, flange template and panel; a job file can say more.</summary>
+/// <summary>The options for ring, flange template and panel; a job file has more settings.</summary>
 internal sealed class FinishOptions
 {
     private static readonly JigSpec Ring = new();

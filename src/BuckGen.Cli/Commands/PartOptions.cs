@@ -5,7 +5,7 @@ using BuckGen.Cli.Help;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>What can be said on the command line of the plastic sheet and the former; a job file can say more.</summary>
+/// <summary>The options for the plastic sheet and the former; a job file has more settings.</summary>
 internal sealed class PartOptions
 {
     private static readonly SheetSpec Defaults = new();
@@ -16,7 +16,7 @@ internal sealed class PartOptions
     }.Offering(CatalogFiles.Plastics);
 
     private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet before forming.", Defaults.Gauge);
-    private readonly Option<double?> leastWall = QuantityOption.Length("--least-wall", "Thinnest wall wanted of the formed part; the gauge for it is told, as a mean and as predicted.");
+    private readonly Option<double?> leastWall = QuantityOption.Length("--least-wall", "Thinnest wall you want of the formed part; the results state the gauge for it, as a mean and as predicted.");
     private readonly Option<Drawn?> drawn = QuantityOption.Choice("--drawn", "What the drawing shows:", Drawn.Buck);
     private readonly Option<string?> frame = new("--frame") { Description = "Clear opening of the clamp frame, such as 300x200mm.", HelpName = "WIDTHxHEIGHT" };
     private readonly Option<double?> travel = QuantityOption.Length("--travel", "How far the former lifts the buck.");
@@ -31,20 +31,20 @@ internal sealed class PartOptions
         command.Add(OptionGroup.Former, frame, travel);
     }
 
-    /// <summary>The spec with the sheet when anything is said of it, or when the command is about nothing else.</summary>
+    /// <summary>The spec with the sheet when an option concerns it, or when the command is about nothing else.</summary>
     /// <param name="parsed">The arguments.</param>
     /// <param name="buck">The spec so far.</param>
     /// <param name="catalog">Where the plastic is looked up.</param>
-    /// <param name="always">True for a sheet even when nothing is said of it.</param>
+    /// <param name="always">True for a sheet even when no option concerns it.</param>
     public BuckSpec Of(ParseResult parsed, BuckSpec buck, Catalog catalog, bool always)
     {
         // Vents are sized by the sheet.
-        var said = always || buck.Vents is not null || parsed.GetValue(gauge) is not null || parsed.GetValue(plastic) is not null || parsed.GetValue(leastWall) is not null
+        var hasSheet = always || buck.Vents is not null || parsed.GetValue(gauge) is not null || parsed.GetValue(plastic) is not null || parsed.GetValue(leastWall) is not null
             || parsed.GetValue(sizes) is { Length: > 0 };
         return buck with
         {
             Drawn = parsed.GetValue(drawn) ?? Drawn.Buck,
-            Sheet = !said ? null : Defaults with
+            Sheet = !hasSheet ? null : Defaults with
             {
                 Plastic = parsed.GetValue(plastic) is { } word
                     ? catalog.FindPlastic(word) ?? throw new UsageException($"--plastic is '{word}', which is not in the catalog; see 'buckgen catalog'.")

@@ -5,7 +5,7 @@ using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>Where plug-ins come from: the maker's own folder, a folder named on the command line, files that a job names. Never the current folder unasked. And how they are run.</summary>
+/// <summary>Where plug-ins come from: the maker's own folder, a folder named on the command line, files that a job names. Never the current folder by itself. Also how they are run.</summary>
 internal sealed class PluginOptions
 {
     /// <summary>The name of the option for a process of their own.</summary>
@@ -39,7 +39,7 @@ internal sealed class PluginOptions
         ], run with { Call = call, Start = call > run.Start && call != run.Call ? call : run.Start });
     }
 
-    /// <summary>What comes with the library and what plug-ins bring; those left out are told of.</summary>
+    /// <summary>The extensions of the library and of plug-ins; those left out are reported.</summary>
     public Extensions Extensions(ParseResult parsed, Terminal terminal, JobPlugins? named = null)
     {
         var plugins = Load(parsed, terminal, named);

@@ -6,7 +6,7 @@ using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>What can be said on the command line of how air leaves; a job file can say more.</summary>
+/// <summary>The options for vents and vacuum; a job file has more settings.</summary>
 internal sealed class VentOptions
 {
     private static readonly VentSpec Defaults = new();
@@ -17,7 +17,7 @@ internal sealed class VentOptions
     }.Offering(() => Extensions.Own.VentPatterns.Select(p => p.Name));
 
     private readonly Option<double?> spacing = QuantityOption.Length("--vent-spacing", "Farthest two vents lie apart along a wall.", Defaults.Spacing);
-    private readonly Option<double?> diameter = QuantityOption.Length("--vent-diameter", "Diameter of the vents instead of the one worked out.");
+    private readonly Option<double?> diameter = QuantityOption.Length("--vent-diameter", "Diameter of the vents instead of the calculated one.");
     private readonly Option<double?> bore = QuantityOption.Length("--bore", "Diameter of the relief bores.", Defaults.BoreDiameter);
     private readonly Option<PlenumKind?> plenum = QuantityOption.Choice(
         "--plenum", "A layer under the base that leads the air away, of the base's sheet (needs --base):", PlenumKind.Channels);

@@ -12,13 +12,13 @@ internal sealed class CapturedText
 
     public CapturedText(StreamReader reader) => Reading = Task.Run(() => ReadAsync(reader));
 
-    /// <summary>Ends when the process has said everything.</summary>
+    /// <summary>Ends when the process has written everything.</summary>
     public Task Reading { get; }
 
-    /// <summary>True when it said more than is kept.</summary>
+    /// <summary>True when it wrote more than is kept.</summary>
     public bool IsFlooded { get; private set; }
 
-    /// <summary>What was said, once all is read.</summary>
+    /// <summary>What was written, once all is read.</summary>
     public string Text
     {
         get

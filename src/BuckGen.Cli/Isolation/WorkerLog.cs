@@ -3,7 +3,7 @@ using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Isolation;
 
-/// <summary>What the process with the plug-ins has said so far: which call runs, since when, and how its command ended.</summary>
+/// <summary>What the process with the plug-ins has reported so far: which call runs, since when, and how its command ended.</summary>
 internal sealed class WorkerLog
 {
     private readonly Lock gate = new();
@@ -24,8 +24,8 @@ internal sealed class WorkerLog
     {
         using var reader = new StreamReader(pipe);
         while (reader.ReadLine() is { } line)
-            if (WorkerLine.Read(line) is { } said)
-                lock (gate) Take(said);
+            if (WorkerLine.Read(line) is { } report)
+                lock (gate) Take(report);
     }
 
     /// <summary>The part whose call takes longer than it may; null for none.</summary>
@@ -45,18 +45,18 @@ internal sealed class WorkerLog
             return calls.TryPeek(out var running) ? new(running.Call.File, running.Call.Part, reason) : null;
     }
 
-    private void Take(WorkerLine said)
+    private void Take(WorkerLine report)
     {
-        switch (said.Event)
+        switch (report.Event)
         {
             case WorkerEvent.Begins:
-                calls.Push((new(said.File, said.Part, TimeSpan.FromSeconds(said.Seconds)), Stopwatch.GetTimestamp()));
+                calls.Push((new(report.File, report.Part, TimeSpan.FromSeconds(report.Seconds)), Stopwatch.GetTimestamp()));
                 break;
             case WorkerEvent.Ends:
                 calls.TryPop(out _);
                 break;
             case WorkerEvent.Done:
-                status = said.Status;
+                status = report.Status;
                 break;
         }
     }

@@ -7,8 +7,8 @@ namespace BuckGen.Cli.Isolation;
 
 /// <summary>How the process with the plug-ins ended.</summary>
 /// <param name="Status">The exit status of its command; null when it ended before the command was done.</param>
-/// <param name="Out">What it said on standard output.</param>
-/// <param name="Error">What it said on standard error.</param>
+/// <param name="Out">What it wrote to standard output.</param>
+/// <param name="Error">What it wrote to standard error.</param>
 /// <param name="Culprit">The part that ended it; null for none.</param>
 /// <param name="Why">How it ended, when it did so early.</param>
 internal sealed record WorkerEnd(int? Status, string Out, string Error, LeftOutPart? Culprit, string Why);
@@ -28,12 +28,12 @@ internal static class WorkerProcess
         pipe.DisposeLocalCopyOfClientHandle();
         var log = new WorkerLog();
         var listening = Task.Factory.StartNew(() => log.Read(pipe), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-        var (said, told) = (new CapturedText(process.StandardOutput), new CapturedText(process.StandardError));
+        var (output, errors) = (new CapturedText(process.StandardOutput), new CapturedText(process.StandardError));
         try
         {
             LeftOutPart? culprit = null;
             while (!process.WaitForExit(Glance) && log.Status is null && culprit is null && !cancellation.IsCancellationRequested)
-                culprit = log.Overdue() ?? (said.IsFlooded || told.IsFlooded ? log.Blamed("it printed without end") : null);
+                culprit = log.Overdue() ?? (output.IsFlooded || errors.IsFlooded ? log.Blamed("it printed without end") : null);
             if (culprit is null)
             {
                 // Its input's end tells it to stop, if it has not.
@@ -43,8 +43,8 @@ internal static class WorkerProcess
 
             End(process);
             cancellation.ThrowIfCancellationRequested();
-            Task.WaitAll([listening, said.Reading, told.Reading], Farewell, CancellationToken.None);
-            if (log.Status is { } status) return new(status, said.Text, told.Text, null, "");
+            Task.WaitAll([listening, output.Reading, errors.Reading], Farewell, CancellationToken.None);
+            if (log.Status is { } status) return new(status, output.Text, errors.Text, null, "");
             var why = FormattableString.Invariant($"exit code {process.ExitCode}");
             return new(null, "", "", culprit ?? log.Blamed($"it ended the program ({why})"), why);
         }

@@ -17,7 +17,7 @@ internal static class CostPrinter
                 ["Together", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialByShare + cost.WorkCost)],
             ]);
         printer.Line(Text($"With whole sheets instead of shares: {Money(cost.MaterialWhole + cost.WorkCost)}"));
-        if (cost.Missing.Length > 0) printer.Line($"Not in the sums, since nobody said: {string.Join(", ", cost.Missing)}");
+        if (cost.Missing.Length > 0) printer.Line($"Not in the sums, because not given: {string.Join(", ", cost.Missing)}");
     }
 
     private static string Money(double? sum) => sum is { } s ? Text($"{s:0.00}") : "?";

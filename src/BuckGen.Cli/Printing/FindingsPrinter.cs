@@ -14,7 +14,7 @@ internal static class FindingsPrinter
             return;
         }
 
-        // Findings that differ only in their place and numbers are told once; failures of plug-ins differ in whose they are.
+        // Findings that differ only in their place and numbers are printed once; failures of plug-ins differ by plug-in.
         foreach (var group in findings.GroupBy(f => (f.Severity, f.Id, Whose: f.Id == "plugin-failed" ? f.Message : "")))
         {
             var finding = group.First();

@@ -62,7 +62,7 @@ internal static class BinaryTagSource
 
     private static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
 
-    // Pictures and other programs' data: a length byte, then bytes that nobody here reads.
+    // Pictures and other programs' data: a length byte, then bytes that are not read here.
     private static string Skipped(ref Place place)
     {
         place.Take(place.Take(1)[0]);

@@ -7,30 +7,30 @@ internal sealed class ReadContext(DxfReadLimits limits, CancellationToken cancel
 {
     private const int MostFaults = 20;
 
-    /// <summary>So many notes of a kind are told one by one; the rest are counted.</summary>
+    /// <summary>At most this many notes of a kind are given one by one; the rest are counted.</summary>
     private const int MostOfAKind = 20;
     private readonly ImmutableArray<DxfNote>.Builder notes = ImmutableArray.CreateBuilder<DxfNote>();
     private readonly ImmutableArray<DxfFault>.Builder faults = ImmutableArray.CreateBuilder<DxfFault>();
-    private readonly Dictionary<DxfNoteKind, int> told = [];
+    private readonly Dictionary<DxfNoteKind, int> counts = [];
     private int entities;
     private int vertices;
 
     public DxfReadLimits Limits => limits;
 
     public ImmutableArray<DxfNote> Notes =>
-        [.. notes, .. told.Where(t => t.Value > MostOfAKind).Select(t => new DxfNote(t.Key, $"there are {t.Value - MostOfAKind} more places like the {MostOfAKind} before that were told with {t.Key}", 0))];
+        [.. notes, .. counts.Where(t => t.Value > MostOfAKind).Select(t => new DxfNote(t.Key, $"there are {t.Value - MostOfAKind} more places like the {MostOfAKind} before noted with {t.Key}", 0))];
 
     public void Note(DxfNoteKind kind, string message, int line)
     {
-        told[kind] = told.GetValueOrDefault(kind) + 1;
-        if (told[kind] <= MostOfAKind)
+        counts[kind] = counts.GetValueOrDefault(kind) + 1;
+        if (counts[kind] <= MostOfAKind)
             notes.Add(new(kind, message, line));
     }
 
-    /// <summary>Notes of a kind that can come with every line are told once.</summary>
+    /// <summary>Notes of a kind that can come with every line are given once.</summary>
     public void NoteOnce(DxfNoteKind kind, string message, int line)
     {
-        if (!told.ContainsKey(kind))
+        if (!counts.ContainsKey(kind))
             Note(kind, message, line);
     }
 

@@ -125,7 +125,7 @@ public sealed record BuckSpec
     /// <summary>The layer under the base that leads the air away; null for none. It needs a base plate.</summary>
     public PlenumSpec? Plenum { get; init; }
 
-    /// <summary>The plastic sheet; null when nobody said. The blank, vents, jigs and panels need it.</summary>
+    /// <summary>The plastic sheet; null when not given. The blank, vents, jigs and panels need it.</summary>
     public SheetSpec? Sheet { get; init; }
 
     /// <summary>The former.</summary>
@@ -143,7 +143,7 @@ public sealed record BuckSpec
     /// <summary>The face panel; null for none.</summary>
     public PanelSpec? Panel { get; init; }
 
-    /// <summary>What the design is held against.</summary>
+    /// <summary>The limits that the design is checked against.</summary>
     public CheckSpec Checks { get; init; } = new();
 
     /// <summary>Wood round a cavity at its rim, mm; female only.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Bucks;
 
-/// <summary>The limits that a design is held against, and what its maker does not want to hear again.</summary>
+/// <summary>The limits that a design is checked against, and the findings that its maker has accepted.</summary>
 public sealed record CheckSpec
 {
     /// <summary>

@@ -59,7 +59,7 @@ internal sealed class DraftedShape
         }
     }
 
-    /// <summary>Works out the outlines at several heights side by side.</summary>
+    /// <summary>Computes the outlines at several heights in parallel.</summary>
     public void Prepare(IEnumerable<double> heights, CancellationToken cancellation)
     {
         try
@@ -68,7 +68,7 @@ internal sealed class DraftedShape
         }
         catch (AggregateException failures)
         {
-            // One outline that can't be offset is enough; it is told as if nothing had run side by side.
+            // One outline that can't be offset is enough; report it as if nothing had run in parallel.
             ExceptionDispatchInfo.Throw(failures.InnerExceptions[0]);
         }
     }

@@ -6,7 +6,7 @@ public sealed record FormerSpec
     /// <summary>Clear opening of the clamp frame; null when the blank decides it.</summary>
     public SheetSize? Opening { get; init; }
 
-    /// <summary>How far the buck can be lifted into the sheet; null when nobody said.</summary>
+    /// <summary>How far the buck can be lifted into the sheet; null when not given.</summary>
     public double? Travel { get; init; }
 
     /// <summary>

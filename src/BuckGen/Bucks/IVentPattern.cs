@@ -12,8 +12,8 @@ public interface IVentPattern
     bool AlongWalls => false;
 
     /// <summary>
-    /// Further places on a floor. Every counter, gap and pit has its vent besides. Places outside the floor's room are left out; those without room for
-    /// a bore are told of.
+    /// Further places on a floor. Every counter, gap and pit has its vent besides. Places outside the floor's room are left out; a place without room
+    /// for a bore becomes a finding.
     /// </summary>
     /// <param name="floor">The floor.</param>
     /// <param name="spec">What the maker wants.</param>

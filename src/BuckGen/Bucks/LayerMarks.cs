@@ -27,7 +27,7 @@ internal static class LayerMarks
             // The base hides a plenum wholly: there is nothing to glue up to.
             var glueUp = blank.Role == LayerRole.Plenum ? [] : NotYetDrawn(above.Loops, new SegmentIndex([.. blank.Wood.Segments, .. sandTo.SelectMany(l => l.Segments)]));
             var parts = ImmutableArray.CreateBuilder<LayerPart>(blank.Wood.Islands.Length);
-            // What lies on which piece is asked once a layer, not once a piece.
+            // What lies on which piece is computed once a layer, not once a piece.
             var wood = new RegionInterior(blank.Wood);
             var holesOf = dowels[n].ToLookup(d => wood.IslandAt(d.Centre));
             var boresOf = vents[n].ToLookup(v => wood.IslandAt(v.Centre));

@@ -6,7 +6,7 @@ namespace BuckGen.Bucks;
 /// <summary>The plastic sheet that is formed. Lengths in mm.</summary>
 public sealed record SheetSpec
 {
-    /// <summary>Thinnest and thickest sheet that are reckoned with, mm.</summary>
+    /// <summary>Thinnest and thickest sheet allowed, mm.</summary>
     internal const double ThinnestGauge = 0.1, ThickestGauge = 25;
 
     /// <summary>The plastic; null when it is not known.</summary>
@@ -15,13 +15,13 @@ public sealed record SheetSpec
     /// <summary>Thickness before forming, mm.</summary>
     public double Gauge { get; init; } = 1;
 
-    /// <summary>Thinnest wall the part may have, mm: the blank is reckoned for it as a mean, the predicted wall is held against it where it is thinnest; null when none is asked for.</summary>
+    /// <summary>Thinnest wall the part may have, mm; null for no limit. The blank's gauge is computed for it as a mean. The thinnest place of the predicted wall is compared with it.</summary>
     public double? LeastWall { get; init; }
 
-    /// <summary>The sizes in which the shop has the sheet, mm; none when nobody said.</summary>
+    /// <summary>The sizes in which the shop has the sheet, mm; none when not given.</summary>
     public ImmutableArray<SheetSize> Sizes { get; init; } = [];
 
-    /// <summary>Price of a square metre, in the shop's money; null when not said.</summary>
+    /// <summary>Price of a square metre, in the shop's money; null when not given.</summary>
     public double? PricePerSquareMetre { get; init; }
 
     internal void Validate()

@@ -9,25 +9,25 @@ namespace BuckGen.Bucks;
 /// <param name="SheetHeight">Height of a whole sheet, mm.</param>
 public sealed record Stock(string Name, double Thickness, double SheetWidth = Stock.UsualWidth, double SheetHeight = Stock.UsualHeight)
 {
-    /// <summary>Width assumed where nobody says how large the sheets are, mm: a common laser bed (common practice, no source).</summary>
+    /// <summary>Width assumed when the size of the sheets is not given, mm: a common laser bed (common practice, no source).</summary>
     public const double UsualWidth = 600;
 
-    /// <summary>Height assumed where nobody says how large the sheets are, mm.</summary>
+    /// <summary>Height assumed when the size of the sheets is not given, mm.</summary>
     public const double UsualHeight = 400;
 
     /// <summary>True when the size of the sheet was not stated; a part that does not fit is then no error.</summary>
     public bool SizeIsAssumed { get; init; }
 
-    /// <summary>What is known of its material; null when nobody said what it is.</summary>
+    /// <summary>What is known about its material; null when the material is not given.</summary>
     public CatalogStock? Material { get; init; }
 
     /// <summary>True when its thickness is the catalog's average and was not measured.</summary>
     public bool ThicknessIsAssumed { get; init; }
 
-    /// <summary>Price of a whole sheet, in the shop's money; null when not said.</summary>
+    /// <summary>Price of a whole sheet, in the shop's money; null when not given.</summary>
     public double? Price { get; init; }
 
-    /// <summary>How fast the machine cuts it, mm a minute; null when not said.</summary>
+    /// <summary>How fast the machine cuts it, mm a minute; null when not given.</summary>
     public double? CutFeed { get; init; }
 
     /// <summary>A sheet of the catalog, its thickness and size not measured.</summary>

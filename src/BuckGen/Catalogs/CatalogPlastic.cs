@@ -77,7 +77,7 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Whether a laser may cut it; null when not known.</summary>
     public Suitability? Laser => SuitabilityOf("laser");
 
-    /// <summary>What to beware of; null when nothing is told.</summary>
+    /// <summary>What to beware of; null when there is no caution.</summary>
     public string? Caution => TextOf("caution");
 
     /// <summary>Widest vent that leaves no mark worth speaking of, mm; null when not known.</summary>

@@ -48,7 +48,7 @@ internal sealed class CatalogTable
     /// <summary>All keys with their texts.</summary>
     public IEnumerable<KeyValuePair<string, string>> AllTexts() => values.Keys.Select(key => KeyValuePair.Create(key, RequiredText(key)));
 
-    /// <summary>Refuses what nobody asked for, with the words that would have been understood.</summary>
+    /// <summary>Refuses unknown keys and lists the known ones.</summary>
     public void RefuseTheRest(string? known = null)
     {
         foreach (var key in values.Keys.Where(k => !asked.Contains(k)))

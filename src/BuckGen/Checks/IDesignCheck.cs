@@ -2,7 +2,7 @@ using BuckGen.Findings;
 
 namespace BuckGen.Checks;
 
-/// <summary>One question asked of every design before wood is cut.</summary>
+/// <summary>A check of every design before wood is cut.</summary>
 public interface IDesignCheck
 {
     /// <summary>What it asks, in a word.</summary>

@@ -12,7 +12,7 @@ namespace BuckGen.Checks;
 /// </summary>
 internal static class SlotFindings
 {
-    /// <summary>A slot or arm is told of when the way round it is this much longer than it is wide.</summary>
+    /// <summary>A slot or arm is reported when the way round it is this many times longer than it is wide.</summary>
     private const double LongEnough = 4;
 
     /// <summary>Shorter ways round are the outline's own roughness, mm (our definition, no source).</summary>
@@ -21,20 +21,20 @@ internal static class SlotFindings
     /// <summary>The findings.</summary>
     /// <param name="outline">The outline at its reference plane.</param>
     /// <param name="shape">The drafted outline.</param>
-    /// <param name="changes">What is told of already.</param>
+    /// <param name="changes">What is already reported.</param>
     /// <param name="spec">Kind and draft.</param>
     public static IEnumerable<Finding> Of(Region outline, DraftedShape shape, IReadOnlyList<RegionChange> changes, BuckSpec spec)
     {
         var end = shape.ReferenceHeight == shape.Foot ? shape.Face : shape.Foot;
         var farthest = shape.OffsetAt(end);
         if (farthest == 0) yield break;
-        var told = new List<(Vec2 Place, double Width)>();
+        var reported = new List<(Vec2 Place, double Width)>();
         foreach (var place in FacingEdges.Within(outline, 2 * Math.Abs(farthest), width => LongEnough * width + Rough))
         {
             if (place.ThroughWood == farthest > 0 || double.IsInfinity(place.Detour)) continue;
             if (changes.Any(c => c.Place.DistanceTo(place.Middle) < place.Detour / 2)) continue;
-            if (told.Exists(t => t.Place.DistanceTo(place.Middle) < Math.Max(place.Detour / 2, 2 * t.Width))) continue;
-            told.Add((place.Middle, place.Width));
+            if (reported.Exists(t => t.Place.DistanceTo(place.Middle) < Math.Max(place.Detour / 2, 2 * t.Width))) continue;
+            reported.Add((place.Middle, place.Width));
             var height = shape.ReferenceHeight + (end - shape.ReferenceHeight) * (place.Width / 2 / Math.Abs(farthest));
             yield return Of(place, height, farthest > 0, spec);
         }

@@ -27,7 +27,7 @@ internal static class StackChecks
             };
         if (spec is { Drawn: not Drawn.Buck, Shrinkage: null, ShrinkageOfPlastic: null })
             yield return new("shrinkage-unknown", Severity.Warning,
-                "The drawing shows the part, but nobody said which plastic it is or how much it shrinks: nothing is allowed for.",
+                "The drawing shows the part, but neither its plastic nor its shrinkage is given: nothing is allowed for.",
                 "Name the plastic, or its shrinkage.")
             {
                 Value = 0,

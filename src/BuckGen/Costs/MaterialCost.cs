@@ -8,13 +8,13 @@ namespace BuckGen.Costs;
 /// <param name="Name">The stock, or the plastic.</param>
 /// <param name="Sheets">Whole sheets that must be at hand.</param>
 /// <param name="Share">How much of them is used up, in sheets: the parts with the waste between them.</param>
-/// <param name="SheetPrice">Price of a whole sheet; null when not said.</param>
+/// <param name="SheetPrice">Price of a whole sheet; null when not given.</param>
 internal sealed record MaterialCost(string Name, int Sheets, double Share, double? SheetPrice)
 {
-    /// <summary>Price of what is used up; null when the sheet's is not said.</summary>
+    /// <summary>Price of what is used up; null when the sheet's is not given.</summary>
     public double? ShareCost => SheetPrice * Share;
 
-    /// <summary>Price of all whole sheets; null when the sheet's is not said.</summary>
+    /// <summary>Price of all whole sheets; null when the sheet's is not given.</summary>
     public double? WholeCost => SheetPrice * Sheets;
 
     /// <summary>The sheets that are cut, in the order in which they are laid out.</summary>

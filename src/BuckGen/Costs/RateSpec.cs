@@ -2,14 +2,14 @@ using BuckGen.Bucks;
 
 namespace BuckGen.Costs;
 
-/// <summary>What work costs and how long it takes in this shop. Nothing is assumed: what is not said is not reckoned, and told.</summary>
+/// <summary>What work costs and how long it takes in this shop. Nothing is assumed: a missing figure is left out of the sums and reported.</summary>
 /// <remarks>Prices of sheets and feeds through them stand with the sheets: <see cref="Stock.Price"/>, <see cref="Stock.CutFeed"/>.</remarks>
 public sealed record RateSpec
 {
-    /// <summary>Nothing said.</summary>
+    /// <summary>No rates.</summary>
     public static RateSpec None { get; } = new();
 
-    /// <summary>What the shop reckons in, such as "EUR"; shown behind sums.</summary>
+    /// <summary>The shop's currency, such as "EUR"; shown after sums.</summary>
     public string Currency { get; init; } = "";
 
     /// <summary>An hour of hand work.</summary>

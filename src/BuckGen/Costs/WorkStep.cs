@@ -9,11 +9,11 @@ namespace BuckGen.Costs;
 /// <param name="Name">What is done, such as "cut MDF 6".</param>
 /// <param name="Amount">How much of it.</param>
 /// <param name="Unit">"mm", "paths", "sheets", "holes" or "glue lines".</param>
-/// <param name="Minutes">How long it takes; null when the shop has not said how fast it goes.</param>
-/// <param name="Hour">Price of an hour of it; null when not said.</param>
+/// <param name="Minutes">How long it takes; null when the shop has not given its speed.</param>
+/// <param name="Hour">Price of an hour of it; null when not given.</param>
 internal sealed record WorkStep(string Name, double Amount, string Unit, double? Minutes, double? Hour)
 {
-    /// <summary>What it costs; null when its time or price is not said.</summary>
+    /// <summary>What it costs; null when its time or price is not given.</summary>
     public double? Cost => Minutes / 60 * Hour;
 
     /// <summary>The work of a plan; steps that do not occur are left out.</summary>

@@ -40,7 +40,7 @@ public sealed record CutPath(CutLayer Layer, ImmutableArray<Segment> Segments, b
         };
     }
 
-    /// <summary>Circles are told from other loops to this distance, mm; cut files round to as much.</summary>
+    /// <summary>Circles are distinguished from other loops to this distance, mm; cut files round to the same.</summary>
     private const double CircleTolerance = 1e-4;
 
     /// <summary>The circle the path runs round; null when it is none.</summary>

@@ -98,7 +98,7 @@ internal static class BuckDesigner
         var pieces = outline.Region.Segments.Count();
         if (pieces * heights > MaxPieces)
             throw new SpecException(FormattableString.Invariant(
-                $"{outline.Name} has {pieces} lines and arcs; with {plan.Sheets.Length} layers and {spec.Draft:0.##} degrees of draft it is worked out at {heights} heights, {pieces * heights} lines and arcs in all; the limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
+                $"{outline.Name} has {pieces} lines and arcs; with {plan.Sheets.Length} layers and {spec.Draft:0.##} degrees of draft it is computed at {heights} heights, {pieces * heights} lines and arcs in all; the limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
     }
 
     /// <summary>The drafted shape of the buck, enlarged for shrinkage and moved for the wall where the drawing shows the part.</summary>

@@ -10,7 +10,7 @@ public sealed record DesignExtensions
     /// <summary>What comes with the library.</summary>
     public static DesignExtensions Own { get; } = new();
 
-    /// <summary>The questions asked of the design.</summary>
+    /// <summary>The checks of the design.</summary>
     public ImmutableArray<IDesignCheck> Checks { get; init; } = DesignChecks.Own;
 
     /// <summary>What follows the forming.</summary>

@@ -6,7 +6,7 @@ namespace BuckGen.Findings;
 /// <summary>Takes what foreign code hands over, at the door: looks at every piece of it and keeps a copy, so that nothing changes afterwards.</summary>
 internal static class Answer
 {
-    /// <summary>The farthest that anything lies from the origin, mm, and the largest number that is told.</summary>
+    /// <summary>The farthest that anything may lie from the origin, mm, and the largest number that may be reported.</summary>
     public const double Farthest = 1e6, LargestNumber = 1e12;
 
     /// <summary>All items. A sequence that never ends is left after the most that are taken.</summary>
@@ -33,7 +33,7 @@ internal static class Answer
     /// <summary>True for the coordinate, or the length, of something that can be made.</summary>
     public static bool IsPlace(double coordinate) => Math.Abs(coordinate) <= Farthest;
 
-    /// <summary>True for a number that can be told; true when there is none.</summary>
+    /// <summary>True for a number that can be reported; true when there is none.</summary>
     public static bool IsNumber(double? number) => number is null || Math.Abs(number.Value) <= LargestNumber;
 
     /// <summary>What is wrong with words, to stand after what they are; null when all is well.</summary>

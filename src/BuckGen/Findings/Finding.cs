@@ -31,7 +31,7 @@ public sealed record Finding(string Id, Severity Severity, string Message, strin
     /// <summary>The measured value, in the unit the message names; null when there is none.</summary>
     public double? Value { get; init; }
 
-    /// <summary>The limit the value was held against; null when there is none.</summary>
+    /// <summary>The limit the value was compared with; null when there is none.</summary>
     public double? Limit { get; init; }
 
     /// <summary>Why the maker accepts it; null when it is not silenced.</summary>

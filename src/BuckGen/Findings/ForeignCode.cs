@@ -3,7 +3,7 @@ namespace BuckGen.Findings;
 /// <summary>Calls code that others added. What it throws becomes a finding and the rest goes on; our own code is called without a net.</summary>
 internal static class ForeignCode
 {
-    /// <summary>Most characters that are told of a foreign exception.</summary>
+    /// <summary>Most characters that are shown of a foreign exception.</summary>
     private const int LongestReason = 300;
 
     /// <summary>False for what comes with the library.</summary>
@@ -41,8 +41,8 @@ internal static class ForeignCode
         if (failure is OutOfMemoryException) return "it used up the memory";
         try
         {
-            var said = failure.Message.ReplaceLineEndings(" ");
-            return said.Length <= LongestReason ? said : said[..LongestReason] + "...";
+            var reason = failure.Message.ReplaceLineEndings(" ");
+            return reason.Length <= LongestReason ? reason : reason[..LongestReason] + "...";
         }
         catch (Exception)
         {

@@ -6,7 +6,7 @@ namespace BuckGen.Geometry;
 /// <summary>Answers for many points which islands of a region hold them; only islands beside a point are looked at.</summary>
 internal sealed class RegionInterior
 {
-    // Below this all islands are looked at as quickly as an index is asked.
+    // Below this number a loop over all islands is as quick as an index.
     private const int Few = 8;
 
     private readonly (LoopInterior Outer, LoopInterior[] Holes)[] islands;

@@ -132,7 +132,7 @@ internal sealed class JobTable(string file, string name, int line)
             ?? throw Fault(line, $"{Place}the stock \"{wanted}\" is not one of the job's: {string.Join(", ", stock.Select(s => s.Name))}");
     }
 
-    /// <summary>Refuses what nobody asked for, with the words that would have been understood.</summary>
+    /// <summary>Refuses unknown keys and lists the known ones.</summary>
     public void RefuseTheRest()
     {
         foreach (var (key, (_, at)) in values)

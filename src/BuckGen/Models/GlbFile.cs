@@ -33,7 +33,7 @@ public static class GlbFile
     /// <summary>The bytes of a file with the formed sheet, coloured by its thickness: dark where it is thin.</summary>
     /// <param name="part">The predicted part, at rest.</param>
     /// <param name="name">Name of the node and its mesh.</param>
-    /// <exception cref="ArgumentException">The prediction did not come to its end, so that there is no sheet.</exception>
+    /// <exception cref="ArgumentException">The prediction did not converge, so there is no sheet.</exception>
     public static ImmutableArray<byte> Write(FormedPart part, string name)
     {
         ArgumentNullException.ThrowIfNull(part);

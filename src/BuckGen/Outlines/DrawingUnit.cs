@@ -1,6 +1,6 @@
 namespace BuckGen.Outlines;
 
-/// <summary>The units a drawing may be said to be in.</summary>
+/// <summary>The units a drawing can be in.</summary>
 internal static class DrawingUnit
 {
     /// <summary>How many millimetres a unit has.</summary>

@@ -7,7 +7,7 @@ namespace BuckGen.Outlines;
 /// <param name="Tolerance">The tolerances of the run.</param>
 /// <param name="Units">The drawing's unit when the file is wrong or silent about it: mm, cm, m, in or ft; null to trust the file.</param>
 /// <param name="Layers">The layers to take, without regard to case; none named takes all of them.</param>
-/// <param name="SmallestLoop">Loops that lie within a strip narrower than this, mm, are left out and told of; 0 to 10 mm, such as the kerf.</param>
+/// <param name="SmallestLoop">Loops that lie within a strip narrower than this, mm, are left out and reported; 0 to 10 mm, such as the kerf.</param>
 public sealed record OutlineOptions(
     Tolerance Tolerance, string? Units = null, ImmutableArray<string> Layers = default, double SmallestLoop = 0.005)
 {

@@ -37,7 +37,7 @@ internal sealed class FilesInWork
     {
         (this.plan, this.options, this.progress, this.cancellation) = (plan, options, progress, cancellation);
         smooth = new(() => options.Model && !plan.Design.Layers.IsEmpty ? BuckModel.Smooth(plan.Design) : null);
-        // DXF always, since others rely on it; then what is asked for.
+        // DXF always, since other files rely on it; then the requested formats.
         formats = [Asked(CutFileFormats.Dxf(options.DxfVersion)), .. options.Svg ? [Asked(CutFileFormats.Svg)] : Array.Empty<FormatInUse>()];
         foreach (var format in options.Formats)
         {

@@ -25,7 +25,7 @@ public static class OutputFiles
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>
-    /// <param name="progress">Is told of every file.</param>
+    /// <param name="progress">Receives every file.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public static ImmutableArray<OutputFile> Of(
@@ -50,7 +50,7 @@ public static class OutputFiles
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>
-    /// <param name="progress">Is told of every file.</param>
+    /// <param name="progress">Receives every file.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public static ImmutableArray<OutputFile> Jigs(
@@ -70,7 +70,7 @@ public static class OutputFiles
     /// <summary>Only the drill map with its templates, the report with its preview and the summary.</summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
-    /// <param name="progress">Is told of every file.</param>
+    /// <param name="progress">Receives every file.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public static ImmutableArray<OutputFile> DrillMap(

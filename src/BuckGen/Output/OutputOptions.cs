@@ -27,6 +27,6 @@ public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = Dx
     /// <summary>True for solid models of the buck: files of their own, and one to turn in the report.</summary>
     public bool Model { get; init; }
 
-    /// <summary>The shop's rates, to reckon the job by.</summary>
+    /// <summary>The shop's rates, for the cost of the job.</summary>
     public RateSpec Rates { get; init; } = RateSpec.None;
 }

@@ -18,7 +18,7 @@ internal sealed class NumberedPlaces
     /// <summary>Draws a ring with its label; in a crowd the ring stands alone.</summary>
     public void Add(Vec2 place, string label, string colour) => items.AddRange(Ring(place, label, colour));
 
-    /// <summary>A ring with its label as a link to what is told of it.</summary>
+    /// <summary>A ring with its label as a link to its finding.</summary>
     public void AddLink(Vec2 place, string label, string colour, string id, string target, string words) =>
         items.Add(new PictureLink(id, target, words, Ring(place, label, colour)));
 

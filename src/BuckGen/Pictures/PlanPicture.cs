@@ -19,7 +19,7 @@ internal static class PlanPicture
 
     /// <summary>The picture.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="findings">All findings in the order in which they are told: the first is number 1.</param>
+    /// <param name="findings">All findings in the order in which they are listed: the first is number 1.</param>
     public static Picture Of(BuckDesign design, ImmutableArray<Finding> findings)
     {
         var shown = design.Layers.Where(l => l.Role != LayerRole.Plenum).ToArray();

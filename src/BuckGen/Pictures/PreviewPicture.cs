@@ -13,7 +13,7 @@ internal static class PreviewPicture
     /// <summary>The picture.</summary>
     /// <param name="design">The design.</param>
     /// <param name="title">What the job is called.</param>
-    /// <param name="findings">All findings in the order in which they are told: the first is number 1.</param>
+    /// <param name="findings">All findings in the order in which they are listed: the first is number 1.</param>
     public static Picture Of(BuckDesign design, string title, ImmutableArray<Finding> findings)
     {
         ArgumentNullException.ThrowIfNull(design);

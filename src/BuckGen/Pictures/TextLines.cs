@@ -13,7 +13,7 @@ internal static class TextLines
     /// <summary>How many letters of the usual height fit a width.</summary>
     public static int LettersIn(double width) => (int)(width / (PictureText.UsualLetterWidth * Height));
 
-    /// <summary>The words of a text in lines of at most so many letters; a longer word is cut.</summary>
+    /// <summary>The words of a text in lines of at most the given number of letters; a longer word is cut.</summary>
     public static ImmutableArray<string> Wrap(string text, int letters)
     {
         var lines = ImmutableArray.CreateBuilder<string>();

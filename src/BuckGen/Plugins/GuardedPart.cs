@@ -97,7 +97,7 @@ internal abstract class GuardedPart : IForeignPart, IWithSettings
         public IEnumerable<Finding> Look(DesignView design) => Guard.Call(() => CheckAnswer.Of(Part, design));
     }
 
-    /// <summary>A catalog is asked only while it starts, since a catalog is none while it can't be read.</summary>
+    /// <summary>A catalog is read only at its start: one that can't be read is left out.</summary>
     private sealed class Source(ICatalogSource inner, Func<string, PluginGuard> guardOf) : Of<ICatalogSource>(inner, inner.Name, guardOf), ICatalogSource
     {
         private readonly Catalog entries = CatalogAnswer.Of(inner, Catalog.BuiltIn);

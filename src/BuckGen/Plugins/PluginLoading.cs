@@ -34,7 +34,7 @@ internal static class PluginLoading
         }
         catch (Exception failure)
         {
-            return plugin with { Problem = Told(failure) };
+            return plugin with { Problem = Describe(failure) };
         }
     }
 
@@ -61,7 +61,7 @@ internal static class PluginLoading
             }
             catch (Exception failure)
             {
-                problems.Add($"{type.Name}: {Told(failure)}");
+                problems.Add($"{type.Name}: {Describe(failure)}");
             }
         }
 
@@ -77,7 +77,7 @@ internal static class PluginLoading
         ? make.Invoke(null)
         : throw new InvalidOperationException("it has no public constructor without parameters");
 
-    private static string Told(Exception failure) => (failure is TargetInvocationException { InnerException: { } inner } ? inner : failure) switch
+    private static string Describe(Exception failure) => (failure is TargetInvocationException { InnerException: { } inner } ? inner : failure) switch
     {
         BadImageFormatException => "it is no .NET assembly for this machine",
         ReflectionTypeLoadException { LoaderExceptions: [{ } first, ..] } => ForeignCode.Reason(first),

@@ -14,10 +14,10 @@ public sealed record PluginRun
     /// <summary>How long each call of a part may take, from 1 s to an hour. A part that takes longer is not called again.</summary>
     public TimeSpan Call { get; init; } = TimeSpan.FromSeconds(30);
 
-    /// <summary>True when whoever is told of <see cref="Calls"/> ends the process of a call that takes too long; then none is given up here.</summary>
+    /// <summary>True when the receiver of <see cref="Calls"/> ends the process of a call that takes too long; then none is given up here.</summary>
     public bool IsWatched { get; init; }
 
-    /// <summary>Is told when a call begins and when it has ended; on the thread that waits for it.</summary>
+    /// <summary>Receives the begin and the end of every call, on the thread that waits for it.</summary>
     public IProgress<PluginCall>? Calls { get; init; }
 
     /// <summary>What is not called at all, for what it did before.</summary>
@@ -33,7 +33,7 @@ public sealed record PluginRun
 /// <param name="Allowed">How long the call may take; null when it has ended.</param>
 public sealed record PluginCall(string File, string Part, TimeSpan? Allowed)
 {
-    /// <summary>What is said of the part when the call takes longer.</summary>
+    /// <summary>The reason given for the part when the call takes longer.</summary>
     public string Overdue => FormattableString.Invariant($"it did not {(Part.Length == 0 ? "start" : "come back")} within {Allowed?.TotalSeconds:0.#} s");
 }
 

@@ -4,7 +4,7 @@ using BuckGen.Checks;
 
 namespace BuckGen.Reports;
 
-/// <summary>What the design was held against.</summary>
+/// <summary>What the design was checked against.</summary>
 /// <param name="Limits">The limits, under the words of the job file.</param>
 /// <param name="Silenced">Findings that are kept as notes.</param>
 public sealed record ChecksReport(ImmutableArray<LimitReport> Limits, ImmutableArray<Silence> Silenced)

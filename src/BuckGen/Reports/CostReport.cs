@@ -4,14 +4,14 @@ using BuckGen.Costs;
 namespace BuckGen.Reports;
 
 /// <summary>Time and money by the shop's own rates.</summary>
-/// <param name="Currency">What the shop reckons in; empty when not said.</param>
+/// <param name="Currency">The shop's currency; empty when not given.</param>
 /// <param name="Materials">The sheets, the plastic last.</param>
 /// <param name="Work">The work.</param>
 /// <param name="MaterialByShare">Materials by what is used up.</param>
 /// <param name="MaterialWhole">Materials by whole sheets.</param>
 /// <param name="Minutes">Time of all work.</param>
 /// <param name="WorkCost">Price of all work.</param>
-/// <param name="Missing">What the shop has not said, so that it is not in the sums.</param>
+/// <param name="Missing">Figures that the shop has not given; they are not in the sums.</param>
 public sealed record CostReport(
     string Currency, ImmutableArray<MaterialReport> Materials, ImmutableArray<WorkReport> Work, double MaterialByShare, double MaterialWhole,
     double Minutes, double WorkCost, ImmutableArray<string> Missing)
@@ -27,15 +27,15 @@ public sealed record CostReport(
 /// <param name="Name">The stock, or the plastic.</param>
 /// <param name="Sheets">Whole sheets.</param>
 /// <param name="Share">How much of them is used up, in sheets.</param>
-/// <param name="SheetPrice">Price of a sheet; null when not said.</param>
-/// <param name="ShareCost">Price of what is used up; null when not said.</param>
-/// <param name="WholeCost">Price of the whole sheets; null when not said.</param>
+/// <param name="SheetPrice">Price of a sheet; null when not given.</param>
+/// <param name="ShareCost">Price of what is used up; null when not given.</param>
+/// <param name="WholeCost">Price of the whole sheets; null when not given.</param>
 public sealed record MaterialReport(string Name, int Sheets, double Share, double? SheetPrice, double? ShareCost, double? WholeCost);
 
 /// <summary>One kind of work.</summary>
 /// <param name="Name">What is done.</param>
 /// <param name="Amount">How much of it.</param>
 /// <param name="Unit">What it is counted in.</param>
-/// <param name="Minutes">How long it takes; null when not said.</param>
-/// <param name="Cost">What it costs; null when not said.</param>
+/// <param name="Minutes">How long it takes; null when not given.</param>
+/// <param name="Cost">What it costs; null when not given.</param>
 public sealed record WorkReport(string Name, double Amount, string Unit, double? Minutes, double? Cost);

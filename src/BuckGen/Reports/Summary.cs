@@ -28,8 +28,8 @@ namespace BuckGen.Reports;
 /// <param name="Cutting">How the sheets are cut.</param>
 /// <param name="Sheets">The sheets.</param>
 /// <param name="CutLength">Length cut through in all sheets.</param>
-/// <param name="Cost">Time and money; null when the shop has said nothing to reckon by.</param>
-/// <param name="Checks">What the design was held against.</param>
+/// <param name="Cost">Time and money; null when the shop has given no rates, prices or feeds.</param>
+/// <param name="Checks">What the design was checked against.</param>
 /// <param name="Findings">What to know before cutting, the gravest first.</param>
 /// <param name="Files">Every file of the output folder.</param>
 public sealed record Summary(

@@ -17,7 +17,7 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
 {
     private const double CrossArm = 1;
 
-    /// <summary>A path whose inside is narrower than this on average, mm, would be a burnt dot; it is told of and not cut.</summary>
+    /// <summary>A path whose inside is narrower than this on average, mm, would be a burnt dot; it is reported and not cut.</summary>
     private const double LeastAcross = 0.05;
 
     private static double Across(Loop loop) => 2 * Math.Abs(loop.SignedArea) / loop.Length;

@@ -112,7 +112,7 @@ public sealed record CutPlan(
         }
     }
 
-    /// <summary>A sheet whose size nobody stated is taken as large as its largest part needs.</summary>
+    /// <summary>A sheet without a stated size is made as large as its largest part needs.</summary>
     private static Stock Sized(Stock stock, IEnumerable<CutPart> parts, CuttingSpec spec)
     {
         if (!stock.SizeIsAssumed) return stock;
@@ -128,8 +128,8 @@ public sealed record CutPlan(
     private static Finding SizeAssumed(Stock stock) =>
         new("sheet-size-assumed", Severity.Warning,
             FormattableString.Invariant(
-                $"Nobody said how large the sheets of {stock.Name} are; {stock.SheetWidth:0} x {stock.SheetHeight:0} mm are taken, so that the largest part fits."),
-            "Say how large your sheets are.")
+                $"The size of the sheets of {stock.Name} is not given; {stock.SheetWidth:0} x {stock.SheetHeight:0} mm is assumed, so that the largest part fits."),
+            "Give the size of your sheets.")
         {
             Value = stock.SheetWidth,
         };

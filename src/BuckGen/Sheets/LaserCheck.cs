@@ -5,7 +5,7 @@ using BuckGen.Findings;
 
 namespace BuckGen.Sheets;
 
-/// <summary>May a laser cut this sheet? Told by the words of its name, and by the catalog where it comes from there.</summary>
+/// <summary>Decides whether a laser may cut this sheet, from the words of its name and from the catalog where the sheet comes from there.</summary>
 internal static class LaserCheck
 {
     /// <summary>
@@ -29,7 +29,7 @@ internal static class LaserCheck
         "lime", "basswood", "balsa", "bamboo", "cork", "card", "cardboard", "paper", "acrylic", "pmma",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>The finding on a sheet; null when a laser may cut it, or when nobody said what it is.</summary>
+    /// <summary>The finding on a sheet; null when a laser may cut it, or when the material is not given.</summary>
     public static Finding? Of(Stock stock, CuttingSpec spec)
     {
         if (spec.Machine != Machine.Laser) return null;
@@ -45,7 +45,7 @@ internal static class LaserCheck
         return words.Length == 0 || words.Any(Usual.Contains)
             ? null
             : new("laser-unknown", Severity.Error,
-                $"Nobody can tell what \"{stock.Name}\" gives off in a laser.",
+                $"It is not known what \"{stock.Name}\" gives off in a laser.",
                 "Say what it is made of, such as \"MDF 6\" or \"birch plywood 4\", and ask its supplier for a data sheet; if it may hold chlorine, never cut it.")
             {
                 Source = "common practice, no source",

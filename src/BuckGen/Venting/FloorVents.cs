@@ -5,7 +5,7 @@ using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Venting;
 
-/// <summary>What a floor asks for, worked out once, and the placing of its vents for one spacing after another.</summary>
+/// <summary>What a floor needs, computed once, and the placing of its vents for one spacing after another.</summary>
 internal sealed class FloorVents
 {
     /// <summary>How often vents are added between others that had to give way.</summary>

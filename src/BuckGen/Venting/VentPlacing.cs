@@ -79,7 +79,7 @@ internal sealed class VentPlacing
     {
         cancellation.ThrowIfCancellationRequested();
         var wish = turn.Waiting.Dequeue();
-        // A given point is never left out for another: it is granted or told of.
+        // A given point is never left out for another: it is placed or reported.
         if (wish.Reason != VentReason.Given && turn.Placement.IsDone(wish)) turn.HasVent = true;
         else if (turn.Placement.Grant(wish)) turn.HasVent = true;
         // Along a wall it counts whether the stretch stays too long, which is reported when all are placed.

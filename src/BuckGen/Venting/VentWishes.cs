@@ -5,7 +5,7 @@ using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Venting;
 
-/// <summary>Works out where vents would best be on a floor, whatever their spacing.</summary>
+/// <summary>Finds where vents would best be on a floor, whatever their spacing.</summary>
 internal sealed class VentWishes
 {
     /// <summary>How exactly the narrow places are found, mm.</summary>

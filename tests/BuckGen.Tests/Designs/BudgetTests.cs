@@ -25,7 +25,7 @@ public sealed class BudgetTests
         var wheel = Outline.Of("wheel.svg", Region.FromLoops([Loop.Polygon(Enumerable.Range(0, 20_000).Select(i => new Vec2(200, 0).Turned(2 * Math.PI * i / 20_000)))]));
         var message = Assert.Throws<SpecException>(() => BuckDesign.Create(wheel, PlainBuck.Spec with { Depth = 300, Stock = [Thin] })).Message;
         // 300 layers with two heights each; 300·tan 5° = 26.25 mm in steps of 0.25 mm are 104 more (trigonometry).
-        Assert.Equal("wheel.svg has 20000 lines and arcs; with 300 layers and 5 degrees of draft it is worked out at 704 heights, 14080000 lines and arcs in all; the limit is 1000000. Simplify the drawing, or use thicker stock, less depth or less draft.", message);
+        Assert.Equal("wheel.svg has 20000 lines and arcs; with 300 layers and 5 degrees of draft it is computed at 704 heights, 14080000 lines and arcs in all; the limit is 1000000. Simplify the drawing, or use thicker stock, less depth or less draft.", message);
     }
 
     /// <summary>Found by an attack: a circle of 1,800 km ended with a fault of the program where the sheet was known, and a rounded plate of 900 km did not end. Those are too far from the origin by now.</summary>

@@ -49,7 +49,7 @@ public class LaserCheckTests
     {
         var finding = Check(new("mystery panel", 6))!;
         Assert.Equal(("laser-unknown", Severity.Error, "common practice, no source"), (finding.Id, finding.Severity, finding.Source));
-        Assert.Equal("Nobody can tell what \"mystery panel\" gives off in a laser.", finding.Message);
+        Assert.Equal("It is not known what \"mystery panel\" gives off in a laser.", finding.Message);
         Assert.Contains("such as \"MDF 6\"", finding.Remedy, StringComparison.Ordinal);
         Assert.Contains("ask its supplier", finding.Remedy, StringComparison.Ordinal);
     }

@@ -121,9 +121,9 @@ public class PlanFindingTests
         if (finding is null) return;
         Assert.Equal((Severity.Warning, takenWidth), (finding.Severity, finding.Value));
         Assert.Equal(
-            FormattableString.Invariant($"Nobody said how large the sheets of MDF 12 are; {takenWidth} x {takenHeight} mm are taken, so that the largest part fits."),
+            FormattableString.Invariant($"The size of the sheets of MDF 12 is not given; {takenWidth} x {takenHeight} mm is assumed, so that the largest part fits."),
             finding.Message);
-        Assert.Equal("Say how large your sheets are.", finding.Remedy);
+        Assert.Equal("Give the size of your sheets.", finding.Remedy);
     }
 
     [Theory]

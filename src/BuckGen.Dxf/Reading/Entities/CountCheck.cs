@@ -1,6 +1,6 @@
 namespace BuckGen.Dxf.Reading.Entities;
 
-/// <summary>Counts in a file are hints. What is there is taken, and a difference is told.</summary>
+/// <summary>Counts in a file are hints. What is there is read, and a difference is reported.</summary>
 internal static class CountCheck
 {
     public static void Compare(TagGroup group, int code, int found, string what, ReadContext context)

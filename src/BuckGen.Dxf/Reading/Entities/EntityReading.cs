@@ -46,7 +46,7 @@ internal static class EntityReading
         Colour = entity is DxfOther ? null : Colour(group),
     };
 
-    // What codes mean in an unknown entity nobody knows, so there they need not be numbers.
+    // The meaning of codes in an unknown entity is not known, so their values need not be numbers.
     private static bool IsOne(int code, DxfEntity entity, TagGroup group) =>
         entity is DxfOther ? group.Find(code) is { Value: "1" } : group.Integer(code, 0) == 1;
 

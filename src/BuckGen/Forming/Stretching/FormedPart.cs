@@ -8,7 +8,7 @@ namespace BuckGen.Forming.Stretching;
 /// </summary>
 public sealed record FormedPart
 {
-    /// <summary>How it was worked out.</summary>
+    /// <summary>How it was computed.</summary>
     public required FormingSpec Spec { get; init; }
 
     /// <summary>Thickness of the sheet before, mm.</summary>

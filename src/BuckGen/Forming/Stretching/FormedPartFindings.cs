@@ -42,7 +42,7 @@ internal static class FormedPartFindings
     }
 
     private static Finding? Unjudged(FormedPart part) => part.Thinnest is null
-        ? new("wall-not-judged", Severity.Note, FormattableString.Invariant($"The thinnest wall is not told: no place of the part takes a ball of {part.Ball:0.#} mm radius."),
+        ? new("wall-not-judged", Severity.Note, FormattableString.Invariant($"The thinnest wall is not known: no place of the part takes a ball of {part.Ball:0.#} mm radius."),
             "Try the fine way, which takes a smaller ball; or set a smaller one, if this one was asked for.") { Value = part.Ball, Source = Source }
         : null;
 

@@ -8,11 +8,11 @@ public enum FormingDetail
     /// <summary>In about a second.</summary>
     Quick,
 
-    /// <summary>With seven times as many triangles, in several seconds, and held against the quick answer to tell how far off that is.</summary>
+    /// <summary>With seven times as many triangles, in several seconds; compared with the quick answer to show how far off that one is.</summary>
     Fine,
 }
 
-/// <summary>How the forming of the sheet is worked out.</summary>
+/// <summary>How the forming of the sheet is computed.</summary>
 public sealed record FormingSpec
 {
     /// <summary>Quick or fine.</summary>
@@ -42,7 +42,7 @@ public sealed record FormingSpec
 
     /// <summary>
     /// The thinnest place is looked for where a ball of this radius can touch the part from the sheet's side, mm, 0.5 to 50: deeper in a
-    /// sharp inside corner a wall has no least thickness, it only depends on how finely it is worked out. A coarse net takes
+    /// sharp inside corner a wall has no least thickness, it only depends on how fine the net is. A coarse net takes
     /// a larger ball, twice as large as its triangles, and says so.
     /// </summary>
     public double CornerBall { get; init; } = 2;

@@ -44,7 +44,7 @@ internal sealed class PartForming
         edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
     }
 
-    /// <summary>The formed part, held against what a coarser net gives.</summary>
+    /// <summary>The formed part, compared with what a coarser net gives.</summary>
     public FormedPart Of(CancellationToken cancellation)
     {
         var gauge = spec.Sheet!.Gauge;
@@ -79,8 +79,8 @@ internal sealed class PartForming
     private double? GaugeNeeded(PartReading best, PartReading quick, CancellationToken cancellation)
     {
         if (spec.Sheet!.LeastWall is not { } asked || !best.IsAtRest || !quick.IsAtRest) return null;
-        if (best.Thinnest(best.Ball) is not { } told || quick.Thinnest(quick.Ball) is not { } seen) return null;
-        var wanted = asked * seen.Thickness / told.Thickness;
+        if (best.Thinnest(best.Ball) is not { } fine || quick.Thinnest(quick.Ball) is not { } seen) return null;
+        var wanted = asked * seen.Thickness / fine.Thickness;
         var gauge = spec.Sheet.Gauge * wanted / seen.Thickness;
         for (var tries = 0; tries < GaugeTries && gauge <= SheetSpec.ThickestGauge; tries++)
         {

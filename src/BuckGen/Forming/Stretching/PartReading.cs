@@ -19,7 +19,7 @@ internal sealed class PartReading
     /// <summary>Height, in gauges, from which a fold is a web; lower ones are the wrinkles of tight corners.</summary>
     private const double LeastWeb = 2;
 
-    /// <summary>Places nearer to each other than this are one, mm, and no more are told of than so many.</summary>
+    /// <summary>Places nearer to each other than this count as one, mm; at most this many are reported.</summary>
     private const double Apart = 15;
     private const int MostPlaces = 12;
 

@@ -12,7 +12,7 @@ internal static class SheetNet
     /// <summary>By how much triangles grow with the distance from the next wall.</summary>
     private const double Growth = 0.35;
 
-    /// <summary>A net of at most so many triangles, and the longest side of those at the walls, mm.</summary>
+    /// <summary>A net of at most the given number of triangles, and the longest side of those at the walls, mm.</summary>
     /// <param name="opening">The sheet inside the frame.</param>
     /// <param name="edges">Outlines of what rises; none of them empty.</param>
     /// <param name="most">Most triangles.</param>

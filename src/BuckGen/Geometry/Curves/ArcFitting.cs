@@ -20,7 +20,7 @@ internal static class ArcFitting
     private const int Samples = 40;
     private const int DeepestHalving = 24;
 
-    /// <summary>A curve of so many tolerances is fitted as a whole.</summary>
+    /// <summary>A curve that spans at most this many tolerances is fitted as a whole.</summary>
     private const double Short = 10;
 
     /// <summary>A piece that turns less than this, radians, may become a line.</summary>

@@ -84,11 +84,11 @@ internal static class OffsetPrecision
 
     /// <summary>
     /// Ends this near, mm, may belong together: where two edges of the offset meet at nearly no angle, a depth below <see cref="Depth"/>
-    /// leaves open by so much where they meet.
+    /// leaves a gap of this size where they meet.
     /// </summary>
     public static double Reach(double distance) => Math.Max(Join, 3 * Math.Sqrt(2 * Math.Abs(distance) * Depth));
 
     /// <summary>A turn below this angle, in radians, is taken as smooth: both sides get one common end point.</summary>
-    /// <remarks>At this turn the ends would overlap by less than can be told apart at <see cref="Depth"/>.</remarks>
+    /// <remarks>At this turn the ends would overlap by less than can be distinguished at <see cref="Depth"/>.</remarks>
     public static double SmoothTurn(double distance) => 2 * Math.Sqrt(8 * Depth / distance);
 }

@@ -62,7 +62,7 @@ internal static class Intersections
     }
 }
 
-/// <summary>A segment with what the offset asks of it again and again worked out once.</summary>
+/// <summary>A segment with the values that the offset uses again and again, computed once.</summary>
 internal readonly struct Carrier
 {
     private readonly double startAngle;

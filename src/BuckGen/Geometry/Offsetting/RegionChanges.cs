@@ -70,7 +70,7 @@ internal static class RegionChanges
         void Search(double near, Region first, double far, Region last)
         {
             cancellation.ThrowIfCancellationRequested();
-            // Only whether anything changes is asked on the way; where it does is worked out at the end.
+            // On the way only whether anything changes is asked; where it changes is computed at the end.
             var changes = Compare(first, last, grows);
             if (!changes.Any()) return;
             if (Math.Abs(far - near) <= resolution || pieces > MaxPieces)

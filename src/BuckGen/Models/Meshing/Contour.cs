@@ -12,7 +12,7 @@ internal sealed class Contour
     private readonly double farRight;
 
     /// <param name="pieces">
-    /// Pieces of closed ways, in whichever direction. What lies inside is told by the even-odd rule alone, so that neither an edge walked
+    /// Pieces of closed ways, in either direction. The even-odd rule alone decides what lies inside, so that neither an edge walked
     /// twice nor a knot smaller than an offset's tolerance leaves the plan without a clear inside.
     /// </param>
     public Contour(IEnumerable<(GridPoint From, GridPoint To)> pieces)

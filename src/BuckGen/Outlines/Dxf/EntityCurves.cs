@@ -14,7 +14,7 @@ internal sealed record EntityCurves(ImmutableArray<Curve> Curves, bool Closed)
     private const double NearlyWhole = 0.0035;
     private const double LeastBulge = 1e-8;
 
-    /// <summary>An entity of no size, so that its place can be told.</summary>
+    /// <summary>An entity of no size, so that its place can be reported.</summary>
     private static EntityCurves Point(Vec2 place) => new([new LineCurve(place, place)], false);
 
     /// <summary>The curves, or null for an entity that draws none.</summary>

@@ -6,7 +6,7 @@ namespace BuckGen.Outlines.Dxf;
 /// <summary>Counts what a drawing holds beside outlines, by type and layer.</summary>
 internal sealed class LeftOut
 {
-    /// <summary>So many things of a kind are named one by one.</summary>
+    /// <summary>At most this many things of a kind are named one by one.</summary>
     private const int MostNamed = 5;
 
     /// <summary>A layer that was cut already, with the reason why it is not seen, is not cut again.</summary>

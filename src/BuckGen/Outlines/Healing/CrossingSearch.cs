@@ -8,7 +8,7 @@ namespace BuckGen.Outlines.Healing;
 /// <summary>Looks for crossings among all pieces of all loops; only pieces near each other are compared.</summary>
 internal sealed class CrossingSearch
 {
-    /// <summary>The search ends at so many crossings; there may be more then.</summary>
+    /// <summary>The search ends at this many crossings; there may be more then.</summary>
     public const int MostCrossings = 1000;
     private const long MostComparisons = 5_000_000;
     private const long MostSteps = 3_000_000;

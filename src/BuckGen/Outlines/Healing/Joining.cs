@@ -91,7 +91,7 @@ internal static class Joining
 
         private void CutOffLoop(int firstStep)
         {
-            // A lone piece that returns to its own node is too short to be told from a point.
+            // A lone piece that returns to its own node is too short to be distinguished from a point.
             if (steps.Count - firstStep > 1)
                 loops.Add(new(Loop.FromSegments(Segments(firstStep)), pieces[steps[firstStep].Piece].Path));
             for (var i = firstStep; i < steps.Count - 1; i++) stepAtNode[EndOf(steps[i])] = -1;

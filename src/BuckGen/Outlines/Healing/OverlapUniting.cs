@@ -12,7 +12,7 @@ namespace BuckGen.Outlines.Healing;
 /// </remarks>
 internal static class OverlapUniting
 {
-    /// <summary>Shapes of more pieces are refused: each piece is held against all others.</summary>
+    /// <summary>Shapes of more pieces are refused: each piece is compared with all others.</summary>
     private const int MostPieces = 5000;
 
     /// <summary>The loops with every crossing nonzero shape made one; the rest as they were.</summary>
@@ -39,7 +39,7 @@ internal static class OverlapUniting
 
     private static bool IsOneShape(DrawnPath a, DrawnPath b) => a.Shape == b.Shape && a.FillRule == FillRule.NonZero && b.FillRule == FillRule.NonZero;
 
-    /// <summary>The edges of the filled area; null when they can't be told apart.</summary>
+    /// <summary>The edges of the filled area; null when they can't be distinguished.</summary>
     private static List<Loop>? Edges(ImmutableArray<Loop> loops, Tolerance tolerance, CancellationToken cancellation)
     {
         if (loops.Sum(l => l.Segments.Length) > MostPieces) return null;

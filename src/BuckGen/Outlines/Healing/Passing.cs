@@ -5,7 +5,7 @@ namespace BuckGen.Outlines.Healing;
 /// <summary>Tells whether two loops that meet at a point go through each other there or only touch.</summary>
 /// <remarks>
 /// Both ways are followed out of the point, forward and backward, to a circle round it; the loops cross when the four places
-/// on the circle alternate. Where two of them can't be told apart, because the loops run along each other, a larger circle is
+/// on the circle alternate. Where two of them can't be distinguished, because the loops run along each other, a larger circle is
 /// taken. Loops that never part by more than the tolerance only touch, and so does a way that dips in by less than that.
 /// </remarks>
 internal static class Passing

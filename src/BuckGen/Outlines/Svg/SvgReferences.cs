@@ -6,10 +6,10 @@ namespace BuckGen.Outlines.Svg;
 /// <summary>Follows every use before the libraries do: loops are cut, and what would grow without end is refused.</summary>
 /// <param name="byId">The first element of each id.</param>
 /// <param name="maxDepth">Deepest nesting through use.</param>
-/// <param name="notes">Where loops and dead ends are told.</param>
+/// <param name="notes">Where loops and dead ends are reported.</param>
 internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDepth, SvgNotes notes)
 {
-    // Path data are copied with every use; so many characters of them count as one element.
+    // Path data are copied with every use; this many characters of them count as one element.
     private const int CharactersPerElement = 200;
 
     // What use may make of any file, and how often it may repeat what the file spells out; our own numbers.

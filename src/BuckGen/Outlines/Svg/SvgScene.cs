@@ -12,7 +12,7 @@ internal sealed class SvgScene
 {
     // Half a unit in the last place of the libraries' single-precision numbers, as a share of the number.
     private const double SingleError = 1.0 / (1 << 24);
-    // Beyond this error, mm, a shape is told of; well below what a cutter resolves.
+    // A shape with a larger error, mm, is reported; this is well below what a cutter resolves.
     private const double LargestError = 0.002;
 
     private readonly ImmutableArray<DrawnPath>.Builder paths = ImmutableArray.CreateBuilder<DrawnPath>();

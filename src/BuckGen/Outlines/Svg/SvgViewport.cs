@@ -60,8 +60,8 @@ internal sealed partial record SvgViewport(Vec2 Size, double[] ViewBox, Affine T
 
     private static string Assumption(XElement root, SvgLength? given, Vec2 size, SvgReadOptions options)
     {
-        var said = given is null ? "The file gives no size" : "The file gives its size in px, which is no physical size";
-        return Text($"{said}: taken at {options.PixelsPerInch} px to the inch, the page is {size.X:0.###} x {size.Y:0.###} mm. ")
+        var cause = given is null ? "The file gives no size" : "The file gives its size in px, which is no physical size";
+        return Text($"{cause}: taken at {options.PixelsPerInch} px to the inch, the page is {size.X:0.###} x {size.Y:0.###} mm. ")
             + Hint(root, size, options.PixelsPerInch)
             + "Compare this with the drawing, and give the right scale if it differs.";
     }

@@ -82,7 +82,7 @@ internal static class SvgXml
         }
     }
 
-    /// <summary>The library's words without the place, which is told already.</summary>
+    /// <summary>The library's message without the place, which is already given.</summary>
     private static string Reason(XmlException e)
     {
         var end = e.Message.IndexOf(" Line ", StringComparison.Ordinal);

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Output.Folders;
 
-/// <summary>Writes a result into a folder on a disk: clears up after a run that was cut off, works out the change, makes it the safest way there is.</summary>
+/// <summary>Writes a result into a folder on a disk: clears up after an interrupted run, plans the change and makes it in the safest way there is.</summary>
 internal sealed class FolderWriter(IDisk disk)
 {
     /// <summary>Writes; see <see cref="OutputFolder.Write"/>.</summary>
@@ -18,7 +18,7 @@ internal sealed class FolderWriter(IDisk disk)
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException or OperationCanceledException)
         {
             foreach (var made in missing) RemoveIfEmpty(made);
-            if (Told(failed, target, files) is { } told) throw new IOException(told, failed);
+            if (Describe(failed, target, files) is { } message) throw new IOException(message, failed);
             throw;
         }
     }
@@ -95,7 +95,7 @@ internal sealed class FolderWriter(IDisk disk)
         }
         catch (Exception unable) when (unable is IOException or UnauthorizedAccessException)
         {
-            // An empty folder is left; the failure that is being told matters more.
+            // An empty folder is left; the failure that is being reported matters more.
         }
     }
 
@@ -112,9 +112,9 @@ internal sealed class FolderWriter(IDisk disk)
     }
 
     /// <summary>What a failure of the system means for the folder; null for one that says so itself.</summary>
-    private static string? Told(Exception failed, string target, ImmutableArray<OutputFile> files)
+    private static string? Describe(Exception failed, string target, ImmutableArray<OutputFile> files)
     {
-        // Our own work folder is nobody's business.
+        // Our own work folder does not concern the user.
         var where = failed.Message.Contains(WorkFolder.InsideName, StringComparison.Ordinal) ? "" : $" ({failed.Message.TrimEnd('.')})";
         if (Faults.IsFull(failed))
             return $"There is no room for the result in {target}: it takes {Kilobytes(files)} kB until the earlier one is gone, which is untouched. "

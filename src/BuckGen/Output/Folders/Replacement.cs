@@ -15,7 +15,7 @@ internal sealed record Replacement(
     /// <summary>Most files named in a message.</summary>
     private const int MostNamed = 3;
 
-    /// <summary>Works out what a run does.</summary>
+    /// <summary>Decides what a run does.</summary>
     /// <param name="root">The folder.</param>
     /// <param name="view">What lies in it.</param>
     /// <param name="files">What the run made.</param>

@@ -9,7 +9,7 @@ namespace BuckGen.Physics.Air;
 internal static class LongHole
 {
     /// <summary>
-    /// Friction factor (Fanning's, a quarter of Darcy's) of a bore through MDF or plywood taken where nothing else is said.
+    /// Friction factor (Fanning's, a quarter of Darcy's) of a bore through MDF or plywood assumed unless another is given.
     /// </summary>
     /// <remarks>
     /// Colebrook's formula for fuzz 0.02 mm high in a 1 mm bore at a Reynolds number of 10 000 gives 0.013, a smooth bore 0.008;

@@ -10,7 +10,7 @@ namespace BuckGen.Physics.Air;
 /// </remarks>
 internal static class Orifice
 {
-    /// <summary>Discharge coefficient of a sharp-edged hole taken where nothing else is said.</summary>
+    /// <summary>Discharge coefficient of a sharp-edged hole assumed unless another is given.</summary>
     /// <remarks>
     /// Commonly 0.61 to 0.65 for sharp edges at small pressure differences; Weisbach measured 0.563 to 0.788 for air and 0.81 to
     /// 0.84 for short tubes (Encyclopaedia Britannica, 11th edition, "Hydraulics", by § 64). 0.65 errs on the slow side for

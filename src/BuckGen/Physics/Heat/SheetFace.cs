@@ -45,7 +45,7 @@ internal sealed record SheetFace
     public static SheetFace InAir(double filmCoefficient, double air) => new() { FilmCoefficient = filmCoefficient, AirTemperature = air };
 
     /// <summary>A face that lies on a buck.</summary>
-    /// <remarks>The buck keeps its temperature. A wooden one does not: its face warms, so the sheet cools more slowly than told.</remarks>
+    /// <remarks>The buck keeps its temperature. A wooden one does not: its face warms, so the sheet cools more slowly than computed.</remarks>
     /// <param name="conductance">Conductance of the contact, W/(m²·K), 0 to 1 000 000; some hundreds are common (no source).</param>
     /// <param name="buck">Temperature of the buck's face, degrees C, -100 to 1500.</param>
     public static SheetFace OnBuck(double conductance, double buck) => InAir(conductance, buck);

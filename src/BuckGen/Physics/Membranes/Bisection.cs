@@ -22,7 +22,7 @@ internal sealed class Bisection
     }
 
     /// <summary>Halves triangles until none has a first side longer than is wanted at its middle.</summary>
-    /// <param name="mesh">The mesh, with first sides as said above.</param>
+    /// <param name="mesh">The mesh, with first sides as described above.</param>
     /// <param name="size">Longest side wanted at a place, mm, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The size wanted asks for more than two million triangles.</exception>
     public static TriangleMesh Refine(TriangleMesh mesh, Func<Vec2, double> size)

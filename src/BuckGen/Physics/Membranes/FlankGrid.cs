@@ -5,10 +5,10 @@ namespace BuckGen.Physics.Membranes;
 /// <summary>Finds the triangles that reach near a place: each is entered in every cell that its box, widened by half a cell, touches.</summary>
 internal sealed class FlankGrid
 {
-    /// <summary>A triangle as long as so many cells is not a flank but a burst on its way.</summary>
+    /// <summary>A triangle whose box covers more cells than this is not a flank: the sheet is about to burst.</summary>
     private const int MostCells = 4096;
 
-    // Several cells may share a slot; what is found too much is told by its distance.
+    // Several cells may share a slot; the distance sorts out what does not belong.
     private readonly int[] heads = new int[1 << 14];
     private readonly List<(MeshTriangle Triangle, int Next)> entries = [];
     private double cell;

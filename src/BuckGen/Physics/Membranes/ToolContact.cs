@@ -69,7 +69,7 @@ internal sealed class ToolContact
         nodes.Clearance[node] = 0;
     }
 
-    /// <summary>Lets all nodes go that were not among the first so many to meet the tool.</summary>
+    /// <summary>Releases all nodes except the first ones that met the tool, up to the given number.</summary>
     public void Forget(int after)
     {
         for (var i = 0; i < nodes.Count; i++) if (order[i] >= after) (order[i], movable[i], onTool[i]) = (-1, true, false);

@@ -7,7 +7,7 @@ namespace BuckGen.Physics.Plates;
 /// </remarks>
 internal static class RectangularPlate
 {
-    /// <summary>Largest ratio of the sides that is worked out; from about 5 on the plate is a strip anyway.</summary>
+    /// <summary>Largest ratio of the sides that is computed; from about 5 on the plate behaves as a strip.</summary>
     public const double LargestRatio = 20;
 
     private const int Terms = 41;
@@ -64,7 +64,7 @@ internal static class RectangularPlate
 
     /// <summary>
     /// The series of the moments along the shorter and the longer edges that keep a simply supported plate from tilting there
-    /// (article 44), found by turns until they stand.
+    /// (article 44), found by iterating until they converge.
     /// </summary>
     private static (double[] AlongShort, double[] AlongLong) EdgeMoments(double ratio)
     {

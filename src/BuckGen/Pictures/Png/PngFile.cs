@@ -120,7 +120,7 @@ internal static class PngFile
             return turned;
         }
 
-        /// <summary>So many bytes as three bytes back.</summary>
+        /// <summary>Repeats the bytes three back, up to the given length.</summary>
         public void Repeat(int length)
         {
             var code = Lengths.Length - 1;
@@ -138,7 +138,7 @@ internal static class PngFile
         {
             if (count > 0) bytes.Add((byte)held);
             var (a, b) = (1u, 0u);
-            // So many bytes at once keep the sums below 32 bits.
+            // This number of bytes at once keeps the sums below 32 bits.
             foreach (var some in data.Chunk(5552))
             {
                 foreach (var d in some) (a, b) = (a + d, b + a + d);

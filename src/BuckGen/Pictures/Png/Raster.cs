@@ -92,7 +92,7 @@ internal sealed class Raster
         return crossings;
     }
 
-    /// <summary>From here to the right, covered by so much more.</summary>
+    /// <summary>From here to the right, the coverage rises by this amount.</summary>
     private void Cover(double x, double much)
     {
         var (whole, part) = ((int)x, x - (int)x);

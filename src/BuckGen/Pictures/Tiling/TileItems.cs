@@ -3,10 +3,10 @@ using BuckGen.Pictures.Pdf;
 
 namespace BuckGen.Pictures.Tiling;
 
-/// <summary>What each page shows of a drawing, worked out for all pages in one walk along its lines.</summary>
+/// <summary>What each page shows of a drawing, computed for all pages in one walk along its lines.</summary>
 internal sealed class TileItems
 {
-    /// <summary>Paths of up to so many pieces stay whole; of longer ones a page holds the stretches it shows.</summary>
+    /// <summary>Paths of at most this many pieces stay whole; of longer ones a page holds the stretches it shows.</summary>
     private const int ShortPath = 32;
 
     private readonly TileGrid grid;

@@ -22,7 +22,7 @@ internal static class TableSections
                 ["Together, sheets by share", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialByShare + cost.WorkCost)],
                 ["Together, whole sheets", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialWhole + cost.WorkCost)],
             ], 1);
-            if (cost.Missing.Length > 0) page.Line($"<p class=\"small\">Not in the sums, since nobody said: {string.Join(", ", cost.Missing)}.</p>");
+            if (cost.Missing.Length > 0) page.Line($"<p class=\"small\">Not in the sums, because not given: {string.Join(", ", cost.Missing)}.</p>");
         }
 
         Table(page, "Limits of the checks", ["Limit", "Value", "Source"], s.Checks.Limits.Select(l => (string[])[l.Word, Text($"{l.Value:0.##} {l.Unit}"), l.Source]), 9);

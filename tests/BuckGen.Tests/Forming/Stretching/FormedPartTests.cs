@@ -252,7 +252,7 @@ public class FormedPartTests
         Assert.True(FormedPartFindings.Of(given, design.Spec).Single() is { Id: "forming-unsure", Place: not null });
         var files = OutputFiles.Of(CutPlan.Create(design with { Formed = given }, new()), new() { Model = true });
         Assert.DoesNotContain(files, f => f.Path == "model/part.glb");
-        Assert.Contains("did not come to its end", System.Text.Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));
+        Assert.Contains("did not converge", System.Text.Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));
     }
 
     [Fact]
