@@ -1,6 +1,6 @@
 namespace BuckGen.Cli;
 
-/// <summary>What the program tells the shell.</summary>
+/// <summary>The exit status of the program.</summary>
 internal static class ExitStatus
 {
     /// <summary>Done.</summary>

@@ -11,7 +11,7 @@ var terminal = new Terminal(Console.Out, Console.Error, Console.IsOutputRedirect
 {
     PluginFolder = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "buckgen", "plugins"),
 };
-// What a plug-in prints is no answer of the program.
+// What a plug-in prints is not a result of the program.
 Console.SetOut(Console.Error);
 StrayPlugins.Watch(terminal.Error);
 int status;

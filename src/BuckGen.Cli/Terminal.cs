@@ -14,7 +14,7 @@ namespace BuckGen.Cli;
 /// <param name="ErrorRedirected">True when <paramref name="Error"/> is no terminal.</param>
 internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedirected = true, bool ErrorRedirected = true)
 {
-    /// <summary>Columns used where no window tells.</summary>
+    /// <summary>Columns used where the width of the window is not known.</summary>
     private const int DefaultWidth = 100;
 
     /// <summary>The maker's own folder of plug-ins; null for none.</summary>
@@ -26,10 +26,10 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
     /// <summary>A message to people, on the error stream: one line of visible characters.</summary>
     public void Say(string message) => Error.WriteLine(VisibleText.Of(message, Printing.Printer.LongestMessage));
 
-    /// <summary>An answer to people, in one line of visible characters.</summary>
+    /// <summary>A result for people, in one line of visible characters.</summary>
     public void Tell(string answer) => Out.WriteLine(VisibleText.Of(answer));
 
-    /// <summary>An answer to a program.</summary>
+    /// <summary>A result for a program.</summary>
     /// <param name="json">JSON in UTF-8, without hidden characters.</param>
     public void Answer(ImmutableArray<byte> json) => Out.Write(Encoding.UTF8.GetString(json.AsSpan()));
 
@@ -40,7 +40,7 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
         Out.Write(answers);
     }
 
-    /// <summary>What prints answers to people.</summary>
+    /// <summary>Prints results for people.</summary>
     public Printer Printer()
     {
         var console = AnsiConsole.Create(new()

@@ -1,6 +1,6 @@
 namespace BuckGen.Dxf;
 
-/// <summary>The kinds of oddity that a reader accepts but tells.</summary>
+/// <summary>The kinds of oddity that a reader accepts but reports.</summary>
 public enum DxfNoteKind
 {
     /// <summary>The last line has no line end.</summary>
@@ -15,19 +15,19 @@ public enum DxfNoteKind
     /// <summary>A polyline is not closed by <c>SEQEND</c>.</summary>
     MissingSequenceEnd,
 
-    /// <summary>There is text after the <c>EOF</c> marker; it was not looked at.</summary>
+    /// <summary>There is text after the <c>EOF</c> marker; it was not read.</summary>
     TextAfterEnd,
 
     /// <summary>Lines end with CR CR LF, the trace of a text-mode copy.</summary>
     DoubledCarriageReturns,
 
-    /// <summary>A count in the file differs from what is there; what is there was taken.</summary>
+    /// <summary>A count in the file differs from what is there; what is there was used.</summary>
     CountMismatch,
 
-    /// <summary>An optional value is absent or meaningless and its default was taken.</summary>
+    /// <summary>An optional value is absent or meaningless and its default was used.</summary>
     DefaultTaken,
 
-    /// <summary>A value stands where it belongs to nothing and was left out.</summary>
+    /// <summary>A value belongs to nothing at its place and was left out.</summary>
     ValueIgnored,
 
     /// <summary>Text does not fit the encoding that the file names.</summary>

@@ -8,7 +8,7 @@ public static class DxfUnits
 
     /// <summary>How long one drawing unit is.</summary>
     /// <param name="insertionUnits">Value of <c>$INSUNITS</c>.</param>
-    /// <returns>Millimetres for one unit, or null for 0 (no unit) and for numbers outside the workshop's reach.</returns>
+    /// <returns>Millimetres for one unit, or null for 0 (no unit) and for units that no workshop uses.</returns>
     public static double? MillimetresPerUnit(int insertionUnits) => insertionUnits switch
     {
         1 => 25.4,

@@ -34,7 +34,7 @@ public sealed class EndTests : Workshop
         var (status, error) = Shell($"{Program} buck plate.svg --depth 24 --stock 12 --out out {option} {redirection}");
 
         Assert.Equal(0, status);
-        Assert.StartsWith("buckgen: wrote 6 files to out. The answer could not be printed (", error);
+        Assert.StartsWith("buckgen: wrote 6 files to out. The result could not be printed (", error);
         Assert.Equal(1, error.Count(c => c == '\n'));
         Assert.Contains("summary.json", Present("out"));
     }
@@ -50,7 +50,7 @@ public sealed class EndTests : Workshop
         var (status, error) = Shell($"{Program} {command}");
 
         Assert.Equal(2, status);
-        Assert.StartsWith("buckgen: The answer could not be printed (", error);
+        Assert.StartsWith("buckgen: The result could not be printed (", error);
         Assert.Equal(1, error.Count(c => c == '\n'));
     }
 

@@ -31,7 +31,7 @@ public sealed class FinishTests : Workshop
     [InlineData("--bushing", "--flange")]
     [InlineData("--bit", "--flange")]
     public void What_would_do_nothing_is_refused(string option, string needs) =>
-        Cli.Run("jig", Write("plate.svg", Plate), "--depth", "36mm", "--stock", "6mm", option, "20mm").AssertRefused($"{option} does nothing without {needs}.");
+        Cli.Run("jig", Write("plate.svg", Plate), "--depth", "36mm", "--stock", "6mm", option, "20mm").AssertRefused($"{option} has no effect without {needs}.");
 
     [Fact]
     public void A_panel_of_its_own_drawing_lies_beside_the_job()

@@ -94,7 +94,7 @@ public sealed class FolderTests : Workshop
         var status = CommandLine.Run(["buck", Write("plate.svg", Plate), "--depth", "24", "--stock", "12", "--out", At("out")], new(GuardedWriter.ForAnswers(full), GuardedWriter.ForRemarks(error)));
 
         Assert.Equal(0, status);
-        Assert.Equal($"buckgen: wrote 6 files to {At("out")}. The answer could not be printed (No room).", error.ToString().TrimEnd());
+        Assert.Equal($"buckgen: wrote 6 files to {At("out")}. The result could not be printed (No room).", error.ToString().TrimEnd());
     }
 
     /// <summary>A stream on a full disk.</summary>

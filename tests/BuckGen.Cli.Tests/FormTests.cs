@@ -68,6 +68,6 @@ public sealed class FormTests : Workshop
         var run = Cli.Run("form", Write("plate.svg", Plate), "--depth", "18mm", "--stock", "6mm");
 
         Assert.Equal(2, run.Status);
-        Assert.Contains("say how thick it is with --gauge", run.Error);
+        Assert.Contains("give its thickness with --gauge", run.Error);
     }
 }

@@ -94,7 +94,7 @@ public sealed class PluginTests : Workshop
 
     [Theory]
     [InlineData("--plugins", "nowhere", "which is no folder")]
-    [InlineData("--formats", "hpgl", "which no plug-in brings")]
+    [InlineData("--formats", "hpgl", "which no plug-in provides")]
     [InlineData("--vents", "stars", "it must be walls or grid or given")]
     public void What_is_not_there_is_refused(string option, string value, string says) =>
         Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--base", "12mm", option, value).AssertRefused(says);

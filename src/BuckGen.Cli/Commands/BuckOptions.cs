@@ -21,7 +21,7 @@ internal sealed class BuckOptions
     private static readonly BasePlate BaseDefaults = new(new("", 1));
     private static readonly CuttingSpec CuttingDefaults = new();
 
-    private readonly Option<double?> depth = QuantityOption.Length("--depth", "How deep the part is to be. Required.");
+    private readonly Option<double?> depth = QuantityOption.Length("--depth", "Depth of the part. Required.");
     private readonly Option<string[]> stock = new Option<string[]>("--stock")
     {
         Description = "Sheets you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may follow. Required.",
@@ -66,7 +66,7 @@ internal sealed class BuckOptions
     private readonly PartOptions part = new();
     private readonly Option<string[]> formats = new("--formats")
     {
-        Description = "Further kinds of cut files, by the words of plug-ins.", HelpName = "NAME", AllowMultipleArgumentsPerToken = true,
+        Description = "More kinds of cut files; plug-ins give their names.", HelpName = "NAME", AllowMultipleArgumentsPerToken = true,
     };
 
     /// <summary>Where plug-ins come from.</summary>
@@ -83,7 +83,7 @@ internal sealed class BuckOptions
         Plugins.AddTo(command);
     }
 
-    /// <summary>What comes with the library, what plug-ins bring, and the user's own catalog.</summary>
+    /// <summary>The extensions of the library and of plug-ins, and the user's own catalog.</summary>
     public Extensions Extensions(ParseResult parsed, Terminal terminal)
     {
         var extensions = Plugins.Extensions(parsed, terminal);
@@ -94,12 +94,12 @@ internal sealed class BuckOptions
     /// <param name="parsed">The arguments.</param>
     /// <param name="reading">Where the tolerances come from.</param>
     /// <param name="extensions">The patterns, sheets and plastics that can be named.</param>
-    /// <param name="withVents">True for vents even when they are not asked for.</param>
+    /// <param name="withVents">True for vents even without an option for them.</param>
     /// <param name="withSheet">True for a plastic sheet even when no option concerns it.</param>
     public BuckSpec Buck(ParseResult parsed, OutlineOptions reading, Extensions extensions, bool withVents = false, bool withSheet = false)
     {
         var deep = parsed.GetValue(depth)
-            ?? throw new UsageException("--depth is missing; say how deep the part is to be, such as --depth 36mm.");
+            ?? throw new UsageException("--depth is missing; give the depth of the part, such as --depth 36mm.");
         var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse("--sheet", text) : null as (double Width, double Height)?;
         var catalog = extensions.Catalog;
         Stock StockOf(string text) => BuckOptions.StockOf(text, size, catalog);
@@ -138,7 +138,7 @@ internal sealed class BuckOptions
 
     private static ICutFileFormat FormatOf(string word, Extensions extensions) =>
         extensions.CutFileFormats.FirstOrDefault(f => f.Name.Equals(word, StringComparison.OrdinalIgnoreCase))
-        ?? throw new UsageException($"--formats names '{word}', which no plug-in brings; see 'buckgen plugins'.");
+        ?? throw new UsageException($"--formats names '{word}', which no plug-in provides; see 'buckgen plugins'.");
 
     private static Stock StockOf(string text, (double Width, double Height)? size, Catalog catalog)
     {

@@ -10,7 +10,7 @@ using BuckGen.Sheets;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>The run that 'make' and 'buck' share: read, design, lay out, write, tell.</summary>
+/// <summary>The run that 'make' and 'buck' share: read, design, lay out, write, report.</summary>
 internal static class BuckRun
 {
     /// <summary>Reads an outline file.</summary>
@@ -32,7 +32,7 @@ internal static class BuckRun
         return CutPlan.Create(design, cutting, scope, cancellation);
     }
 
-    /// <summary>Writes the files and tells what was made.</summary>
+    /// <summary>Writes the files and prints what was made.</summary>
     public static int Write(
         Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, string folder, bool force, bool json, CancellationToken cancellation)
     {

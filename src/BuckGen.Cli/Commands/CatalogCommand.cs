@@ -13,7 +13,7 @@ internal static class CatalogCommand
     public static Command Create(Terminal terminal)
     {
         var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
-        var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, with everything known of it.", Arity = ArgumentArity.ZeroOrOne }
+        var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, in full detail.", Arity = ArgumentArity.ZeroOrOne }
             .Offering(() => CatalogFiles.Sheets().Concat(CatalogFiles.Plastics()));
         var command = new HelpedCommand("catalog", CommandGroup.Setup, "List known boards and plastics, each with its sources.")
         {

@@ -8,7 +8,7 @@ internal static class CatalogFiles
 {
     public static Option<string?> Option() => new("--catalog")
     {
-        Description = "A catalog file of your own, on top of the one built in; 'buckgen catalog --help' shows how to write one.", HelpName = "FILE",
+        Description = "A catalog file of your own, added to the built-in one; 'buckgen catalog --help' shows how to write one.", HelpName = "FILE",
     };
 
     /// <summary>The words for the sheets that are built in.</summary>
@@ -17,7 +17,7 @@ internal static class CatalogFiles
     /// <summary>The words for the plastics that are built in.</summary>
     public static IEnumerable<string> Plastics() => Catalog.BuiltIn.Plastic.Select(p => p.Id);
 
-    /// <summary>A catalog with the file's entries on top of it when there is a file.</summary>
+    /// <summary>The catalog, with the file's entries added when there is a file.</summary>
     public static Catalog Read(string? path, Catalog onto)
     {
         if (path is null) return onto;

@@ -3,7 +3,7 @@ using BuckGen.Cli.Help;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>buckgen completion SHELL: a script by which a shell completes what is typed.</summary>
+/// <summary>buckgen completion SHELL: a script that makes a shell complete commands.</summary>
 internal static class CompletionCommand
 {
     private static readonly string[] Shells = ["bash", "zsh", "powershell"];

@@ -1,11 +1,11 @@
 namespace BuckGen.Cli.Commands;
 
-/// <summary>Drill programs that can be asked for.</summary>
+/// <summary>The drill programs to choose from.</summary>
 internal enum DrillProgramFormat
 {
     /// <summary>None.</summary>
     None,
 
-    /// <summary>The words of NIST RS274/NGC.</summary>
+    /// <summary>NIST RS274/NGC.</summary>
     Ngc,
 }

@@ -29,7 +29,7 @@ internal sealed class FinishOptions
     {
         foreach (var (option, needs) in (ReadOnlySpan<(Option, Option)>)[(bushing, flange), (bit, flange), (fit, panel), (panelMargin, panel)])
             if (parsed.GetResult(option) is { Implicit: false } && parsed.GetResult(needs) is not { Implicit: false })
-                throw new UsageException($"{option.Name} does nothing without {needs.Name}.");
+                throw new UsageException($"{option.Name} has no effect without {needs.Name}.");
         return buck with
         {
             Jig = Ring with

@@ -4,11 +4,11 @@ using BuckGen.Sheets;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>A file to design from: a job that says everything, or a drawing that needs the options of the command line.</summary>
+/// <summary>A file to design from: a complete job, or a drawing that needs the options of the command line.</summary>
 /// <param name="command">The command whose options they are.</param>
 /// <param name="reading">How a drawing is read.</param>
 /// <param name="buck">The buck of a drawing.</param>
-/// <param name="besideJob">Options that mean something beside a job file as well.</param>
+/// <param name="besideJob">Options that also apply to a job file.</param>
 internal sealed class JobOrDrawing(Command command, ReadingOptions reading, BuckOptions buck, params Option[] besideJob)
 {
     /// <summary>The argument.</summary>
@@ -19,14 +19,14 @@ internal sealed class JobOrDrawing(Command command, ReadingOptions reading, Buck
     /// <param name="path">The file.</param>
     /// <param name="parsed">The command line.</param>
     /// <param name="terminal">Where it talks.</param>
-    /// <param name="forming">From how the wall is predicted by the file, and whether it is to be, to how it is; null for not at all.</param>
+    /// <param name="forming">Changes the file's settings for the prediction; null for no prediction.</param>
     /// <param name="cancellation">Stops it.</param>
     public (string Title, CutPlan Plan) Plan(string path, ParseResult parsed, Terminal terminal, Func<FormingSpec, bool, FormingSpec?> forming, CancellationToken cancellation)
     {
         if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
         {
             if (command.Options.FirstOrDefault(o => !besideJob.Contains(o) && !buck.Plugins.All.Contains(o) && parsed.GetResult(o) is { Implicit: false }) is { } idle)
-                throw new UsageException($"{idle.Name} does nothing beside a job file; set it in {path}.");
+                throw new UsageException($"{idle.Name} has no effect with a job file; set it in {path}.");
             var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal, cancellation);
             var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading, cancellation);
             return (job.Title, BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, job.Design, cancellation, forming: forming(job.Forming, job.PredictWall)));

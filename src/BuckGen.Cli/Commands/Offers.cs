@@ -22,7 +22,7 @@ internal static class Offers
 
     private static void Set(List<Func<CompletionContext, IEnumerable<CompletionItem>>> sources, Func<IEnumerable<string>> words)
     {
-        // An enumeration would be offered by its members' names otherwise.
+        // Otherwise the shell would offer the names of an enumeration's members.
         sources.Clear();
         sources.Add(_ => words().Select(word => new CompletionItem(word)));
     }

@@ -12,7 +12,7 @@ internal sealed class PartOptions
 
     private readonly Option<string?> plastic = new Option<string?>("--plastic")
     {
-        Description = "The plastic, by its word in the catalog, such as petg.", HelpName = "PLASTIC",
+        Description = "The plastic, by its id in the catalog, such as petg.", HelpName = "PLASTIC",
     }.Offering(CatalogFiles.Plastics);
 
     private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet before forming.", Defaults.Gauge);

@@ -9,7 +9,7 @@ internal static class PictureFile
     {
         if (string.IsNullOrWhiteSpace(path)) throw new UsageException($"{option} is empty; name the picture to write.");
         if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; {option} names a file.");
-        // An earlier picture may go; a drawing may not.
+        // An earlier picture may be replaced; a drawing may not.
         if (File.Exists(path) && !SvgPicture.IsOurs(File.ReadAllBytes(path)))
             throw new UsageException($"{path} exists and is no picture of BuckGen's; choose another name or remove it first.");
         WholeFile.Write(path, SvgPicture.Write(picture).AsSpan(), replace: true);

@@ -13,19 +13,19 @@ internal sealed class PluginOptions
 
     private readonly Option<string?> folder = new("--plugins") { Description = "Also load the plug-ins in this folder; 'buckgen plugins' lists them.", HelpName = "DIR" };
 
-    private readonly Option<bool> isolate = new(Isolate) { Description = "Run plug-ins in a process of their own; 'buckgen plugins' says what for." };
+    private readonly Option<bool> isolate = new(Isolate) { Description = "Run plug-ins in a process of their own; 'buckgen plugins' explains why." };
 
     private readonly Option<double?> seconds = QuantityOption.Number("--plugin-seconds", "Longest a plug-in may take for one call.", PluginRun.Usual.Call.TotalSeconds, "seconds");
 
-    /// <summary>All of them; they mean something beside a job file too.</summary>
+    /// <summary>All of them; they also apply to a job file.</summary>
     public Option[] All => [folder, isolate, seconds];
 
     public void AddTo(HelpedCommand command) => command.Add(OptionGroup.PlugIns, All);
 
     /// <summary>All plug-ins, those left out included.</summary>
     /// <param name="parsed">The arguments.</param>
-    /// <param name="terminal">Knows the maker's own folder, and how plug-ins are called.</param>
-    /// <param name="named">What a job says, with full paths.</param>
+    /// <param name="terminal">Gives the maker's own folder, and how plug-ins are called.</param>
+    /// <param name="named">The plug-ins that a job names, with full paths.</param>
     public PluginSet Load(ParseResult parsed, Terminal terminal, JobPlugins? named)
     {
         var given = parsed.GetValue(folder);

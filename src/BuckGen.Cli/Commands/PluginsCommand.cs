@@ -11,7 +11,7 @@ internal static class PluginsCommand
     {
         var plugins = new PluginOptions();
         var job = new Argument<string?>("JOB") { Description = "A job file; the plug-ins it names are listed too.", Arity = ArgumentArity.ZeroOrOne };
-        var command = new HelpedCommand("plugins", CommandGroup.Setup, "List plug-ins, what they bring and where they come from.")
+        var command = new HelpedCommand("plugins", CommandGroup.Setup, "List plug-ins, what they provide and where they come from.")
         {
             Examples = ["buckgen plugins", "buckgen plugins job.toml", "buckgen plugins --plugins ~/my-plug-ins"],
             Notes =

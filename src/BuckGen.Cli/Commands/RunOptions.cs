@@ -12,7 +12,7 @@ internal sealed class RunOptions
 
     public Option<bool> Json { get; } = JsonOption();
 
-    public static Option<bool> JsonOption() => new("--json") { Description = "Print the answer as JSON." };
+    public static Option<bool> JsonOption() => new("--json") { Description = "Print the result as JSON." };
 
     public void AddTo(HelpedCommand command)
     {

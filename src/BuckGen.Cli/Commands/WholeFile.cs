@@ -6,7 +6,7 @@ internal static class WholeFile
     /// <summary>Writes the file beside its place, flushes it and moves it there.</summary>
     /// <param name="path">Its place.</param>
     /// <param name="content">Its bytes.</param>
-    /// <param name="replace">True when a file there may go.</param>
+    /// <param name="replace">True when a file there may be replaced.</param>
     public static void Write(string path, ReadOnlySpan<byte> content, bool replace)
     {
         var place = Path.GetFullPath(path);

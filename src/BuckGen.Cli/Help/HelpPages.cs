@@ -5,12 +5,12 @@ using System.CommandLine.Invocation;
 namespace BuckGen.Cli.Help;
 
 /// <summary>The pages of the help: a first one with all commands, and one for each command.</summary>
-/// <param name="firstPage">What stands above and below the list of commands.</param>
+/// <param name="firstPage">The text above and below the list of commands.</param>
 internal sealed class HelpPages(FirstPage firstPage) : SynchronousCommandLineAction
 {
     private const int OptionColumn = 29;
 
-    /// <summary>Has a program answer --help by these pages.</summary>
+    /// <summary>Makes a program print these pages for --help.</summary>
     public static void AddTo(RootCommand root, FirstPage firstPage) => root.Options.OfType<HelpOption>().Single().Action = new HelpPages(firstPage);
 
     public override bool Terminating => true;

@@ -5,7 +5,7 @@ namespace BuckGen.Cli.Help;
 
 /// <summary>A command that says in which group it belongs and explains itself by examples; its options have groups too.</summary>
 /// <param name="name">Its name.</param>
-/// <param name="group">What a maker wants of it.</param>
+/// <param name="group">The purpose of the command.</param>
 /// <param name="summary">What it does, in one line.</param>
 internal sealed class HelpedCommand(string name, CommandGroup group, string summary) : Command(name, summary)
 {

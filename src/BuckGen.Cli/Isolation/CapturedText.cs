@@ -2,10 +2,10 @@ using System.Text;
 
 namespace BuckGen.Cli.Isolation;
 
-/// <summary>What a process says, as far as anybody would read it.</summary>
+/// <summary>The output of a process, up to a limit.</summary>
 internal sealed class CapturedText
 {
-    /// <summary>Most characters: far above the longest summary.</summary>
+    /// <summary>Largest number of characters: far above the longest summary.</summary>
     private const int Most = 50_000_000;
 
     private readonly StringBuilder text = new();

@@ -18,7 +18,7 @@ internal sealed class RunningCalls : IProgress<PluginCall>
 
     /// <summary>Names the plug-in when the process ends while one of its calls runs; the exit status is then ours.</summary>
     /// <param name="error">Where the message goes.</param>
-    /// <param name="stopped">A run that is stopped ends by our own will.</param>
+    /// <param name="stopped">Cancelled when the run is stopped, which ends it on purpose.</param>
     public void NameAtExit(TextWriter error, CancellationToken stopped) => AppDomain.CurrentDomain.ProcessExit += (_, _) =>
     {
         if (stopped.IsCancellationRequested || Innermost() is not { } call) return;

@@ -5,7 +5,7 @@ using System.Runtime.Loader;
 
 namespace BuckGen.Cli.Isolation;
 
-/// <summary>Exceptions on threads that plug-ins start: they end those threads alone.</summary>
+/// <summary>Exceptions on threads that plug-ins start: they end only those threads.</summary>
 internal static class StrayPlugins
 {
     /// <summary>Watches the process from now to its end.</summary>

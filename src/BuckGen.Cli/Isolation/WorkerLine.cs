@@ -3,9 +3,9 @@ using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Isolation;
 
-/// <summary>What the process with the plug-ins says to the one that watches it, a line each.</summary>
+/// <summary>The messages of the process with the plug-ins to the process that watches it, a line each.</summary>
 /// <param name="Event">What happens.</param>
-/// <param name="File">The plug-in whose it is; empty for none.</param>
+/// <param name="File">The plug-in concerned; empty for none.</param>
 /// <param name="Part">Its part; empty while it starts.</param>
 /// <param name="Seconds">How long a call may take.</param>
 /// <param name="Status">The exit status of a command that is done.</param>

@@ -16,7 +16,7 @@ internal sealed record WorkerEnd(int? Status, string Out, string Error, LeftOutP
 /// <summary>Starts the process with the plug-ins and watches it to its end.</summary>
 internal static class WorkerProcess
 {
-    /// <summary>How often it is looked at, and how long it may take to end once its command is done or stopped, ms.</summary>
+    /// <summary>How often it is checked, and how long it may take to end once its command is done or stopped, ms.</summary>
     private const int Glance = 20, Farewell = 2000;
 
     /// <summary>Runs a command.</summary>
@@ -56,7 +56,7 @@ internal static class WorkerProcess
 
     private static void End(Process process)
     {
-        // What it started goes with it.
+        // The processes it started are ended with it.
         if (!process.HasExited) process.Kill(entireProcessTree: true);
         process.WaitForExit(Farewell);
     }

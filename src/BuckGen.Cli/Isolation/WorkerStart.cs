@@ -16,7 +16,7 @@ internal sealed record WorkerStart(string Pipe, ImmutableArray<LeftOutPart> Left
     /// <summary>Half of the machine's memory, in the form the runtime reads: hexadecimal.</summary>
     private const string MemoryKey = "DOTNET_GCHeapHardLimitPercent", MemoryLimit = "32", OwnMemoryKey = "DOTNET_GCHeapHardLimit";
 
-    /// <summary>What the arguments say; null for those of a person.</summary>
+    /// <summary>Reads the arguments; null for those of a person.</summary>
     public static WorkerStart? Of(string[] args)
     {
         if (args is not [Word, var pipe, .. var rest]) return null;

@@ -17,9 +17,9 @@ internal static class CatalogPrinter
     public static void Print(Printer printer, Catalog catalog)
     {
         Print(printer, "Sheet", catalog.Stock, StockColumns);
-        printer.Line("Measure your own sheets: the stack is as high as they really are. Kerfs are to start from.");
+        printer.Line("Measure your own sheets: their real thickness decides the height of the stack. The kerfs are starting values.");
         Print(printer, "Plastic", catalog.Plastic, PlasticColumns);
-        printer.Line("Temperatures in degrees C. The supplier's data sheet comes first. More of each, such as cautions: buckgen catalog ID");
+        printer.Line("Temperatures in degrees C. The supplier's data sheet comes first. For details, such as cautions: buckgen catalog ID");
     }
 
     private static void Print(Printer printer, string title, IEnumerable<CatalogEntry> entries, (string Title, string[] Keys)[] columns)

@@ -3,14 +3,14 @@ using Spectre.Console;
 
 namespace BuckGen.Cli.Printing;
 
-/// <summary>Prints findings, the gravest first.</summary>
+/// <summary>Prints findings, the most severe first.</summary>
 internal static class FindingsPrinter
 {
     public static void Print(Printer printer, IReadOnlyList<FindingReport> findings)
     {
         if (findings.Count == 0)
         {
-            printer.Line("No findings: nothing speaks against cutting this.");
+            printer.Line("No findings: the design can be cut.");
             return;
         }
 

@@ -43,7 +43,7 @@ internal static class OutlinePrinter
         _ => "inside a hole",
     };
 
-    /// <summary>What was mended, left out or taken on trust.</summary>
+    /// <summary>What was repaired, left out or assumed.</summary>
     public static void PrintRemarks(Printer printer, OutlineReport report)
     {
         foreach (var repair in report.Repairs) printer.Line($"Repaired: {repair.Message}");

@@ -8,7 +8,7 @@ internal static class PluginPrinter
 {
     private const string GoesOn = "left out, the job goes on";
 
-    /// <summary>What becomes of a job; the tests hold each cell.</summary>
+    /// <summary>What happens to a job; the tests check each cell.</summary>
     private static readonly ImmutableArray<ImmutableArray<string>> Promises =
     [
         ["throws, or gives what can't be used", GoesOn, GoesOn],
@@ -33,6 +33,6 @@ internal static class PluginPrinter
         if (plugins.Plugins.IsEmpty) printer.Line("No plug-ins.");
         if (ownFolder is not null) printer.Line($"Your own folder of plug-ins: {ownFolder}");
         printer.Table([new("A plug-in that"), new("as usual"), new("with isolate-plugins")], Promises.Select(row => (IReadOnlyList<string>)row));
-        printer.Line("In every case the output folder holds the last complete result or the new one. A plug-in that is left out is named in the findings.");
+        printer.Line("In every case the output folder holds the last complete result or the new one. The findings name every plug-in that is left out.");
     }
 }

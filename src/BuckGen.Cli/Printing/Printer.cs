@@ -15,7 +15,7 @@ internal sealed class Printer(IAnsiConsole console)
     /// <summary>A message on a line of its own, wrapped to the console's width.</summary>
     public void Line(string text = "") => console.WriteLine(VisibleText.Of(text, LongestMessage));
 
-    /// <summary>A line of words in colours of their own.</summary>
+    /// <summary>A line of words, each in its own colour.</summary>
     public void Line(params ReadOnlySpan<Word> words)
     {
         var line = new Paragraph();
@@ -59,7 +59,7 @@ internal sealed class Printer(IAnsiConsole console)
 internal sealed record Word(string Text, Color? Colour = null);
 
 /// <summary>A column of a table.</summary>
-/// <param name="Title">What stands above it.</param>
+/// <param name="Title">The text above it.</param>
 /// <param name="AlignRight">True for numbers.</param>
 /// <param name="OneLine">True to keep its cells from wrapping.</param>
 internal sealed record Column(string Title, bool AlignRight = false, bool OneLine = false);

@@ -15,10 +15,10 @@ public readonly record struct DxfPlane(DxfPoint XAxis, DxfPoint YAxis, DxfPoint 
     /// <summary>The plan view: plane coordinates are drawing coordinates.</summary>
     public static DxfPlane Plan => new(new(1, 0, 0), new(0, 1, 0), new(0, 0, 1));
 
-    /// <summary>True when the plane is looked at from behind, so that left and right change places.</summary>
+    /// <summary>True when the plane is seen from behind, so that left and right change places.</summary>
     public bool FacesAway => ZAxis.Z < 0;
 
-    /// <summary>Finds the plane that an extrusion stands for.</summary>
+    /// <summary>Finds the plane of an extrusion.</summary>
     /// <param name="extrusion">Direction of any length; (0, 0, 0) is taken as (0, 0, 1).</param>
     /// <returns>The plane. For (0, 0, -1) its x axis is (-1, 0, 0): a mirror image.</returns>
     public static DxfPlane FromExtrusion(DxfPoint extrusion)

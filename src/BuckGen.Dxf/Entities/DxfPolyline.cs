@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace BuckGen.Dxf;
 
 /// <summary>A chain of lines and arcs: LWPOLYLINE, or POLYLINE with its vertices.</summary>
-/// <param name="Vertices">Corners in order. May be empty or a single one when the file has it so.</param>
+/// <param name="Vertices">Corners in order. May be empty or a single one, as in the file.</param>
 /// <param name="Closed">True when a piece leads from the last corner back to the first.</param>
 public sealed record DxfPolyline(ImmutableArray<DxfVertex> Vertices, bool Closed) : DxfEntity
 {

@@ -4,7 +4,7 @@ namespace BuckGen.Dxf;
 
 /// <summary>
 /// A B-spline curve in drawing coordinates, to be evaluated from <c>Knots[Degree]</c> to <c>Knots[ControlPoints.Length]</c>.
-/// The reader has checked that the knots never fall, that there are as many as degree and control points ask for, and that
+/// The reader has checked that the knots never fall, that their number matches the degree and the control points, and that
 /// weights are positive. With no control points the curve is given by <see cref="FitPoints"/> only.
 /// </summary>
 /// <param name="Degree">Degree, 1 or more.</param>

@@ -56,7 +56,7 @@ internal static class DrawingReading
 
     private static void Finish(string? name, TagGroup head, GroupCursor cursor, ReadContext context)
     {
-        // Also passes over the sections that are not read.
+        // Also skips the sections that are not read.
         while (!SectionEnd.IsAt(cursor))
             cursor.Take();
         if (cursor.Current!.Type == "ENDSEC")
@@ -79,7 +79,7 @@ internal static class DrawingReading
         }
     }
 
-    /// <summary>What the sections hold; a kind of section may come again and again.</summary>
+    /// <summary>What the sections hold; a kind of section may occur several times.</summary>
     private sealed class Content
     {
         public ImmutableArray<DxfLayer>.Builder Layers { get; } = ImmutableArray.CreateBuilder<DxfLayer>();

@@ -1,6 +1,6 @@
 namespace BuckGen.Dxf;
 
-/// <summary>How much a reader takes before it refuses. A file is never believed about its own size.</summary>
+/// <summary>How much a reader accepts before it refuses. A file is never trusted about its own size.</summary>
 public sealed record DxfReadLimits
 {
     /// <summary>The limits used when none are given.</summary>

@@ -38,7 +38,7 @@ public enum Drawn
     Outside,
 }
 
-/// <summary>Where a straight-cut layer stands against the sloping wall it stands for.</summary>
+/// <summary>Where a straight-cut layer lies relative to the sloping wall.</summary>
 public enum Steps
 {
     /// <summary>Wood is left proud of the wall and sanded down to the line.</summary>
@@ -70,7 +70,7 @@ public sealed record DowelSpec(double Diameter = 6, double Fit = 0.15, double Wa
 /// <summary>Everything a maker decides about a buck. Lengths in mm, angles in degrees.</summary>
 public sealed record BuckSpec
 {
-    /// <summary>Steepest and flattest draft taken, degrees.</summary>
+    /// <summary>Steepest and flattest draft allowed, degrees.</summary>
     public const double LargestDraft = 45;
 
     /// <summary>Greatest depth taken, mm.</summary>
@@ -94,16 +94,16 @@ public sealed record BuckSpec
     /// <summary>How corners of drafted layers are joined.</summary>
     public CornerJoin Corners { get; init; } = CornerJoin.Round;
 
-    /// <summary>Where the straight-cut layers stand against the wall.</summary>
+    /// <summary>Where the straight-cut layers lie relative to the wall.</summary>
     public Steps Steps { get; init; } = Steps.Outside;
 
     /// <summary>
-    /// Shrinkage of the plastic on cooling, per cent of length, 0 to 10; the buck is made larger by it. Null for what the drawing asks for:
+    /// Shrinkage of the plastic on cooling, per cent of length, 0 to 10; the buck is made larger by it. Null to follow the drawing:
     /// nothing when it shows the buck; the middle of the plastic's range in the catalog when it shows the part.
     /// </summary>
     public double? Shrinkage { get; init; }
 
-    /// <summary>The shrinkage that is allowed for, per cent.</summary>
+    /// <summary>The shrinkage allowed for, per cent.</summary>
     public double ShrinkageAllowed => Shrinkage ?? (Drawn == Drawn.Buck ? 0 : ShrinkageOfPlastic?.Middle ?? 0);
 
     /// <summary>The plastic's range for a buck of this kind, per cent; null when the plastic is not known.</summary>
@@ -163,7 +163,7 @@ public sealed record BuckSpec
     public void Validate()
     {
         Require(Depth > 0 && Depth <= LargestDepth, "depth", Depth, " mm", $"above 0 and at most {LargestDepth} mm");
-        // Walls that lean the wrong way are taken, so that the finding can say what is wrong with them.
+        // Walls that lean the wrong way are accepted, so that a finding can explain what is wrong with them.
         Require(Draft >= -LargestDraft && Draft <= LargestDraft, "draft", Draft, " degrees", $"from -{LargestDraft} to {LargestDraft} degrees");
         if (Shrinkage is { } shrinkage) Require(shrinkage is >= 0 and <= 10, "shrinkage", shrinkage, " %", "from 0 to 10 %");
         Require(DepthTolerance is >= 0 and <= 50, "depth tolerance", DepthTolerance, " mm", "from 0 to 50 mm");
@@ -185,9 +185,9 @@ public sealed record BuckSpec
         Flange?.Validate();
         Panel?.Validate();
         if (Sheet is null && (Vents is not null || Jig is not null || Flange is not null || Panel is not null))
-            throw new SpecException("Vents, jigs and panels are sized by the formed sheet: say how thick the plastic sheet is.");
+            throw new SpecException("Vents, jigs and panels are sized by the formed sheet: give the thickness of the plastic sheet.");
         if (Sheet is null && Drawn != Drawn.Buck)
-            throw new SpecException("To size the buck from the part, say how thick the plastic sheet is.");
+            throw new SpecException("To size the buck from the part, give the thickness of the plastic sheet.");
         Plenum?.Validate(Base);
         if (Stock.IsDefaultOrEmpty) throw new SpecException("No stock is given; name at least one sheet thickness, such as 12mm.");
         foreach (var stock in Stock) stock.Validate();

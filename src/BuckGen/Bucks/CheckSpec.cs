@@ -35,8 +35,8 @@ public sealed record CheckSpec
     public double? DeepestMale { get; init; }
 
     /// <summary>
-    /// Greatest depth of a cavity over its width when a plug pushes the sheet in. A sheet former's guide to wall thickness asks for a plug
-    /// from 1 to 1.5 and tells of 65 to 80 per cent of thinning at 1.5.
+    /// Greatest depth of a cavity over its width when a plug pushes the sheet in. A sheet former's guide to wall thickness recommends a plug
+    /// from 1 to 1.5 and reports 65 to 80 per cent of thinning at 1.5.
     /// </summary>
     public double DeepestPlugged { get; init; } = 1.5;
 
@@ -99,7 +99,7 @@ public sealed record CheckSpec
     }
 }
 
-/// <summary>A finding the maker knows of and accepts.</summary>
-/// <param name="Id">The finding's word, such as "web-between".</param>
+/// <summary>A finding that the maker knows and accepts.</summary>
+/// <param name="Id">The finding's id, such as "web-between".</param>
 /// <param name="Reason">Why it is accepted; shown with the finding.</param>
 public sealed record Silence(string Id, string Reason);

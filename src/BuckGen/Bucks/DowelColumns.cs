@@ -7,7 +7,7 @@ namespace BuckGen.Bucks;
 
 /// <summary>The dowel holes of every layer, with what could not be placed.</summary>
 /// <param name="Holes">The holes through each layer, lowest first.</param>
-/// <param name="Findings">Islands without room, or that could go on the wrong way.</param>
+/// <param name="Findings">Islands without room, or that fit on in a wrong way.</param>
 internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableArray<Finding> Findings)
 {
     /// <summary>Places dowels in every topmost island and carries them down through all the layers beneath it.</summary>

@@ -5,7 +5,7 @@ namespace BuckGen.Bucks;
 /// <summary>A way to place vents on the level floors round and inside what stands on the base.</summary>
 public interface IVentPattern
 {
-    /// <summary>Its word in job files, such as "grid".</summary>
+    /// <summary>Its name in job files, such as "grid".</summary>
     string Name { get; }
 
     /// <summary>True when vents also go along the foot of every wall, corners first, no farther apart than <see cref="VentSpec.Spacing"/>.</summary>

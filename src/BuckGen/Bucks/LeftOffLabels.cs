@@ -3,7 +3,7 @@ using BuckGen.Outlines;
 
 namespace BuckGen.Bucks;
 
-/// <summary>Tells of all lettering that is left off at once: the feet of a base alone may be thousands.</summary>
+/// <summary>Reports all lettering that is left off in one finding: the feet of a base alone may be thousands.</summary>
 internal static class LeftOffLabels
 {
     private const int MostNamed = 12;

@@ -20,7 +20,7 @@ public enum PanelEdge
 public sealed record PanelSpec(Stock Stock)
 {
     /// <summary>
-    /// Room between part and opening on every side; negative for a press fit. Null for what the part asks for: half of what its size
+    /// Room between part and opening on every side; negative for a press fit. Null for what the part needs: half of what its size
     /// may be off, and half of what it grows more than the panel over 30 °C.
     /// </summary>
     public double? Fit { get; init; }
@@ -49,8 +49,8 @@ public sealed record PanelSpec(Stock Stock)
     internal void Validate()
     {
         Stock.Validate();
-        if (Edge == PanelEdge.Drawn && Outline is not { IsEmpty: false }) throw new SpecException("The panel's edge is to be a drawn one, but no outline is given for it; name its drawing.");
-        if (Edge != PanelEdge.Drawn && Outline is not null) throw new SpecException("The panel has a drawn outline, but its edge is not to be the drawn one; set the edge to drawn or leave the drawing out.");
+        if (Edge == PanelEdge.Drawn && Outline is not { IsEmpty: false }) throw new SpecException("The panel's edge is set to drawn, but no outline is given for it; name its drawing.");
+        if (Edge != PanelEdge.Drawn && Outline is not null) throw new SpecException("The panel has a drawn outline, but its edge is not set to drawn; set the edge to drawn or leave the drawing out.");
         if (Fit is { } fit) BuckSpec.Require(fit is >= -2 and <= 10, "fit of the panel", fit, " mm", "from -2 to 10 mm");
         BuckSpec.Require(Plane is >= 0 and <= 500, "plane of the panel", Plane, " mm", "from 0 to 500 mm above the flange");
         BuckSpec.Require(Margin is >= 1 and <= 1000, "margin of the panel", Margin, " mm", "from 1 to 1000 mm");

@@ -4,14 +4,14 @@ using BuckGen.Geometry.Offsetting;
 namespace BuckGen.Bucks;
 
 /// <summary>
-/// The law of a drafted stack: there is never more wood higher up, or, where the walls lean the wrong way, never more lower down. It holds
+/// The law of a drafted stack: no layer has more wood than the one below, or, where the walls lean the wrong way, than the one above. It holds
 /// for both kinds of buck, for a cavity shrinks toward its floor.
 /// </summary>
 internal static class StackNesting
 {
     /// <summary>Refuses a stack in which a drafted layer reaches beyond its larger neighbour.</summary>
     /// <param name="layers">The layers, lowest first; plates under the drafted ones are left out of it.</param>
-    /// <param name="draft">The draft angle in degrees; its sign tells which way the walls lean.</param>
+    /// <param name="draft">The draft angle in degrees; its sign gives the way the walls lean.</param>
     /// <param name="tolerance">Each outline may deviate by the chord error.</param>
     /// <exception cref="OffsetFailedException">A layer reaches beyond its neighbour; the message names the height and the place.</exception>
     public static void Require(IReadOnlyList<LayerBlank> layers, double draft, Tolerance tolerance)
@@ -26,7 +26,7 @@ internal static class StackNesting
         }
     }
 
-    /// <summary>A point of the smaller wood beyond the larger one, farther than the tolerance from any edge that would excuse it.</summary>
+    /// <summary>A point of the smaller wood beyond the larger one, farther than the tolerance from any edge.</summary>
     private static Vec2? Overhang(Region larger, Region smaller, double tolerance) =>
         // An edge of the smaller over air, or an edge of the larger, of a hole that should not be there, beside wood.
         First(smaller, larger, stray: inside => !inside, tolerance) ?? First(larger, smaller, stray: inside => inside, tolerance);

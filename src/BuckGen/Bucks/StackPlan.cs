@@ -14,7 +14,7 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
         Sheets.Sum(s => s.ThicknessIsAssumed ? s.Material?.Lower ?? s.Thickness : s.Thickness),
         Sheets.Sum(s => s.ThicknessIsAssumed ? s.Material?.Upper ?? s.Thickness : s.Thickness));
 
-    /// <summary>How far the depth is likely off, mm either way: the root of the summed squares of what each sheet may be off.</summary>
+    /// <summary>How far the depth is likely off, mm either way: the root sum of squares of the tolerances of the sheets.</summary>
     public double LikelySpread => Math.Sqrt(Sheets.Sum(s =>
         s is { ThicknessIsAssumed: true, Material: { Lower: { } lower, Upper: { } upper } } ? (upper - lower) * (upper - lower) / 4 : 0));
 

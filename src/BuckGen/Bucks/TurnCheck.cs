@@ -4,7 +4,7 @@ using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Bucks;
 
-/// <summary>Tells whether a piece could be glued on turned or flipped without anybody noticing.</summary>
+/// <summary>Decides whether a piece could be glued on turned or flipped by mistake.</summary>
 internal static class TurnCheck
 {
     /// <summary>An outline that is off by more than this somewhere, mm, is noticed (common practice, no source).</summary>

@@ -20,7 +20,7 @@ public sealed record VentSpec
     /// <summary>From the foot of the wall to the edge of the hole.</summary>
     public double WallDistance { get; init; } = 0.5;
 
-    /// <summary>Diameter of the hole at the surface; null to work it out: no wider than the formed sheet is thick on average.</summary>
+    /// <summary>Diameter of the hole at the surface; null to compute it: no wider than the formed sheet is thick on average.</summary>
     public double? Diameter { get; init; }
 
     /// <summary>Diameter of the relief bores below the surface layer. 3 to 6 mm is common practice (no source).</summary>

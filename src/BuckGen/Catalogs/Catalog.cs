@@ -15,18 +15,18 @@ public sealed record Catalog
     public static Catalog BuiltIn { get; } = new OwnCatalog().AddTo(new() { Stock = [], Plastic = [] });
 
     /// <summary>A sheet, or null when the catalog does not hold it.</summary>
-    /// <param name="id">Its word, upper and lower case alike.</param>
+    /// <param name="id">Its id, upper and lower case alike.</param>
     public CatalogStock? FindStock(string id) => Find(Stock, id);
 
     /// <summary>A plastic, or null when the catalog does not hold it.</summary>
-    /// <param name="id">Its word, upper and lower case alike.</param>
+    /// <param name="id">Its id, upper and lower case alike.</param>
     public CatalogPlastic? FindPlastic(string id) => Find(Plastic, id);
 
     /// <summary>A sheet or a plastic, or null when the catalog does not hold it.</summary>
-    /// <param name="id">Its word, upper and lower case alike.</param>
+    /// <param name="id">Its id, upper and lower case alike.</param>
     public CatalogEntry? FindEntry(string id) => Find(Stock, id) ?? Find(Plastic, id) as CatalogEntry;
 
-    /// <summary>The same with further entries: one of a known word takes that one's place, others come last.</summary>
+    /// <summary>The same with further entries: an entry with a known id replaces the earlier one, others come last.</summary>
     internal Catalog With(Catalog further) => new() { Stock = Merged(Stock, further.Stock), Plastic = Merged(Plastic, further.Plastic) };
 
     private static ImmutableArray<T> Merged<T>(ImmutableArray<T> known, ImmutableArray<T> further) where T : CatalogEntry =>

@@ -3,12 +3,12 @@ using BuckGen.Findings;
 
 namespace BuckGen.Catalogs;
 
-/// <summary>What a catalog of others brings.</summary>
+/// <summary>The checked entries of a plug-in's catalog.</summary>
 internal static class CatalogAnswer
 {
     private const int Most = 10_000, LongestWord = 60, LongestText = 2000;
 
-    /// <summary>Only the entries that a source brings on top of a catalog, a copy.</summary>
+    /// <summary>A copy of only the entries that a source adds to a catalog.</summary>
     /// <exception cref="AnswerException">The source gave something that can't be used.</exception>
     public static Catalog Of(ICatalogSource source, Catalog onto)
     {

@@ -3,10 +3,10 @@ using BuckGen.Quantities;
 
 namespace BuckGen.Catalogs;
 
-/// <summary>A material known by name, with all that is known of it.</summary>
+/// <summary>A material known by name, with all its figures.</summary>
 public abstract record CatalogEntry
 {
-    /// <summary>The word that stands for it in job files and on the command line: "mdf-12".</summary>
+    /// <summary>Its id in job files and on the command line: "mdf-12".</summary>
     public required string Id { get; init; }
 
     /// <summary>Its name in plain words.</summary>

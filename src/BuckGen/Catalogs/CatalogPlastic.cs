@@ -32,7 +32,7 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Least draft for a male buck, degrees; null when not known.</summary>
     public double? DraftMaleLeast => NumberOf("draft-male-least");
 
-    /// <summary>From the least to the most that sources ask of a male buck, degrees; null when not known.</summary>
+    /// <summary>From the least to the most draft that sources advise for a male buck, degrees; null when not known.</summary>
     public FigureRange? DraftMalePublished => RangeOf("draft-male-published");
 
     /// <summary>Draft advised for a female buck, degrees; null when not known.</summary>
@@ -41,7 +41,7 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Least draft for a female buck, degrees; null when not known.</summary>
     public double? DraftFemaleLeast => NumberOf("draft-female-least");
 
-    /// <summary>From the least to the most that sources ask of a female buck, degrees; null when not known.</summary>
+    /// <summary>From the least to the most draft that sources advise for a female buck, degrees; null when not known.</summary>
     public FigureRange? DraftFemalePublished => RangeOf("draft-female-published");
 
     /// <summary>Deepest straight male forming, depth over width; null when not known.</summary>
@@ -77,10 +77,10 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Whether a laser may cut it; null when not known.</summary>
     public Suitability? Laser => SuitabilityOf("laser");
 
-    /// <summary>What to beware of; null when there is no caution.</summary>
+    /// <summary>A caution; null when there is no caution.</summary>
     public string? Caution => TextOf("caution");
 
-    /// <summary>Widest vent that leaves no mark worth speaking of, mm; null when not known.</summary>
+    /// <summary>Widest vent that leaves no visible mark, mm; null when not known.</summary>
     /// <param name="gauge">Thickness of the sheet, mm.</param>
     internal double? LargestVent(double gauge) => NumberOf(gauge < HeavyGauge ? "vent-thin" : "vent-heavy");
 

@@ -36,6 +36,6 @@ public sealed record CatalogStock : CatalogEntry
     /// <summary>Expansion in the plane of the sheet, millionths of length per degree C; null when not known.</summary>
     public FigureRange? Expansion => RangeOf("expansion");
 
-    /// <summary>What to beware of; null when there is no caution.</summary>
+    /// <summary>A caution; null when there is no caution.</summary>
     public string? Caution => TextOf("caution");
 }

@@ -3,7 +3,7 @@ using Tomlyn.Syntax;
 
 namespace BuckGen.Catalogs;
 
-/// <summary>One table of a catalog file. Values are taken out by key; what is left over at the end was not understood.</summary>
+/// <summary>One table of a catalog file. Values are read by key; keys that are left over at the end are unknown.</summary>
 internal sealed class CatalogTable
 {
     private readonly Dictionary<string, (object? Value, int Line)> values = new(StringComparer.Ordinal);

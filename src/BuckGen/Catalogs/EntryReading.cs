@@ -13,7 +13,7 @@ internal static class EntryReading
         if (!IsId(id))
             throw table.Fault("id", "\"id\" must begin with a letter and hold only letters, digits, \"-\", \".\" and \"_\"");
         var like = table.Text("like") is { } other
-            ? Catalog.Find(known, other) ?? throw table.Fault("like", $"\"like\" is \"{other}\", which no [[{kinds.Title}]] above or built in is called")
+            ? Catalog.Find(known, other) ?? throw table.Fault("like", $"\"like\" is \"{other}\", but no [[{kinds.Title}]] above and no built-in one has that id")
             : null;
         var name = table.Text("name") ?? like?.Name ?? table.RequiredText("name");
         var reading = new FigureReading(table, sources);
@@ -26,7 +26,7 @@ internal static class EntryReading
         return make(id, name, figures);
     }
 
-    /// <summary>True for a word that can stand for an entry.</summary>
+    /// <summary>True for a word that can be an id.</summary>
     public static bool IsId(string id) => char.IsAsciiLetter(id[0]) && id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.' or '_');
 
     private static void CheckRising(CatalogTable table, ImmutableArray<string> row, ImmutableArray<CatalogFigure> figures)

@@ -8,16 +8,16 @@ internal sealed record FigureKind(string Key, string Name)
     /// <summary>Its unit; empty for words.</summary>
     public string Unit { get; init; } = "";
 
-    /// <summary>Least and greatest that make sense; null for words.</summary>
+    /// <summary>Smallest and largest sensible value; null for words.</summary>
     public FigureRange? Limits { get; init; }
 
-    /// <summary>True when [least, greatest] may stand for it.</summary>
+    /// <summary>True when it may be a range [least, greatest].</summary>
     public bool MayBeRange { get; init; }
 
     /// <summary>The words it may be; empty for any.</summary>
     public string[] Words { get; init; } = [];
 
-    /// <summary>True when no entry can do without.</summary>
+    /// <summary>True when every entry needs it.</summary>
     public bool Required { get; init; }
 
     public static FigureKind Number(string key, string name, string unit, double least, double most) =>

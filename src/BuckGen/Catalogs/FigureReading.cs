@@ -39,7 +39,7 @@ internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<stri
             throw table.Fault(kind.Key, $"\"{kind.Key}\" is {TomlValue.Shown(value)}; it must be {Shape(kind)}");
         return numbers[0] <= numbers[^1]
             ? new(numbers[0], numbers[^1])
-            : throw table.Fault(kind.Key, $"\"{kind.Key}\" is {TomlValue.Shown(value)}; the least must come first");
+            : throw table.Fault(kind.Key, $"\"{kind.Key}\" is {TomlValue.Shown(value)}; the smaller number must come first");
     }
 
     private double Number(FigureKind kind, FigureRange limits, object? value)

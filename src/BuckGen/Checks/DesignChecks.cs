@@ -6,7 +6,7 @@ namespace BuckGen.Checks;
 /// <summary>Asks all design checks.</summary>
 internal static class DesignChecks
 {
-    /// <summary>The checks that come with the library, in the order in which they are asked.</summary>
+    /// <summary>The checks that come with the library, in the order in which they run.</summary>
     public static ImmutableArray<IDesignCheck> Own { get; } =
     [
         new DraftCheck(), new DepthCheck(), new DrawCheck(), new WebCheck(), new CounterCheck(), new NeckCheck(), new CornerCheck(),

@@ -4,7 +4,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Checks;
 
-/// <summary>What a design check may look at. Lengths in mm.</summary>
+/// <summary>What a design check can read. Lengths in mm.</summary>
 public sealed class DesignView
 {
     internal DesignView(BuckSpec spec, DraftedShape shape, StackPlan plan, IReadOnlyList<LayerBlank> layers, Blank? blank) =>

@@ -28,7 +28,7 @@ internal sealed class DraftCheck : IDesignCheck
             };
         else if (draft < least)
             yield return new("draft-low", Severity.Warning,
-                FormattableString.Invariant($"A draft of {draft:0.##} degrees is little for a {(design.IsMale ? "male buck" : "cavity")}; {least:0.##} is the least taken here, published figures run from {published.Low:0.##} to {published.High:0.##}."),
+                FormattableString.Invariant($"A draft of {draft:0.##} degrees is little for a {(design.IsMale ? "male buck" : "cavity")}; {least:0.##} is the minimum here, published figures range from {published.Low:0.##} to {published.High:0.##}."),
                 design.IsMale ? "Give the walls 5 degrees where the shape allows it, and sand them smooth." : "Polish the walls, or give them more draft.")
             {
                 Value = draft, Limit = least, Source = source,

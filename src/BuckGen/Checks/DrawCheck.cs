@@ -27,7 +27,7 @@ internal sealed class DrawCheck : IDesignCheck
             };
         if (blank.PlugWall is { } wall && wall < film)
             yield return new("plug-starves-walls", Severity.Warning,
-                FormattableString.Invariant($"The plug takes the floor along at full gauge and leaves {wall:0.##} mm for the walls."),
+                FormattableString.Invariant($"The plug carries the floor at full gauge and leaves {wall:0.##} mm for the walls."),
                 "Use a smaller plug, so that more of the sheet is left to stretch, a thicker sheet or a shallower shape.")
             {
                 Value = wall, Limit = film, Source = "area balance with a plug (Crawford, Plastics Engineering, 3rd ed., example 4.7); the limit is common practice, no source",

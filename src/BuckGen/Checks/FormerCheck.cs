@@ -8,7 +8,7 @@ internal sealed class FormerCheck : IDesignCheck
 {
     public string Name => "former";
 
-    /// <summary>A gap that is met but for rounding is met, mm.</summary>
+    /// <summary>Rounding of a gap, mm.</summary>
     private const double Rounding = 1e-6;
 
     public IEnumerable<Finding> Look(DesignView design)

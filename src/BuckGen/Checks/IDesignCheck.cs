@@ -5,7 +5,7 @@ namespace BuckGen.Checks;
 /// <summary>A check of every design before wood is cut.</summary>
 public interface IDesignCheck
 {
-    /// <summary>What it asks, in a word.</summary>
+    /// <summary>Its name, in one word.</summary>
     string Name { get; }
 
     /// <summary>The findings; none when all is well.</summary>

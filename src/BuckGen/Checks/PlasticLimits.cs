@@ -6,7 +6,7 @@ namespace BuckGen.Checks;
 /// <summary>A limit and where it comes from.</summary>
 internal readonly record struct Limit(double Value, string Source);
 
-/// <summary>The limits that follow the plastic: the maker's own goes first, then the plastic's in the catalog, then one for plastics in general.</summary>
+/// <summary>The limits that follow the plastic: the maker's own comes first, then the plastic's in the catalog, then one for plastics in general.</summary>
 internal static class PlasticLimits
 {
     /// <summary>Least draft, degrees.</summary>
@@ -14,7 +14,7 @@ internal static class PlasticLimits
         ? Of(spec.Checks.LeastDraftMale, spec, "draft-male-least", new(3, "design guidelines of a former"))
         : Of(spec.Checks.LeastDraftFemale, spec, "draft-female-least", new(2, "design guidelines of a former"));
 
-    /// <summary>From the least to the most draft that sources ask for, degrees.</summary>
+    /// <summary>From the least to the most draft that sources advise, degrees.</summary>
     public static FigureRange PublishedDraft(BuckSpec spec) => spec.Kind == BuckKind.Male
         ? spec.Sheet?.Plastic?.DraftMalePublished ?? new(1.5, 6)
         : spec.Sheet?.Plastic?.DraftFemalePublished ?? new(0, 2);

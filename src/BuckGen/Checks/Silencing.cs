@@ -7,7 +7,7 @@ namespace BuckGen.Checks;
 /// <summary>Turns findings that the maker accepts into notes that show the reason.</summary>
 internal static class Silencing
 {
-    /// <summary>The findings, and a note for each silence that met nothing.</summary>
+    /// <summary>The findings, and a note for each entry of silence without a finding.</summary>
     public static IEnumerable<Finding> Apply(IEnumerable<Finding> findings, ImmutableArray<Silence> silences)
     {
         var met = new HashSet<string>(StringComparer.Ordinal);
@@ -26,6 +26,6 @@ internal static class Silencing
 
         foreach (var idle in silences.Where(s => !met.Contains(s.Id)))
             yield return new("silence-idle", Severity.Note,
-                $"\"{idle.Id}\" is silenced ({idle.Reason}), but the design has nothing of that kind.", "Take the silence out, or check its id; findings about cutting can't be silenced.");
+                $"\"{idle.Id}\" is silenced ({idle.Reason}), but the design has no such finding.", "Remove the entry from silence, or check its id; findings about cutting can't be silenced.");
     }
 }

@@ -21,7 +21,7 @@ internal static class StackChecks
             yield return new("stock-not-measured", plan.LikelySpread > spec.DepthTolerance ? Severity.Warning : Severity.Note,
                 FormattableString.Invariant(
                     $"Thicknesses are the catalog's averages: the depth may be anywhere from {plan.DepthRange.Low:0.##} to {plan.DepthRange.High:0.##} mm, most likely within {plan.LikelySpread:0.##} mm."),
-                "Measure your sheets and say their thickness.")
+                "Measure your sheets and give their thickness.")
             {
                 Value = plan.LikelySpread, Limit = spec.DepthTolerance, Source = "tolerances of the sheets in the catalog",
             };
@@ -51,7 +51,7 @@ internal static class StackChecks
             };
         if (spec.Base is null && layers.Count > 0 && layers[0].Wood.Islands.Length > 1)
             yield return new("islands-loose", Severity.Note,
-                $"The {layers[0].Wood.Islands.Length} islands of the lowest layer are held in place by nothing.",
+                $"Nothing holds the {layers[0].Wood.Islands.Length} islands of the lowest layer in place.",
                 "Add a base, or set them on the platen by the layer drawing.")
             {
                 Height = 0,

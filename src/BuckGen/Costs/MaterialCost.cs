@@ -6,7 +6,7 @@ namespace BuckGen.Costs;
 
 /// <summary>What one material of a job costs.</summary>
 /// <param name="Name">The stock, or the plastic.</param>
-/// <param name="Sheets">Whole sheets that must be at hand.</param>
+/// <param name="Sheets">Whole sheets needed.</param>
 /// <param name="Share">How much of them is used up, in sheets: the parts with the waste between them.</param>
 /// <param name="SheetPrice">Price of a whole sheet; null when not given.</param>
 internal sealed record MaterialCost(string Name, int Sheets, double Share, double? SheetPrice)

@@ -3,7 +3,7 @@ using BuckGen.Bucks;
 namespace BuckGen.Costs;
 
 /// <summary>What work costs and how long it takes in this shop. Nothing is assumed: a missing figure is left out of the sums and reported.</summary>
-/// <remarks>Prices of sheets and feeds through them stand with the sheets: <see cref="Stock.Price"/>, <see cref="Stock.CutFeed"/>.</remarks>
+/// <remarks>Prices of sheets and feeds through them are given with the sheets: <see cref="Stock.Price"/>, <see cref="Stock.CutFeed"/>.</remarks>
 public sealed record RateSpec
 {
     /// <summary>No rates.</summary>
@@ -15,7 +15,7 @@ public sealed record RateSpec
     /// <summary>An hour of hand work.</summary>
     public double? Labour { get; init; }
 
-    /// <summary>An hour of the laser or router, whoever stands by it included.</summary>
+    /// <summary>An hour of the laser or router, its operator included.</summary>
     public double? Machine { get; init; }
 
     /// <summary>Feed along marks and lettering, mm a minute.</summary>

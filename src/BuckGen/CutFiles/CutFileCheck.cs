@@ -4,10 +4,10 @@ using BuckGen.Geometry;
 
 namespace BuckGen.CutFiles;
 
-/// <summary>Reads a written DXF back and holds it against the drawing, before the file goes anywhere.</summary>
+/// <summary>Reads a written DXF back and compares it with the drawing, before the file is used.</summary>
 internal static class CutFileCheck
 {
-    /// <summary>Paths may differ by this much of their length, for rounding to the file's decimals.</summary>
+    /// <summary>Paths may differ by this much of their length, because of rounding to the file's decimals.</summary>
     private const double LengthShare = 1e-4;
 
     /// <summary>Throws when a path is missing, on another layer, open instead of closed, or of another size.</summary>

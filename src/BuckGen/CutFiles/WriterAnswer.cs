@@ -4,7 +4,7 @@ using BuckGen.Findings;
 
 namespace BuckGen.CutFiles;
 
-/// <summary>What a writer makes of a drawing.</summary>
+/// <summary>The checked file of a writer.</summary>
 internal static class WriterAnswer
 {
     /// <summary>Most bytes of a file of others: a hundred times the largest DXF of the corpus.</summary>
@@ -17,7 +17,7 @@ internal static class WriterAnswer
         var bytes = format.Write(drawing);
         if (!ForeignCode.IsForeign(format)) return bytes;
         if (bytes.IsDefault) throw new AnswerException("it gave no bytes");
-        if (bytes.Length > Most) throw new AnswerException(FormattableString.Invariant($"it gave a file of {bytes.Length} bytes; {Most} are the most"));
+        if (bytes.Length > Most) throw new AnswerException(FormattableString.Invariant($"it gave a file of {bytes.Length} bytes; the limit is {Most}"));
         return [.. bytes.AsSpan()];
     }
 }

@@ -13,7 +13,7 @@ namespace BuckGen.Designs;
 
 /// <summary>Everything decided about a buck. Every output is made from this and decides no geometry of its own.</summary>
 /// <param name="Outline">The outline as read.</param>
-/// <param name="Spec">What was asked for.</param>
+/// <param name="Spec">What is wanted.</param>
 /// <param name="Plan">The sheets chosen and the depth that results.</param>
 /// <param name="Layers">The layers, lowest first.</param>
 /// <param name="Vents">The vents; null when none are asked for.</param>
@@ -43,10 +43,10 @@ public sealed record BuckDesign(
     /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
     public IEnumerable<Layer> Accessories => Jigs.SelectMany(j => j.Layers);
 
-    /// <summary>The predicted part; null when it was not asked for.</summary>
+    /// <summary>The predicted part; null when there is no prediction.</summary>
     public FormedPart? Formed { get; init; }
 
-    /// <summary>The drafted wood, for models; null in a design put together by hand.</summary>
+    /// <summary>The drafted wood, for models; null in a design assembled in code.</summary>
     internal StackedSolid? Solid { get; init; }
 
     /// <summary>Height of the whole stack, base plate included, mm.</summary>
@@ -68,7 +68,7 @@ public sealed record BuckDesign(
     /// <summary>Predicts how the sheet forms over the buck: the same design with the formed part and what is found on it.</summary>
     /// <param name="forming">How it is computed; null for the quick way.</param>
     /// <param name="cancellation">Stops the work.</param>
-    /// <returns>The design without a part when the sheet is not known, when it was put together by hand, or when a finding says why there is none.</returns>
+    /// <returns>The design without a part when the sheet is not known, when it was assembled in code, or when a finding says why there is none.</returns>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     /// <exception cref="SpecException">A number of <paramref name="forming"/> is out of range.</exception>
     public BuckDesign WithFormedPart(FormingSpec? forming = null, CancellationToken cancellation = default)

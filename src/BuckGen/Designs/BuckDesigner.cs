@@ -15,7 +15,7 @@ internal static class BuckDesigner
     /// <summary>How exactly the height of a change of shape is found, mm.</summary>
     private const double HeightResolution = 0.02;
 
-    /// <summary>Most lines and arcs in the outlines of all heights together.</summary>
+    /// <summary>Largest number of lines and arcs in the outlines of all heights together.</summary>
     private const long MaxPieces = 1_000_000;
 
     public static BuckDesign Design(Outline outline, BuckSpec spec, DesignExtensions extensions, Action next, CancellationToken cancellation)
@@ -124,7 +124,7 @@ internal static class BuckDesigner
         }
     }
 
-    /// <summary>Where a hole of a male buck, or a cavity, comes to its end.</summary>
+    /// <summary>Where a hole of a male buck, or a cavity, closes.</summary>
     private static IEnumerable<Vec2> Closings(IEnumerable<RegionChange> changes, BuckSpec spec)
     {
         // Seen from the base upward air only widens: then nothing closes.

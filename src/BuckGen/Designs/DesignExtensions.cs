@@ -4,7 +4,7 @@ using BuckGen.Trimming;
 
 namespace BuckGen.Designs;
 
-/// <summary>What takes part in a design and can be added to. The default is what comes with the library.</summary>
+/// <summary>The extensions that a design uses. The default is what comes with the library.</summary>
 public sealed record DesignExtensions
 {
     /// <summary>What comes with the library.</summary>

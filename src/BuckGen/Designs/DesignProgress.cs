@@ -8,7 +8,7 @@ public readonly record struct DesignProgress(string Step, int Number, int Of)
 {
     private static readonly string[] Steps = ["size the part", "draft the layers", "set the dowels", "look for changes of shape", "place the vents", "letter the layers", "make jigs and panel", "check the design"];
 
-    /// <summary>Tells each step in turn.</summary>
+    /// <summary>Reports each step.</summary>
     internal static Action Reporter(IProgress<DesignProgress>? progress, CancellationToken cancellation)
     {
         var number = 0;

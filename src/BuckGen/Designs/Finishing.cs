@@ -30,7 +30,7 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
         return new([.. made], [.. made.SelectMany(m => m.Findings), .. findings]);
     }
 
-    /// <summary>The parts, when no two layers are called alike: files are called after them.</summary>
+    /// <summary>The parts, when no two layers have the same name: files are named after them.</summary>
     private static ImmutableArray<JigParts> NamedApart(ImmutableArray<JigParts> parts, List<JigParts> made)
     {
         var taken = made.SelectMany(m => m.Layers).Select(l => (l.Name, l.Number)).ToHashSet();

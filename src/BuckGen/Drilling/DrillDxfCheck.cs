@@ -5,7 +5,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Drilling;
 
-/// <summary>Reads a written drill map back and holds it against the holes, before the file goes anywhere.</summary>
+/// <summary>Reads a written drill map back and compares it with the holes, before the file is used.</summary>
 internal static class DrillDxfCheck
 {
     /// <summary>Throws when a hole's point or circle is missing, elsewhere, on another layer or of another size.</summary>

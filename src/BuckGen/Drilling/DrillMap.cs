@@ -7,7 +7,7 @@ namespace BuckGen.Drilling;
 /// <summary>What is drilled in a design.</summary>
 internal static class DrillMap
 {
-    /// <summary>A bore is drilled from below into the surface layer when at least this much of it is left to take away, mm.</summary>
+    /// <summary>A bore is drilled from below into the surface layer when at least this much of it is left to drill, mm.</summary>
     private const double WorthBoring = 1;
 
     /// <summary>Everything drilled from the top face of its layer, right through.</summary>
@@ -33,7 +33,7 @@ internal static class DrillMap
             yield return new(vent.Centre, vents.Spec.BoreDiameter, depth, surface.Number, "relief bore from below");
     }
 
-    /// <summary>What the machine that cuts the sheets does not make.</summary>
+    /// <summary>The holes that the cutting machine does not make.</summary>
     /// <param name="design">The design.</param>
     /// <param name="smallest">Smallest hole the machine makes, by the thickness of the board, mm.</param>
     public static IEnumerable<DrillHole> ByHand(BuckDesign design, Func<double, double> smallest) =>

@@ -11,7 +11,7 @@ internal static class DrillMoves
         spec.Cycles ? [Cycle(hole, spec)] : Plain(hole, spec);
 
     /// <summary>
-    /// Every line says all of its numbers, so that no line leans on one before it. G98 brings the bit back to where it was before
+    /// Every line gives all of its numbers, so that no line depends on one before it. G98 brings the bit back to where it was before
     /// the cycle: the safe height.
     /// </summary>
     private static string Cycle(DrillHole hole, DrillProgramSpec spec)

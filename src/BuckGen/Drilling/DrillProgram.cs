@@ -4,7 +4,7 @@ using System.Text;
 namespace BuckGen.Drilling;
 
 /// <summary>
-/// One run of holes as a program for a router, in the words of NIST's RS274/NGC (NISTIR 6556): absolute millimetres, X and Y the
+/// One run of holes as a program for a router, in NIST's RS274/NGC (NISTIR 6556): absolute millimetres, X and Y the
 /// design's own, Z 0 the top of the stock. No tool change, no offsets, no variables: the operator sets the bit and the zero.
 /// </summary>
 internal static class DrillProgram

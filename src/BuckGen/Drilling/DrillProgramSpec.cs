@@ -10,7 +10,7 @@ namespace BuckGen.Drilling;
 /// <param name="SpindleSpeed">Turns of the spindle a minute.</param>
 /// <param name="Peck">Depth drilled before chips are cleared, mm; null drills each hole in one go.</param>
 /// <param name="Cycles">
-/// True writes each hole as one drilling cycle; false as plain moves, for controllers that know no cycles.
+/// True writes each hole as one drilling cycle; false as plain moves, for controllers without cycles.
 /// </param>
 public sealed record DrillProgramSpec(
     double SafeHeight = 10,

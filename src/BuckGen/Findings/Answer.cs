@@ -3,17 +3,17 @@ using System.Globalization;
 
 namespace BuckGen.Findings;
 
-/// <summary>Takes what foreign code hands over, at the door: looks at every piece of it and keeps a copy, so that nothing changes afterwards.</summary>
+/// <summary>Checks every piece of what foreign code returns and keeps a copy, so that nothing changes afterwards.</summary>
 internal static class Answer
 {
     /// <summary>The farthest that anything may lie from the origin, mm, and the largest number that may be reported.</summary>
     public const double Farthest = 1e6, LargestNumber = 1e12;
 
-    /// <summary>All items. A sequence that never ends is left after the most that are taken.</summary>
-    /// <param name="given">What was handed over.</param>
+    /// <summary>All items. Reading stops at the limit, so a sequence may be endless.</summary>
+    /// <param name="given">What the foreign code returned.</param>
     /// <param name="most">How many may be given.</param>
     /// <param name="what">What one of them is, such as "line".</param>
-    /// <param name="fault">What is wrong with one, to stand after "line 3"; null when all is well.</param>
+    /// <param name="fault">What is wrong with one, in words that follow "line 3"; null when nothing is.</param>
     /// <exception cref="AnswerException">Nothing was given, too much, or something that can't be used.</exception>
     public static ImmutableArray<T> List<T>(IEnumerable<T>? given, int most, string what, Func<T, string?> fault)
     {
@@ -36,9 +36,9 @@ internal static class Answer
     /// <summary>True for a number that can be reported; true when there is none.</summary>
     public static bool IsNumber(double? number) => number is null || Math.Abs(number.Value) <= LargestNumber;
 
-    /// <summary>What is wrong with words, to stand after what they are; null when all is well.</summary>
+    /// <summary>What is wrong with words, phrased to follow their name; null when nothing is.</summary>
     /// <param name="words">The words.</param>
     /// <param name="most">How many characters they may have.</param>
     public static string? WordsFault(string? words, int most) =>
-        words is null ? "is null" : words.Length > most ? string.Create(CultureInfo.InvariantCulture, $"has {words.Length} characters; {most} are the most") : null;
+        words is null ? "is null" : words.Length > most ? string.Create(CultureInfo.InvariantCulture, $"has {words.Length} characters; the limit is {most}") : null;
 }

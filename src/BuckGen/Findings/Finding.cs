@@ -18,7 +18,7 @@ public enum Severity
 /// <summary>Something about a design that its maker should know before cutting wood.</summary>
 /// <param name="Id">A short stable word for programs, such as "counter-closes".</param>
 /// <param name="Severity">How much it matters.</param>
-/// <param name="Message">What is so, in plain words.</param>
+/// <param name="Message">What is wrong, in plain words.</param>
 /// <param name="Remedy">What can be done about it.</param>
 public sealed record Finding(string Id, Severity Severity, string Message, string Remedy)
 {

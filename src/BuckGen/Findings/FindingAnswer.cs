@@ -5,7 +5,7 @@ namespace BuckGen.Findings;
 /// <summary>Findings of foreign code.</summary>
 internal static class FindingAnswer
 {
-    /// <summary>Most findings of one answer, and most characters of an id and of a text.</summary>
+    /// <summary>Largest number of findings in one result, and of characters in an id and in a text.</summary>
     private const int Most = 1000, LongestId = 60, LongestText = 2000;
 
     /// <summary>The findings, each fit for files and for the console.</summary>

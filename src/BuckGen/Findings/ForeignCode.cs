@@ -1,6 +1,6 @@
 namespace BuckGen.Findings;
 
-/// <summary>Calls code that others added. What it throws becomes a finding and the rest goes on; our own code is called without a net.</summary>
+/// <summary>Calls code that others added. What it throws becomes a finding and the rest goes on; our own code is called without that guard.</summary>
 internal static class ForeignCode
 {
     /// <summary>Most characters that are shown of a foreign exception.</summary>
@@ -12,7 +12,7 @@ internal static class ForeignCode
     /// <summary>Calls an extension.</summary>
     /// <param name="extension">Whose code it is.</param>
     /// <param name="name">What it is called, for the finding.</param>
-    /// <param name="call">The call; what it gives is looked at inside it.</param>
+    /// <param name="call">The call; it also checks its result.</param>
     /// <returns>What it gave, or the finding on why it gave nothing.</returns>
     public static (T? Result, Finding? Failure) Call<T>(object extension, Func<string> name, Func<T> call)
     {
@@ -35,7 +35,7 @@ internal static class ForeignCode
             Source = "the plug-in",
         };
 
-    /// <summary>What an exception of others says, on one line; an exception may fail at that too.</summary>
+    /// <summary>The message of a foreign exception, on one line; reading it may fail as well.</summary>
     public static string Reason(Exception failure)
     {
         if (failure is OutOfMemoryException) return "it used up the memory";
@@ -50,7 +50,7 @@ internal static class ForeignCode
         }
     }
 
-    /// <summary>The name of an extension; that of its class when it can't even say it.</summary>
+    /// <summary>The name of an extension; that of its class when its name fails.</summary>
     public static string Named(object extension, Func<string> name)
     {
         try

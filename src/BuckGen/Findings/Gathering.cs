@@ -6,7 +6,7 @@ internal static class Gathering
     /// <summary>Findings with one id, up to which each is listed.</summary>
     public const int MostListed = 20;
 
-    /// <summary>The findings in their order; of an id that comes more often, the one at the worst place stands for all.</summary>
+    /// <summary>The findings in their order; of a more frequent id, the finding at the worst place represents all.</summary>
     public static IEnumerable<Finding> Apply(IEnumerable<Finding> findings) =>
         findings.GroupBy(f => f.Id, StringComparer.Ordinal).SelectMany(g => g.Skip(MostListed).Any() ? [One([.. g])] : g.AsEnumerable());
 

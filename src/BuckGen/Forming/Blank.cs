@@ -14,7 +14,7 @@ namespace BuckGen.Forming;
 /// <param name="Ratios">How far the sheet is drawn.</param>
 /// <param name="Gauge">Thickness before forming.</param>
 /// <param name="MeanThickness">Mean thickness after forming, by areas alone: corners end up thinner.</param>
-/// <param name="GaugeForLeastWall">Gauge whose mean thickness is the thinnest wall asked for; null when none is.</param>
+/// <param name="GaugeForLeastWall">Gauge whose mean thickness is the wanted thinnest wall; null when none is given.</param>
 /// <param name="PlugWall">
 /// Mean thickness of a cavity's walls when a plug carries the floor's sheet down at full gauge; null without a plug. Source: Crawford,
 /// Plastics Engineering, 3rd ed., example 4.7.
@@ -68,7 +68,7 @@ public sealed record Blank(
 /// <param name="Share">Share of the sheet that becomes blanks, 0 to 1.</param>
 public sealed record BlankYield(SheetSize Sheet, int Count, double Share)
 {
-    // A blank that fits but for rounding fits.
+    // Rounding does not keep a blank from fitting.
     private const double Rounding = 1e-6;
 
     internal static BlankYield Of(SheetSize sheet, double width, double height)

@@ -1,6 +1,6 @@
 namespace BuckGen.Geometry;
 
-/// <summary>Tells whether a line or arc enters an upright rectangle.</summary>
+/// <summary>Decides whether a line or arc enters an upright rectangle.</summary>
 internal static class BoxMeeting
 {
     /// <summary>True when a point of the piece lies in the rectangle.</summary>

@@ -5,7 +5,7 @@ namespace BuckGen.Geometry;
 /// <summary>Corners at which a loop runs a hair too far and crosses itself, as a path does that stops short of its start and is then closed.</summary>
 internal static class CrossedCorners
 {
-    /// <summary>Pieces of the loop, at most, that are looked at beyond a corner.</summary>
+    /// <summary>Largest number of pieces that are checked beyond a corner.</summary>
     private const int MostPieces = 64;
 
     /// <summary>The pieces of a loop cut at such crossings, with the stretches behind them left out; the pieces themselves if there are none.</summary>

@@ -1,6 +1,6 @@
 namespace BuckGen.Geometry;
 
-/// <summary>Many edges in boxes of two, four, eight and so on as they follow each other, to find the nearest without a look at all.</summary>
+/// <summary>Many edges in boxes of two, four, eight and so on as they follow each other, to find the nearest without checking all.</summary>
 internal sealed class EdgeRanges
 {
     /// <summary>Edges in the smallest box.</summary>

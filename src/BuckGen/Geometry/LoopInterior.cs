@@ -3,7 +3,7 @@ using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Geometry;
 
-/// <summary>Answers for many points whether a loop holds them; of a long loop only the pieces beside a point are looked at.</summary>
+/// <summary>Decides for many points whether a loop holds them; of a long loop only the pieces beside a point are checked.</summary>
 internal sealed class LoopInterior(Loop loop)
 {
     // Below this a walk along the whole loop is as quick.
@@ -14,7 +14,7 @@ internal sealed class LoopInterior(Loop loop)
     public int WindingAround(Vec2 p)
     {
         if (loop.Segments.Length <= Few || !loop.Bounds.Contains(p)) return loop.WindingAround(p);
-        // The tree is built when the first point asks: most loops are never asked.
+        // The tree is built for the first point: most loops never need it.
         tree ??= Build();
         var winding = 0;
         foreach (var i in tree.Query(new Envelope(p.X, loop.Bounds.MaxX, p.Y, p.Y))) winding += Loop.WindingOf(loop.Segments[i], p);

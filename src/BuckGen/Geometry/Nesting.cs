@@ -6,7 +6,7 @@ namespace BuckGen.Geometry;
 /// <summary>Sorts loops into islands and holes by how deep each lies inside the others.</summary>
 internal static class Nesting
 {
-    // Below this every pair of loops is looked at as quickly as an index is built.
+    // Below this number, checking every pair of loops is as quick as building an index.
     private const int Few = 32;
 
     // Twice the usual error of a fit, mm: so near an edge a point may lie on its wrong side.

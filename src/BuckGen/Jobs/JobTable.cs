@@ -152,7 +152,7 @@ internal sealed class JobTable(string file, string name, int line)
     private T OneOf<T>(string key, (object? Value, int Line) found, object? value, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
         things.FirstOrDefault(t => string.Equals(nameOf(t), value as string, StringComparison.OrdinalIgnoreCase))
         ?? throw Fault(found.Line, things.IsEmpty
-            ? $"\"{key}\" names {TomlValue.Shown(value)}, but no plug-in brings any"
+            ? $"\"{key}\" names {TomlValue.Shown(value)}, but no plug-in provides any"
             : $"\"{key}\" is {TomlValue.Shown(value)}; it must be {string.Join(" or ", things.Select(nameOf))}");
 
     private delegate bool Parser(string? text, out double value);

@@ -26,7 +26,7 @@ public sealed record OutlineOptions(
         if (Tolerance.Join is not (>= 0 and <= 10))
             throw new OutlineException(FormattableString.Invariant($"{name}: the joining distance is {Tolerance.Join} mm; it must be from 0 to 10 mm"));
         if (SmallestLoop is not (>= 0 and <= 10))
-            throw new OutlineException(FormattableString.Invariant($"{name}: loops narrower than {SmallestLoop} mm were to be left out; the limit must be from 0 to 10 mm"));
+            throw new OutlineException(FormattableString.Invariant($"{name}: the width of the smallest loop is {SmallestLoop} mm; it must be from 0 to 10 mm"));
     }
 
     /// <summary>True when a layer is among those to take.</summary>

@@ -76,7 +76,7 @@ public static class OutlineReader
         }
         catch (Exception failure) when (failure is not (OutlineException or OperationCanceledException))
         {
-            notes.Add(new("plugin-failed", $"The reader \"{ForeignCode.Named(format, () => format.Name)}\" of a plug-in failed and was passed over: {ForeignCode.Reason(failure)}"));
+            notes.Add(new("plugin-failed", $"The reader \"{ForeignCode.Named(format, () => format.Name)}\" of a plug-in failed and was skipped: {ForeignCode.Reason(failure)}"));
             return null;
         }
     }

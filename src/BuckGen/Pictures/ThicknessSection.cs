@@ -27,7 +27,7 @@ internal static class ThicknessSection
             .. lines.SelectMany(l => Sheet(l, scale, view)),
             .. CurveOf(line, part, LevelCut.Of(design.Footprint, cut)),
             .. scale.Legend(new(PaperView.Margin + 4, 8)),
-            new PictureText(new(PaperView.Margin, page.MaxY - 4), "Section A-A with the formed sheet, and how thick it is along the way (grey: the part)", TextLines.Height, TextAlign.Start, PictureColours.Black),
+            new PictureText(new(PaperView.Margin, page.MaxY - 4), "Section A-A with the formed sheet, and its thickness along the section (grey: the part)", TextLines.Height, TextAlign.Start, PictureColours.Black),
             view.ScaleAt(page.MaxY - 4),
         ]);
     }

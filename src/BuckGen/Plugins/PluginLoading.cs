@@ -65,7 +65,7 @@ internal static class PluginLoading
             }
         }
 
-        if (parts.Count == 0 && problems.Count == 0) problems.Add("it brings nothing: no public class has one of the interfaces that extend BuckGen");
+        if (parts.Count == 0 && problems.Count == 0) problems.Add("it provides nothing: no public class implements one of the interfaces that extend BuckGen");
         return plugin with
         {
             Extensions = [.. parts], Parts = [.. parts.SelectMany(p => PartKind.Of(p.GetType()).Select(k => new PluginPart(k.Word, p.Name)))],

@@ -7,7 +7,7 @@ namespace BuckGen.Reports;
 /// <summary>The predicted wall of the formed part. Heights are above the bottom of the stack.</summary>
 /// <param name="Detail">Quick or fine.</param>
 /// <param name="Stepped">Whether the steps of the layers were formed over.</param>
-/// <param name="AtRest">Whether the prediction came to its end; without that the numbers say nothing.</param>
+/// <param name="AtRest">Whether the prediction converged; without that the numbers mean nothing.</param>
 /// <param name="Gauge">Thickness before forming.</param>
 /// <param name="Thinnest">The thinnest place of the part; null when none was found.</param>
 /// <param name="ThinnestOfSheet">The thinnest place anywhere in the frame; null when none was found.</param>

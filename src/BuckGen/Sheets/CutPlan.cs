@@ -92,7 +92,7 @@ public sealed record CutPlan(
             ? null
             : new("vents-drill-by-hand", Severity.Note,
                 FormattableString.Invariant(
-                    $"{narrow.Length} holes of {narrow[0].Diameter:0.##} mm in layer {layer.Number} are narrower than the machine makes through {layer.Thickness:0.##} mm ({smallest:0.##} mm); they are marked with crosses."),
+                    $"{narrow.Length} holes of {narrow[0].Diameter:0.##} mm in layer {layer.Number} are narrower than the machine can cut through {layer.Thickness:0.##} mm ({smallest:0.##} mm); they are marked with crosses."),
                 "Drill them by the drill map, or use a thinner sheet for the surface of the base.")
             {
                 Height = layer.Top, Value = narrow[0].Diameter, Limit = smallest, Source = "common practice, no source",
@@ -137,7 +137,7 @@ public sealed record CutPlan(
     private static Finding TooLarge(CutPart part, SheetSize piece, CuttingSpec spec) =>
         new("part-larger-than-stock", Severity.Error,
             FormattableString.Invariant(
-                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; {(spec.Bed is null ? "a sheet of " + part.Stock.Name : "what the machine's bed holds of " + part.Stock.Name)} is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part is on no sheet."),
+                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; {(spec.Bed is null ? "a sheet of " + part.Stock.Name : "what the machine's bed holds of " + part.Stock.Name)} is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part does not fit on a sheet."),
             spec.Bed is null ? "Use a larger sheet, or make the outline or the base margin smaller." : "Cut it on a larger machine, or make the outline or the base margin smaller.")
         {
             Place = part.Bounds.Centre,

@@ -9,7 +9,7 @@ internal static class AirFloors
     /// <summary>The floors, the smallest first: where there is least choice, the choice is made first.</summary>
     /// <param name="layers">The layers without a plenum, lowest first.</param>
     /// <param name="solid">The smooth solid.</param>
-    /// <param name="closings">Where a part of the air comes to its end on the way down.</param>
+    /// <param name="closings">Where a pocket of air closes on the way down.</param>
     public static AirFloor[] Of(IReadOnlyList<LayerBlank> layers, StackedSolid solid, IEnumerable<Vec2> closings)
     {
         var level = Level(layers, solid).ToArray();

@@ -28,7 +28,7 @@ internal static class VentDesigner
     /// <param name="layers">The layers without a plenum, lowest first.</param>
     /// <param name="dowels">All dowel holes.</param>
     /// <param name="solid">The smooth solid.</param>
-    /// <param name="closings">Where a part of the air comes to its end on the way down.</param>
+    /// <param name="closings">Where a pocket of air closes on the way down.</param>
     /// <param name="buck">What is wanted.</param>
     /// <param name="blank">The sheet that lands on the vents.</param>
     /// <param name="offsetter">Makes the offsets.</param>
@@ -44,7 +44,7 @@ internal static class VentDesigner
         var surface = layers.Last(l => l.Role == LayerRole.Base);
         var volume = TrappedAir.Litres(layers, solid, buck);
         if (!(volume <= DrawDown.LargestVolume))
-            throw new SpecException(FormattableString.Invariant($"There are {volume:0} L of air under the sheet; at most {DrawDown.LargestVolume:0} L are taken. Check the drawing's unit."));
+            throw new SpecException(FormattableString.Invariant($"There are {volume:0} L of air under the sheet; the limit is {DrawDown.LargestVolume:0} L. Check the drawing's unit."));
         var length = VentAir.HoleLength(surface, spec);
         var needed = DrawDown.HolesNeeded(volume, diameter, length, spec.Air);
 

@@ -65,7 +65,7 @@ internal static class VentFindings
     /// <summary>A given point over which no sheet comes down on a floor.</summary>
     public static Finding NotOnAFloor(Vec2 point) =>
         new("vent-not-on-floor", Severity.Warning,
-            FormattableString.Invariant($"The vent asked for at {point} lies on no floor: under a wall or outside; it is left out."),
+            FormattableString.Invariant($"The vent at {point} does not lie on a floor but under a wall or outside; it is left out."),
             "Move the point into a pocket or onto the base beside the wall.")
         {
             Place = point,

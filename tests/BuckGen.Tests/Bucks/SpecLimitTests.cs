@@ -169,19 +169,19 @@ public class SpecLimitTests
         (SizedBySheet, Bare with { Jig = new() }),
         (SizedBySheet, Bare with { Flange = new(PlainBuck.Mdf12) }),
         (SizedBySheet, Bare with { Panel = new(PlainBuck.Mdf12) }),
-        ("To size the buck from the part, say how thick the plastic sheet is.", Bare with { Drawn = Drawn.Inside }),
-        ("To size the buck from the part, say how thick the plastic sheet is.", Bare with { Drawn = Drawn.Outside }),
+        ("To size the buck from the part, give the thickness of the plastic sheet.", Bare with { Drawn = Drawn.Inside }),
+        ("To size the buck from the part, give the thickness of the plastic sheet.", Bare with { Drawn = Drawn.Outside }),
         ("No stock is given; name at least one sheet thickness, such as 12mm.", Whole with { Stock = [] }),
         ("No stock is given; name at least one sheet thickness, such as 12mm.", Whole with { Stock = default }),
-        ("The panel's edge is to be a drawn one, but no outline is given for it; name its drawing.", Paneled(PanelEdge.Drawn, null)),
-        ("The panel's edge is to be a drawn one, but no outline is given for it; name its drawing.", Paneled(PanelEdge.Drawn, Region.Empty)),
-        ("The panel has a drawn outline, but its edge is not to be the drawn one; set the edge to drawn or leave the drawing out.",
+        ("The panel's edge is set to drawn, but no outline is given for it; name its drawing.", Paneled(PanelEdge.Drawn, null)),
+        ("The panel's edge is set to drawn, but no outline is given for it; name its drawing.", Paneled(PanelEdge.Drawn, Region.Empty)),
+        ("The panel has a drawn outline, but its edge is not set to drawn; set the edge to drawn or leave the drawing out.",
             Paneled(PanelEdge.Offset, Shapes.Rectangle(200, 200))),
         ("A silenced finding needs its id and a reason.", Checked(new() { Silenced = [new("web-between", "tried before"), new("", "why")] })),
         ("A silenced finding needs its id and a reason.", Checked(new() { Silenced = [new("web-between", " ")] })),
     ];
 
-    private const string SizedBySheet = "Vents, jigs and panels are sized by the formed sheet: say how thick the plastic sheet is.";
+    private const string SizedBySheet = "Vents, jigs and panels are sized by the formed sheet: give the thickness of the plastic sheet.";
 
     private static BuckSpec Bare => PlainBuck.Spec;
 

@@ -98,14 +98,14 @@ public class CatalogFileTests
     [InlineData("source = \"m\"\nthickness = [3, 4]", "line 5", "\"thickness\" is [3, 4]; it must be a number of mm")]
     [InlineData("source = \"m\"\nthickness = true", "line 5", "\"thickness\" is True; it must be a number of mm")]
     [InlineData("source = \"m\"\nthickness = nan", "line 5", "it must be")]
-    [InlineData("source = \"m\"\nthickness = 3\ndensity = [700, 600]", "line 6", "the least must come first")]
+    [InlineData("source = \"m\"\nthickness = 3\ndensity = [700, 600]", "line 6", "the smaller number must come first")]
     [InlineData("source = \"m\"\nthickness = 3\ndensity = [700, 750, 800]", "line 6", "or two in brackets")]
     [InlineData("source = \"m\"\nthickness = 3\nlower = 3.1", "line 5", "\"thickness\" is 3, below \"lower\", which is 3.1")]
     [InlineData("source = \"m\"\nthickness = 3\nlaser = \"maybe\"", "line 6", "\"laser\" is \"maybe\"; it must be \"yes\" or \"no\" or \"ask\"")]
     [InlineData("source = \"m\"\nthickness = 3\ncaution = 7", "line 6", "\"caution\" is 7; it must be text")]
     [InlineData("source = \"m\"\nthickness = 3\ncolour = \"red\"", "line 6", "in [[stock]] \"oak\" \"colour\" is not known; known here: caution, cut-feed, density")]
     [InlineData("source = \"m\"\nthickness = 3\nthickness = 4", "line 6", "thickness")]
-    [InlineData("source = \"m\"\nlike = \"elm\"", "line 5", "\"like\" is \"elm\", which no [[stock]] above or built in is called")]
+    [InlineData("source = \"m\"\nlike = \"elm\"", "line 5", "\"like\" is \"elm\", but no [[stock]] above and no built-in one has that id")]
     [InlineData("source = \"m\"\nlike = \"petg\"", "line 5", "\"like\" is \"petg\"")]
     public void A_wrong_figure_is_refused_with_file_line_and_key(string wrong, string line, string says) =>
         AssertRefused($"[[stock]]\nid = \"oak\"\nname = \"oak\"\n{wrong}", line, says);

@@ -160,7 +160,7 @@ public class BadDesignTests
         var finding = Formed.Design(Disc(120), spec).Findings.Single(f => f.Id == told);
         Assert.Equal(limit, finding.Limit);
         Assert.Contains(source, finding.Source);
-        Assert.Contains("published figures run from 1.5 to 6", finding.Message);
+        Assert.Contains("published figures range from 1.5 to 6", finding.Message);
     }
 
     [Theory]

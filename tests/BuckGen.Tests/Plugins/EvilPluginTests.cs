@@ -46,7 +46,7 @@ public sealed class EvilPluginTests : IDisposable
     [InlineData("section: throw", "Evil section", "it fell apart")]
     [InlineData("section: null list", "Evil section", "it gave no list of lines")]
     [InlineData("section: null line", "Evil section", "line 2 is null")]
-    [InlineData("section: long line", "Evil section", "line 1 has 1000000 characters; 2000 are the most")]
+    [InlineData("section: long line", "Evil section", "line 1 has 1000000 characters; the limit is 2000")]
     [InlineData("section: fifty million", "Evil section", "it gave more than 1000 lines")]
     [InlineData("section: hang", "Evil section", "it did not come back within 3 s")]
     [InlineData("pattern: throw", "evil-pattern", "it fell apart")]

@@ -173,7 +173,7 @@ public class ExtensionTests
         Assert.Contains("no plug-in part called \"grid\" takes settings", Assert.Throws<JobFileException>(() => Read("[settings.grid]\npitch = 2")).Message);
         Assert.Contains("it must be walls or grid or given or pegboard", Assert.Throws<JobFileException>(() => Read("").ToString() + JobFile.Read(
             "[outline]\nfile = \"x.svg\"\n[buck]\ndepth = 24\n[[stock]]\nthickness = 6\n[vents]\npattern = \"stars\"", "job.toml", null, all)).Message);
-        Assert.Contains("no plug-in brings any", Assert.Throws<JobFileException>(() => JobFile.Read(
+        Assert.Contains("no plug-in provides any", Assert.Throws<JobFileException>(() => JobFile.Read(
             "[outline]\nfile = \"x.svg\"\n[buck]\ndepth = 24\n[[stock]]\nthickness = 6\n[output]\nformats = [\"ngc\"]", "job.toml", null, all)).Message);
     }
 

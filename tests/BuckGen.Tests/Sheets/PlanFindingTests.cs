@@ -21,7 +21,7 @@ public class PlanFindingTests
     {
         var finding = Assert.Single(Cuts.Of(Shapes.Rectangle(width, height), buck: OneLayer).Findings);
         Assert.Equal(
-            FormattableString.Invariant($"Part 1A needs {width + 0.2:F1} x {height + 0.2:F1} mm; a sheet of MDF 12 is 600 x 400 mm with 5 mm of margin, so the part is on no sheet."),
+            FormattableString.Invariant($"Part 1A needs {width + 0.2:F1} x {height + 0.2:F1} mm; a sheet of MDF 12 is 600 x 400 mm with 5 mm of margin, so the part does not fit on a sheet."),
             finding.Message);
         Assert.Equal("Use a larger sheet, or make the outline or the base margin smaller.", finding.Remedy);
         Assert.Equal(620.2, finding.Value!.Value, 1e-6);
@@ -78,7 +78,7 @@ public class PlanFindingTests
         var holes = layer.Parts[0].Vents;
         Assert.Equal(
             FormattableString.Invariant(
-                $"{holes.Length} holes of {holes[0].Diameter:0.##} mm in layer 1 are narrower than the machine makes through 12 mm (2 mm); they are marked with crosses."),
+                $"{holes.Length} holes of {holes[0].Diameter:0.##} mm in layer 1 are narrower than the machine can cut through 12 mm (2 mm); they are marked with crosses."),
             finding.Message);
         Assert.Equal("Drill them by the drill map, or use a thinner sheet for the surface of the base.", finding.Remedy);
         Assert.Equal((Severity.Note, layer.Top, holes[0].Diameter, 2, "common practice, no source"), (finding.Severity, finding.Height, finding.Value, finding.Limit, finding.Source));

@@ -42,7 +42,7 @@ public sealed class VentFindingTests
     public void A_point_that_lies_on_no_floor()
     {
         var finding = VentFindings.NotOnAFloor(new(-3, 4));
-        Assert.Equal("The vent asked for at (-3.000, 4.000) lies on no floor: under a wall or outside; it is left out.", finding.Message);
+        Assert.Equal("The vent at (-3.000, 4.000) does not lie on a floor but under a wall or outside; it is left out.", finding.Message);
         Assert.Equal("Move the point into a pocket or onto the base beside the wall.", finding.Remedy);
         AssertAbout(finding, "vent-not-on-floor", place: new(-3, 4));
     }

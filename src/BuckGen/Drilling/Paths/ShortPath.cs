@@ -4,13 +4,13 @@ namespace BuckGen.Drilling.Paths;
 
 /// <summary>
 /// A way that no single move shortens, disturbed in one small place after another: two neighbouring stretches change places, the
-/// moves mend what they can, and the result is kept unless it is longer.
+/// moves repair what they can, and the result is kept unless it is longer.
 /// </summary>
 internal sealed class ShortPath
 {
     private const int NearASide = 3;
 
-    // Short stretches mend a row, long ones the order of whole clumps; the short ones are cheaper to try.
+    // Short stretches repair a row, long ones the order of whole clumps; the short ones are cheaper to try.
     private const int ShortStretch = 20;
     private const int LongStretch = 100;
     private const int ShortOnesALongOne = 3;

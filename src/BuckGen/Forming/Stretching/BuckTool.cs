@@ -5,7 +5,7 @@ namespace BuckGen.Forming.Stretching;
 
 /// <summary>The wood that the sheet meets, with its plates, on the former's table.</summary>
 /// <remarks>
-/// Wood shrinks upward, so every slab may as well reach down to the table, and the whole is the union of such pillars: a point
+/// Wood shrinks upward, so every slab can be taken down to the table, and the whole is the union of such pillars: a point
 /// beside a slab is nearest to that one or to a lower one. Between the two outlines of a drafted slab the distance in the plan is
 /// interpolated, which is exact on straight and on rounded walls; the slope of the wall makes it a distance in space.
 /// </remarks>

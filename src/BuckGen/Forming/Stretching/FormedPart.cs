@@ -29,7 +29,7 @@ public sealed record FormedPart
     /// <summary>The thinnest place of the part where a ball of <see cref="Ball"/> can touch it; null when nothing of the sheet ends up on the part.</summary>
     public required ThinnestPlace? Thinnest { get; init; }
 
-    /// <summary>The thinnest place of the whole sheet inside the frame, looked for in the same way.</summary>
+    /// <summary>The thinnest place of the whole sheet inside the frame, found in the same way.</summary>
     public required ThinnestPlace? ThinnestOfSheet { get; init; }
 
     /// <summary>Mean thickness of the part: of what lies inside the footprint, mm.</summary>
@@ -47,16 +47,16 @@ public sealed record FormedPart
     /// <summary>Where the sheet has folded on itself, each web once.</summary>
     public required ImmutableArray<Vec2> Webs { get; init; }
 
-    /// <summary>False when the sheet did not come to rest: then there is no net, and no number says anything.</summary>
+    /// <summary>False when the sheet did not come to rest: then there is no net, and the numbers mean nothing.</summary>
     public required bool IsAtRest { get; init; }
 
-    /// <summary>Where the sheet went to pieces; null when it did not.</summary>
+    /// <summary>Where the simulated sheet failed; null when it did not.</summary>
     public Vec2? BurstAt { get; init; }
 
-    /// <summary>Gauge with which the thinnest place has the least wall that is asked for, mm, found by forming again; null when none is asked for, or when it would take less than 0.1 or more than 25 mm.</summary>
+    /// <summary>Gauge with which the thinnest place has the wanted least wall, mm, found by forming again; null when none is wanted, or when it is below 0.1 or above 25 mm.</summary>
     public double? GaugeNeeded { get; init; }
 
-    /// <summary>Sides of the smallest triangles, mm: walls lower or gaps narrower than a few of them are seen blurred.</summary>
+    /// <summary>Sides of the smallest triangles, mm: walls lower or gaps narrower than a few of them are not resolved.</summary>
     public required double Finest { get; init; }
 
     /// <summary>How much the thinnest place changes from a net of triangles twice as large or more, as a share, with the ball of the coarser one; null when one of them shows no part.</summary>

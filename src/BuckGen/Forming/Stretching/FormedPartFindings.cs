@@ -3,16 +3,16 @@ using BuckGen.Findings;
 
 namespace BuckGen.Forming.Stretching;
 
-/// <summary>What the predicted part tells before wood is cut: thin spots, webs, places the sheet does not reach.</summary>
+/// <summary>The findings of the predicted part: thin spots, webs, places the sheet does not reach.</summary>
 internal static class FormedPartFindings
 {
-    private const string Source = "prediction by the stretching of a sheet over the designed wood";
+    private const string Source = "simulated stretching of the sheet over the designed buck";
 
     /// <summary>Why nothing can be predicted; null when it can.</summary>
     public static Finding? Hindrance(BuckSpec spec, Blank? blank) =>
-        blank is null ? NotPredicted("The wall of the part is not predicted, since nothing is left of the plane in which the sheet is clamped.", "Use less draft or a lower buck.")
-        : spec.Draft < 0 ? NotPredicted("The wall of the part is not predicted, since the walls of the buck lean over and lock the part.", "Give the walls draft.") with { Value = spec.Draft, Limit = 0 }
-        : blank.Gap < PartForming.Passing ? NotPredicted("The wall of the part is not predicted, since the part does not fit into the frame.", "Use a larger frame or a smaller part.") with { Value = blank.Gap, Limit = PartForming.Passing }
+        blank is null ? NotPredicted("The wall of the part is not predicted, because nothing is left of the plane in which the sheet is clamped.", "Use less draft or a lower buck.")
+        : spec.Draft < 0 ? NotPredicted("The wall of the part is not predicted, because the walls of the buck lean over and lock the part.", "Give the walls draft.") with { Value = spec.Draft, Limit = 0 }
+        : blank.Gap < PartForming.Passing ? NotPredicted("The wall of the part is not predicted, because the part does not fit into the frame.", "Use a larger frame or a smaller part.") with { Value = blank.Gap, Limit = PartForming.Passing }
         : null;
 
     private static Finding NotPredicted(string message, string remedy) => new("wall-not-predicted", Severity.Note, message, remedy) { Source = Source };
@@ -22,8 +22,8 @@ internal static class FormedPartFindings
         if (!part.IsAtRest)
         {
             yield return new("forming-unsure", Severity.Warning,
-                part.BurstAt is null ? "The prediction of the wall did not come to an end." : "The prediction of the wall went to pieces here: the sheet folds or tears, or the shape is too fine for the quick way.",
-                "Do not go by the predicted wall. Try the fine way (detail = \"fine\" in [forming]), more draft, rounder corners or more room between parts.") { Place = part.BurstAt, Source = Source };
+                part.BurstAt is null ? "The prediction of the wall did not converge." : "The prediction of the wall failed here: the sheet folds or tears, or the shape is too fine for the triangles.",
+                "Do not use the predicted wall. Try detail = \"fine\" in [forming], more draft, rounder corners or more room between parts.") { Place = part.BurstAt, Source = Source };
             yield break;
         }
 
@@ -43,12 +43,12 @@ internal static class FormedPartFindings
 
     private static Finding? Unjudged(FormedPart part) => part.Thinnest is null
         ? new("wall-not-judged", Severity.Note, FormattableString.Invariant($"The thinnest wall is not known: no place of the part takes a ball of {part.Ball:0.#} mm radius."),
-            "Try the fine way, which takes a smaller ball; or set a smaller one, if this one was asked for.") { Value = part.Ball, Source = Source }
+            "Try detail = \"fine\" in [forming], which uses a smaller ball, or set a smaller corner-ball.") { Value = part.Ball, Source = Source }
         : null;
 
     private static Finding? Plug(BuckSpec spec) => spec is { Kind: BuckKind.Female, Former.PlugGap: { } gap }
         ? new("plug-not-predicted", Severity.Note, "The wall is predicted without the plug: with it the floor keeps more of the sheet and the walls are thicker near it.",
-            "Go by the wall with a plug that the blank tells, and by a first part.") { Value = gap, Source = Source }
+            "Use the wall with a plug that the blank gives, and measure a first part.") { Value = gap, Source = Source }
         : null;
 
     /// <summary>Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well.</summary>
@@ -63,7 +63,7 @@ internal static class FormedPartFindings
 
     private static Finding? Film(FormedPart part, BuckSpec spec) => part.Thinnest is { } thin && spec.Sheet?.LeastWall is { } wanted && thin.Thickness < wanted
         ? new("wall-too-thin", Severity.Warning,
-            FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.###} mm; {wanted:0.###} mm is asked for."),
+            FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.###} mm; {wanted:0.###} mm is wanted."),
             part.GaugeNeeded is { } gauge ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.") : "Use a thicker sheet, more draft or rounder corners.")
         {
             Place = thin.Place, Height = thin.Height, Value = thin.Thickness, Limit = wanted, Source = Source,

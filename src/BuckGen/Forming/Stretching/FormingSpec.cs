@@ -41,7 +41,7 @@ public sealed record FormingSpec
     public double? Friction { get; init; }
 
     /// <summary>
-    /// The thinnest place is looked for where a ball of this radius can touch the part from the sheet's side, mm, 0.5 to 50: deeper in a
+    /// The thinnest place is searched where a ball of this radius can touch the part from the sheet's side, mm, 0.5 to 50: deeper in a
     /// sharp inside corner a wall has no least thickness, it only depends on how fine the net is. A coarse net takes
     /// a larger ball, twice as large as its triangles, and says so.
     /// </summary>

@@ -8,7 +8,7 @@ namespace BuckGen.Forming.Stretching;
 /// <summary>Forms the sheet over a designed buck: the frame goes down over it, or it rises through the frame, and then the air is drawn out below.</summary>
 internal sealed class PartForming
 {
-    /// <summary>Steps after which a sheet is given up: one that sticks is at rest after one to five thousand, one that slides creeps for many more.</summary>
+    /// <summary>Steps after which the simulation stops: a sheet that sticks is at rest after one to five thousand, one that slides creeps for many more.</summary>
     private const int MaxSteps = 20_000, MaxSlidingSteps = 200_000;
 
     private const int CoarseTriangles = 1_800, QuickTriangles = 7_000, FineTriangles = 50_000;
@@ -16,7 +16,7 @@ internal sealed class PartForming
     /// <summary>Room between plate and frame with which the plate goes through, mm.</summary>
     internal const double Passing = 0.5;
 
-    /// <summary>How near the gauge that is looked for must come to the wall that is asked for, as a share, and how often it is tried.</summary>
+    /// <summary>Relative error allowed for the wall when the gauge is searched, and the number of tries.</summary>
     private const double GaugeNearness = 0.01;
     private const int GaugeTries = 2;
 
@@ -73,8 +73,8 @@ internal sealed class PartForming
     }
 
     /// <summary>
-    /// By forming ever nearer gauges: a thicker sheet fills corners less, so that the wall does not just grow with the gauge. It is done on the
-    /// quick net, whose wall stands to that of the best one as it does at the gauge asked about; rounded up to hundredths.
+    /// By forming gauges nearer and nearer: a thicker sheet fills corners less, so the wall is not proportional to the gauge. It uses the
+    /// quick net and assumes that the ratio of its wall to that of the best net stays the same; rounded up to hundredths.
     /// </summary>
     private double? GaugeNeeded(PartReading best, PartReading quick, CancellationToken cancellation)
     {

@@ -3,7 +3,7 @@ using BuckGen.Physics.Membranes;
 
 namespace BuckGen.Forming.Stretching;
 
-/// <summary>The net of triangles that stands for the sheet: finer where walls rise.</summary>
+/// <summary>The net of triangles that models the sheet: finer where walls rise.</summary>
 internal static class SheetNet
 {
     /// <summary>Finest and coarsest triangles: how much larger the ones far from any wall may be.</summary>

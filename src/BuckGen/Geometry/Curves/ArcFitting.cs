@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Geometry.Curves;
 
-/// <summary>The lines and arcs that stand for a curve.</summary>
+/// <summary>The lines and arcs that replace a curve.</summary>
 /// <param name="Pieces">Joined end to start; empty for a curve without length.</param>
 /// <param name="Error">The largest distance found between them and the curve, mm; 0 where the curve is itself a line or an arc.</param>
 internal sealed record CurveFit(ImmutableArray<Segment> Pieces, double Error);
@@ -26,7 +26,7 @@ internal static class ArcFitting
     /// <summary>A piece that turns less than this, radians, may become a line.</summary>
     private const double StraightTurn = 2e-4;
 
-    /// <summary>The lines and arcs that stand for a curve; joined end to start.</summary>
+    /// <summary>The lines and arcs that replace a curve; joined end to start.</summary>
     /// <param name="curve">The curve.</param>
     /// <param name="tolerance">Largest distance between curve and fit, mm.</param>
     public static CurveFit Fit(Curve curve, double tolerance)
@@ -61,7 +61,7 @@ internal static class ArcFitting
             pieces.Add(Segment.Arc(arc.PointAt((double)i / parts), arc.PointAt((i + 1.0) / parts), sweep / parts));
     }
 
-    /// <summary>Adds the fit of a stretch and tells how far it lies from the curve, mm.</summary>
+    /// <summary>Adds the fit of a stretch and returns its distance from the curve, mm.</summary>
     private static double AddFitted(
         ImmutableArray<Segment>.Builder pieces, Curve curve, double t0, double t1, double tolerance, int depth)
     {
@@ -69,7 +69,7 @@ internal static class ArcFitting
         if (start == end) return 0;
         var chord = new Segment(start, end);
         var (leaving, arriving) = (Direction(curve, t0, t1), -Direction(curve, t1, t0));
-        // A line may stand for a piece only where it also keeps its directions: a mitre grows with their error.
+        // A line may replace a piece only where it also keeps its directions: a mitre grows with their error.
         if (Math.Abs(chord.Chord.AngleTo(leaving)) < StraightTurn && Math.Abs(chord.Chord.AngleTo(arriving)) < StraightTurn
             && Distance(curve, t0, t1, chord, chord, tolerance / 20) is { } besideLine)
         {

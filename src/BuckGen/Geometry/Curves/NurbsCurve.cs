@@ -31,7 +31,7 @@ public sealed record NurbsCurve(
 
         return stretches.ToImmutable();
 
-        // Only the points that pull at a stretch go with it: a copy of all of them for each would need room without end.
+        // Only the points that pull at a stretch go with it: a copy of all of them for each would need too much memory.
         NurbsCurve Between(double from, double to, int firstSpan, int lastSpan)
         {
             var (start, count) = (firstSpan - degree, lastSpan - firstSpan + degree + 1);

@@ -1,6 +1,6 @@
 namespace BuckGen.Geometry.Facing;
 
-/// <summary>Which small angles of an edge mean nothing; radians; all are our definitions, no source.</summary>
+/// <summary>The small angles of an edge that are ignored; radians; all are our definitions, no source.</summary>
 internal static class Bends
 {
     /// <summary>

@@ -38,7 +38,7 @@ internal sealed class EdgeTree
     /// <summary>True when an edge lies nearer to a point than a distance.</summary>
     /// <param name="p">The point.</param>
     /// <param name="distance">The distance, mm.</param>
-    /// <param name="looks">What is left of the caller's looks at branches; goes below 0 rather than end the search.</param>
+    /// <param name="looks">How many more branches the caller may check; it goes below 0 rather than end the search.</param>
     public bool HasNearer(Vec2 p, double distance, ref long looks)
     {
         var left = int.MaxValue;
@@ -47,7 +47,7 @@ internal sealed class EdgeTree
         return has;
     }
 
-    /// <summary>True when an edge that lies nearer to a point than a distance is found at a few looks; false tells nothing.</summary>
+    /// <summary>True when an edge that lies nearer to a point than a distance is found in a few checks; false means nothing.</summary>
     public bool SoonHasNearer(Vec2 p, double distance)
     {
         var looks = FewLooks;

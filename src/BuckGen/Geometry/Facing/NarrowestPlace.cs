@@ -8,7 +8,7 @@ namespace BuckGen.Geometry.Facing;
 /// <remarks>
 /// A narrow place is a pair of points at which the edge runs square to the way from one to the other, and the circle whose
 /// diameter joins them holds no other point of the edge: its middle is a place of the medial axis at which the distance to the
-/// edge is neither growing nor shrinking. Nothing else needs saying to leave out the tip of a wedge, be it sharp, cut off or
+/// edge is neither growing nor shrinking. Nothing else is needed to leave out the tip of a wedge, be it sharp, cut off or
 /// rounded (its sides are not square to any way across it), and neighbours on one smooth curve: the way round the edge is
 /// never shorter than half the circle, 1.57 times the width.
 /// <para>
@@ -36,7 +36,7 @@ internal sealed record NarrowestPlace(Vec2 A, Vec2 B, int LoopA, int LoopB)
         new NarrowestSearch(tree, wood, error, cancellation).Find();
 }
 
-/// <summary>What a search came to.</summary>
+/// <summary>The result of a search.</summary>
 /// <param name="Place">The narrowest place found; null when there is none.</param>
-/// <param name="SearchedTo">The width, mm, up to which there is surely no narrower place; null when the search went to its end.</param>
+/// <param name="SearchedTo">The width, mm, up to which there is surely no narrower place; null when the search finished.</param>
 internal sealed record NarrowestFound(NarrowestPlace? Place, double? SearchedTo);

@@ -3,7 +3,7 @@ namespace BuckGen.Geometry.Facing;
 /// <summary>One search for a <see cref="NarrowestPlace"/>.</summary>
 internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, CancellationToken cancellation)
 {
-    /// <summary>How many faces and branches are looked at: a number for any edge, and some for each piece. Our own, no source.</summary>
+    /// <summary>How many faces and branches are checked: a number for any edge, and some for each piece. Our own, no source.</summary>
     private const long LooksForAny = 10_000_000, LooksForPiece = 20;
 
     /// <summary>A search that has become long ends where only places narrower by less than this, mm, can be left.</summary>
@@ -25,7 +25,7 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
     private Place? best;
     private long looks = LooksForAny + LooksForPiece * tree.Pieces.Length;
 
-    /// <summary>Wider places need not be looked at.</summary>
+    /// <summary>Wider places need no check.</summary>
     private double Limit => best is { } place ? place.Way.Width + SameWidth : double.PositiveInfinity;
 
     public NarrowestFound Find()

@@ -13,7 +13,7 @@ namespace BuckGen.Geometry.Offsetting;
 /// <param name="moved">To which side the pieces of the outline are moved.</param>
 internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffsetter
 {
-    /// <summary>How far along the outline, in pieces, neighbours are tried before the index is asked.</summary>
+    /// <summary>How far along the outline, in pieces, neighbours are tried before the index is searched.</summary>
     private const int FarthestNeighbour = 100;
 
     /// <inheritdoc/>
@@ -52,7 +52,7 @@ internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffse
             if (open.IsEmpty) continue;
             foreach (var zone in index.Query(SegmentIndex.ToEnvelope(piece.Segment.Bounds)))
             {
-                // A piece keeps the distance from what it was moved from; only rounding could tell otherwise.
+                // A piece keeps the distance from what it was moved from; only rounding could suggest otherwise.
                 if (zone == piece.Zone) continue;
                 open.Remove(carrier, raw.Zones[zone]);
                 if (open.IsEmpty) break;
@@ -69,7 +69,7 @@ internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffse
     }
 
     /// <summary>
-    /// The pieces drawn just before and after take away most of what goes: on a jagged outline this saves asking the index.
+    /// The pieces drawn just before and after cut most of it: on a jagged outline this saves index searches.
     /// </summary>
     private static void RemoveNeighbours(OpenIntervals open, in Carrier carrier, RawPiece piece, List<ForbiddenZone> zones)
     {

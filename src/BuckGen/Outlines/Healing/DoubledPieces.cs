@@ -33,7 +33,7 @@ internal static class DoubledPieces
         var longest = doubled.Max(s => s.Members.Select(m => pieces[m].Segment.Length).Order().SkipLast(1).Last());
         return new([.. result.OfType<Piece>()], [new("duplicate-removed", count, longest,
             [.. doubled.SelectMany(s => s.Members.Skip(1)).Select(m => pieces[m].Segment.PointAt(0.5))], FormattableString.Invariant(
-            $"{Counted.Of(count, "line or arc", "lines or arcs")} drawn again on top of others {Counted.Were(count)} taken away, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members[^1]].Path.Source}."))]);
+            $"{Counted.Of(count, "line or arc", "lines or arcs")} drawn again on top of others {Counted.Were(count)} removed, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members[^1]].Path.Source}."))]);
 
         // Changes the degrees from all copies to the one kept, or back.
         void Count(DoubledSet set, int sign)

@@ -34,7 +34,7 @@ internal static class OverlapUniting
         }
 
         return new(result, places.Count == 0 ? [] : [new("overlap-united", places.Count, 0, [.. places],
-            $"{Counted.Of(places.Count, "crossing")} inside filled shapes {Counted.Were(places.Count)} resolved: overlapping parts were made one, as the nonzero fill rule has it, the first in {first}.")]);
+            $"{Counted.Of(places.Count, "crossing")} inside filled shapes {Counted.Were(places.Count)} resolved: overlapping parts were made one, as the nonzero fill rule requires, the first in {first}.")]);
     }
 
     private static bool IsOneShape(DrawnPath a, DrawnPath b) => a.Shape == b.Shape && a.FillRule == FillRule.NonZero && b.FillRule == FillRule.NonZero;

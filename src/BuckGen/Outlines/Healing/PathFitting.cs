@@ -27,7 +27,7 @@ internal static class PathFitting
             var before = dropped.Count + empty;
             var segments = Connected(path, tolerance, dropped, Count, ref curves);
             if (!segments.All(s => s.Start.IsFinite && s.End.IsFinite && double.IsFinite(s.Bulge)))
-                throw new OutlineException($"{name}: {path.Source}: its numbers make no curve; redraw it");
+                throw new OutlineException($"{name}: {path.Source}: its numbers do not define a curve; redraw it");
             if (path.Curves.IsEmpty) empty++;
             else if (segments.IsEmpty && dropped.Count + empty == before) dropped.Add(path.Curves[0].PointAt(0));
             if (before == 0 && dropped.Count + empty > 0) first = path.Source;

@@ -46,6 +46,6 @@ internal sealed record OutlineMeasures(
     {
         if (found.SearchedTo is { } width)
             yield return new("measure-unfinished", FormattableString.Invariant(
-                $"The narrowest {what} was not looked for to the end, since {tree.Pieces.Length} lines and arcs have too many places that face each other: none is narrower than {width:0.###} mm, but one may be narrower than the one named. Simplify the drawing to have it measured."));
+                $"The search for the narrowest {what} stopped early, because {tree.Pieces.Length} lines and arcs face each other in too many places. None is narrower than {width:0.###} mm, but one may be narrower than the one named. Simplify the drawing for an exact width."));
     }
 }

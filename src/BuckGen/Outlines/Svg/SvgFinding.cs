@@ -8,7 +8,7 @@ internal sealed record SvgFinding(string Kind, string What, string Remedy)
 {
     private const string Show = "Show them in the drawing program if they belong to the outline.";
     private const string CutShapes = "Cut the shapes themselves in the drawing program if the effect changes the outline.";
-    private const string NeverOpened = "Other files are never opened; bring what they hold into the drawing.";
+    private const string NeverOpened = "Other files are never opened; copy their content into the drawing.";
 
     public static SvgFinding Hidden { get; } = new("hidden-ignored", "Hidden parts left out", Show);
 
@@ -42,7 +42,7 @@ internal sealed record SvgFinding(string Kind, string What, string Remedy)
     public static SvgFinding DeadEnd { get; } = new("reference-missing", "Uses of something that is not in the file left out",
         "Copy the missing part into the drawing.");
 
-    public static SvgFinding Loop { get; } = new("reference-loop", "Uses that come back to themselves left out",
+    public static SvgFinding Loop { get; } = new("reference-loop", "Uses that refer to themselves left out",
         "Unlink the copy.");
 
     /// <summary>An element that is no outline.</summary>

@@ -10,7 +10,7 @@ internal static partial class SvgStyles
     private const int DeepestBrackets = 50;
     private const double MostMatches = 4_000_000;
 
-    /// <summary>Refuses transforms in styles and sheets that never end; tells of imported ones.</summary>
+    /// <summary>Refuses transforms in styles and endless style sheets; reports imported ones.</summary>
     public static void Check(XElement root, string file, SvgNotes notes, CancellationToken cancellation)
     {
         var (elements, matches) = (0, 0.0);

@@ -76,7 +76,7 @@ internal sealed partial record SvgViewport(Vec2 Size, double[] ViewBox, Affine T
             : (0, "");
         if (perInch == 0 || perInch == pixelsPerInch) return "";
         var factor = pixelsPerInch / perInch;
-        return Text($"The mark '{mark}' speaks for a program that counted {perInch} px to the inch: ")
+        return Text($"The mark '{mark}' points to a program that counted {perInch} px to the inch: ")
             + Text($"then the page is {size.X * factor:0.###} x {size.Y * factor:0.###} mm. ");
     }
 

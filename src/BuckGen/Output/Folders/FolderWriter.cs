@@ -81,7 +81,7 @@ internal sealed class FolderWriter(IDisk disk)
         if (work.Journal() is { Way: Way.Moves } moves)
         {
             FileMoves.Undo(disk, work, target, moves);
-            remarks.Add("An earlier run into this folder was cut off; what it had begun was taken back first.");
+            remarks.Add("An earlier run into this folder was interrupted; its changes were undone first.");
         }
 
         work.Clear();

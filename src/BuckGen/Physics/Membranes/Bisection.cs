@@ -35,7 +35,7 @@ internal sealed class Bisection
             // A halved triangle's place is taken by one of its halves, which is looked at in turn.
             while (work.IsTooLarge(i, size)) work.Halve(i);
             if (work.triangles.Count > 2_000_000) throw new ArgumentOutOfRangeException(
-                nameof(size), "The wanted size of the triangles makes more than 2 000 000 of them; wish for larger ones.");
+                nameof(size), "The wanted size of the triangles makes more than 2 000 000 of them; use larger ones.");
         }
         return new([.. work.nodes], [.. work.triangles]);
     }

@@ -42,8 +42,8 @@ internal sealed record FormedSheet
         FormingOutcome.AtRest => null,
         FormingOutcome.Burst => FormattableString.Invariant(
             $"The sheet burst near {BurstPlace.Plan} at a height of {BurstPlace.Z:0.#} mm: it touches nothing there and was stretched to more than 200 times its area. ")
-            + "Either nothing holds it at this pressure, or the flanks of a web have passed each other. Take less pressure or smaller triangles.",
-        _ => "The sheet had not come to rest after 200 000 steps. Take larger triangles, or let more unrest be on the way.",
+            + "Either nothing holds it at this pressure, or the flanks of a web have passed each other. Use less pressure or smaller triangles.",
+        _ => "The sheet had not come to rest after 200 000 steps. Use larger triangles, or allow a larger residual on the way.",
     };
 
     /// <summary>Steps taken.</summary>

@@ -50,7 +50,7 @@ internal sealed class TwoHands : IDisposable
         done.Dispose();
     }
 
-    /// <summary>Whether the work is still to be had; whoever asks first does it.</summary>
+    /// <summary>Whether the work is still free; the first thread to ask does it.</summary>
     private bool Take() => Interlocked.Exchange(ref taken, 1) == 0;
 
     private void Work()

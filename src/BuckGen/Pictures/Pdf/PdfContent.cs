@@ -5,7 +5,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures.Pdf;
 
-/// <summary>What is drawn on a page, in the words of PDF: one unit is one millimetre, counted from the lower left corner.</summary>
+/// <summary>What is drawn on a page, as PDF operators: one unit is one millimetre, counted from the lower left corner.</summary>
 internal sealed class PdfContent
 {
     /// <summary>The name under which pages know the font.</summary>

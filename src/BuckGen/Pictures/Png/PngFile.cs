@@ -54,7 +54,7 @@ internal static class PngFile
             rows[place] = 2;
             var row = pixels.AsSpan(y * stride, stride);
             var above = pixels.AsSpan(Math.Max(0, y - 1) * stride, stride);
-            // Most rows of a drawing are the one above: their differences are naught as they stand.
+            // Most rows of a drawing are the one above: their differences are zero.
             if (y > 0 && row.SequenceEqual(above)) continue;
             var differences = rows.AsSpan(place + 1, stride);
             for (var x = 0; x < stride; x++) differences[x] = (byte)(row[x] - (y == 0 ? 0 : above[x]));

@@ -35,7 +35,7 @@ internal static class DrawingSections
         page.Raw("<figure class=\"screen\"><p id=\"view-choice\" hidden>");
         foreach (var model in models) page.Line($"<button type=\"button\" aria-pressed=\"false\">{model.Name}</button>");
         page.Raw("</p><canvas id=\"view\" hidden tabindex=\"0\" role=\"img\" aria-label=\"").Raw(Html.Escaped(string.Join(" and ", models.Select(m => m.Name.ToLowerInvariant())))).Raw(" in three dimensions; drag or use the arrow keys to turn\"></canvas>")
-            .Raw("<figcaption id=\"view-help\" hidden>Drag to turn, wheel to come nearer; or arrow keys, plus and minus.").Raw(models.Any(m => m.IsColoured) ? " The sheet is dark where it is thin." : "").Raw("</figcaption></figure>\n");
+            .Raw("<figcaption id=\"view-help\" hidden>Drag to turn, wheel to zoom; or arrow keys, plus and minus.").Raw(models.Any(m => m.IsColoured) ? " The sheet is dark where it is thin." : "").Raw("</figcaption></figure>\n");
     }
 
     /// <summary>The widest picture that still can be read in half the page's width, mm on paper.</summary>

@@ -11,7 +11,7 @@ internal static class FindingSection
     public static void Add(Html page, CutPlan plan, Summary s, ImmutableArray<Finding> failed)
     {
         page.Raw("<h2 id=\"findings\">Findings</h2>\n");
-        if (s.Findings.IsEmpty) page.Raw("<p>None: nothing speaks against cutting this.</p>\n");
+        if (s.Findings.IsEmpty) page.Raw("<p>None: the design can be cut.</p>\n");
         else
         {
             page.Raw("<ol class=\"findings\">\n");

@@ -58,7 +58,7 @@ public class SplineRules
     {
         var message = RefusalOf(DxfText.File(Spline(1, "0 0 1 1 2 2", "0 0,10 0,10 3,20 3"), Line(20, 3, 0, 0)));
 
-        Assert.Contains("SPLINE: the curve falls apart at (10.000, 0.000)", message);
+        Assert.Contains("SPLINE: the curve breaks at (10.000, 0.000)", message);
     }
 
     [Fact]
