@@ -98,7 +98,7 @@ public sealed class CatalogTests : Workshop
         run.AssertDone();
         Assert.Contains("oak 10", run.Out);
         Cli.Run("check", job).AssertDone();
-        Cli.Run("check", job, "--catalog", At("jobs/my.toml")).AssertRefused("--catalog does nothing beside a job file");
+        Cli.Run("check", job, "--catalog", At("jobs/my.toml")).AssertRefused("--catalog has no effect with a job file");
 
         Write("jobs/my.toml", Oak.Replace("9.8mm", "9.8kg", StringComparison.Ordinal));
         Cli.Run("make", job).AssertRefused("my.toml, line 4: in [[stock]] \"oak-10\" \"thickness\" is \"9.8kg\"");

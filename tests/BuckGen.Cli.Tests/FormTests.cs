@@ -38,7 +38,7 @@ public sealed class FormTests : Workshop
         Assert.Equal(System.Text.Json.JsonValueKind.Null, Cli.Run("make", At("job.toml"), "--json").Json.GetProperty("formed").ValueKind);
         var beside = Cli.Run("form", At("job.toml"), "--depth", "3mm");
         Assert.Equal(2, beside.Status);
-        Assert.Contains("--depth does nothing beside a job file", beside.Error);
+        Assert.Contains("--depth has no effect with a job file", beside.Error);
     }
 
     [Fact]

@@ -2,8 +2,8 @@ namespace BuckGen.Geometry;
 
 /// <summary>Work that its caller can leave at any moment, whatever it is doing.</summary>
 /// <remarks>
-/// Loops of ours look at the token; but what other libraries and plug-ins do can't be stopped. It continues on a thread of its
-/// own, ends at the next look, and its result is dropped.
+/// Our own loops check the token, but other libraries and plug-ins can't be stopped. Their work continues on a thread of its
+/// own, ends at the next check, and its result is dropped.
 /// </remarks>
 internal static class Abandoned
 {

@@ -56,9 +56,9 @@ public class BlankTests
         var spec = Formed.Spec(BuckKind.Male, 40) with { Sheet = null };
 
         Assert.Null(Formed.Design(Formed.Rectangle(100, 60), spec).Blank);
-        Assert.Contains("how thick the plastic sheet is", Assert.Throws<SpecException>(
+        Assert.Contains("give the thickness of the plastic sheet", Assert.Throws<SpecException>(
             () => Formed.Design(Formed.Rectangle(100, 60), spec with { Jig = new() })).Message);
-        Assert.Contains("how thick the plastic sheet is", Assert.Throws<SpecException>(
+        Assert.Contains("give the thickness of the plastic sheet", Assert.Throws<SpecException>(
             () => Formed.Design(Formed.Rectangle(100, 60), spec with { Drawn = Drawn.Outside })).Message);
     }
 }

@@ -119,7 +119,7 @@ public class PanelTests
     public void A_drawn_edge_needs_its_drawing_and_a_drawing_its_edge()
     {
         Assert.Contains("no outline is given", Assert.Throws<SpecException>(() => Design(Formed.Rectangle(100, 60), p => p with { Edge = PanelEdge.Drawn })).Message);
-        Assert.Contains("not to be the drawn one", Assert.Throws<SpecException>(() => Design(Formed.Rectangle(100, 60), p => p with { Outline = Formed.Disc(300) })).Message);
+        Assert.Contains("not set to drawn", Assert.Throws<SpecException>(() => Design(Formed.Rectangle(100, 60), p => p with { Outline = Formed.Disc(300) })).Message);
     }
 
     [Theory]
