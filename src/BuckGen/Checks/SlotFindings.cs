@@ -7,7 +7,7 @@ using BuckGen.Geometry.Offsetting;
 namespace BuckGen.Checks;
 
 /// <summary>
-/// Slots that the draft fills and arms that it takes away along their whole length at once: no part is joined or divided then,
+/// Slots that the draft fills and arms that it removes along their whole length at once: no part is joined or divided then,
 /// so that a count of parts does not show it.
 /// </summary>
 internal static class SlotFindings

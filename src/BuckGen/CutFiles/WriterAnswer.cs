@@ -7,11 +7,11 @@ namespace BuckGen.CutFiles;
 /// <summary>The checked file of a writer.</summary>
 internal static class WriterAnswer
 {
-    /// <summary>Most bytes of a file of others: a hundred times the largest DXF of the corpus.</summary>
+    /// <summary>Most bytes of a plug-in's file: a hundred times the largest DXF of the corpus.</summary>
     private const int Most = 100_000_000;
 
     /// <summary>The bytes, a copy.</summary>
-    /// <exception cref="AnswerException">A writer of others gave something that can't be used.</exception>
+    /// <exception cref="AnswerException">A plug-in's writer returned something that can't be used.</exception>
     public static ImmutableArray<byte> Of(ICutFileFormat format, CutDrawing drawing)
     {
         var bytes = format.Write(drawing);

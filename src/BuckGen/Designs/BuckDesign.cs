@@ -16,7 +16,7 @@ namespace BuckGen.Designs;
 /// <param name="Spec">What is wanted.</param>
 /// <param name="Plan">The sheets chosen and the depth that results.</param>
 /// <param name="Layers">The layers, lowest first.</param>
-/// <param name="Vents">The vents; null when none are asked for.</param>
+/// <param name="Vents">The vents; null when there are none.</param>
 /// <param name="Footprint">The designed outline at the foot of the wall: where the formed part meets its flange.</param>
 /// <param name="Findings">What its maker should know, in order of height.</param>
 public sealed record BuckDesign(
@@ -31,13 +31,13 @@ public sealed record BuckDesign(
     /// <summary>What follows the forming: jigs and panel, those of plug-ins last.</summary>
     public ImmutableArray<JigParts> Jigs { get; init; } = [];
 
-    /// <summary>The trim jig; null when none is asked for.</summary>
+    /// <summary>The trim jig; null when there is none.</summary>
     public TrimJig? Jig => Jigs.OfType<TrimJig>().FirstOrDefault();
 
-    /// <summary>The flange template and its nest; null when none are asked for.</summary>
+    /// <summary>The flange template and its nest; null when there are none.</summary>
     public FlangeTemplate? Flange => Jigs.OfType<FlangeTemplate>().FirstOrDefault();
 
-    /// <summary>The face panel; null when none is asked for.</summary>
+    /// <summary>The face panel; null when there is none.</summary>
     public FacePanel? Panel => Jigs.OfType<FacePanel>().FirstOrDefault();
 
     /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>

@@ -2,7 +2,7 @@ using System.Runtime.InteropServices;
 
 namespace BuckGen.Geometry;
 
-/// <summary>How far any point of the plan is from the edge of a region, found fast enough to be asked a million times.</summary>
+/// <summary>How far any point of the plan is from the edge of a region, fast enough for a million queries.</summary>
 /// <remarks>
 /// The plan is cut into squares and those again into four, until few pieces of the edge can be the nearest to a point of a square:
 /// with h the distance from a square's middle to its corner, only those at most 2·h farther from the middle than the nearest one. Of
@@ -21,7 +21,7 @@ internal sealed class PlanDistance
     private readonly EdgeRanges? ranges;
 
     /// <param name="region">The region, not empty.</param>
-    /// <param name="around">Where points are asked for; elsewhere it takes longer.</param>
+    /// <param name="around">Where the queries lie; elsewhere they take longer.</param>
     /// <exception cref="ArgumentException">The region is empty.</exception>
     public PlanDistance(Region region, Bounds around)
     {

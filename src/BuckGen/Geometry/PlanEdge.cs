@@ -1,6 +1,6 @@
 namespace BuckGen.Geometry;
 
-/// <summary>A piece of a region's edge, ready to be asked how far a point is from it and on which side.</summary>
+/// <summary>A piece of a region's edge, prepared for the distance and the side of a point.</summary>
 internal readonly struct PlanEdge
 {
     private readonly Vec2 start, end, direction, centre, middle, startOutward, endOutward;

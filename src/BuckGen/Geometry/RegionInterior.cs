@@ -3,7 +3,7 @@ using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Geometry;
 
-/// <summary>Answers for many points which islands of a region hold them; only islands beside a point are looked at.</summary>
+/// <summary>Finds for many points which islands of a region hold them; only islands beside a point are checked.</summary>
 internal sealed class RegionInterior
 {
     // Below this number a loop over all islands is as quick as an index.

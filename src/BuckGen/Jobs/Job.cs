@@ -23,7 +23,7 @@ public sealed record Job(
     /// <summary>How the wall of the formed part is predicted.</summary>
     public FormingSpec Forming { get; init; } = new();
 
-    /// <summary>False when it is not to be predicted along with everything else.</summary>
+    /// <summary>False when the job turns the prediction off.</summary>
     public bool PredictWall { get; init; } = true;
 
     /// <summary>The panel's own drawing, to be read and put into <see cref="PanelSpec.Outline"/>; null for none.</summary>

@@ -102,7 +102,7 @@ public static class JobFile
         throw new JobFileException($"{name}, line {first.Span.Start.Line + 1}: {first.Message.TrimEnd('.')}.");
     }
 
-    /// <summary>What stands above the first table.</summary>
+    /// <summary>The keys above the first table.</summary>
     private static JobTable Root(DocumentSyntax document, string name)
     {
         var root = new JobTable(name, "", 1);

@@ -5,7 +5,7 @@ using Tomlyn.Syntax;
 
 namespace BuckGen.Jobs;
 
-/// <summary>One table of a job file. Values are taken out by name; what is left over at the end was not understood.</summary>
+/// <summary>One table of a job file. Values are read by key; keys that are left over at the end are unknown.</summary>
 internal sealed class JobTable(string file, string name, int line)
 {
     private readonly Dictionary<string, (object? Value, int Line)> values = new(StringComparer.Ordinal);

@@ -6,7 +6,7 @@ using BuckGen.Physics.Air;
 
 namespace BuckGen.Jobs;
 
-/// <summary>Reads the tables of a job file that tell how air leaves.</summary>
+/// <summary>Reads the tables of a job file about vents, vacuum and drilling.</summary>
 internal static class VentTables
 {
     /// <summary>The table [vents]; null when the job has none.</summary>

@@ -26,11 +26,11 @@ public static class BuckModel
 
     /// <summary>The buck when its steps are sanded or filled: the plates under it as they are cut, the wall with its draft.</summary>
     /// <param name="design">The design, as <see cref="BuckDesign"/> makes it.</param>
-    /// <exception cref="ArgumentException">The design was put together by hand, so that its wall is not known.</exception>
+    /// <exception cref="ArgumentException">The design was assembled in code, so its wall is not known.</exception>
     public static SolidMesh Smooth(BuckDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        if (design.Solid is not { } solid) throw new ArgumentException("The wall of a design put together by hand is not known.", nameof(design));
+        if (design.Solid is not { } solid) throw new ArgumentException("The wall of a design assembled in code is not known.", nameof(design));
         var plates = design.Layers.Where(l => l.Role != LayerRole.Wall).SelectMany(Straight);
         return SolidBuilder.Build([.. plates, .. WallLevels.Of(solid, design.Plan)]);
     }

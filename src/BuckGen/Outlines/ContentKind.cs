@@ -1,6 +1,6 @@
 namespace BuckGen.Outlines;
 
-/// <summary>Tells from its first bytes what a file is.</summary>
+/// <summary>Recognises a file by its first bytes.</summary>
 internal static class ContentKind
 {
     /// <summary>What the file is when it is neither SVG nor DXF, as the end of a message; null when it may be one of them.</summary>
@@ -18,7 +18,7 @@ internal static class ContentKind
         return null;
     }
 
-    /// <summary>True when the content is marked up or packed as only SVG is.</summary>
+    /// <summary>True when only SVG has such markup or packing.</summary>
     public static bool IsSvg(ReadOnlySpan<byte> content)
     {
         if (IsPacked(content)) return true;

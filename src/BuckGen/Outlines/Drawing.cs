@@ -23,13 +23,13 @@ public enum FillRule
 public sealed record DrawnPath(
     ImmutableArray<Curve> Curves, bool Closed, string Source, string Layer = "", int Shape = 0, FillRule FillRule = FillRule.EvenOdd);
 
-/// <summary>Something worth telling about a file that was read all the same.</summary>
+/// <summary>A remark about a file that was read despite an oddity.</summary>
 /// <param name="Kind">A short stable word for programs, such as "text-ignored".</param>
-/// <param name="Message">The whole story in plain words, with names, counts and places.</param>
+/// <param name="Message">The details in plain words, with names, counts and places.</param>
 public sealed record ReadNote(string Kind, string Message);
 
 /// <summary>What a file holds before ends are joined and loops are found.</summary>
 /// <param name="Paths">The drawn paths in file order.</param>
 /// <param name="Units">Where the scale came from, in words: "mm ($INSUNITS 4)".</param>
-/// <param name="Notes">What was left out or taken on trust.</param>
+/// <param name="Notes">What was left out or assumed.</param>
 public sealed record Drawing(ImmutableArray<DrawnPath> Paths, string Units, ImmutableArray<ReadNote> Notes);

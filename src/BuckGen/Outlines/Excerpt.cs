@@ -1,6 +1,6 @@
 namespace BuckGen.Outlines;
 
-/// <summary>Text from a drawing, cut to what a message can bear: a name may be as long as its file.</summary>
+/// <summary>Text from a drawing, cut to fit a message: a name may be as long as its file.</summary>
 internal static class Excerpt
 {
     private const int Most = 40;

@@ -14,7 +14,7 @@ public sealed record OutlineOptions(
     /// <summary>The default tolerances, the file's own unit, all layers.</summary>
     public static OutlineOptions Default { get; } = new(Tolerance.Default);
 
-    /// <summary>The kinds of files that are understood, in the order in which they are asked; those of the library when left out.</summary>
+    /// <summary>The kinds of files that are understood, in the order in which they are tried; those of the library when left out.</summary>
     public ImmutableArray<IOutlineFormat> Formats { get; init; } = OutlineFormats.All;
 
     /// <summary>Checks tolerances and limits against their ranges.</summary>

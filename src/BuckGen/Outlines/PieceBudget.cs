@@ -1,16 +1,16 @@
 namespace BuckGen.Outlines;
 
-/// <summary>How many lines and arcs a drawing may come to: it follows from the size of its file, so that a few bytes can't ask for minutes.</summary>
-/// <remarks>The numbers are our own: a file of 1 MB drawn by hand or by program comes to 700,000 pieces at the very most.</remarks>
+/// <summary>How many lines and arcs a drawing may have: it follows from the size of its file, so that a few bytes can't ask for minutes.</summary>
+/// <remarks>The numbers are our own: a file of 1 MB drawn by hand or by program has at most 700,000 pieces.</remarks>
 internal static class PieceBudget
 {
-    /// <summary>What any file may come to.</summary>
+    /// <summary>The limit for any file.</summary>
     public const int AnyFile = 100_000;
 
     /// <summary>What no file may exceed.</summary>
     public const int Most = 1_000_000;
 
-    /// <summary>Bytes that a packed byte stands for, as a rule.</summary>
+    /// <summary>Usual number of bytes for a packed byte.</summary>
     private const int Packed = 8;
 
     /// <summary>The budget of a file.</summary>

@@ -6,13 +6,13 @@ namespace BuckGen.Outlines;
 /// <summary>What a reader finds in a file.</summary>
 internal static class ReaderAnswer
 {
-    /// <summary>Most paths, most curves of a path, and most notes that a reader of others may give.</summary>
+    /// <summary>Most paths, most curves of a path, and most notes that a plug-in's reader may give.</summary>
     private const int MostPaths = 100_000, MostCurves = 100_000, MostNotes = 1000;
 
     private const int LongestWord = 200, LongestText = 2000;
 
     /// <summary>The drawing, a copy.</summary>
-    /// <exception cref="AnswerException">A reader of others gave something that can't be used.</exception>
+    /// <exception cref="AnswerException">A plug-in's reader returned something that can't be used.</exception>
     /// <exception cref="OutlineException">The reader refuses the file.</exception>
     public static Drawing Of(IOutlineFormat format, byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
     {

@@ -18,7 +18,7 @@ internal static class DrillFiles
         if (DrillTemplate.Of(design, options.Title) is { } template) yield return new("drill/template.svg", SvgPicture.Write(template));
     }
 
-    /// <summary>The programs; none for a design without vents, or when none are asked for.</summary>
+    /// <summary>The programs; none for a design without vents or without programs.</summary>
     public static IEnumerable<OutputFile> Programs(BuckDesign design, OutputOptions options)
     {
         if (options.Drilling is not { } spec) yield break;

@@ -30,7 +30,7 @@ internal sealed class FilesInWork
     private readonly IProgress<string>? progress;
     private readonly CancellationToken cancellation;
 
-    /// <summary>The buck as it is after sanding, for the files and for the page; null when models are not asked for.</summary>
+    /// <summary>The buck as it is after sanding, for the files and for the page; null without models.</summary>
     private readonly Lazy<SolidMesh?> smooth;
 
     public FilesInWork(CutPlan plan, OutputOptions options, IProgress<string>? progress, CancellationToken cancellation)
@@ -96,7 +96,7 @@ internal sealed class FilesInWork
         return files.ToImmutable();
     }
 
-    /// <summary>What can be turned on the page: the formed sheet, and the buck as it is after sanding when models are asked for; nothing that is too large for a page.</summary>
+    /// <summary>What can be turned on the page: the formed sheet, and the buck as it is after sanding when the job has models; nothing that is too large for a page.</summary>
     private IEnumerable<ModelData> Models()
     {
         if (plan.Design.Formed is { IsAtRest: true } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);
@@ -156,7 +156,7 @@ internal sealed class FilesInWork
         files.Add(file);
     }
 
-    /// <summary>A format, asked once for what must not change.</summary>
+    /// <summary>A format, read once for what must not change.</summary>
     private sealed record FormatInUse(ICutFileFormat Format, string Ending, bool SheetsOnly)
     {
         /// <summary>Paths of the files it made.</summary>

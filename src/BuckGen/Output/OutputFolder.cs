@@ -3,7 +3,7 @@ using BuckGen.Output.Folders;
 
 namespace BuckGen.Output;
 
-/// <summary>Puts finished files into a folder so that it always holds one whole result, and nothing of anybody else's is lost.</summary>
+/// <summary>Puts finished files into a folder so that it always holds one whole result, and no file of others is lost.</summary>
 public static class OutputFolder
 {
     /// <summary>
@@ -15,7 +15,7 @@ public static class OutputFolder
     /// replaced or removed. Everything else stays. Links in the folder are not followed. Two runs into one folder wait for each other for five seconds.
     /// </para>
     /// </summary>
-    /// <param name="folder">The output folder; made when missing. A link to a folder stands for that folder.</param>
+    /// <param name="folder">The output folder; made when missing. A link to a folder means that folder.</param>
     /// <param name="files">The files.</param>
     /// <param name="force">True to replace files and links that lie where a file must go and are not known to be ours.</param>
     /// <param name="cancellation">Stops the work for as long as the folder has not been touched.</param>

@@ -14,7 +14,7 @@ internal static class Bound
                 $"The {what} is {value}{unit}; it must be from {least} to {most}{unit}."));
     }
 
-    /// <summary>What a refusal says, without the name of the parameter, which tells a maker nothing.</summary>
+    /// <summary>The message of a refusal, without the name of the parameter, which means nothing to a maker.</summary>
     public static string Words(ArgumentOutOfRangeException refusal) =>
         refusal.Message.Replace($" (Parameter '{refusal.ParamName}')", "", StringComparison.Ordinal);
 }

@@ -14,7 +14,7 @@ internal static class CutPicture
     private static readonly Ink SheetInk = new(PictureColours.Grey, 0.25, PictureColours.White);
     private static readonly Ink Cut = new(PictureColours.Black, 0.3);
     private static readonly Ink Hole = new(PictureColours.Measure, 0.25);
-    private static readonly Ink Mark = new(PictureColours.Mended, 0.18);
+    private static readonly Ink Mark = new(PictureColours.Repaired, 0.18);
 
     /// <summary>A layer in its own coordinates, nominal size, with its width and height.</summary>
     public static Picture Of(Layer layer)

@@ -18,7 +18,7 @@ internal static class DrillTemplate
 
     private static readonly Ink Edge = new(PictureColours.Grey, 0.2);
     private static readonly Ink TopEdge = new(PictureColours.Black, 0.35);
-    private static readonly Ink Cross = new(PictureColours.Mended, 0.18);
+    private static readonly Ink Cross = new(PictureColours.Repaired, 0.18);
     private static readonly Ink DowelInk = new(PictureColours.Grey, 0.18) { Dashes = [1, 1] };
 
     /// <summary>The template, seen from above; null for a design without vents.</summary>

@@ -5,7 +5,7 @@ using BuckGen.Outlines.Measuring;
 
 namespace BuckGen.Pictures;
 
-/// <summary>What was read from a drawing, to scale, with a numbered ring wherever something was mended and a lettered one at each measure.</summary>
+/// <summary>What was read from a drawing, to scale, with a numbered ring wherever something was repaired and a lettered one at each measure.</summary>
 public static class OutlinePicture
 {
     private const double PageWidth = 200;
@@ -50,7 +50,7 @@ public static class OutlinePicture
         var shown = Numbered(outline).SelectMany(r => r.Repair.Places.Take(PlacesDrawn).Select((p, i) => (Place: place.Apply(p), Number: r.First + i))).ToList();
         foreach (var at in shown.Select(s => s.Place).Concat(marks.Select(m => m.Place))) rings.Keep(at);
         foreach (var mark in marks) rings.Add(mark.Place, mark.Letter, PictureColours.Measure);
-        foreach (var (at, number) in shown) rings.Add(at, NumberedPlaces.Label(number), PictureColours.Mended);
+        foreach (var (at, number) in shown) rings.Add(at, NumberedPlaces.Label(number), PictureColours.Repaired);
         return [.. marks.Select(m => m.Line).OfType<PictureItem>(), .. rings.Items];
     }
 

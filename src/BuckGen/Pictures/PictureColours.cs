@@ -8,7 +8,7 @@ internal static class PictureColours
     public const string Wood = "#ece4d4";
     public const string Board = "#d9d3c7";
     public const string Shade = "#b5a688";
-    public const string Mended = "#b4420a";
+    public const string Repaired = "#b4420a";
     public const string Measure = "#1f5fbf";
     public const string White = "#ffffff";
 }

@@ -72,7 +72,7 @@ internal static class PlanPicture
         var placed = findings.Select((f, i) => (f.Place, Number: i + 1)).Where(f => f.Place is not null).ToArray();
         foreach (var (place, _) in placed) rings.Keep(view.Map.Apply(place!.Value));
         foreach (var (place, number) in placed) 
-            rings.AddLink(view.Map.Apply(place!.Value), NumberedPlaces.Label(number), PictureColours.Mended, $"place-{NumberedPlaces.Label(number)}", $"finding-{NumberedPlaces.Label(number)}", $"Finding {NumberedPlaces.Label(number)}");
+            rings.AddLink(view.Map.Apply(place!.Value), NumberedPlaces.Label(number), PictureColours.Repaired, $"place-{NumberedPlaces.Label(number)}", $"finding-{NumberedPlaces.Label(number)}", $"Finding {NumberedPlaces.Label(number)}");
         return rings.Items;
     }
 }

@@ -9,7 +9,7 @@ namespace BuckGen.Pictures;
 /// <summary>Writes a picture as SVG: one user unit is one millimetre on paper.</summary>
 public static class SvgPicture
 {
-    /// <summary>Stands near the start of every picture, so that a run may overwrite it but never somebody's drawing.</summary>
+    /// <summary>Stands near the start of every picture, so that a run may overwrite it but never a user's drawing.</summary>
     private const string Mark = "<desc>Picture made by BuckGen</desc>";
     private const int MarkWithin = 2000;
 

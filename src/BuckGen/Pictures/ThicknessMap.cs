@@ -42,9 +42,9 @@ public static class ThicknessMap
     private static ImmutableArray<PictureItem> Places(FormedPart part, PaperView view)
     {
         var places = new NumberedPlaces();
-        if (part.Thinnest is { } thin) places.Add(view.Map.Apply(thin.Place), "T", PictureColours.Mended);
-        foreach (var web in part.Webs) places.Add(view.Map.Apply(web), "W", PictureColours.Mended);
-        foreach (var bridge in part.Bridged) places.Add(view.Map.Apply(bridge.Place), "B", PictureColours.Mended);
+        if (part.Thinnest is { } thin) places.Add(view.Map.Apply(thin.Place), "T", PictureColours.Repaired);
+        foreach (var web in part.Webs) places.Add(view.Map.Apply(web), "W", PictureColours.Repaired);
+        foreach (var bridge in part.Bridged) places.Add(view.Map.Apply(bridge.Place), "B", PictureColours.Repaired);
         return places.Items;
     }
 }

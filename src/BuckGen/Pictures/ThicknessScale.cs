@@ -4,7 +4,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures;
 
-/// <summary>The bands of thickness of a picture, and the legend that tells them.</summary>
+/// <summary>The bands of thickness of a picture, and their legend.</summary>
 /// <param name="Least">Lower limit of the thinnest band, mm.</param>
 /// <param name="Most">Upper limit of the thickest band, mm.</param>
 internal sealed record ThicknessScale(double Least, double Most)

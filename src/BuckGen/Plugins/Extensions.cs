@@ -16,7 +16,7 @@ public sealed record Extensions
     /// <summary>What comes with the library.</summary>
     public static Extensions Own { get; } = new();
 
-    /// <summary>Kinds of drawings, in the order in which they are asked.</summary>
+    /// <summary>Kinds of drawings, in the order in which they are tried.</summary>
     public ImmutableArray<IOutlineFormat> OutlineFormats { get; init; } = OutlineOptions.Default.Formats;
 
     /// <summary>Patterns that a job can name for its vents.</summary>
@@ -28,7 +28,7 @@ public sealed record Extensions
     /// <summary>Sheets and plastics.</summary>
     public Catalog Catalog { get; init; } = Catalog.BuiltIn;
 
-    /// <summary>Kinds of cut files that a job can ask for, beside DXF and SVG.</summary>
+    /// <summary>Kinds of cut files that a job can choose, besides DXF and SVG.</summary>
     public ImmutableArray<ICutFileFormat> CutFileFormats { get; init; } = [];
 
     /// <summary>Sections of the process card, beside those of the library.</summary>
@@ -43,7 +43,7 @@ public sealed record Extensions
         if (extension is GuardedSet several) return several.Parts.Aggregate(this, (all, part) => all.With(part));
         if (PartKind.Of(extension.GetType()).IsEmpty) throw new ArgumentException($"{extension.GetType().Name} is no extension; it has none of the interfaces {string.Join(", ", PartKind.All.Select(k => k.Interface.Name))}.", nameof(extension));
         var with = this;
-        // Readers of others are asked first: the library's own would refuse what they don't know.
+        // Readers of plug-ins are tried first: the library's own would refuse what they don't know.
         if (extension is IOutlineFormat reader) with = with with { OutlineFormats = [reader, .. with.OutlineFormats.Where(f => f.Name != reader.Name)] };
         if (extension is IVentPattern pattern) with = with with { VentPatterns = [.. with.VentPatterns.Where(p => p.Name != pattern.Name), pattern] };
         if (extension is IJig jig) with = with with { Design = with.Design with { Jigs = [.. with.Design.Jigs.Where(j => j.Name != jig.Name), jig] } };

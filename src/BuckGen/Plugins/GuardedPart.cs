@@ -14,7 +14,7 @@ using BuckGen.Venting;
 
 namespace BuckGen.Plugins;
 
-/// <summary>Stands for a part of a plug-in: asks it once for what must not change, and calls it under guard.</summary>
+/// <summary>Wraps a part of a plug-in: reads once what must not change, and calls the part under guard.</summary>
 /// <remarks>They are made while the plug-in starts, under the guard of its start.</remarks>
 internal abstract class GuardedPart : IForeignPart, IWithSettings
 {

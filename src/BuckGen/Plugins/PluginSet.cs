@@ -13,7 +13,7 @@ public sealed record PluginSet(ImmutableArray<Plugin> Plugins)
     /// <param name="files">The assemblies; a file named twice is loaded once.</param>
     /// <param name="run">How they are called; <see cref="PluginRun.Usual"/> when left out.</param>
     /// <remarks>
-    /// A plug-in that can't be used is listed with what is wrong with it; nothing is thrown. What the parts give is looked at when they are called: a
+    /// A plug-in that can't be used is listed with what is wrong with it; nothing is thrown. What the parts return is checked when they are called: a
     /// part that fails, takes too long or gives what can't be used gives nothing, and a finding names it.
     /// </remarks>
     /// <exception cref="OperationCanceledException">The run is stopped.</exception>

@@ -16,7 +16,7 @@ namespace BuckGen.Reports;
 /// <param name="ArealDrawRatio">Formed area over flat area.</param>
 /// <param name="LinearDrawRatio">A line across the part over its length on the flat sheet.</param>
 /// <param name="HeightToWidth">Depth over the width of the narrowest part.</param>
-/// <param name="GaugeForLeastWall">Gauge for the wanted wall, by areas; null when none is asked for.</param>
+/// <param name="GaugeForLeastWall">Gauge for the wanted wall, by areas; null when there is none.</param>
 /// <param name="PlugWall">Mean thickness of a cavity's walls with a plug; null without one.</param>
 /// <param name="Yields">Blanks from each sheet of the shop.</param>
 public sealed record BlankReport(

@@ -3,7 +3,7 @@ using BuckGen.Quantities;
 
 namespace BuckGen.Reports;
 
-/// <summary>What was asked for and what results.</summary>
+/// <summary>What is wanted and what results.</summary>
 /// <param name="Kind">"male" or "female".</param>
 /// <param name="DepthWanted">Wanted depth of the cooled part.</param>
 /// <param name="Depth">Depth of the stack without its base plate.</param>

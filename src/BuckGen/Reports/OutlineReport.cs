@@ -26,8 +26,8 @@ public sealed record BoundsReport(double MinX, double MinY, double MaxX, double 
 /// <param name="Units">Where the scale came from.</param>
 /// <param name="Curves">How drawn curves became lines and arcs.</param>
 /// <param name="Measures">Its narrow places, tight radii and sharp corners.</param>
-/// <param name="Repairs">What was mended.</param>
-/// <param name="Notes">What was left out or taken on trust.</param>
+/// <param name="Repairs">What was repaired.</param>
+/// <param name="Notes">What was left out or assumed.</param>
 public sealed record OutlineReport(
     string Name, int Loops, int Islands, int Holes, BoundsReport Bounds, double Area, double Perimeter, string Units,
     CurvesReport Curves, MeasuresReport Measures, ImmutableArray<RepairReport> Repairs, ImmutableArray<ReadNote> Notes)

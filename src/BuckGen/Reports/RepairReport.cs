@@ -3,9 +3,9 @@ using BuckGen.Outlines;
 
 namespace BuckGen.Reports;
 
-/// <summary>What was mended in a drawing.</summary>
+/// <summary>What was repaired in a drawing.</summary>
 /// <param name="Kind">A short stable word.</param>
-/// <param name="Count">How many places were mended.</param>
+/// <param name="Count">How many places were repaired.</param>
 /// <param name="Largest">The largest distance by which anything was moved or left out, mm; 0 when nothing moved.</param>
 /// <param name="Message">The whole story in plain words.</param>
 /// <param name="Places">Where.</param>

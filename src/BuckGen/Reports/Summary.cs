@@ -12,11 +12,11 @@ namespace BuckGen.Reports;
 /// <param name="Title">What the job is called.</param>
 /// <param name="Units">Always "mm".</param>
 /// <param name="Outline">What was read.</param>
-/// <param name="Buck">What was asked for and what results.</param>
+/// <param name="Buck">What is wanted and what results.</param>
 /// <param name="Footprint">Size of the designed outline where the formed part meets its flange.</param>
 /// <param name="Layers">The layers, lowest first.</param>
 /// <param name="Dowels">The dowel holes, each once.</param>
-/// <param name="Vents">The vents; none when none are asked for.</param>
+/// <param name="Vents">The vents; none when there are none.</param>
 /// <param name="Air">How the air leaves; null without vents.</param>
 /// <param name="Sizing">How the buck was sized from the part.</param>
 /// <param name="Blank">The blank; null when the sheet is not known.</param>

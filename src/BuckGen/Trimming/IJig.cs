@@ -10,7 +10,7 @@ public interface IJig
     /// <summary>Its word, such as "ring".</summary>
     string Name { get; }
 
-    /// <summary>Makes it; null when the maker has not asked for it.</summary>
+    /// <summary>Makes it; null when the job has none.</summary>
     /// <param name="part">The formed part.</param>
     /// <param name="spec">What the maker wants.</param>
     JigParts? Make(PartShell part, BuckSpec spec);

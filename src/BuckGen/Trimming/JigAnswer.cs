@@ -9,13 +9,13 @@ namespace BuckGen.Trimming;
 /// <summary>What a jig is made of.</summary>
 internal static class JigAnswer
 {
-    /// <summary>Most layers of a jig of others, most pieces, holes or lines of a layer, and most lines and arcs in all.</summary>
+    /// <summary>Most layers of a plug-in's jig, most pieces, holes or lines of a layer, and most lines and arcs in all.</summary>
     private const int MostLayers = 200, MostPieces = 2000, MostSegments = 200_000;
 
     private const int LongestName = 20;
 
-    /// <summary>The parts, a copy; none when the maker has not asked for the jig.</summary>
-    /// <exception cref="AnswerException">A jig of others gave something that can't be cut.</exception>
+    /// <summary>The parts, a copy; none when the job has no such jig.</summary>
+    /// <exception cref="AnswerException">A plug-in's jig returned something that can't be cut.</exception>
     public static ImmutableArray<JigParts> Of(IJig jig, PartShell part, BuckSpec spec)
     {
         if (jig.Make(part, spec) is not { } parts) return [];

@@ -64,7 +64,7 @@ internal static class AirFloors
         return null;
     }
 
-    /// <summary>A layer and the air beside its wood, computed once for all places that are asked for.</summary>
+    /// <summary>A layer and the air beside its wood, computed once for all queried places.</summary>
     /// <param name="layer">The layer.</param>
     /// <param name="table">How far the air reaches.</param>
     private sealed class AirOver(LayerBlank layer, Bounds table)

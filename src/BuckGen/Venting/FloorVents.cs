@@ -30,7 +30,7 @@ internal sealed class FloorVents
 
     public AirFloor Floor { get; }
 
-    /// <summary>Why a pattern of others gave nothing; none when it did.</summary>
+    /// <summary>Why a plug-in's pattern failed; none when it did not.</summary>
     public IEnumerable<Finding> Failures => wishes.Failures;
 
     /// <summary>The wishes of the shape.</summary>

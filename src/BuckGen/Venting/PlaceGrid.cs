@@ -3,7 +3,7 @@ using BuckGen.Geometry;
 namespace BuckGen.Venting;
 
 /// <summary>Places in square cells, so that whether another is near takes no look at all of them.</summary>
-/// <param name="cell">Side of a cell, mm: the distance that is usually asked about.</param>
+/// <param name="cell">Side of a cell, mm: the usual distance of a query.</param>
 internal sealed class PlaceGrid(double cell)
 {
     private readonly Dictionary<(int X, int Y), List<int>> cells = [];

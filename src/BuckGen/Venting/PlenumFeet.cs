@@ -12,7 +12,7 @@ internal static class PlenumFeet
 
     private const int Directions = 16;
 
-    /// <summary>Most feet: many more than anybody glues on.</summary>
+    /// <summary>Most feet: many more than anyone glues on.</summary>
     private const int MaxFeet = 10_000;
 
     /// <summary>The feet.</summary>

@@ -6,7 +6,7 @@ namespace BuckGen.Venting;
 /// <summary>Whether the vents let the air out in time.</summary>
 /// <param name="Volume">Air under the sheet, L.</param>
 /// <param name="Needed">Vents that would draw it out in the wanted time; null when no number would.</param>
-/// <param name="RuledByFlow">True when vents were added for the flow, false when the shape alone asked for enough.</param>
+/// <param name="RuledByFlow">True when vents were added for the flow, false when the shape alone needed enough.</param>
 /// <param name="DrawDown">How the air leaves through the vents placed.</param>
 public sealed record VentAir(double Volume, int? Needed, bool RuledByFlow, DrawDownResult DrawDown)
 {

@@ -4,10 +4,10 @@ using BuckGen.Findings;
 namespace BuckGen.Venting;
 
 /// <summary>The vents of a buck and why they are as they are.</summary>
-/// <param name="Spec">What was asked for.</param>
+/// <param name="Spec">What is wanted.</param>
 /// <param name="Sizing">How wide the holes may be.</param>
 /// <param name="Diameter">How wide they are, mm.</param>
-/// <param name="Spacing">Farthest apart along a wall, mm; less than asked for when the flow needs more vents.</param>
+/// <param name="Spacing">Farthest apart along a wall, mm; less than wanted when the flow needs more vents.</param>
 /// <param name="Vents">The vents.</param>
 /// <param name="Air">Whether they let the air out in time.</param>
 /// <param name="Findings">Places without a vent, holes too wide, air too slow.</param>

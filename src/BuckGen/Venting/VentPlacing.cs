@@ -26,7 +26,7 @@ internal sealed class VentPlacing
     /// <summary>Places the vents.</summary>
     /// <param name="floors">The floors, the smallest first.</param>
     /// <param name="room">Where there is wood for a bore.</param>
-    /// <param name="spec">What is asked for.</param>
+    /// <param name="spec">What is wanted.</param>
     /// <param name="diameter">Diameter of the holes at the surface, mm.</param>
     /// <param name="spacing">Farthest two vents lie apart along a wall, mm.</param>
     /// <param name="middle">The middle of the whole outline.</param>
@@ -59,11 +59,11 @@ internal sealed class VentPlacing
         }
     }
 
-    /// <summary>The refusal of a spacing or pattern that asks for more vents than the limit.</summary>
+    /// <summary>The refusal of a spacing or pattern that needs more vents than the limit.</summary>
     public static SpecException TooMany() =>
         new(FormattableString.Invariant($"The outline and the spacing ask for more than {MaxWishes} places for vents, which is the limit; use a larger spacing, a larger pitch of the grid or fewer points."));
 
-    /// <summary>A floor, its placement and the wishes not yet looked at.</summary>
+    /// <summary>A floor, its placement and the wishes not yet checked.</summary>
     private sealed record Turn(FloorVents Vents, VentPlacement Placement, Queue<VentWish> Waiting)
     {
         public bool HasVent { get; set; }

@@ -17,7 +17,7 @@ internal sealed class VentWishes
     private readonly List<VentWish> alone = [];
     private readonly VentRow[] rows = [];
 
-    /// <summary>Why a pattern of others gave nothing; none when it did.</summary>
+    /// <summary>Why a plug-in's pattern failed; none when it did not.</summary>
     public IReadOnlyList<Finding> Failures { get; } = [];
 
     /// <param name="floor">The floor.</param>

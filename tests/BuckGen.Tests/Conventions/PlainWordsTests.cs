@@ -34,6 +34,10 @@ public sealed partial class PlainWordsTests
         (@"\bin the words of\b", "name the format or the plug-in"),
         (@"\bpassed over\b", "\"skipped\""),
         (@"\b(asked|questions?) of (the|a|every) design\b", "\"checks of the design\""),
+        (@"\b(some|any)body\b", "\"a user\" or \"anyone\""),
+        (@"\bmend(s|ed|ing)?\b", "\"repair\""),
+        (@"\blooked at\b", "\"checked\" or \"read\""),
+        (@"\bon trust\b", "\"assumed\""),
         (@"\b(hitherto|thereof|whereof|lest|behold|naught)\b", "plain words"),
     ];
 
@@ -43,7 +47,7 @@ public sealed partial class PlainWordsTests
         var files = Texts();
 
         Assert.InRange(files.Length, 600, int.MaxValue);
-        Assert.Empty(files.SelectMany(file => Strange(Name(file), File.ReadAllLines(file))));
+        AssertNone(files.SelectMany(file => Strange(Name(file), File.ReadAllLines(file))));
     }
 
     [Fact]
@@ -61,7 +65,7 @@ public sealed partial class PlainWordsTests
         var sentences = guides.SelectMany(g => Sentences(File.ReadAllText(g)).Select(s => (Guide: Name(g), Text: s, Words: Word().Count(s)))).ToArray();
 
         Assert.InRange(sentences.Count(s => s.Words > 3), 150, int.MaxValue);
-        Assert.Empty(sentences.Where(s => s.Words > LongestSentence).Select(s => $"{s.Guide}: {s.Words} words: {s.Text}"));
+        AssertNone(sentences.Where(s => s.Words > LongestSentence).Select(s => $"{s.Guide}: {s.Words} words: {s.Text}"));
     }
 
     [Theory]
@@ -69,6 +73,13 @@ public sealed partial class PlainWordsTests
     [InlineData("# Head\nText `a.b. C` goes\non [here](x.md. Y).\n\n```\nCode. Code\n```\n", new[] { "# Head", "Text code goes on [here]." })]
     [InlineData("- one item\n- another\n  of two lines\n\n| cell. Two | other |", new[] { "one item", "another of two lines", "cell.", "Two", "other" })]
     public void A_guide_is_taken_apart_into_its_sentences(string guide, string[] sentences) => Assert.Equal(sentences, Sentences(guide));
+
+    /// <summary>Fails with every line in full: the usual assertion cuts long texts.</summary>
+    private static void AssertNone(IEnumerable<string> faults)
+    {
+        var all = faults.ToArray();
+        Assert.True(all.Length == 0, string.Join('\n', all));
+    }
 
     private static string[] Texts()
     {

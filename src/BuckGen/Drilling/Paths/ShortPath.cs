@@ -38,7 +38,7 @@ internal sealed class ShortPath
     {
         var path = new ShortPath(places);
         for (var i = 0; i < places.Length; i++) path.Await(path.visits[i]);
-        path.Mend();
+        path.Improve();
         path.visits.Keep();
         if (places.Length > 3) path.DisturbAllOver();
         return path.visits.ToArray();
@@ -50,7 +50,7 @@ internal sealed class ShortPath
         for (var i = 1; i <= count; i++)
         {
             var longer = Disturb(i);
-            if (longer - Mend() > PathMoves.LeastGain) visits.TakeBack();
+            if (longer - Improve() > PathMoves.LeastGain) visits.TakeBack();
             else visits.Keep();
         }
     }
@@ -80,7 +80,7 @@ internal sealed class ShortPath
 
     /// <summary>Makes moves until none of the waiting places gains by one.</summary>
     /// <returns>By how much the way got shorter, mm.</returns>
-    private double Mend()
+    private double Improve()
     {
         var gained = 0.0;
         while (waiting.TryDequeue(out var place))

@@ -37,7 +37,7 @@ internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IO
             }
         }
 
-        // So far below the tolerance the outline as it stands is as good an offset as any, if it keeps the laws.
+        // For a distance this far below the tolerance the unchanged outline is a good offset, if it keeps the laws.
         if (Math.Abs(distance) <= tolerance / 4 && OffsetCheck.Fault(region, region, distance, join, tolerance, cancellation) is null) return region;
         throw new OffsetFailedException(FormattableString.Invariant(
             $"The outline could not be offset by {distance} mm: {string.Join("; ", faults)}. Does it cross itself?"));

@@ -52,7 +52,7 @@ internal static class Closeness
 
         public Vec2 Place { get; private set; } = loop.Segments[0].Start;
 
-        /// <summary>Compares it with one more loop; most lie farther away than one before, which their bounds tell.</summary>
+        /// <summary>Compares it with one more loop; the bounds show that most lie farther away than an earlier one.</summary>
         public void Meet(Edge other)
         {
             if (loop.Bounds.DistanceTo(other.Bounds) > Distance + Rounding) return;

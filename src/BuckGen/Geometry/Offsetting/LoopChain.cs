@@ -7,7 +7,7 @@ internal static class LoopChain
     /// <param name="pieces">The pieces.</param>
     /// <param name="distance">The offset distance, for the message.</param>
     /// <param name="isWanted">
-    /// Whether a point is on the right side; without it every side is right. It is asked once a chain: no chain changes sides, since
+    /// Whether a point is on the right side; without it every side is right. It is evaluated once a chain: no chain changes sides, since
     /// all of it keeps the distance.
     /// </param>
     /// <exception cref="OffsetFailedException">On the right side an end meets no start.</exception>

@@ -8,7 +8,7 @@ internal enum MovedSides
 
     /// <summary>
     /// To both sides. Where an outline crosses itself by less than the healer can see, a short stretch has its material on the right;
-    /// only the winding round the moved piece tells.
+    /// only the winding round the moved piece decides.
     /// </summary>
     Both,
 }

@@ -1,13 +1,13 @@
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>The laws of an offset: its edge lies at the asked distance, on the right side, the right way round, and none of it is missing.</summary>
+/// <summary>The laws of an offset: its edge lies at the wanted distance, on the right side, the right way round, and none of it is missing.</summary>
 internal static class OffsetCheck
 {
     /// <summary>The first broken rule of an offset in plain words, or null when it keeps them all.</summary>
     /// <param name="source">The region that was offset.</param>
     /// <param name="result">The offset.</param>
-    /// <param name="distance">The asked distance, mm, with its sign.</param>
-    /// <param name="join">The asked corners; with mitres points may lie farther, up to the limit.</param>
+    /// <param name="distance">The wanted distance, mm, with its sign.</param>
+    /// <param name="join">The wanted corners; with mitres points may lie farther, up to the limit.</param>
     /// <param name="tolerance">Largest deviation allowed, mm.</param>
     /// <param name="cancellation">Stops the work.</param>
     public static string? Fault(Region source, Region result, double distance, CornerJoin join, double tolerance, CancellationToken cancellation = default)
@@ -15,7 +15,7 @@ internal static class OffsetCheck
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(join);
-        // Loops that touch may reach into each other by the tolerance, and so much of the area is counted twice.
+        // Loops that touch may reach into each other by the tolerance, and that part of the area is counted twice.
         var doubtful = source.Area * 1e-9 + (source.Loops.Skip(1).Any() ? source.Perimeter * tolerance / 2 : 0);
         if (distance >= 0 && result.Area < source.Area - doubtful) return "growing lost area";
         if (distance <= 0 && result.Area > source.Area + doubtful) return "shrinking gained area";

@@ -1,6 +1,6 @@
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>The parts of one moved piece that no zone has taken away so far.</summary>
+/// <summary>The parts of one moved piece that no zone has removed so far.</summary>
 internal sealed class OpenIntervals
 {
     private List<(double From, double To)> intervals = [];
@@ -17,7 +17,7 @@ internal sealed class OpenIntervals
         intervals.Add((0, 1));
     }
 
-    /// <summary>Takes away what lies inside a zone.</summary>
+    /// <summary>Removes what lies inside a zone.</summary>
     public void Remove(in Carrier piece, ForbiddenZone zone)
     {
         if (!zone.Bounds.Meets(piece.Bounds)) return;
@@ -48,7 +48,7 @@ internal sealed class OpenIntervals
         (intervals, scratch) = (scratch, intervals);
     }
 
-    /// <summary>Takes away everything between two parameters.</summary>
+    /// <summary>Removes everything between two parameters.</summary>
     public void Remove(double start, double end)
     {
         scratch.Clear();

@@ -9,8 +9,8 @@ namespace BuckGen.Geometry.Offsetting;
 internal readonly record struct RawPiece(Segment Segment, int Zone, bool IsMitre = false);
 
 /// <summary>
-/// The parallel lines, concentric arcs and corner joins of an outline before anything too near to it is taken away,
-/// together with the zones that take it away.
+/// The parallel lines, concentric arcs and corner joins of an outline before anything too near to it is removed,
+/// together with the zones that remove it.
 /// </summary>
 /// <param name="Pieces">Directed pieces, material to the left.</param>
 /// <param name="Zones">Where no offset point can lie.</param>

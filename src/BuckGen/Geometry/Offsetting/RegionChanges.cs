@@ -42,14 +42,14 @@ internal sealed record RegionChange(RegionChangeKind Kind, double At, Vec2 Place
 internal static class RegionChanges
 {
     /// <summary>
-    /// Most lines and arcs of outlines that are made to find the parameters of changes. When they are used up, further changes are known no
+    /// Largest number of lines and arcs made to find the parameters of changes. When they are used up, further changes are known no
     /// better than by the steps; each says how well.
     /// </summary>
     private const int MaxPieces = 1_000_000;
 
     /// <summary>All changes between the first parameter and the last.</summary>
     /// <param name="at">The region at a parameter; farther on it only grows, or only shrinks.</param>
-    /// <param name="steps">Parameters to look at first, in order; between two that look alike nothing is searched.</param>
+    /// <param name="steps">Parameters to check first, in order; nothing is searched between two with the same parts.</param>
     /// <param name="grows">True when the region grows along the steps.</param>
     /// <param name="resolution">How exactly the parameter of a change is found, mm.</param>
     /// <param name="cancellation">Stops the search.</param>
@@ -70,7 +70,7 @@ internal static class RegionChanges
         void Search(double near, Region first, double far, Region last)
         {
             cancellation.ThrowIfCancellationRequested();
-            // On the way only whether anything changes is asked; where it changes is computed at the end.
+            // During the search only the fact of a change matters; its place is computed at the end.
             var changes = Compare(first, last, grows);
             if (!changes.Any()) return;
             if (Math.Abs(far - near) <= resolution || pieces > MaxPieces)

@@ -1,6 +1,6 @@
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>Takes out of a loop what is too small to be drawn on purpose, so that no mitre is thrown over it.</summary>
+/// <summary>Takes out of a loop what is too small to be drawn on purpose, so that no mitre is made over it.</summary>
 /// <remarks>
 /// A mitre stretches a corner to several times the distance, however short the pieces are that make it: a spike of a micrometre would
 /// grow a horn of wood. Round corners follow such pieces without harm and are left to them.
@@ -67,7 +67,7 @@ internal static class TinyPieces
         for (var i = 0; i < pieces.Count && pieces.Count > 3; i++)
         {
             var (first, back, last) = (i, (i + 1) % pieces.Count, (i + 2) % pieces.Count);
-            // A slit or a needle stays: what it reaches would be outline no more.
+            // A slit or a needle stays: without it the outline would lose the place it reaches.
             if (Folds(pieces[first], pieces[back]) && IsReached(pieces, pieces[back].Start, first, back)
                 && Shortened(pieces[first].Reversed(), pieces[back]) is { } before) pieces[first] = before.Reversed();
             else if (Folds(pieces[back], pieces[last]) && IsReached(pieces, pieces[back].End, back, last)

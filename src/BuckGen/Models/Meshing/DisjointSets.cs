@@ -6,14 +6,14 @@ internal sealed class DisjointSets(int count)
 {
     private readonly int[] parents = [.. Enumerable.Range(0, count)];
 
-    /// <summary>The number that stands for a number's group.</summary>
+    /// <summary>The number that represents a number's group.</summary>
     public int Find(int number)
     {
         while (parents[number] != number) number = parents[number] = parents[parents[number]];
         return number;
     }
 
-    /// <summary>Makes two groups one; the lower number stands for both.</summary>
+    /// <summary>Makes two groups one; the lower number represents both.</summary>
     public void Join(int one, int other)
     {
         (one, other) = (Find(one), Find(other));

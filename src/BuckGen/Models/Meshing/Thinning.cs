@@ -2,10 +2,10 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Models.Meshing;
 
-/// <summary>Leaves out outlines that say nothing new: those that straight lines from an outline below to one above pass through anyway.</summary>
+/// <summary>Leaves out redundant outlines: those that straight lines from an outline below to one above pass through anyway.</summary>
 internal static class Thinning
 {
-    /// <summary>Most levels that one straight wall passes through: each is compared with all below it.</summary>
+    /// <summary>Largest number of levels that one straight wall passes through: each is compared with all below it.</summary>
     private const int MaxRun = 100;
 
     /// <summary>The levels that are needed, the first and the last among them.</summary>

@@ -3,10 +3,10 @@ using BuckGen.Dxf;
 
 namespace BuckGen.Outlines.Dxf;
 
-/// <summary>Counts what the blocks of a drawing grow to before any of them is placed.</summary>
+/// <summary>Counts the entities of a drawing with its blocks in place, before any block is placed.</summary>
 internal sealed class BlockSizes(DxfDrawing drawing, string name)
 {
-    /// <summary>Most lines and curves a drawing may grow to.</summary>
+    /// <summary>Largest number of lines and curves of a drawing with its blocks in place.</summary>
     private const double Most = 500_000;
 
     /// <summary>What blocks may make of any drawing, and how often they may repeat what the file spells out; our own numbers.</summary>
@@ -20,7 +20,7 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
     /// <summary>The block of a name, or null.</summary>
     public DxfBlock? Find(string block) => blocks.GetValueOrDefault(block);
 
-    /// <summary>Refuses blocks that contain themselves, and drawings that grow beyond every use.</summary>
+    /// <summary>Refuses blocks that contain themselves, and drawings that grow beyond the limit.</summary>
     public void RefuseRunaway()
     {
         var total = SizeOf(drawing.Entities);

@@ -4,15 +4,15 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Outlines.Dxf;
 
-/// <summary>Takes the drawn paths out of a DXF drawing.</summary>
+/// <summary>Reads the drawn paths of a DXF drawing.</summary>
 internal static class DxfOutline
 {
     /// <summary>The paths of a DXF drawing in millimetres.</summary>
     /// <param name="drawing">The drawing.</param>
     /// <param name="name">Name of the file, for messages.</param>
-    /// <param name="options">The unit, when the file is not to be trusted, and the layers to take.</param>
+    /// <param name="options">The unit, when the file's own is wrong, and the layers to read.</param>
     /// <param name="cancellation">Stops the work.</param>
-    /// <exception cref="OutlineException">An outline stands upright, blocks run away, or the size shows that the unit is wrong.</exception>
+    /// <exception cref="OutlineException">An outline is not level, blocks grow beyond the limit, or the size shows that the unit is wrong.</exception>
     public static Drawing Read(DxfDrawing drawing, string name, OutlineOptions options, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(drawing);
@@ -24,7 +24,7 @@ internal static class DxfOutline
         var placed = new PlacedEntities(blocks, new(drawing, options), leftOut, cancellation)
             .Of(drawing.Entities, Affine.Scaling(scale.MillimetresPerUnit, default)).ToList();
         var paths = Paths(placed, leftOut, cancellation);
-        // A filled area repeats the outline round it, as a rule; only where nothing else is drawn does it stand for itself.
+        // A filled area repeats the outline round it, as a rule; it counts only where nothing else is drawn.
         var hatches = placed.Where(p => p.Entity is DxfHatch).ToList();
         if (paths.IsEmpty) paths = [.. hatches.SelectMany(HatchPaths)];
         else hatches.ForEach(h => leftOut.Add("hatch-ignored", h.Entity, h.Layer));

@@ -4,16 +4,16 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Outlines.Dxf;
 
-/// <summary>How long a unit of a DXF drawing is, and how that is known.</summary>
+/// <summary>The length of a unit of a DXF drawing, and where it comes from.</summary>
 /// <param name="MillimetresPerUnit">The factor to millimetres.</param>
 /// <param name="Words">The unit and its origin: "mm ($INSUNITS 4)".</param>
-/// <param name="Basis">What the unit rests on.</param>
+/// <param name="Basis">The source of the unit.</param>
 internal sealed record DxfScale(double MillimetresPerUnit, string Words, DxfScale.Origin Basis)
 {
     /// <summary>Larger than any sheet that is formed or cut in a workshop, mm.</summary>
     private const double BeyondAnySheet = 2600;
 
-    /// <summary>What a unit rests on.</summary>
+    /// <summary>The source of a unit.</summary>
     public enum Origin
     {
         /// <summary>The user named it.</summary>
@@ -29,7 +29,7 @@ internal sealed record DxfScale(double MillimetresPerUnit, string Words, DxfScal
         Assumed,
     }
 
-    /// <summary>The unit asked for, else the one in the header, else millimetres.</summary>
+    /// <summary>The given unit, else the one in the header, else millimetres.</summary>
     public static DxfScale Of(DxfDrawing drawing, string? asked)
     {
         if (asked is not null) return new(DrawingUnit.MillimetresIn(asked), $"{asked} (as asked)", Origin.Asked);
@@ -43,7 +43,7 @@ internal sealed record DxfScale(double MillimetresPerUnit, string Words, DxfScal
         };
     }
 
-    /// <summary>The note that an assumed unit calls for, once the size is known.</summary>
+    /// <summary>The note about an assumed unit, once the size is known.</summary>
     public ReadNote? Note(Bounds bounds)
     {
         if (Basis is Origin.Asked or Origin.Declared) return null;

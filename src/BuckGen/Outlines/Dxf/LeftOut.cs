@@ -9,7 +9,7 @@ internal sealed class LeftOut
     /// <summary>At most this many things of a kind are named one by one.</summary>
     private const int MostNamed = 5;
 
-    /// <summary>A layer that was cut already, with the reason why it is not seen, is not cut again.</summary>
+    /// <summary>A layer name that was shortened already, with the reason why the layer is hidden, is not shortened again.</summary>
     private const int Longest = 80;
 
     private readonly List<(string Kind, string What, string Remedy)> order = [];
@@ -31,7 +31,7 @@ internal sealed class LeftOut
         else order.Add((kind, what, remedy));
     }
 
-    /// <summary>Tells something that needs a sentence of its own.</summary>
+    /// <summary>Reports something that needs a sentence of its own.</summary>
     public void Tell(string kind, string message) => single.Add(new(kind, message));
 
     /// <summary>One note for each kind and remedy, then the single ones.</summary>

@@ -9,14 +9,14 @@ namespace BuckGen.Outlines.Dxf;
 /// <summary>The curves of a SPLINE.</summary>
 internal static class SplineCurves
 {
-    // Between stretches that share their end only rounding is forgiven.
+    // Stretches that share their end may differ only by rounding.
     private const double LargestJump = 1e-6;
 
     public static EntityCurves Of(DxfSpline spline)
     {
         FlatPlane.RequireLevel(spline, spline.ControlPoints.Concat(spline.FitPoints).Select(p => p.Z));
         if (IsFitOnly(spline)) return ThroughFitPoints(spline);
-        // The closed and periodic flags change nothing: the curve is what points and knots say.
+        // The closed and periodic flags change nothing: points and knots define the curve.
         var stretches = NurbsCurve.Stretches(spline.Degree, spline.Knots, Flat(spline.ControlPoints), spline.Weights);
         foreach (var (before, after) in stretches.Zip(stretches.Skip(1)))
             if (before.End.DistanceTo(after.Start) > LargestJump)

@@ -2,7 +2,7 @@ using BuckGen.Dxf;
 
 namespace BuckGen.Outlines.Dxf;
 
-/// <summary>Knows which entities of a drawing are not to be seen, and why.</summary>
+/// <summary>Decides which entities of a drawing are hidden, and why.</summary>
 internal sealed class Visibility(DxfDrawing drawing, OutlineOptions options)
 {
     private readonly ILookup<string, DxfLayer> layers = drawing.Layers.ToLookup(l => l.Name, StringComparer.OrdinalIgnoreCase);

@@ -42,7 +42,7 @@ internal sealed class CrossingSearch
     /// <param name="Crossings">Places where loops cross, in drawing order.</param>
     /// <param name="SharedLength">Length of straight edges that lie on each other, mm.</param>
     /// <param name="FirstShared">A place on the first of them.</param>
-    /// <param name="Entangled">True when the search was given up.</param>
+    /// <param name="Entangled">True when the search stopped early.</param>
     public sealed record Findings(ImmutableArray<Crossing> Crossings, double SharedLength, Vec2 FirstShared, bool Entangled);
 
     public static Findings Run(ImmutableArray<Loop> loops, Tolerance tolerance, CancellationToken cancellation)
@@ -93,7 +93,7 @@ internal sealed class CrossingSearch
         else if (shared.SameWay && crossings.TrueForAll(c => !c.Twice)) crossings.Add(new(shared.Place, ofA.Loop, ofB.Loop, true));
     }
 
-    /// <summary>Adds the loops that run along each other and cross without a point that shows it; false when there are too many to look at.</summary>
+    /// <summary>Adds the loops that run along each other and cross without a point that shows it; false when there are too many to check.</summary>
     private bool AddStraddling()
     {
         if (crossings.Count > 0) return true;

@@ -10,7 +10,7 @@ namespace BuckGen.Outlines.Healing;
 /// <param name="Twice">True where a loop does not go through itself but runs along itself in one direction.</param>
 internal readonly record struct Crossing(Vec2 Place, int LoopA, int LoopB, bool Twice = false);
 
-/// <summary>Loops that do not cross, what it took to get there, and what is left to tell.</summary>
+/// <summary>Loops that do not cross, the repairs made for that, and the notes.</summary>
 internal sealed record ClearLoops(ImmutableArray<SourcedLoop> Result, ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes);
 
 /// <summary>

@@ -3,14 +3,14 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Outlines.Healing;
 
-/// <summary>Takes away lines and arcs that were drawn more than once, wholly or in part, in either direction.</summary>
+/// <summary>Removes lines and arcs that were drawn more than once, wholly or in part, in either direction.</summary>
 /// <remarks>
-/// An edge that two touching outlines share is drawn twice as well, and rightly so. It shows by its ends: taking the second
-/// copy away would leave both of them open, so there the copies stay.
+/// An edge that two touching outlines share is also drawn twice, on purpose. Its ends show it: removing the second
+/// copy would leave both of them open, so there the copies stay.
 /// </remarks>
 internal static class DoubledPieces
 {
-    /// <summary>The pieces without needless copies; null when too many lie on each other to be sorted out.</summary>
+    /// <summary>The pieces without needless copies; null when too many lie on each other to resolve.</summary>
     public static Healed<ImmutableArray<Piece>>? Remove(ImmutableArray<Piece> pieces, Tolerance tolerance, CancellationToken cancellation)
     {
         var nodes = EndNodes.Of(pieces, tolerance, cancellation);

@@ -5,7 +5,7 @@ namespace BuckGen.Outlines.Healing;
 /// <summary>Brings open ends that nearly meet to one place.</summary>
 internal static class GapClosing
 {
-    // Ends crowded closer than this many to one joining distance are not an outline that anybody could join by eye either.
+    // With more ends than this within one joining distance, it is unclear which belong together.
     private const int NearestLookedAt = 64;
 
     /// <summary>The nodes with each pair of open ends in reach of each other made one; the nearest pairs go first.</summary>

@@ -6,11 +6,11 @@ namespace BuckGen.Outlines.Healing;
 /// <summary>Makes an outline of a drawing: fits, removes what is doubled, joins, checks and nests.</summary>
 internal static class Healer
 {
-    /// <summary>The outline that the drawn paths stand for.</summary>
+    /// <summary>The outline that the drawn paths describe.</summary>
     /// <param name="drawing">What was drawn.</param>
     /// <param name="name">Name of the file, for messages.</param>
     /// <param name="options">Tolerances and limits.</param>
-    /// <param name="mostPieces">How many lines and arcs it may come to.</param>
+    /// <param name="mostPieces">How many lines and arcs it may have.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The paths do not make up closed loops that lie clear of each other, are too large or too many.</exception>
     public static Outline Heal(Drawing drawing, string name, OutlineOptions options, int mostPieces, CancellationToken cancellation)

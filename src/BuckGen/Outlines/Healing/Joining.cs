@@ -3,7 +3,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Outlines.Healing;
 
-/// <summary>Loops and leftovers that loose pieces come to when their ends are joined.</summary>
+/// <summary>The loops and leftovers after the ends of loose pieces are joined.</summary>
 internal sealed record Joined(ImmutableArray<SourcedLoop> Loops, ImmutableArray<OpenChain> Open);
 
 /// <summary>Joins loose lines and arcs into closed loops, whatever their order and direction.</summary>

@@ -7,11 +7,11 @@ using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Outlines.Healing;
 
-/// <summary>Decides what becomes of pieces that did not close: an outline with a gap must never be taken for a mark.</summary>
+/// <summary>Decides what to do with pieces that did not close: an outline with a gap must never be taken for a mark.</summary>
 /// <remarks>
 /// A chain that runs along a closed loop is that loop drawn again. A chain that is one straight line, whose ends lie farther
 /// from all other open ends than a quarter of its length, is a mark such as a centre line: no closed outline can be missing
-/// between so distant ends. Everything else is an outline that somebody left open.
+/// between so distant ends. Everything else is an outline that was left open.
 /// </remarks>
 internal static class OpenEnds
 {
@@ -85,7 +85,7 @@ internal static class OpenEnds
     private static (Vec2 A, Vec2 B, OpenChain Chain) NearestEnds(ImmutableArray<OpenChain> chains, CancellationToken cancellation)
     {
         var best = (A: chains[0].Start, B: chains[0].End, Chain: chains[0]);
-        // The message needs one place to look at; in a drawing with very many open ends the first ones will do.
+        // The message needs one place; in a drawing with very many open ends the first ones suffice.
         foreach (var chain in chains.Take(ChainsSearched))
         {
             cancellation.ThrowIfCancellationRequested();

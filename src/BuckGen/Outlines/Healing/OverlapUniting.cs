@@ -7,7 +7,7 @@ namespace BuckGen.Outlines.Healing;
 /// <summary>Makes one edge of the crossing loops of a shape that is filled wherever its loops wind round a point.</summary>
 /// <remarks>
 /// Letters joined in a script and shapes merged by hand are drawn so. The loops are split where they meet; a piece is an edge
-/// of the shape when just one side of it is filled. Under the even-odd rule crossings have no such plain meaning (every overlap
+/// of the shape when just one side of it is filled. Under the even-odd rule crossings have no such clear meaning (every overlap
 /// would be a hole), so there they stay and are refused.
 /// </remarks>
 internal static class OverlapUniting

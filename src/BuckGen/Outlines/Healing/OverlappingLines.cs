@@ -15,9 +15,9 @@ internal static class OverlappingLines
     private const int Directions = 3000;
     private const int MostComparisons = 5_000_000;
 
-    /// <summary>The sets of lines that overlap; null when there are too many to be sorted out.</summary>
+    /// <summary>The sets of lines that overlap; null when there are too many to resolve.</summary>
     /// <param name="pieces">All pieces.</param>
-    /// <param name="lines">The numbers of those to look at.</param>
+    /// <param name="lines">The numbers of those to check.</param>
     /// <param name="nodes">Where they end.</param>
     /// <param name="tolerance">The tolerances of the run.</param>
     /// <param name="cancellation">Stops the search.</param>

@@ -2,7 +2,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Outlines.Healing;
 
-/// <summary>Tells whether two loops that meet at a point go through each other there or only touch.</summary>
+/// <summary>Decides whether two loops that meet at a point go through each other there or only touch.</summary>
 /// <remarks>
 /// Both ways are followed out of the point, forward and backward, to a circle round it; the loops cross when the four places
 /// on the circle alternate. Where two of them can't be distinguished, because the loops run along each other, a larger circle is
@@ -10,14 +10,14 @@ namespace BuckGen.Outlines.Healing;
 /// </remarks>
 internal static class Passing
 {
-    /// <summary>True when the loops go through each other; null when they never part clearly enough to tell.</summary>
+    /// <summary>True when the loops go through each other; null when they never part clearly enough to decide.</summary>
     /// <param name="a">The first loop.</param>
     /// <param name="onA">Number of its piece at the point.</param>
     /// <param name="b">The second loop.</param>
     /// <param name="onB">Number of its piece at the point.</param>
     /// <param name="point">Where they meet.</param>
     /// <param name="tolerance">How far apart they must come to have parted, mm.</param>
-    /// <param name="steps">Counts the pieces walked over, so that the caller can give up.</param>
+    /// <param name="steps">Counts the pieces walked over, so that the caller can stop.</param>
     public static bool? Crosses(Loop a, int onA, Loop b, int onB, Vec2 point, double tolerance, ref long steps)
     {
         var largest = Math.Max(a.Bounds.Diagonal, b.Bounds.Diagonal);
@@ -62,7 +62,7 @@ internal static class Passing
 
     private static Vec2? ExitOf(in Segment segment, double start, Vec2 point, double radius)
     {
-        // An arc can leave the circle and come back, so it is looked at in parts.
+        // An arc can leave the circle and come back, so it is checked in parts.
         var parts = segment.IsArc ? 4 : 1;
         var (inside, step) = (start, (1 - start) / parts);
         for (var i = 1; i <= parts; i++)

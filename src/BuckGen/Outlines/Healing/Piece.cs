@@ -23,5 +23,5 @@ internal sealed record OpenChain(ImmutableArray<Segment> Segments, DrawnPath Pat
     public double Length => Segments.Sum(s => s.Length);
 }
 
-/// <summary>What a step of the healing made, and what it had to mend for it.</summary>
+/// <summary>What a step of the healing made, and what it had to repair.</summary>
 internal sealed record Healed<T>(T Result, ImmutableArray<Repair> Repairs);

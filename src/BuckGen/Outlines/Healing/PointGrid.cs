@@ -2,7 +2,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Outlines.Healing;
 
-/// <summary>Points sorted into square cells, to find those near a place without looking at the rest.</summary>
+/// <summary>Points sorted into square cells, to find those near a place without checking the rest.</summary>
 /// <param name="reach">How far from a place a point still counts as near, mm.</param>
 internal sealed class PointGrid(double reach)
 {

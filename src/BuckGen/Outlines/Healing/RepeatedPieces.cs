@@ -12,7 +12,7 @@ internal static class RepeatedPieces
         var byEnds = Enumerable.Range(0, pieces.Length).GroupBy(i => (Math.Min(nodes.From[i], nodes.To[i]), Math.Max(nodes.From[i], nodes.To[i])));
         foreach (var sameEnds in byEnds.Where(g => g.Skip(1).Any()))
         {
-            // Between the same two ends there may be several arcs; the middle tells them apart.
+            // Between the same two ends there may be several arcs; the middle distinguishes them.
             var middles = new PointGrid(tolerance.Coincident);
             var copies = new Dictionary<int, List<int>>();
             foreach (var i in sameEnds)

@@ -14,7 +14,7 @@ internal static class Straddling
     /// <param name="other">The other.</param>
     /// <param name="around">What lies within the other.</param>
     /// <param name="tolerance">How near the edge a point counts as on it, mm.</param>
-    /// <param name="probes">Counts the points looked at, those far outside as a tenth.</param>
+    /// <param name="probes">Counts the points checked, those far outside as a tenth.</param>
     public static bool Straddles(Loop loop, Loop other, LoopInterior around, double tolerance, ref long probes)
     {
         var bounds = other.Bounds.Grown(tolerance);

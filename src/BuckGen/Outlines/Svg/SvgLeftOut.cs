@@ -3,7 +3,7 @@ using System.Xml.Linq;
 
 namespace BuckGen.Outlines.Svg;
 
-/// <summary>Takes out of a tree everything that is no outline, and tells what a person may miss.</summary>
+/// <summary>Removes from a tree everything that is no outline, and reports what a person may miss.</summary>
 internal static class SvgLeftOut
 {
     private static readonly FrozenSet<string> Kept = FrozenSet.Create(

@@ -5,7 +5,7 @@ namespace BuckGen.Outlines.Svg;
 /// <summary>Reads a transform attribute to the last character, in double precision.</summary>
 internal static class SvgTransform
 {
-    /// <summary>The map a list of transforms stands for; null, and the fault in words, when the text is wrong.</summary>
+    /// <summary>The map of a list of transforms; null, and the fault in words, when the text is wrong.</summary>
     public static Affine? Parse(string text, out string fault)
     {
         var scanner = new SvgScanner(text);

@@ -2,7 +2,7 @@ namespace BuckGen.Output.Folders;
 
 /// <summary>
 /// Changes a folder file by file, where it can't be exchanged: a mount point, a share without that call, Windows. Everything is prepared in the
-/// folder's own disk first; a journal tells how far the moves came, and they are taken back when one fails or the run is cut off.
+/// folder's own disk first; a journal records the moves, and they are undone when one fails or the run is cut off.
 /// What Windows promises: a file that a program holds open is tried for a second, then all moves are taken back and the run says which it was.
 /// </summary>
 internal static class FileMoves
@@ -51,7 +51,7 @@ internal static class FileMoves
             // The old file never left its place, or nothing came to it.
             if ((!wasTaken && journal.Outgoing.Any(f => f.Path == file.Path)) || !Contents.Exists(place)) continue;
             if (Contents.Sum(place) == file.Sum) disk.Delete(place);
-            // Somebody has changed it since, or put a file of theirs there.
+            // A user has changed it since, or put a file there.
             else if (wasTaken) Keeping.Put(disk, place, target, file.Path);
         }
 

@@ -9,7 +9,7 @@ namespace BuckGen.Output.Folders;
 /// </summary>
 internal static class FolderSwap
 {
-    /// <summary>What is given second names: enough for notes and pictures, not for somebody's whole project.</summary>
+    /// <summary>What is given second names: enough for notes and pictures, not for a whole project.</summary>
     private const int MostCarried = 1000;
 
     /// <summary>What may be read to make sure that nothing is lost, bytes.</summary>
@@ -129,7 +129,7 @@ internal static class FolderSwap
     {
         try
         {
-            // Somebody may have changed a file since it was looked at; Finish keeps it.
+            // A user may have changed a file since it was checked; Finish keeps it.
             foreach (var file in change.Outgoing)
                 if (Contents.Sum(Path.Combine(work.New, file.Path)) != file.Sum) return false;
             foreach (var file in change.Outgoing) disk.Delete(Path.Combine(work.New, file.Path));

@@ -80,7 +80,7 @@ internal static class DrawDown
         return enough;
     }
 
-    /// <summary>There is no air to speak of: the form is drawn when the valve opens.</summary>
+    /// <summary>There is hardly any air: the form is drawn when the valve opens.</summary>
     private static DrawDownResult AtOnce(AirFlowSpec spec) => new()
     {
         Seconds = 0, RigidSeconds = 0, ChokedShare = 0, Limit = AirLimit.Holes, Moments = [new(0, 0, spec.ReservoirPressure)],

@@ -24,7 +24,7 @@ internal sealed class Bisection
     /// <summary>Halves triangles until none has a first side longer than is wanted at its middle.</summary>
     /// <param name="mesh">The mesh, with first sides as described above.</param>
     /// <param name="size">Longest side wanted at a place, mm, above 0.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The size wanted asks for more than two million triangles.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wanted size needs more than two million triangles.</exception>
     public static TriangleMesh Refine(TriangleMesh mesh, Func<Vec2, double> size)
     {
         ArgumentNullException.ThrowIfNull(mesh);
@@ -32,7 +32,7 @@ internal sealed class Bisection
         var work = new Bisection(mesh);
         for (var i = 0; i < work.triangles.Count; i++)
         {
-            // A halved triangle's place is taken by one of its halves, which is looked at in turn.
+            // A halved triangle's place is taken by one of its halves, which is checked next.
             while (work.IsTooLarge(i, size)) work.Halve(i);
             if (work.triangles.Count > 2_000_000) throw new ArgumentOutOfRangeException(
                 nameof(size), "The wanted size of the triangles makes more than 2 000 000 of them; use larger ones.");

@@ -25,7 +25,7 @@ internal sealed record FormingLoad(double Pressure)
     /// </summary>
     public double? Friction { get; init; }
 
-    /// <summary>Steps after which a sheet that has not come to rest is given up, 1 to 200 000. Sheets that stick take one to five thousand at the usual unrest.</summary>
+    /// <summary>Steps after which the simulation stops when the sheet has not come to rest, 1 to 200 000. Sheets that stick take one to five thousand at the usual unrest.</summary>
     public int MaxSteps { get; init; } = 200_000;
 
     internal void Validate()

@@ -101,7 +101,7 @@ internal sealed class MembraneNodes
         return both ? pull + Vector256.Create(PullToo.AsSpan(4 * node)) : pull;
     }
 
-    /// <summary>One step of the damped motion. <paramref name="damping"/> is the share of the velocity that a step takes away, 0 to 1.</summary>
+    /// <summary>One step of the damped motion. <paramref name="damping"/> is the share of the velocity that a step removes, 0 to 1.</summary>
     public void Move(double damping)
     {
         var (keep, gain) = (new Vector<double>((1 - damping / 2) / (1 + damping / 2)), new Vector<double>(1 / (1 + damping / 2)));

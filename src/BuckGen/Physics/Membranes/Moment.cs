@@ -35,6 +35,6 @@ internal sealed class Moment
 /// <param name="GasDepth">Gas let in, over the area inside the frame, mm.</param>
 /// <param name="Pressure">Pressure, MPa.</param>
 /// <param name="Volume">Volume swept, mm³.</param>
-/// <param name="Damping">Share of the velocity that a step takes away.</param>
+/// <param name="Damping">Share of the velocity that a step removes.</param>
 /// <param name="Pace">How fast frame or gas move on.</param>
 internal readonly record struct FormingDrive(double Frame, double GasDepth, double Pressure, double Volume, double Damping, double Pace);

@@ -12,7 +12,7 @@ namespace BuckGen.Physics.Membranes;
 /// the third power of a. Where one node turns by a right angle, a coefficient of 1 and more holds it altogether.
 /// </para>
 /// <para>
-/// Friction takes away what it can of the velocity after each step and never turns it round, so it brings to rest and cannot shake. Only the
+/// Friction reduces the velocity after each step and never reverses it, so it brings to rest and cannot shake. Only the
 /// pressing part of the force makes friction, and a node that is pulled off the tool leaves it: there is no glue, and in a hollow corner a sheet that
 /// slides would otherwise be drawn into the corner by nothing. It may come back.
 /// </para>
@@ -58,7 +58,7 @@ internal sealed class SlidingContact
     public double Held { get; private set; }
 
     /// <summary>Sets the velocities of the nodes on the tool such that the coming step of all nodes brings them to their new places.</summary>
-    /// <param name="damping">Share of the velocity that a step takes away.</param>
+    /// <param name="damping">Share of the velocity that a step removes.</param>
     /// <param name="release">Gives a node back its freedom to move.</param>
     public void Prepare(double damping, Action<int> release)
     {

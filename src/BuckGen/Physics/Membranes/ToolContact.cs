@@ -62,7 +62,7 @@ internal sealed class ToolContact
         movable[node] = false;
     }
 
-    /// <summary>Lets a node go that lies on the tool; whether it is still there is looked at after the next step.</summary>
+    /// <summary>Lets a node go that lies on the tool; whether it is still there is checked after the next step.</summary>
     public void Release(int node)
     {
         (movable[node], onTool[node]) = (true, false);

@@ -64,7 +64,7 @@ internal sealed class TwoHands : IDisposable
             {
                 work!();
             }
-#pragma warning disable CA1031 // Whatever it is, the thread that asked shall have it.
+#pragma warning disable CA1031 // Any exception goes to the thread that asked.
             catch (Exception e)
 #pragma warning restore CA1031
             {

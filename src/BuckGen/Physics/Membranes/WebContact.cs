@@ -79,7 +79,7 @@ internal sealed class WebContact
 
     /// <summary>
     /// Finds where the sheet hangs over, or nearly. While each vertical meets it but once it cannot touch itself, so of two nodes that
-    /// meet one at least hangs over; only what is near such places need be looked at.
+    /// meet one at least hangs over; only what is near such places needs a check.
     /// </summary>
     private bool FindOverhang()
     {

@@ -32,7 +32,7 @@ internal static class PadPlate
                 var wave = 4 * Math.PI * Math.PI * square;
                 var sign = (m + n) % 2 == 0 ? 1 : -1;
                 deflection += load * (1 - sign) / (wave * wave);
-                // The two moments are equal in the middle and over the pad, so half their sum stands for each.
+                // The two moments are equal in the middle and over the pad, so half their sum is used for each.
                 var moment = load * (1 + poissonRatio) / 2 / wave;
                 overPad += moment;
                 between -= sign * moment;

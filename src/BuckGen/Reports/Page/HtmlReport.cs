@@ -6,7 +6,7 @@ using BuckGen.Sheets;
 
 namespace BuckGen.Reports.Page;
 
-/// <summary>The whole job on one page for a person: opens offline, asks for nothing, prints.</summary>
+/// <summary>The whole job on one page for a person: opens offline, loads nothing, prints.</summary>
 internal static class HtmlReport
 {
     private static readonly string Style = Resource("report.css"), Script = Resource("report.js");
