@@ -71,5 +71,22 @@ public class LaserCheckTests
         Assert.Contains("; most other laboratories allow it (common practice, no source)", ask.Source, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("no", "\"grey panel\" must never be cut with a laser.")]
+    [InlineData("ask", "Whether a laser may cut \"grey panel\" depends on its make.")]
+    public void A_board_of_ones_own_needs_no_reason(string laser, string message)
+    {
+        var catalog = CatalogFile.Read($"""
+            [[stock]]
+            id = "panel"
+            name = "grey panel"
+            thickness = 3
+            laser = "{laser}"
+            source = "measured"
+            """, "my.toml");
+
+        Assert.Equal((message, "measured"), (Check(Stock.Of(catalog.FindStock("panel")!))!.Message, Check(Stock.Of(catalog.FindStock("panel")!))!.Source));
+    }
+
     private static Finding? Check(Stock stock) => LaserCheck.Of(stock, new());
 }

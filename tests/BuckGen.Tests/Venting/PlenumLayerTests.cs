@@ -47,6 +47,8 @@ public class PlenumLayerTests
         Assert.All(shaped.Wood.Islands, f => Assert.Equal(Math.PI * 25, f.Area, 1e-6));
         var across = shaped.Wood.Islands.Select(f => Math.Round(f.Outer.Bounds.Centre.X, 6)).Distinct().Order().ToArray();
         Assert.All(across.Zip(across.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, 10, PlenumLayer.FeetPitch(spec)!.Value));
+        // Their centres lie on 190 mm of the plate's 200 mm, and no more of them than that takes.
+        Assert.Equal(Math.Ceiling(190 / PlenumLayer.FeetPitch(spec)!.Value) + 1, across.Length);
     }
 
     [Fact]
@@ -58,6 +60,7 @@ public class PlenumLayerTests
 
         Assert.Equal(0, middle.DistanceTo(new(100, 50)), 0.01);
         Assert.Equal(0, port.DistanceTo(new(30, 40)), 0.01);
+        Assert.Equal(20000 - Math.PI * 12.5 * 12.5, PlenumLayer.Shaped(Blank, Spec(6), null, default).Wood.Area, 0.1);
 
         static Vec2 Hole(BuckSpec spec) => PlenumLayer.Shaped(Blank, spec, null, default).Wood.Islands[0].Holes.Single().Bounds.Centre;
     }

@@ -61,6 +61,19 @@ public sealed class PlenumShapeTests
     [Fact]
     public void The_port_alone_is_a_round_hole() => Assert.Equal(20000 - Math.PI * 12.5 * 12.5, Cut([], new(100, 50)).Area, 0.5);
 
+    [Fact]
+    public void A_wide_port_over_narrow_channels_is_round_as_well()
+    {
+        // 24 corners, enough for a channel of 1 mm, would leave 57 mm² of a port of 80 mm as wood.
+        var wood = PlenumChannels.Cut(new([new(Loop.Rectangle(Plate), [])]), [], new(100, 50), 1, 80, 0.01, CancellationToken.None);
+
+        Assert.Equal(20000 - Math.PI * 1600, wood.Area, 2.0);
+    }
+
+    [Fact]
+    public void The_joining_of_bores_can_be_stopped() => Assert.Throws<OperationCanceledException>(() =>
+        PlenumChannels.Cut(new([new(Loop.Rectangle(Plate), [])]), [new(30, 50)], new(100, 50), 10, 25, 0.01, new(canceled: true)));
+
     private static Region Cut(Vec2[] bores, Vec2 port) => PlenumChannels.Cut(new([new(Loop.Rectangle(Plate), [])]), bores, port, 10, 25, 0.001, CancellationToken.None);
 
     private static List<Vec2> Feet(double pitch, params Vec2[] bores) =>
