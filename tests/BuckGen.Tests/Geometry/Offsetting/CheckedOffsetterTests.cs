@@ -8,6 +8,22 @@ public class CheckedOffsetterTests
 {
     private static readonly Region Source = Shapes.Rectangle(100, 60);
 
+    [Theory]
+    [InlineData(-0.003)]
+    [InlineData(-0.01)]
+    [InlineData(0.003)]
+    public void Walls_of_no_width_leave_nothing_of_their_sides(double distance)
+    {
+        // A panel drawn twice, one corner 0.25 mm aside: three of its sides run along each other, between them is air.
+        var panel = Shapes.Polygon((5, 5), (75, 7.5), (65, 45), (10, 47.5));
+        var twice = Region.FromLoops([.. panel.Loops, Loop.Polygon(new(4.75, 5), new(75, 7.5), new(65, 45), new(10, 47.5))]);
+
+        var moved = CheckedOffsetter.Standard(Tolerance.Default).Offset(twice, distance, CornerJoin.Round);
+
+        Assert.InRange(moved.Area, 0, twice.Area + twice.Perimeter * 0.01);
+        Assert.Null(OffsetCheck.Fault(twice, moved, distance, CornerJoin.Round, 0.01));
+    }
+
     [Fact]
     public void The_first_rung_that_keeps_the_law_is_taken()
     {

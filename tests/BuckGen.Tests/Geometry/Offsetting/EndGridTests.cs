@@ -15,6 +15,17 @@ public class EndGridTests
         Assert.Empty(Grid.Near(new(-3, -1.9)));
     }
 
+    [Theory]
+    [InlineData(10)]
+    [InlineData(0.1)]
+    public void The_squares_of_the_grid_follow_the_reach(double reach)
+    {
+        var grid = new EndGrid([new(0, 0), new(reach, 0)], reach);
+
+        Assert.Equal([0, 1], grid.Near(new(0.9 * reach, 0)).Select(n => n.Number).Order());
+        Assert.Equal([1], grid.Near(new(1.1 * reach, 0)).Select(n => n.Number));
+    }
+
     [Fact]
     public void The_distance_comes_with_them() =>
         Assert.Equal([(0, 0), (1, 1.0)], Grid.Near(new(0, 0)).Where(n => n.Number < 2).OrderBy(n => n.Number));

@@ -58,6 +58,15 @@ public class LoopChainTests
     }
 
     [Fact]
+    public void Starts_nearer_than_ends_are_joined_count_as_one_point()
+    {
+        // The first square's upper side starts 0.000005 mm beside the corner, the second square just there.
+        Segment upper = new(new(10 - 5e-6, 10), new(0, 10));
+
+        Assert.Equal([25, 100], LoopChain.Close([.. Square[..2], .. Sides(10, 10, 5), upper, Square[3]], 1).Select(l => Math.Round(l.SignedArea, 3)).Order());
+    }
+
+    [Fact]
     public void A_piece_that_another_chain_has_used_goes_on_with_no_second_one() =>
         Assert.Throws<OffsetFailedException>(() => LoopChain.Close([.. Square, new(new(20, -5), new(10, 0))], 1));
 

@@ -56,6 +56,21 @@ public class OffsetCheckTests
         Assert.Equal("growing lost area", Fault(Source, Region.Empty, 3));
     }
 
+    [Theory]
+    // Of one loop the area is known, of several to their length times half the tolerance: 80 mm by 0.005 mm are 0.4 mm².
+    [InlineData(1, 0.01, true)]
+    [InlineData(2, 0.35, false)]
+    [InlineData(2, 0.45, true)]
+    public void Where_loops_may_touch_their_area_is_known_to_the_tolerance(int loops, double lost, bool told)
+    {
+        var source = Shapes.Union([.. Enumerable.Range(0, loops).Select(i => Shapes.RectangleAt(20 * i, 0, 10, 10))]);
+        // One square is wider or narrower than it was.
+        Region Changed(double area) => Shapes.Union([Shapes.Rectangle(10 + area / 10, 10), .. Enumerable.Range(1, loops - 1).Select(i => Shapes.RectangleAt(20 * i, 0, 10, 10))]);
+
+        Assert.Equal(told, Fault(source, Changed(-lost), 0.001) == "growing lost area");
+        Assert.Equal(told, Fault(source, Changed(lost), -0.001) == "shrinking gained area");
+    }
+
     [Fact]
     public void A_whole_island_may_not_go_missing()
     {

@@ -22,6 +22,17 @@ public sealed class PolygonConversionTests
     public void A_short_side_that_can_be_seen_stays() =>
         Assert.Equal(5, PolygonConversion.FromGeometry(Square(new(100, 4000), new(100, 4000.001)), 0.0001).Islands.Single().Outer.Segments.Length);
 
+    [Fact]
+    public void A_triangle_keeps_three_corners_however_small_it_is()
+    {
+        var factory = new GeometryFactory();
+        var doubled = factory.CreatePolygon([new(0, 0), new(10, 0), new(10, 1e-9), new(0, 10), new(0, 0)]);
+        var tiny = factory.CreatePolygon([new(0, 0), new(5e-7, 0), new(0, 5e-7), new(0, 0)]);
+
+        Assert.Equal(3, PolygonConversion.FromGeometry(doubled, 0.001).Segments.Count());
+        Assert.Equal(3, PolygonConversion.FromGeometry(tiny, 1e-9).Segments.Count());
+    }
+
     [Theory]
     // A chord of angle a stands off by r·(1 - cos(a/2)): half a circle of 10 mm needs 11.1 chords of 0.1 mm, so 12.
     [InlineData(10, 0.1, 24)]

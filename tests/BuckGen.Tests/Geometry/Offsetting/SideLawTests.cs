@@ -68,10 +68,12 @@ public class SideLawTests
     [Fact]
     public void At_a_distance_below_the_tolerance_the_sides_are_told_apart_as_well()
     {
-        var grown = Loop.Rectangle(new(-0.002, -0.002, 100.002, 60.002));
+        // A power of two, so that nothing is rounded: 0.001953125 mm.
+        const double Distance = 1.0 / 512;
+        var grown = Loop.Rectangle(new(-Distance, -Distance, 100 + Distance, 60 + Distance));
 
-        Assert.Null(Fault(grown, 0.002));
-        Assert.EndsWith("has its material on the wrong side", Fault(grown.Reversed(), 0.002));
+        Assert.Null(Fault(grown, Distance));
+        Assert.EndsWith("has its material on the wrong side", Fault(grown.Reversed(), Distance));
     }
 
     [Theory]
