@@ -75,12 +75,5 @@ internal sealed class DraftedShape
 
     /// <summary>The outline at a height.</summary>
     public Region At(double height, CancellationToken cancellation = default) =>
-        known.GetOrAdd(OffsetAt(height), d => WithoutSpecks(offsetter.Offset(outline, d, corners, cancellation)));
-
-    /// <summary>Leaves out islands and holes narrower than a quarter of the chord error: nothing is left of them but rounding.</summary>
-    private Region WithoutSpecks(Region region) => region.Loops.All(IsMoreThanASpeck)
-        ? region
-        : new([.. region.Islands.Where(i => IsMoreThanASpeck(i.Outer)).Select(i => i with { Holes = [.. i.Holes.Where(IsMoreThanASpeck)] })]);
-
-    private bool IsMoreThanASpeck(Loop loop) => 2 * Math.Abs(loop.SignedArea) > chord / 4 * loop.Length;
+        known.GetOrAdd(OffsetAt(height), d => Specks.Without(offsetter.Offset(outline, d, corners, cancellation), chord));
 }

@@ -24,7 +24,7 @@ internal static class BuckDesigner
         ArgumentNullException.ThrowIfNull(spec);
         spec.Validate();
         if (outline.Region.IsEmpty) throw new OutlineException($"{outline.Name}: no closed outline is left to make a buck from.");
-        OutlineSize.Require(outline.Name, outline.Region);
+        OutlineSize.Require(outline.Name, outline.Region, spec.Tolerance);
         try
         {
             return DesignChecked(outline, spec, extensions, next, cancellation);
@@ -111,7 +111,7 @@ internal static class BuckDesigner
         if (direction == 0) return (shape, new(spec.Drawn, spec.ShrinkageAllowed, 0));
         // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
         var wall = Blank.Of(shape, spec, depth, heights, offsetter, cancellation) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
-        var moved = offsetter.Offset(enlarged, wall, spec.Corners, cancellation);
+        var moved = Specks.Without(offsetter.Offset(enlarged, wall, spec.Corners, cancellation), spec.Tolerance.Chord);
         return moved.IsEmpty
             ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))
             : (Drafted(moved), new(spec.Drawn, spec.ShrinkageAllowed, wall));

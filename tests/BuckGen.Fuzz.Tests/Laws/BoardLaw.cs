@@ -1,3 +1,6 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using BuckGen.Findings;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
 using BuckGen.Geometry;
@@ -5,13 +8,13 @@ using BuckGen.Geometry;
 namespace BuckGen.Fuzz.Tests.Laws;
 
 /// <summary>Every part is on a board of its stock, inside its margins, and keeps its spacing from the others; or it is said to be too large.</summary>
-internal sealed class BoardLaw : ILaw
+internal sealed partial class BoardLaw : ILaw
 {
     public IEnumerable<string> Broken(DesignRun run)
     {
         var (spec, plan) = (run.Plan.Spec, run.Plan);
         var placed = run.Boards.SelectMany(b => b.Parts).Select(p => p.Placement.Part.Name).ToArray();
-        var tooLarge = plan.Findings.Count(f => f.Id == "part-larger-than-stock");
+        var tooLarge = plan.Findings.Where(f => f.Id == "part-larger-than-stock").Sum(CountOf);
         if (placed.Length + tooLarge != run.Parts.Count || placed.Distinct().Count() != placed.Length)
             yield return $"{placed.Length} parts are on boards and {tooLarge} are too large, of {run.Parts.Count}";
         foreach (var board in run.Boards)
@@ -22,14 +25,21 @@ internal sealed class BoardLaw : ILaw
             {
                 var (part, box) = (board.Parts[i].Placement.Part, outlines[i].Box);
                 if (part.Stock.Name != board.Layout.Stock.Name || part.Stock.Thickness != board.Layout.Stock.Thickness) yield return $"part {part.Name} is on {name} of another stock";
-                if (Math.Min(Math.Min(box.MinX, box.MinY), Math.Min(piece.Width - box.MaxX, piece.Height - box.MaxY)) < spec.EdgeMargin - Slack.Written)
+                if (Math.Min(Math.Min(box.MinX, box.MinY), Math.Min(piece.Width - box.MaxX, piece.Height - box.MaxY)) < spec.EdgeMargin - Slack.Flat)
                     yield return $"part {part.Name} is at {box}, too near the edge of {name}, {piece}";
                 for (var j = 0; j < i; j++)
-                    if (Apart(outlines[i], outlines[j]) is var apart && apart < spec.Spacing - Slack.Written)
+                    if (Apart(outlines[i], outlines[j]) is var apart && apart < spec.Spacing - 2 * Slack.Flat)
                         yield return FormattableString.Invariant($"parts {part.Name} and {board.Parts[j].Placement.Part.Name} lie {apart:0.####} mm apart on {name}");
             }
         }
     }
+
+    /// <summary>Findings at very many places are one that says how many they are.</summary>
+    private static int CountOf(Finding finding) =>
+        Gathered().Match(finding.Message) is { Success: true } match ? int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) : 1;
+
+    [GeneratedRegex("There are ([0-9]+) such places")]
+    private static partial Regex Gathered();
 
     /// <summary>Between the boxes where they are apart; between the edges, or below 0, where one part reaches into the other's box.</summary>
     private static double Apart(Shape a, Shape b)

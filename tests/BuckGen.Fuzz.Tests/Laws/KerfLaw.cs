@@ -8,7 +8,7 @@ namespace BuckGen.Fuzz.Tests.Laws;
 /// <summary>What a board's file cuts is each part grown by half the kerf all round, holes first and the outer edge last.</summary>
 internal sealed class KerfLaw : ILaw
 {
-    /// <summary>A hole that the kerf leaves narrower than this on average, mm, is not cut; a finding says so.</summary>
+    /// <summary>A hole that the kerf leaves narrower than this on average, mm, is not cut, one that was a slot among them; a finding says so.</summary>
     private const double BurntDot = 0.05;
 
     public IEnumerable<string> Broken(DesignRun run)
@@ -18,11 +18,11 @@ internal sealed class KerfLaw : ILaw
             foreach (var (placement, paths) in board.Parts)
             {
                 var cut = paths.Select(p => p.Before(placement.Map)).ToArray();
-                if (Fault(run.Parts[placement.Part.Name], cut, kerf) is { } fault) yield return $"part {placement.Part.Name}: {fault}";
+                if (Fault(run.Parts[placement.Part.Name], cut, kerf, placement.Part.Lost is not null) is { } fault) yield return $"part {placement.Part.Name}: {fault}";
             }
     }
 
-    private static string? Fault(LayerPart part, DxfPath[] cut, double kerf)
+    private static string? Fault(LayerPart part, DxfPath[] cut, double kerf, bool isLost)
     {
         if (cut.Any(p => p.Layer != "MARK" && !p.IsClosed)) return "a cut is open";
         var order = cut.Select(p => p.Layer switch { "MARK" => 0, "VENT" or "DOWEL" or "CUT_INNER" => 1, _ => 2 }).ToArray();
@@ -36,7 +36,7 @@ internal sealed class KerfLaw : ILaw
         {
             var depth = wood.DepthAt(p) + kerf;
             if (Math.Abs(depth) <= Slack.Curve || through.Contains(p) == depth > 0) continue;
-            if (depth < 0 && depth > -BurntDot - Slack.Curve && outer.Contains(p)) continue;
+            if (depth < 0 && depth > -BurntDot - Slack.Curve && (outer.Contains(p) || isLost)) continue;
             return FormattableString.Invariant($"{p} lies {depth:0.####} mm deep in the part with its kerf, but is {(depth > 0 ? "cut away" : "left on")}");
         }
 

@@ -11,6 +11,7 @@ internal static class SegmentMerging
         {
             // Ends are set exactly on each other here; they differ by no more than the joining distance.
             var segment = merged.Count > 0 ? piece with { Start = merged[^1].End } : piece;
+            if (IsNothing(segment)) continue;
             if (merged.Count > 0 && Joined(merged[^1], segment) is { } one) merged[^1] = one;
             else merged.Add(segment);
         }
@@ -21,8 +22,12 @@ internal static class SegmentMerging
             merged.RemoveAt(merged.Count - 1);
         }
 
+        while (merged.Count > 2 && IsNothing(merged[^1] with { End = merged[0].Start })) merged.RemoveAt(merged.Count - 1);
         return merged;
     }
+
+    /// <summary>Of the shortest pieces nothing may be left when the ends beside them are set on each other.</summary>
+    private static bool IsNothing(Segment segment) => segment.Start == segment.End || segment.Length <= OffsetPrecision.ShortestPiece;
 
     private static Segment? Joined(Segment a, Segment b)
     {

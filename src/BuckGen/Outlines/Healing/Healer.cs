@@ -30,7 +30,7 @@ internal static class Healer
         var region = Nesting.Resolve(filled.Loops.Select(l => l.Loop), cancellation);
         // A loop whose areas cancel to nothing is none.
         if (region.IsEmpty) throw Nothing();
-        OutlineSize.Require(name, region);
+        OutlineSize.Require(name, region, tolerance);
         return new(name, region, drawing.Units,
             [.. fitted.Repairs, .. loose.Repairs, .. joined.Repairs, .. cleaned.Repairs, .. single.Repairs, .. open.Repairs, .. clear.Repairs],
             [.. drawing.Notes, .. open.Notes, .. clear.Notes, .. filled.Notes])

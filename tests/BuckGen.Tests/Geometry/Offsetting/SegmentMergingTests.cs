@@ -16,6 +16,17 @@ public class SegmentMergingTests
         Assert.Equal([Line(0, 0, 10, 0), Line(10, 0, 10, 10), Line(10, 10, 0, 0)],
             SegmentMerging.Merge([Line(4, 0, 10, 0), Line(10, 0, 10, 10), Line(10, 10, 0, 0), Line(0, 0, 4, 0)]));
 
+    /// <summary>Found by a random design: the ends of the shortest arc were set on each other, and the next offset was not a number.</summary>
+    [Fact]
+    public void A_piece_of_which_nothing_is_left_is_left_out()
+    {
+        Segment[] closing = [Line(0, 0, 10, 0), Line(10, 0, 10, 10), Line(10, 10, 0, 5e-7), new(new(0, 5e-7), new(0, 3e-6), 0.1)];
+        Segment[] within = [Line(0, 0, 10, 0), new(new(10, 2e-6), new(10, 0), 0.1), Line(10, 0, 10, 10), Line(10, 10, 0, 0)];
+
+        Assert.Equal(3, SegmentMerging.Merge([.. closing]).Count);
+        Assert.Equal([within[0], within[2], within[3]], SegmentMerging.Merge([.. within]));
+    }
+
     [Fact]
     public void A_line_that_runs_back_stays() =>
         Assert.Equal(2, SegmentMerging.Merge([Line(0, 0, 10, 0), Line(10, 0, 4, 0)]).Count);
