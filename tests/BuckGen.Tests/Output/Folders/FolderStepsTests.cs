@@ -159,6 +159,24 @@ public sealed class FolderStepsTests : Scratch
     }
 
     [Fact]
+    public void What_is_saved_just_before_it_is_moved_stops_the_run_and_stays()
+    {
+        var move = Array.IndexOf(AllSteps(WithoutExchange), "move out/summary.json to inside/old/summary.json") + 1;
+        Begin();
+        var disk = new FaultyDisk(int.MaxValue, Fault.Error, exchanges: false)
+        {
+            Meanwhile = step =>
+            {
+                if (step == move) Put("out/summary.json", "by hand");
+            },
+        };
+
+        Assert.Equal($"{At("out/summary.json")} was changed just now; run again.", Assert.Throws<IOException>(() => Write(disk, New)).Message);
+        Assert.Equal(["layers/a.dxf: old layers/a.dxf", "notes/mine.txt: mine", "summary.json: by hand"], Present());
+        Assert.Empty(Beside());
+    }
+
+    [Fact]
     public void What_was_begun_with_a_journal_is_taken_back_and_told()
     {
         for (var step = 4; ; step += 7)
@@ -170,7 +188,7 @@ public sealed class FolderStepsTests : Scratch
 
             var remarks = Write(FaultyDisk.Sound, New).Remarks;
 
-            if (begun) Assert.Equal("An earlier run into this folder was cut off; what it had begun was taken back first.", Assert.Single(remarks));
+            if (begun) Assert.Equal("An earlier run into this folder was interrupted; its changes were undone first.", Assert.Single(remarks));
             else Assert.Empty(remarks);
             Assert.Equal(["cut/b.dxf: new cut/b.dxf", "notes/mine.txt: mine", "summary.json: new summary.json"], Present());
             Assert.Empty(Beside());
