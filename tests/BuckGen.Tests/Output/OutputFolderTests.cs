@@ -299,6 +299,10 @@ public sealed class OutputFolderTests : Scratch
         Assert.Throws<ArgumentException>(() => OutputFolder.Write(Out, Result("new", path)));
 
     [Fact]
+    public void A_path_that_is_there_twice_is_named() =>
+        Assert.StartsWith("\"summary.json\" is there twice.", Assert.Throws<ArgumentException>(() => OutputFolder.Write(Out, Result("new", "summary.json"))).Message);
+
+    [Fact]
     public void A_folder_needs_a_name() => Assert.Throws<ArgumentException>(() => OutputFolder.Write(" ", Result("new")));
 
     [Fact]

@@ -76,6 +76,7 @@ public sealed class FolderPartsTests : Scratch
         Assert.Null(view.At("b"));
         Assert.True(view.IsComplete);
         Assert.Empty(FolderView.Of(At("nowhere")).Entries);
+        Assert.True(FolderView.Of(At("nowhere")).IsComplete);
     }
 
     [Fact]
@@ -93,5 +94,39 @@ public sealed class FolderPartsTests : Scratch
         Assert.Equal("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", Contents.Sum(file));
         Assert.Equal(Contents.Sum("link to nowhere"u8), Contents.Sum(At("out/dead")));
         Assert.True(Contents.CanRead(file) && Contents.CanRead(At("out/dead")));
+    }
+
+    [Fact]
+    public void A_file_that_others_read_can_be_read_and_one_that_is_gone_cannot()
+    {
+        var file = Put("out/file.txt", "abc");
+        using var theirs = File.OpenRead(file);
+
+        Assert.True(Contents.CanRead(file));
+        Assert.Equal(Contents.Sum("abc"u8), Contents.Sum(file));
+        Assert.False(Contents.CanRead(At("out/none")));
+    }
+
+    [Fact]
+    public void A_folder_gets_the_permissions_of_another()
+    {
+        if (OperatingSystem.IsWindows()) return; // It has no such permissions.
+        const UnixFileMode Own = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+        Directory.CreateDirectory(Out, Own);
+
+        new Disk().MakeFolder(At("twin"), Out);
+
+        Assert.Equal(Own, File.GetUnixFileMode(At("twin")));
+    }
+
+    [Fact]
+    public void What_the_system_cannot_do_is_told()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "There are second names and folders can be flushed.");
+        var (file, other) = (Put("a", "1"), Put("b", "2"));
+
+        Assert.StartsWith($"{file} can't get the second name {other}: ", Assert.Throws<IOException>(() => UnixCalls.Link(file, other)).Message);
+        Assert.StartsWith($"{Out} can't be flushed: ", Assert.Throws<IOException>(() => UnixCalls.Flush(Out)).Message);
+        Assert.Equal("2", Read("b"));
     }
 }

@@ -115,6 +115,29 @@ public sealed class FolderStepsTests : Scratch
         Steps(WithoutExchange), ignoreLineEndingDifferences: true);
 
     [Fact]
+    public void A_first_result_is_moved_to_its_place_as_a_whole()
+    {
+        var noted = new NotedDisk(FaultyDisk.Sound, Place);
+        new FolderWriter(noted).Write(Out, New, false, default);
+
+        Assert.Equal(
+            """
+            write beside/about.txt
+            flush beside
+            write beside/new/cut/b.dxf
+            write beside/new/summary.json
+            write beside/new/.buckgen-files
+            flush beside/new/cut
+            flush beside/new
+            move beside/new to out
+            flush above
+            delete beside/about.txt
+            delete folder beside
+            """,
+            string.Join('\n', noted.Steps.Where(s => !s.StartsWith("make ", StringComparison.Ordinal))), ignoreLineEndingDifferences: true);
+    }
+
+    [Fact]
     public void Whoever_looks_at_any_step_sees_one_whole_result()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "Folders can be exchanged.");
