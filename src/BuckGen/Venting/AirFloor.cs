@@ -11,8 +11,8 @@ namespace BuckGen.Venting;
 /// <param name="Deepest">The one place where air stays last, when the rest of the floor is a slope; null for a level floor.</param>
 internal sealed record AirFloor(LayerBlank Layer, Island Air, FloorWalls Walls, Vec2? Deepest = null)
 {
-    /// <summary>Distance to the nearest wall, mm; infinite when none lies within the reach.</summary>
-    public double ToWall(Vec2 p, double reach) => Walls.Edges.DistanceWithin(p, reach);
+    /// <summary>Distance to the nearest wall, mm; 0 under a wall, infinite when none lies within the reach.</summary>
+    public double ToWall(Vec2 p, double reach) => Walls.Interior.Contains(p) ? 0 : Walls.Edges.DistanceWithin(p, reach);
 
     /// <summary>True when no wall stands between two places: a vent at one then draws air from the other.</summary>
     public bool Sees(Vec2 a, Vec2 b)

@@ -8,10 +8,14 @@ namespace BuckGen.Venting;
 internal sealed class FloorWalls(Region wood)
 {
     private readonly Lazy<SegmentIndex> edges = new(() => new(wood.Segments));
+    private readonly Lazy<RegionInterior> interior = new(() => new(wood));
 
     /// <summary>The wood.</summary>
     public Region Wood => wood;
 
     /// <summary>Finds its edges near a place.</summary>
     public SegmentIndex Edges => edges.Value;
+
+    /// <summary>Tells where there is wood.</summary>
+    public RegionInterior Interior => interior.Value;
 }

@@ -77,6 +77,7 @@ public sealed class BoreRoomTests
         Assert.True(floor.Sees(new(20, 30), new(40, 30))); // as far as the wall itself
         Assert.Equal(20, floor.ToWall(new(20, 30), 30), 1e-9);
         Assert.Equal(double.PositiveInfinity, floor.ToWall(new(20, 30), 10));
+        Assert.Equal(0, floor.ToWall(new(41, 30), 30)); // under the wall
     }
 
     [Fact]

@@ -64,6 +64,18 @@ public sealed class VentPlacementTests
         Assert.Contains(design.Vents!.Vents, v => v.Reason == VentReason.Gap && Math.Abs(v.Centre.X - 60.6) < 0.05);
     }
 
+    /// <summary>Found by random designs: from the wall of one square a vent was set at its distance, into the wood of the next.</summary>
+    [Fact]
+    public void Squares_that_share_an_edge_have_no_vent_in_each_other()
+    {
+        var region = Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Rectangle(new(60, 0, 120, 60))]);
+        var design = Vented.Design(region, Vented.Spec() with { OutlineAt = OutlineAt.Base });
+        Assert.True(design.Vents!.Vents.Length >= 12);
+        Assert.DoesNotContain(design.Vents.Vents, v => v.Centre.X is > 0 and < 120 && v.Centre.Y is > 0 and < 60);
+        // Nothing is drilled along 60 mm of wall, which is told for both squares.
+        Assert.Equal(2, design.Findings.Count(f => f.Id == "vent-spacing" && f.Place is { } p && Math.Abs(p.X - 60) < 1));
+    }
+
     [Fact]
     public void No_vent_runs_into_a_dowel_an_edge_a_mark_or_another_vent()
     {
