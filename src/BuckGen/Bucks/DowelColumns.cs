@@ -26,7 +26,8 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
             var sanded = new Lazy<ILookup<int, Island>>(() => solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Of(i))));
             for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
             {
-                // Dowels that came down from an island above serve this one too.
+                // Dowels that came down from an island above serve this one too, unless only one did: pieces under walls that lean the wrong way.
+                if (holes[layer][i].Count == 1) findings.Add(Alone(layers[layer], layers[layer].Wood.Islands[i], letters[layer][i]));
                 if (holes[layer][i].Count > 0) continue;
                 cancellation.ThrowIfCancellationRequested();
                 var left = spec.Steps == Steps.Inside ? [blank.Wood.Islands[i]] : sanded.Value[i];
@@ -66,6 +67,14 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
             "Use thinner dowels or less wall, or glue these pieces by eye along the glue-up lines.")
         {
             Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = dowels.Diameter, Source = "common practice, no source",
+        };
+
+    private static Finding Alone(LayerBlank layer, Island piece, string letter) =>
+        new("dowel-alone", Severity.Warning,
+            $"Island {letter} of layer {layer.Number} has only one dowel, about which it can turn: the others of the layer above stand beside it.",
+            "Let the walls lean the other way, or glue this piece by eye along the glue-up lines.")
+        {
+            Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = 1, Limit = 2, Source = "common practice, no source",
         };
 
     private static Finding Turnable(LayerBlank layer, string letter, Vec2 place) =>

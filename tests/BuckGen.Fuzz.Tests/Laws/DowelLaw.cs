@@ -29,7 +29,7 @@ internal sealed class DowelLaw : ILaw
                 for (var j = 0; j < i; j++)
                     if (holes[i].Centre.DistanceTo(holes[j].Centre) < spec.Dowels.HoleDiameter + Math.Min(spec.Dowels.Wall, spec.Dowels.HoleDiameter) - Slack.Curve)
                         yield return FormattableString.Invariant($"dowels at {holes[i].Centre} and {holes[j].Centre} of layer {layers[n].Number} run into each other");
-            if (n > 0 && layers[n].Parts.Any(p => p.Dowels.Length < 2) && run.Design.Findings.All(f => f.Id != "dowels-no-room"))
+            if (n > 0 && layers[n].Parts.Any(p => p.Dowels.Length < 2) && run.Design.Findings.All(f => f.Id is not ("dowels-no-room" or "dowel-alone")))
                 yield return $"a piece of layer {layers[n].Number} has fewer than two dowels, and nothing says so";
         }
     }

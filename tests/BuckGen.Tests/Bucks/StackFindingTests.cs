@@ -20,6 +20,27 @@ public class StackFindingTests
         Assert.Equal(0, finding.Place!.Value.DistanceTo(new(90, 30)), 1e-6);
     }
 
+    /// <summary>
+    /// Found by random designs: walls that lean the wrong way grow together on top, where the dowels are chosen. At 12 mm each square
+    /// stands out by 12·tan 5° = 1.05 mm (trigonometry), which closes the gap of 1 mm; its lower half may get one dowel of the three.
+    /// </summary>
+    [Fact]
+    public void A_piece_with_one_dowel()
+    {
+        var design = PlainBuck.Of(
+            Shapes.Union(Shapes.Rectangle(30, 30), Shapes.RectangleAt(31, 0, 30, 30)),
+            PlainBuck.Spec with { Depth = 24, Draft = -5, OutlineAt = OutlineAt.Base, Steps = Steps.Inside, Base = new(PlainBuck.Mdf12) });
+        Assert.Equal([1, 2, 1], design.Layers.Select(l => l.Parts.Length));
+        Assert.Equal([1, 2], design.Layers[1].Parts.Select(p => p.Dowels.Length).Order());
+
+        var finding = Assert.Single(design.Named("dowel-alone"));
+        var alone = design.Layers[1].Parts.Single(p => p.Dowels.Length == 1);
+        Assert.Equal($"Island {alone.Letter} of layer 2 has only one dowel, about which it can turn: the others of the layer above stand beside it.", finding.Message);
+        Assert.Equal("Let the walls lean the other way, or glue this piece by eye along the glue-up lines.", finding.Remedy);
+        Assert.Equal((Severity.Warning, 12, 1, 2, "common practice, no source"), (finding.Severity, finding.Height, finding.Value, finding.Limit, finding.Source));
+        Assert.Equal(0, finding.Place!.Value.DistanceTo(alone.Shape.Outer.Bounds.Centre), 1e-9);
+    }
+
     [Fact]
     public void A_piece_that_fits_turned()
     {
