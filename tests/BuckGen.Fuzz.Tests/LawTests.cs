@@ -6,6 +6,7 @@ using BuckGen.Geometry;
 using BuckGen.Outlines;
 using BuckGen.Output;
 using BuckGen.Sheets;
+using BuckGen.Venting;
 using Xunit;
 
 namespace BuckGen.Fuzz.Tests;
@@ -50,6 +51,31 @@ public class LawTests
     [Fact]
     public void A_vent_under_the_buck_draws_no_air() =>
         Breaks(new VentLaw(), Sound with { Vents = Sound.Vents! with { Vents = [.. Sound.Vents.Vents.Select(v => v with { Centre = new(5, 40) })] } });
+
+    /// <summary>The foot is a small triangle inside the drawn one, so vents round its corners lie farther from it than the drawing alone tells.</summary>
+    [Fact]
+    public void Vents_round_the_corners_of_a_foot_that_was_moved_inward_keep_the_law()
+    {
+        var design = BuckDesign.Create(
+            Outline.Of("triangle", Region.FromLoops([Loop.Polygon([new(0, 0), new(120, 0), new(60, 60)])])),
+            Sound.Spec with { Draft = -10, Vents = new() { Spacing = 5, BoreDiameter = 2, Land = 0.5, Diameter = 1.5 } });
+        Assert.Empty(new VentLaw().Broken(Run(design)));
+        Breaks(new VentLaw(), design with { Vents = design.Vents! with { Vents = [.. design.Vents.Vents.Select(v => v with { Centre = v.Centre + (new Vec2(60, 25) - v.Centre).Unit() * 0.5 })] } });
+    }
+
+    /// <summary>At 20 degrees a hole of 3 mm radius closes 8.2 mm below the face (trigonometry); its layer is cut at the face, so air reaches the base.</summary>
+    [Fact]
+    public void A_vent_in_a_counter_that_closes_within_the_lowest_layer_keeps_the_law_where_that_is_told()
+    {
+        var design = BuckDesign.Create(
+            Outline.Of("ring", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(40, 40), 3)])),
+            Sound.Spec with { Depth = 18, Draft = 20, Steps = Steps.Inside, Stock = [new("thick board", 18, 600, 600)] });
+        var pit = Assert.Single(design.Vents!.Vents, v => v.Reason == VentReason.Counter);
+        Assert.Equal(0, pit.Centre.DistanceTo(new(40, 40)), 0.1);
+        Assert.Empty(new VentLaw().Broken(Run(design)));
+        Breaks(new VentLaw(), design with { Vents = design.Vents with { Vents = [pit with { Centre = new(123, 40) }] } });
+        Breaks(new VentLaw(), design with { Findings = [.. design.Findings.Where(f => f.Id != "counter-closes")] });
+    }
 
     [Fact]
     public void A_file_of_another_layer_is_not_this_one()

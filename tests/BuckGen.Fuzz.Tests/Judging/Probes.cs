@@ -5,7 +5,7 @@ namespace BuckGen.Fuzz.Tests.Judging;
 /// <summary>Where a shape is looked at.</summary>
 internal static class Probes
 {
-    private const int Most = 64;
+    private const int Most = 64, Rings = 4, Round = 180;
 
     /// <summary>Edges of every loop, spread along it, the shortest loops included.</summary>
     public static IEnumerable<Edge> EdgesOf(Shape shape)
@@ -30,6 +30,13 @@ internal static class Probes
         from i in Enumerable.Range(0, across)
         from j in Enumerable.Range(0, across)
         select new Vec2(box.MinX + box.Width * (i + 0.437) / (across - 0.1), box.MinY + box.Height * (j + 0.411) / (across - 0.2));
+
+    /// <summary>A disc: its middle and rings, so close that between two points the edge bends by less than 0.0002 of the radius.</summary>
+    public static IEnumerable<Vec2> Disc(Vec2 centre, double radius) =>
+        from ring in Enumerable.Range(0, Rings + 1)
+        from i in Enumerable.Range(0, ring == 0 ? 1 : Round)
+        let angle = 2 * Math.PI * i / Round
+        select centre + new Vec2(Math.Cos(angle), Math.Sin(angle)) * (radius * ring / Rings);
 
     private static IEnumerable<T> Spread<T>(IReadOnlyList<T> items, int most) =>
         items.Count <= most ? items : Enumerable.Range(0, most).Select(i => items[(int)((long)i * items.Count / most)]);

@@ -1,5 +1,7 @@
 using BuckGen.Bucks;
+using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
+using BuckGen.Geometry;
 using BuckGen.Venting;
 
 namespace BuckGen.Fuzz.Tests.Laws;
@@ -38,12 +40,30 @@ internal sealed class VentLaw : ILaw
                 if (vents[i].Centre.DistanceTo(vents[j].Centre) < spec.BoreDiameter + spec.Land - 1e-6) yield return $"{vents[i]} and {vents[j]} run into each other";
     }
 
-    /// <summary>The sheet traps air outside a male buck's foot and inside a cavity; half the distance from the wall is always kept.</summary>
+    /// <summary>
+    /// The sheet traps air outside a male buck's foot and inside a cavity; half the distance from the wall is always kept. Where a finding
+    /// says that a counter or pocket closes within the lowest layer, which may be cut higher up, its one vent keeps it from the wood as cut.
+    /// </summary>
     private static string? UnderTheWall(DesignRun run, Vent vent, VentSpec spec)
     {
-        var (least, most) = run.Wall.InOutline(vent.Centre, run.Wall.Foot);
-        var inAir = run.Wall.IsMale ? -least : most;
+        var inAir = InAir(run.Wall, vent.Centre);
         var wanted = vent.Reason == VentReason.Given ? 0 : vent.Diameter / 2 + spec.WallDistance / 2;
-        return inAir < wanted - Near ? FormattableString.Invariant($"{vent} lies {inAir:0.####} mm from the foot of the wall") : null;
+        if (inAir >= wanted - Near) return null;
+        // From a foot that was moved away from the place it is at least so far, and farther beside a corner: then the wood of the foot decides.
+        if (!Probes.Disc(vent.Centre, Math.Max(0, wanted - Near)).Any(p => InAir(run.Wall, p) < 0)) return null;
+        return IsToldToClose(run, vent) && run.Walls is [var lowest, ..] && -run.Wood(lowest).DepthAt(vent.Centre) >= wanted - Near
+            ? null
+            : FormattableString.Invariant($"{vent} lies {inAir:0.####} mm from the foot of the wall");
     }
+
+    /// <summary>At most so far lies a place in the air at the foot of the wall, mm; negative under it.</summary>
+    private static double InAir(DraftedWall wall, Vec2 p)
+    {
+        var (least, most) = wall.InOutline(p, wall.Foot);
+        return wall.IsMale ? -least : most;
+    }
+
+    /// <summary>True when a finding names the place, or gathers too many to name each.</summary>
+    private static bool IsToldToClose(DesignRun run, Vent vent) => vent.Reason == VentReason.Counter && run.Design.Findings.Any(f =>
+        f.Id is "counter-closes" or "pocket-vanishes" && (f.Place == vent.Centre || f.Message.Contains(" such places", StringComparison.Ordinal)));
 }
