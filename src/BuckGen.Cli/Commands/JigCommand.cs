@@ -17,7 +17,7 @@ internal static class JigCommand
             Examples =
             [
                 "buckgen jig tray.dxf --depth 36mm --stock 6mm --gauge 1mm",
-                "buckgen jig tray.dxf --depth 36mm --stock 6mm 3mm --trim-height 15mm",
+                "buckgen jig tray.dxf --depth 36mm --stock 6mm 3mm --out ring",
                 "buckgen jig tray.dxf --depth 36mm --stock 6mm --flange 15mm --bit 6mm --panel",
             ],
             Notes = "On request it also makes a template for the flange and the panel that the part shows through.",
