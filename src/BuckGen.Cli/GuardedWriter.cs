@@ -7,7 +7,9 @@ namespace BuckGen.Cli;
 /// <param name="failed">Is called when something can't be written.</param>
 internal sealed class GuardedWriter(TextWriter writer, Action<Exception> failed) : TextWriter
 {
-    /// <summary>For answers: what can't be printed is a <see cref="PrintException"/>, never mistaken for a failure of the work.</summary>
+    /// <summary>
+    /// For answers: what can't be printed is a <see cref="PrintException"/>, never mistaken for a failure of the work.
+    /// </summary>
     public static GuardedWriter ForAnswers(TextWriter writer) => new(writer, failure => throw new PrintException(failure));
 
     /// <summary>For error lines and progress: when they can't be written, the work goes on.</summary>

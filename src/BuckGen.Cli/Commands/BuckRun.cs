@@ -22,7 +22,9 @@ internal static class BuckRun
         return OutlineReader.Read(content, Path.GetFileName(path), reading, cancellation);
     }
 
-    /// <summary>Designs, predicts the wall of the formed part where that is wanted and the sheet is known, and lays out.</summary>
+    /// <summary>
+    /// Designs, predicts the wall of the formed part where that is wanted and the sheet is known, and lays out.
+    /// </summary>
     public static CutPlan Plan(
         Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation,
         CutScope scope = CutScope.Everything, FormingSpec? forming = null)

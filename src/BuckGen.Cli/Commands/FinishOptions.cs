@@ -24,7 +24,9 @@ internal sealed class FinishOptions
     public void AddTo(HelpedCommand command) =>
         command.Add(OptionGroup.FinishedPart, trimHeight, clearance, land, flange, bushing, bit, panel, fit, panelMargin);
 
-    /// <summary>The spec with a ring, and with template and panel when they are asked for; they are cut from the first sheet named.</summary>
+    /// <summary>
+    /// The spec with a ring, and with template and panel when they are asked for; they are cut from the first sheet named.
+    /// </summary>
     public BuckSpec Of(ParseResult parsed, BuckSpec buck)
     {
         foreach (var (option, needs) in (ReadOnlySpan<(Option, Option)>)[(bushing, flange), (bit, flange), (fit, panel), (panelMargin, panel)])

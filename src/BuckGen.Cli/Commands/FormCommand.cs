@@ -7,7 +7,9 @@ using BuckGen.Reports;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>buckgen form FILE: how thick the wall of the part will be; nothing is written but a picture that is asked for.</summary>
+/// <summary>
+/// buckgen form FILE: how thick the wall of the part will be; nothing is written but a picture that is asked for.
+/// </summary>
 internal static class FormCommand
 {
     public static Command Create(Terminal terminal, CancellationToken cancellation)

@@ -5,7 +5,10 @@ using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>Where plug-ins come from: the maker's own folder, a folder named on the command line, files that a job names. Never the current folder by itself. Also how they are run.</summary>
+/// <summary>
+/// Where plug-ins come from: the maker's own folder, a folder named on the command line, files that a job names. Never the
+/// current folder by itself. Also how they are run.
+/// </summary>
 internal sealed class PluginOptions
 {
     /// <summary>The name of the option for a process of their own.</summary>

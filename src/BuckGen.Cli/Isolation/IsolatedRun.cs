@@ -7,7 +7,8 @@ using BuckGen.Plugins;
 namespace BuckGen.Cli.Isolation;
 
 /// <summary>
-/// Runs a command in a process of its own, because of its plug-ins: when that process ends in the middle, it is run again without the part that ended it.
+/// Runs a command in a process of its own, because of its plug-ins: when that process ends in the middle, it is run again without
+/// the part that ended it.
 /// </summary>
 internal static class IsolatedRun
 {

@@ -3,7 +3,10 @@ using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Isolation;
 
-/// <summary>The process with the plug-ins: runs the command as usual, says which call of a plug-in runs, and stops when the process that started it is gone.</summary>
+/// <summary>
+/// The process with the plug-ins: runs the command as usual, says which call of a plug-in runs, and stops when the process that
+/// started it is gone.
+/// </summary>
 internal sealed class Worker : IProgress<PluginCall>, IDisposable
 {
     private readonly StreamWriter pipe;

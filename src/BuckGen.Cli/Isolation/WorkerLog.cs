@@ -3,7 +3,9 @@ using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Isolation;
 
-/// <summary>What the process with the plug-ins has reported so far: which call runs, since when, and how its command ended.</summary>
+/// <summary>
+/// What the process with the plug-ins has reported so far: which call runs, since when, and how its command ended.
+/// </summary>
 internal sealed class WorkerLog
 {
     private readonly Lock gate = new();

@@ -5,7 +5,10 @@ using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Isolation;
 
-/// <summary>The command line of the process with the plug-ins: a word, where it writes its lines, what is left out, and the command itself.</summary>
+/// <summary>
+/// The command line of the process with the plug-ins: a word, where it writes its lines, what is left out, and the command
+/// itself.
+/// </summary>
 /// <param name="Pipe">The handle of the pipe.</param>
 /// <param name="LeftOut">What is left out.</param>
 /// <param name="Args">The command.</param>

@@ -4,8 +4,8 @@ using Spectre.Console;
 namespace BuckGen.Cli.Printing;
 
 /// <summary>
-/// Prints lines and tables. All text is taken as it is: nothing in it is markup, and characters that would steer the terminal are shown by
-/// their codes. Nothing else prints to the console.
+/// Prints lines and tables. All text is taken as it is: nothing in it is markup, and characters that would steer the terminal are
+/// shown by their codes. Nothing else prints to the console.
 /// </summary>
 internal sealed class Printer(IAnsiConsole console)
 {

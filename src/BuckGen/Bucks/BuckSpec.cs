@@ -82,7 +82,9 @@ public sealed record BuckSpec
     /// <summary>Wanted depth of the part, mm, above 0.</summary>
     public required double Depth { get; init; }
 
-    /// <summary>Slope of the walls away from upright, degrees, -45 to 45; below 0 the part locks, and a finding says so.</summary>
+    /// <summary>
+    /// Slope of the walls away from upright, degrees, -45 to 45; below 0 the part locks, and a finding says so.
+    /// </summary>
     public double Draft { get; init; } = 5;
 
     /// <summary>Where the drawn outline is to size.</summary>
@@ -98,8 +100,8 @@ public sealed record BuckSpec
     public Steps Steps { get; init; } = Steps.Outside;
 
     /// <summary>
-    /// Shrinkage of the plastic on cooling, per cent of length, 0 to 10; the buck is made larger by it. Null to follow the drawing:
-    /// nothing when it shows the buck; the middle of the plastic's range in the catalog when it shows the part.
+    /// Shrinkage of the plastic on cooling, per cent of length, 0 to 10; the buck is made larger by it. Null to follow the
+    /// drawing: nothing when it shows the buck; the middle of the plastic's range in the catalog when it shows the part.
     /// </summary>
     public double? Shrinkage { get; init; }
 

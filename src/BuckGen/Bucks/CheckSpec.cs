@@ -10,33 +10,37 @@ public sealed record CheckSpec
     /// </summary>
     public double WebGap { get; init; } = 1;
 
-    /// <summary>Narrowest neck of wood, mm. Details under 1 mm are fragile, a laser cutter's advice; 3 mm is common practice (no source).</summary>
+    /// <summary>
+    /// Narrowest neck of wood, mm. Details under 1 mm are fragile, a laser cutter's advice; 3 mm is common practice (no source).
+    /// </summary>
     public double LeastNeck { get; init; } = 3;
 
     /// <summary>
-    /// Least draft of a male buck, degrees; null for the plastic's own in the catalog, or 3 (a former's design guidelines). Published
-    /// minima run from 1.5 to 6.
+    /// Least draft of a male buck, degrees; null for the plastic's own in the catalog, or 3 (a former's design guidelines).
+    /// Published minima run from 1.5 to 6.
     /// </summary>
     public double? LeastDraftMale { get; init; }
 
     /// <summary>
-    /// Least draft of a cavity, degrees; null for the plastic's own in the catalog, or 2 (a former's guidelines). Published minima run
-    /// from 0 (SPE Thermoforming Quarterly 25(1), 2006) to 2.
+    /// Least draft of a cavity, degrees; null for the plastic's own in the catalog, or 2 (a former's guidelines). Published
+    /// minima run from 0 (SPE Thermoforming Quarterly 25(1), 2006) to 2.
     /// </summary>
     public double? LeastDraftFemale { get; init; }
 
     /// <summary>
-    /// Greatest depth of a cavity over its width; null for the plastic's own in the catalog, or 0.75 (a former's advice: 75 per cent of
-    /// the smaller dimension).
+    /// Greatest depth of a cavity over its width; null for the plastic's own in the catalog, or 0.75 (a former's advice: 75 per
+    /// cent of the smaller dimension).
     /// </summary>
     public double? DeepestFemale { get; init; }
 
-    /// <summary>Greatest height of a male buck over its width; null for the plastic's own in the catalog, or 1 (Throne, from memory).</summary>
+    /// <summary>
+    /// Greatest height of a male buck over its width; null for the plastic's own in the catalog, or 1 (Throne, from memory).
+    /// </summary>
     public double? DeepestMale { get; init; }
 
     /// <summary>
-    /// Greatest depth of a cavity over its width when a plug pushes the sheet in. A sheet former's guide to wall thickness recommends a plug
-    /// from 1 to 1.5 and reports 65 to 80 per cent of thinning at 1.5.
+    /// Greatest depth of a cavity over its width when a plug pushes the sheet in. A sheet former's guide to wall thickness
+    /// recommends a plug from 1 to 1.5 and reports 65 to 80 per cent of thinning at 1.5.
     /// </summary>
     public double DeepestPlugged { get; init; } = 1.5;
 
@@ -49,16 +53,22 @@ public sealed record CheckSpec
     /// <summary>Thinnest mean wall that still holds a shape, mm. Common practice, no source.</summary>
     public double LeastMeanWall { get; init; } = 0.2;
 
-    /// <summary>Least radius of a corner, times the gauge. Source: design guidelines of a former, radius at least the starting thickness.</summary>
+    /// <summary>
+    /// Least radius of a corner, times the gauge. Source: design guidelines of a former, radius at least the starting thickness.
+    /// </summary>
     public double LeastCorner { get; init; } = 1;
 
-    /// <summary>Widest step between layers that does not show, times the mean formed thickness. Common practice, no source.</summary>
+    /// <summary>
+    /// Widest step between layers that does not show, times the mean formed thickness. Common practice, no source.
+    /// </summary>
     public double LargestStep { get; init; } = 0.5;
 
     /// <summary>Gauge up to which the grain of plywood shows, mm. Common practice, no source.</summary>
     public double GrainGauge { get; init; } = 1;
 
-    /// <summary>Least gap between buck and frame, times the depth of a male buck; never under 25 mm. Common practice, no source.</summary>
+    /// <summary>
+    /// Least gap between buck and frame, times the depth of a male buck; never under 25 mm. Common practice, no source.
+    /// </summary>
     public double LeastFrameGap { get; init; } = 0.5;
 
     /// <summary>Narrowest overlap of flange and panel that takes glue, mm. Common practice, no source.</summary>

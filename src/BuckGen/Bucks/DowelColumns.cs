@@ -26,7 +26,8 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
             var sanded = new Lazy<ILookup<int, Island>>(() => solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Of(i))));
             for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
             {
-                // Dowels that came down from an island above serve this one too, unless only one did: pieces under walls that lean the wrong way.
+                // Dowels that came down from an island above serve this one too, unless only one did: pieces under walls that
+                // lean the wrong way.
                 if (holes[layer][i].Count == 1) findings.Add(Alone(layers[layer], layers[layer].Wood.Islands[i], letters[layer][i]));
                 if (holes[layer][i].Count > 0) continue;
                 cancellation.ThrowIfCancellationRequested();

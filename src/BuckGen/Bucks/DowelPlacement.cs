@@ -10,7 +10,9 @@ namespace BuckGen.Bucks;
 /// </remarks>
 internal static class DowelPlacement
 {
-    /// <summary>Least difference, mm, between the sides of the triangle, so that a wrong fit is felt (common practice, no source).</summary>
+    /// <summary>
+    /// Least difference, mm, between the sides of the triangle, so that a wrong fit is felt (common practice, no source).
+    /// </summary>
     public const double Distinct = 3;
 
     private const int Candidates = 240;
@@ -68,6 +70,8 @@ internal static class DowelPlacement
         return best;
     }
 
-    /// <summary>A number to compare by: rounded, so that the last bit of a double, which differs between machines, decides nothing.</summary>
+    /// <summary>
+    /// A number to compare by: rounded, so that the last bit of a double, which differs between machines, decides nothing.
+    /// </summary>
     private static double Key(double value) => Math.Round(value, 5);
 }

@@ -47,7 +47,9 @@ internal sealed class DraftedShape
     /// <summary>How far the wall stands outside the drawn outline at a height, mm; negative inside.</summary>
     public double OffsetAt(double height) => (height - ReferenceHeight) * slope;
 
-    /// <summary>The heights and others between them, so that the wall moves little from one to the next and no part comes and goes unseen.</summary>
+    /// <summary>
+    /// The heights and others between them, so that the wall moves little from one to the next and no part comes and goes unseen.
+    /// </summary>
     public IEnumerable<double> CloseHeights(IReadOnlyList<double> heights)
     {
         for (var i = 0; i < heights.Count; i++)

@@ -22,8 +22,8 @@ public sealed record FormerSpec
     public bool HeaterBelow { get; init; }
 
     /// <summary>
-    /// How much smaller than the cavity's floor, on every side, the plug is that pushes the sheet in, mm; null for no plug. Only a cavity
-    /// takes one.
+    /// How much smaller than the cavity's floor, on every side, the plug is that pushes the sheet in, mm; null for no plug. Only
+    /// a cavity takes one.
     /// </summary>
     public double? PlugGap { get; init; }
 

@@ -8,12 +8,14 @@ public interface IVentPattern
     /// <summary>Its name in job files, such as "grid".</summary>
     string Name { get; }
 
-    /// <summary>True when vents also go along the foot of every wall, corners first, no farther apart than <see cref="VentSpec.Spacing"/>.</summary>
+    /// <summary>
+    /// True when vents also go along the foot of every wall, corners first, no farther apart than <see cref="VentSpec.Spacing"/>.
+    /// </summary>
     bool AlongWalls => false;
 
     /// <summary>
-    /// Further places on a floor. Every counter, gap and pit has its vent besides. Places outside the floor's room are left out; a place without room
-    /// for a bore becomes a finding.
+    /// Further places on a floor. Every counter, gap and pit has its vent besides. Places outside the floor's room are left out;
+    /// a place without room for a bore becomes a finding.
     /// </summary>
     /// <param name="floor">The floor.</param>
     /// <param name="spec">What the maker wants.</param>

@@ -16,7 +16,10 @@ internal readonly record struct LabelBox(double Width, double Height, double Roo
     public Bounds Round(Vec2 p) => new Bounds(p.X - Width / 2, p.Y - Height / 2, p.X + Width / 2, p.Y + Height / 2).Grown(Room);
 }
 
-/// <summary>The places of a piece that are tried for its lettering, the nearest to the middle first. What is learned about a place with one size serves all others.</summary>
+/// <summary>
+/// The places of a piece that are tried for its lettering, the nearest to the middle first. What is learned about a place with
+/// one size serves all others.
+/// </summary>
 internal sealed class LabelPlaces
 {
     private const int Across = 40, Count = (Across + 1) * (Across + 1);
@@ -35,7 +38,10 @@ internal sealed class LabelPlaces
     private readonly double reach;
     private readonly Vec2[] places;
 
-    /// <summary>Distance of each place from the next obstacle, mm: not a number until first used, infinite beyond the reach, negative outside the wood.</summary>
+    /// <summary>
+    /// Distance of each place from the next obstacle, mm: not a number until first used, infinite beyond the reach, negative
+    /// outside the wood.
+    /// </summary>
     private readonly double[] clear;
 
     /// <summary>Whether the smallest lettering fits at each place, level and turned; null until first used.</summary>

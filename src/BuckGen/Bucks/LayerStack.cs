@@ -36,7 +36,10 @@ internal static class LayerStack
         if (spec.Base is { } plate) yield return (LayerRole.Base, plate.Stock);
     }
 
-    /// <summary>The height whose outline a straight-cut layer is given: there is more wood lower down, unless the walls lean the wrong way.</summary>
+    /// <summary>
+    /// The height whose outline a straight-cut layer is given: there is more wood lower down, unless the walls lean the wrong
+    /// way.
+    /// </summary>
     private static double CutHeight(BuckSpec spec, double bottom, double top)
     {
         var (larger, smaller) = spec.Draft >= 0 ? (bottom, top) : (top, bottom);

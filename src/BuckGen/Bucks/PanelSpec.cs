@@ -31,7 +31,10 @@ public sealed record PanelSpec(Stock Stock)
     /// <summary>The outer edge.</summary>
     public PanelEdge Edge { get; init; } = PanelEdge.Rectangle;
 
-    /// <summary>The drawn outline, in the coordinates of the part's drawing; holes in it are cut too. Only for <see cref="PanelEdge.Drawn"/>.</summary>
+    /// <summary>
+    /// The drawn outline, in the coordinates of the part's drawing; holes in it are cut too. Only for
+    /// <see cref="PanelEdge.Drawn"/>.
+    /// </summary>
     public Region? Outline { get; init; }
 
     /// <summary>From the opening to the outer edge; not for a drawn one.</summary>

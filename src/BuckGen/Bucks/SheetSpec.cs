@@ -15,7 +15,10 @@ public sealed record SheetSpec
     /// <summary>Thickness before forming, mm.</summary>
     public double Gauge { get; init; } = 1;
 
-    /// <summary>Thinnest wall the part may have, mm; null for no limit. The blank's gauge is computed for it as a mean. The thinnest place of the predicted wall is compared with it.</summary>
+    /// <summary>
+    /// Thinnest wall the part may have, mm; null for no limit. The blank's gauge is computed for it as a mean. The thinnest place
+    /// of the predicted wall is compared with it.
+    /// </summary>
     public double? LeastWall { get; init; }
 
     /// <summary>The sizes in which the shop has the sheet, mm; none when not given.</summary>

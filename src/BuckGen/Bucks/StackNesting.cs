@@ -4,8 +4,8 @@ using BuckGen.Geometry.Offsetting;
 namespace BuckGen.Bucks;
 
 /// <summary>
-/// The law of a drafted stack: no layer has more wood than the one below, or, where the walls lean the wrong way, than the one above. It holds
-/// for both kinds of buck, for a cavity shrinks toward its floor.
+/// The law of a drafted stack: no layer has more wood than the one below, or, where the walls lean the wrong way, than the one
+/// above. It holds for both kinds of buck, for a cavity shrinks toward its floor.
 /// </summary>
 internal static class StackNesting
 {
@@ -13,7 +13,8 @@ internal static class StackNesting
     /// <param name="layers">The layers, lowest first; plates under the drafted ones are left out of it.</param>
     /// <param name="draft">The draft angle in degrees; its sign gives the way the walls lean.</param>
     /// <param name="tolerance">Each outline may deviate by the chord error.</param>
-    /// <exception cref="OffsetFailedException">A layer reaches beyond its neighbour; the message names the height and the place.</exception>
+    /// <exception cref="OffsetFailedException">A layer reaches beyond its neighbour; the message names the height and the
+    /// place.</exception>
     public static void Require(IReadOnlyList<LayerBlank> layers, double draft, Tolerance tolerance)
     {
         var walls = layers.Where(l => l.Role == LayerRole.Wall).ToArray();

@@ -14,7 +14,9 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
         Sheets.Sum(s => s.ThicknessIsAssumed ? s.Material?.Lower ?? s.Thickness : s.Thickness),
         Sheets.Sum(s => s.ThicknessIsAssumed ? s.Material?.Upper ?? s.Thickness : s.Thickness));
 
-    /// <summary>How far the depth is likely off, mm either way: the root sum of squares of the tolerances of the sheets.</summary>
+    /// <summary>
+    /// How far the depth is likely off, mm either way: the root sum of squares of the tolerances of the sheets.
+    /// </summary>
     public double LikelySpread => Math.Sqrt(Sheets.Sum(s =>
         s is { ThicknessIsAssumed: true, Material: { Lower: { } lower, Upper: { } upper } } ? (upper - lower) * (upper - lower) / 4 : 0));
 
@@ -73,7 +75,9 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
         return 0.0001;
     }
 
-    /// <summary>For every height in grains the fewest layers that reach it exactly (0 when none do) and the last sheet used.</summary>
+    /// <summary>
+    /// For every height in grains the fewest layers that reach it exactly (0 when none do) and the last sheet used.
+    /// </summary>
     private static (short Layers, short Last)[] FewestLayers(int most, int[] thicknesses)
     {
         var table = new (short Layers, short Last)[most + 1];

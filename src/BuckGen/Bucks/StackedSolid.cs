@@ -8,7 +8,10 @@ internal sealed class StackedSolid(DraftedShape shape, BuckSpec spec)
     /// <summary>The drafted outline inside.</summary>
     public DraftedShape Shape => shape;
 
-    /// <summary>The outer edge of a female block: the bounds of the cavity, which is widest at its rim unless the draft locks, and the margin.</summary>
+    /// <summary>
+    /// The outer edge of a female block: the bounds of the cavity, which is widest at its rim unless the draft locks, and the
+    /// margin.
+    /// </summary>
     public Loop? Block { get; } = spec.Kind == BuckKind.Female
         ? Loop.Rectangle(shape.At(shape.Face).Bounds.With(shape.At(shape.Foot).Bounds).Grown(spec.BlockMargin))
         : null;
@@ -24,7 +27,8 @@ internal sealed class StackedSolid(DraftedShape shape, BuckSpec spec)
     public Region BasePlate(BasePlate plate)
     {
         var foot = Block?.Bounds ?? shape.At(shape.Foot).Bounds;
-        // A draft that locks may leave no foot; the plate then has the size of the face, so that it can be drawn beside the finding.
+        // A draft that locks may leave no foot; the plate then has the size of the face, so that it can be drawn beside the
+        // finding.
         if (foot == Bounds.Nothing) foot = shape.At(shape.Face).Bounds;
         return new([new(Loop.Rectangle(foot.Grown(plate.Margin)), [])]);
     }

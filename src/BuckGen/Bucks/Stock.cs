@@ -9,7 +9,9 @@ namespace BuckGen.Bucks;
 /// <param name="SheetHeight">Height of a whole sheet, mm.</param>
 public sealed record Stock(string Name, double Thickness, double SheetWidth = Stock.UsualWidth, double SheetHeight = Stock.UsualHeight)
 {
-    /// <summary>Width assumed when the size of the sheets is not given, mm: a common laser bed (common practice, no source).</summary>
+    /// <summary>
+    /// Width assumed when the size of the sheets is not given, mm: a common laser bed (common practice, no source).
+    /// </summary>
     public const double UsualWidth = 600;
 
     /// <summary>Height assumed when the size of the sheets is not given, mm.</summary>

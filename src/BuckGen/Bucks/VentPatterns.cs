@@ -9,7 +9,9 @@ public static class VentPatterns
     /// <summary>Along the foot of every wall, corners first: where the sheet traps air last.</summary>
     public static IVentPattern Walls { get; } = new WallPattern();
 
-    /// <summary>On a square grid of pitch <see cref="VentSpec.GridPitch"/> all over the floors, besides one in every counter, gap and pit.</summary>
+    /// <summary>
+    /// On a square grid of pitch <see cref="VentSpec.GridPitch"/> all over the floors, besides one in every counter, gap and pit.
+    /// </summary>
     public static IVentPattern Grid { get; } = new GridPattern();
 
     /// <summary>Only where the job says, besides one in every counter, gap and pit.</summary>

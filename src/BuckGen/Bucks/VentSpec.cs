@@ -14,19 +14,26 @@ public sealed record VentSpec
     /// <summary>Farthest two vents lie apart along a wall. 25 mm along corner lines is common practice (no source).</summary>
     public double Spacing { get; init; } = 25;
 
-    /// <summary>Pitch of the grid, for <see cref="VentPatterns.Grid"/>. 50 to 75 mm on broad flats is common practice (no source).</summary>
+    /// <summary>
+    /// Pitch of the grid, for <see cref="VentPatterns.Grid"/>. 50 to 75 mm on broad flats is common practice (no source).
+    /// </summary>
     public double GridPitch { get; init; } = 50;
 
     /// <summary>From the foot of the wall to the edge of the hole.</summary>
     public double WallDistance { get; init; } = 0.5;
 
-    /// <summary>Diameter of the hole at the surface; null to compute it: no wider than the formed sheet is thick on average.</summary>
+    /// <summary>
+    /// Diameter of the hole at the surface; null to compute it: no wider than the formed sheet is thick on average.
+    /// </summary>
     public double? Diameter { get; init; }
 
     /// <summary>Diameter of the relief bores below the surface layer. 3 to 6 mm is common practice (no source).</summary>
     public double BoreDiameter { get; init; } = 5;
 
-    /// <summary>Thickness left above a relief bore that is drilled from below into the surface layer. 3 to 6 mm is common practice (no source).</summary>
+    /// <summary>
+    /// Thickness left above a relief bore that is drilled from below into the surface layer. 3 to 6 mm is common practice (no
+    /// source).
+    /// </summary>
     public double FaceThickness { get; init; } = 3;
 
     /// <summary>Least wood between a bore and an edge, a dowel or another bore.</summary>

@@ -4,11 +4,13 @@ using Tomlyn.Syntax;
 
 namespace BuckGen.Catalogs;
 
-/// <summary>Reads a catalog file (TOML): tables [[stock]] and [[plastic]], and [sources] for sources that several figures share.</summary>
+/// <summary>
+/// Reads a catalog file (TOML): tables [[stock]] and [[plastic]], and [sources] for sources that several figures share.
+/// </summary>
 /// <remarks>
 /// A figure is written <c>key = value</c> or <c>key = { value = ..., source = "..." }</c>; the value is a number, two numbers in
-/// brackets for least and greatest, or words. A source is plain text or a word of [sources], or a list of those; figures without one
-/// have that of their entry. <c>like = "id"</c> takes from another entry what is not given.
+/// brackets for least and greatest, or words. A source is plain text or a word of [sources], or a list of those; figures without
+/// one have that of their entry. <c>like = "id"</c> takes from another entry what is not given.
 /// </remarks>
 public static class CatalogFile
 {

@@ -85,8 +85,8 @@ public sealed record CatalogPlastic : CatalogEntry
     internal double? LargestVent(double gauge) => NumberOf(gauge < HeavyGauge ? "vent-thin" : "vent-heavy");
 
     /// <summary>
-    /// How the plastic takes up heat between two temperatures, with the middle of each range; the heat of melting counts whole and
-    /// evenly, which errs on the slow side. Null when a figure is missing.
+    /// How the plastic takes up heat between two temperatures, with the middle of each range; the heat of melting counts whole
+    /// and evenly, which errs on the slow side. Null when a figure is missing.
     /// </summary>
     /// <param name="from">Temperature at the start, degrees C.</param>
     /// <param name="to">Temperature at the end, degrees C, at least 1 above the start.</param>

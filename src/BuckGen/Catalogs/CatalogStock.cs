@@ -15,7 +15,9 @@ public sealed record CatalogStock : CatalogEntry
     /// <summary>Density, kg/m³; null when not known.</summary>
     public FigureRange? Density => RangeOf("density");
 
-    /// <summary>Full width of a CO2 laser's cut to start from, mm, before a test piece is measured; null when not known.</summary>
+    /// <summary>
+    /// Full width of a CO2 laser's cut to start from, mm, before a test piece is measured; null when not known.
+    /// </summary>
     public double? Kerf => NumberOf("kerf");
 
     /// <summary>Whether a laser may cut it; null when not known.</summary>

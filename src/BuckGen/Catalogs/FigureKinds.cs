@@ -3,7 +3,9 @@ using static BuckGen.Catalogs.FigureKind;
 
 namespace BuckGen.Catalogs;
 
-/// <summary>The figures a sheet and a plastic can have, in the order in which they are shown. The limits only catch typing errors.</summary>
+/// <summary>
+/// The figures a sheet and a plastic can have, in the order in which they are shown. The limits only catch typing errors.
+/// </summary>
 /// <param name="Title">The name of the table in catalog files.</param>
 /// <param name="All">The figures.</param>
 /// <param name="Rising">Rows of keys whose figures must not fall from one to the next.</param>

@@ -8,7 +8,9 @@ internal sealed class NeckCheck : IDesignCheck
 {
     public string Name => "neck";
 
-    /// <summary>A neck is reported when the way round it is this many times longer than the neck is wide; shorter ones are corners.</summary>
+    /// <summary>
+    /// A neck is reported when the way round it is this many times longer than the neck is wide; shorter ones are corners.
+    /// </summary>
     private const double LongEnough = 3;
 
     public IEnumerable<Finding> Look(DesignView design)

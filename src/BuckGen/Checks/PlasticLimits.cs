@@ -6,7 +6,10 @@ namespace BuckGen.Checks;
 /// <summary>A limit and where it comes from.</summary>
 internal readonly record struct Limit(double Value, string Source);
 
-/// <summary>The limits that follow the plastic: the maker's own comes first, then the plastic's in the catalog, then one for plastics in general.</summary>
+/// <summary>
+/// The limits that follow the plastic: the maker's own comes first, then the plastic's in the catalog, then one for plastics in
+/// general.
+/// </summary>
 internal static class PlasticLimits
 {
     /// <summary>Least draft, degrees.</summary>

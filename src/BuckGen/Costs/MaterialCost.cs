@@ -21,7 +21,9 @@ internal sealed record MaterialCost(string Name, int Sheets, double Share, doubl
     internal static ImmutableArray<MaterialCost> Stock(CutPlan plan) =>
         [.. plan.Sheets.GroupBy(s => s.Stock.Name).Select(g => new MaterialCost(g.Key, WholeSheets(g), g.Sum(Used), g.First().Stock.Price))];
 
-    /// <summary>The plastic: a blank of the first of the shop's sheets that holds one; null when no such sheet is known.</summary>
+    /// <summary>
+    /// The plastic: a blank of the first of the shop's sheets that holds one; null when no such sheet is known.
+    /// </summary>
     internal static MaterialCost? Plastic(CutPlan plan)
     {
         if (plan.Design is not { Blank: { } blank, Spec.Sheet: { } sheet }) return null;

@@ -2,8 +2,12 @@ using BuckGen.Bucks;
 
 namespace BuckGen.Costs;
 
-/// <summary>What work costs and how long it takes in this shop. Nothing is assumed: a missing figure is left out of the sums and reported.</summary>
-/// <remarks>Prices of sheets and feeds through them are given with the sheets: <see cref="Stock.Price"/>, <see cref="Stock.CutFeed"/>.</remarks>
+/// <summary>
+/// What work costs and how long it takes in this shop. Nothing is assumed: a missing figure is left out of the sums and reported.
+/// </summary>
+/// <remarks>
+/// Prices of sheets and feeds through them are given with the sheets: <see cref="Stock.Price"/>, <see cref="Stock.CutFeed"/>.
+/// </remarks>
 public sealed record RateSpec
 {
     /// <summary>No rates.</summary>

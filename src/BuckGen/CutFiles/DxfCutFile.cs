@@ -4,7 +4,9 @@ using BuckGen.Dxf;
 
 namespace BuckGen.CutFiles;
 
-/// <summary>Writes a cut drawing as DXF: one closed polyline or circle a contour, arcs as arcs, one layer a kind of work.</summary>
+/// <summary>
+/// Writes a cut drawing as DXF: one closed polyline or circle a contour, arcs as arcs, one layer a kind of work.
+/// </summary>
 public static class DxfCutFile
 {
     /// <summary>The bytes of the file, checked by reading them back.</summary>

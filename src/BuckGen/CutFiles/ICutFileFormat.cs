@@ -12,7 +12,10 @@ public interface ICutFileFormat
     /// <summary>The ending of its files: a dot, then one to eight small letters or digits, such as ".dxf".</summary>
     string Extension { get; }
 
-    /// <summary>True for files that a machine runs: they are written for the sheets alone, with the kerf allowed for; false for layers and jigs too.</summary>
+    /// <summary>
+    /// True for files that a machine runs: they are written for the sheets alone, with the kerf allowed for; false for layers and
+    /// jigs too.
+    /// </summary>
     bool SheetsOnly => false;
 
     /// <summary>The bytes of the file.</summary>

@@ -16,7 +16,9 @@ internal static class SvgText
         return text == "-0" ? "0" : text;
     }
 
-    /// <summary>Text that may come from a file, between tags or in an attribute; what XML can't hold is shown by its code.</summary>
+    /// <summary>
+    /// Text that may come from a file, between tags or in an attribute; what XML can't hold is shown by its code.
+    /// </summary>
     public static string Escaped(string text) => SecurityElement.Escape(VisibleText.Of(text));
 
     /// <summary>A place's distance from the left edge of the page.</summary>

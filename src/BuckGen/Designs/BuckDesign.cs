@@ -58,17 +58,21 @@ public sealed record BuckDesign(
     /// <param name="extensions">Checks and jigs; null for those that come with the library.</param>
     /// <param name="progress">Receives every step.</param>
     /// <param name="cancellation">Stops the work.</param>
-    /// <exception cref="OperationCanceledException">The work was stopped; the results of extensions that are still running are discarded.</exception>
+    /// <exception cref="OperationCanceledException">The work was stopped; the results of extensions that are still running are
+    /// discarded.</exception>
     /// <exception cref="SpecException">A number of the spec is out of range, or a limit of the work is exceeded.</exception>
     /// <exception cref="OutlineException">The outline is too large or can't be offset.</exception>
     public static BuckDesign Create(
         Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
         Abandoned.When(() => BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.Own, DesignProgress.Reporter(progress, cancellation), cancellation), cancellation);
 
-    /// <summary>Predicts how the sheet forms over the buck: the same design with the formed part and what is found on it.</summary>
+    /// <summary>
+    /// Predicts how the sheet forms over the buck: the same design with the formed part and what is found on it.
+    /// </summary>
     /// <param name="forming">How it is computed; null for the quick way.</param>
     /// <param name="cancellation">Stops the work.</param>
-    /// <returns>The design without a part when the sheet is not known, when it was assembled in code, or when a finding says why there is none.</returns>
+    /// <returns>The design without a part when the sheet is not known, when it was assembled in code, or when a finding says why
+    /// there is none.</returns>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     /// <exception cref="SpecException">A number of <paramref name="forming"/> is out of range.</exception>
     public BuckDesign WithFormedPart(FormingSpec? forming = null, CancellationToken cancellation = default)

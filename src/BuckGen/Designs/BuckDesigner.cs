@@ -91,7 +91,9 @@ internal static class BuckDesigner
         };
     }
 
-    /// <summary>Time, memory and files grow with the outlines of all heights together: two a layer, and more where the wall leans far.</summary>
+    /// <summary>
+    /// Time, memory and files grow with the outlines of all heights together: two a layer, and more where the wall leans far.
+    /// </summary>
     private static void RequireFew(Outline outline, StackPlan plan, BuckSpec spec)
     {
         var heights = (long)(2 * plan.Sheets.Length + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.LookStep);
@@ -101,7 +103,9 @@ internal static class BuckDesigner
                 $"{outline.Name} has {pieces} lines and arcs; with {plan.Sheets.Length} layers and {spec.Draft:0.##} degrees of draft it is computed at {heights} heights, {pieces * heights} lines and arcs in all; the limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
     }
 
-    /// <summary>The drafted shape of the buck, enlarged for shrinkage and moved for the wall where the drawing shows the part.</summary>
+    /// <summary>
+    /// The drafted shape of the buck, enlarged for shrinkage and moved for the wall where the drawing shows the part.
+    /// </summary>
     private static (DraftedShape Shape, PartSizing Sizing) Sized(
         Outline outline, BuckSpec spec, double[] heights, double depth, CheckedOffsetter offsetter, CancellationToken cancellation)
     {

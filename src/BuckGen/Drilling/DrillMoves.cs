@@ -11,8 +11,8 @@ internal static class DrillMoves
         spec.Cycles ? [Cycle(hole, spec)] : Plain(hole, spec);
 
     /// <summary>
-    /// Every line gives all of its numbers, so that no line depends on one before it. G98 brings the bit back to where it was before
-    /// the cycle: the safe height.
+    /// Every line gives all of its numbers, so that no line depends on one before it. G98 brings the bit back to where it was
+    /// before the cycle: the safe height.
     /// </summary>
     private static string Cycle(DrillHole hole, DrillProgramSpec spec)
     {

@@ -1,6 +1,9 @@
 namespace BuckGen.Findings;
 
-/// <summary>Calls code that others added. What it throws becomes a finding and the rest goes on; our own code is called without that guard.</summary>
+/// <summary>
+/// Calls code that others added. What it throws becomes a finding and the rest goes on; our own code is called without that
+/// guard.
+/// </summary>
 internal static class ForeignCode
 {
     /// <summary>Most characters that are shown of a foreign exception.</summary>

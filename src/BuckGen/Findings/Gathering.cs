@@ -1,6 +1,8 @@
 namespace BuckGen.Findings;
 
-/// <summary>Gathers what is found in very many places into one finding that counts them: no one reads a list of thousands.</summary>
+/// <summary>
+/// Gathers what is found in very many places into one finding that counts them: no one reads a list of thousands.
+/// </summary>
 internal static class Gathering
 {
     /// <summary>Findings with one id, up to which each is listed.</summary>

@@ -16,8 +16,8 @@ namespace BuckGen.Forming;
 /// <param name="MeanThickness">Mean thickness after forming, by areas alone: corners end up thinner.</param>
 /// <param name="GaugeForLeastWall">Gauge whose mean thickness is the wanted thinnest wall; null when none is given.</param>
 /// <param name="PlugWall">
-/// Mean thickness of a cavity's walls when a plug carries the floor's sheet down at full gauge; null without a plug. Source: Crawford,
-/// Plastics Engineering, 3rd ed., example 4.7.
+/// Mean thickness of a cavity's walls when a plug carries the floor's sheet down at full gauge; null without a plug. Source:
+/// Crawford, Plastics Engineering, 3rd ed., example 4.7.
 /// </param>
 /// <param name="Yields">How many blanks each sheet of the shop gives.</param>
 public sealed record Blank(
@@ -27,7 +27,9 @@ public sealed record Blank(
     /// <summary>Least gap between buck and frame, mm (common practice, no source).</summary>
     public const double LeastGap = 25;
 
-    /// <summary>The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.</summary>
+    /// <summary>
+    /// The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.
+    /// </summary>
     internal static Blank? Of(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights, IOffsetter offsetter, CancellationToken cancellation)
     {
         var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face, cancellation);

@@ -5,7 +5,8 @@ namespace BuckGen.Forming;
 
 /// <summary>How far the sheet is drawn.</summary>
 /// <param name="Areal">Formed area over the area of the flat sheet used; its reciprocal is the mean thickness fraction.</param>
-/// <param name="Linear">Length of a line across the part, down one wall and up the other, over its length on the flat sheet.</param>
+/// <param name="Linear">Length of a line across the part, down one wall and up the other, over its length on the flat
+/// sheet.</param>
 /// <param name="HeightToWidth">Depth over the width of the narrowest part, measured as the largest circle it holds.</param>
 /// <remarks>
 /// Source: SPE Thermoforming Division, "The Ubiquitous Draw Ratio", Thermoforming Quarterly 24(4), 2005. The height-to-width

@@ -1,7 +1,10 @@
 namespace BuckGen.Forming;
 
 /// <summary>How far a dimension of a finished part may be off, either way: one figure to 300 mm, more beyond.</summary>
-/// <remarks>Source: the tolerance page of a former of heavy sheet, in inches there: one figure for the first 12 in, 0.001 in more per inch.</remarks>
+/// <remarks>
+/// Source: the tolerance page of a former of heavy sheet, in inches there: one figure for the first 12 in, 0.001 in more per
+/// inch.
+/// </remarks>
 /// <param name="First">For dimensions up to 300 mm, mm.</param>
 internal sealed record PartTolerance(double First)
 {

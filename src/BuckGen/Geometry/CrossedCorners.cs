@@ -2,16 +2,23 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Geometry;
 
-/// <summary>Corners at which a loop runs a hair too far and crosses itself, as a path does that stops short of its start and is then closed.</summary>
+/// <summary>
+/// Corners at which a loop runs a hair too far and crosses itself, as a path does that stops short of its start and is then
+/// closed.
+/// </summary>
 internal static class CrossedCorners
 {
     /// <summary>Largest number of pieces that are checked beyond a corner.</summary>
     private const int MostPieces = 64;
 
-    /// <summary>The pieces of a loop cut at such crossings, with the stretches behind them left out; the pieces themselves if there are none.</summary>
+    /// <summary>
+    /// The pieces of a loop cut at such crossings, with the stretches behind them left out; the pieces themselves if there are
+    /// none.
+    /// </summary>
     /// <param name="loop">The pieces of a closed loop, in order.</param>
     /// <param name="longest">Longest stretch, mm, that is left out.</param>
-    /// <param name="coincident">Distance, mm, below which two points are one: a loop that only touches itself there is left alone.</param>
+    /// <param name="coincident">Distance, mm, below which two points are one: a loop that only touches itself there is left
+    /// alone.</param>
     public static ImmutableArray<Segment> CutOff(ImmutableArray<Segment> loop, double longest, double coincident)
     {
         var pieces = loop;
@@ -26,7 +33,9 @@ internal static class CrossedCorners
         return pieces;
     }
 
-    /// <summary>The pieces without the short stretch on which the loop comes back to one of them; null when it does not.</summary>
+    /// <summary>
+    /// The pieces without the short stretch on which the loop comes back to one of them; null when it does not.
+    /// </summary>
     private static ImmutableArray<Segment>? CutAfter(ImmutableArray<Segment> pieces, int first, double longest, double coincident)
     {
         Span<Vec2> points = stackalloc Vec2[2];

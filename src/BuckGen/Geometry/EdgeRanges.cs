@@ -1,6 +1,8 @@
 namespace BuckGen.Geometry;
 
-/// <summary>Many edges in boxes of two, four, eight and so on as they follow each other, to find the nearest without checking all.</summary>
+/// <summary>
+/// Many edges in boxes of two, four, eight and so on as they follow each other, to find the nearest without checking all.
+/// </summary>
 internal sealed class EdgeRanges
 {
     /// <summary>Edges in the smallest box.</summary>
@@ -24,7 +26,9 @@ internal sealed class EdgeRanges
         for (var n = leaves - 1; n > 0; n--) boxes[n] = boxes[2 * n].With(boxes[2 * n + 1]);
     }
 
-    /// <summary>The edges that are nearest to a point, those among them that are farther by rounding alone, in their order.</summary>
+    /// <summary>
+    /// The edges that are nearest to a point, those among them that are farther by rounding alone, in their order.
+    /// </summary>
     /// <param name="p">The point.</param>
     /// <param name="found">Is emptied and filled with their numbers.</param>
     public void Nearest(Vec2 p, List<int> found)

@@ -1,6 +1,8 @@
 namespace BuckGen.Geometry;
 
-/// <summary>Finds a point well inside a shape: one that lies inside any larger shape too, even where both share an edge.</summary>
+/// <summary>
+/// Finds a point well inside a shape: one that lies inside any larger shape too, even where both share an edge.
+/// </summary>
 internal static class InsidePoint
 {
     private const int Halvings = 40;

@@ -19,7 +19,10 @@ internal static class LevelCut
         return stretches;
     }
 
-    /// <summary>A height at which the line runs a long way through the region: the best of several evenly spread ones, the lowest of equals.</summary>
+    /// <summary>
+    /// A height at which the line runs a long way through the region: the best of several evenly spread ones, the lowest of
+    /// equals.
+    /// </summary>
     public static double Best(Region region, int candidates)
     {
         var box = region.Bounds;

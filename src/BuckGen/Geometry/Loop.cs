@@ -97,7 +97,9 @@ public sealed class Loop
         return winding;
     }
 
-    /// <summary>What one piece adds to the winding round a point; nothing when all of it lies to the left, above or below.</summary>
+    /// <summary>
+    /// What one piece adds to the winding round a point; nothing when all of it lies to the left, above or below.
+    /// </summary>
     internal static int WindingOf(in Segment s, Vec2 p)
     {
         var winding = 0;

@@ -3,7 +3,9 @@ using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Geometry;
 
-/// <summary>Decides for many points whether a loop holds them; of a long loop only the pieces beside a point are checked.</summary>
+/// <summary>
+/// Decides for many points whether a loop holds them; of a long loop only the pieces beside a point are checked.
+/// </summary>
 internal sealed class LoopInterior(Loop loop)
 {
     // Below this a walk along the whole loop is as quick.

@@ -3,7 +3,9 @@ namespace BuckGen.Geometry;
 /// <summary>The points that two pieces have in common.</summary>
 internal static class Meeting
 {
-    /// <summary>Writes the points, at most two, at which two pieces cross or touch; pieces that lie on each other give none.</summary>
+    /// <summary>
+    /// Writes the points, at most two, at which two pieces cross or touch; pieces that lie on each other give none.
+    /// </summary>
     /// <param name="a">The first piece.</param>
     /// <param name="b">The second piece.</param>
     /// <param name="reach">How far beyond its ends, mm, a piece still counts.</param>

@@ -1,6 +1,8 @@
 namespace BuckGen.Geometry;
 
-/// <summary>The middle of edges: their centre of gravity, which turns with them and does not depend on where or which way they are drawn.</summary>
+/// <summary>
+/// The middle of edges: their centre of gravity, which turns with them and does not depend on where or which way they are drawn.
+/// </summary>
 internal static class Middle
 {
     /// <summary>The middle of all loops together.</summary>

@@ -51,8 +51,8 @@ internal static class Nesting
 
     /// <summary>The same with what is known of the outer loop from earlier questions.</summary>
     /// <remarks>
-    /// Loops that do not cross lie on one side of each other, so one point clear of the other's edge decides. A loop that runs along the
-    /// other everywhere has none; then a point well inside it decides, for the other can't pass through there.
+    /// Loops that do not cross lie on one side of each other, so one point clear of the other's edge decides. A loop that runs
+    /// along the other everywhere has none; then a point well inside it decides, for the other can't pass through there.
     /// </remarks>
     private static bool Encloses(Loop outer, LoopInterior interior, Loop inner)
     {

@@ -3,7 +3,9 @@ namespace BuckGen.Geometry;
 /// <summary>Islands and holes so narrow that nothing is left of them but rounding.</summary>
 internal static class Specks
 {
-    /// <summary>The region without islands and holes narrower than a quarter of the chord error; the region itself when it has none.</summary>
+    /// <summary>
+    /// The region without islands and holes narrower than a quarter of the chord error; the region itself when it has none.
+    /// </summary>
     /// <param name="region">The region.</param>
     /// <param name="chord">The chord error, mm.</param>
     public static Region Without(Region region, double chord)

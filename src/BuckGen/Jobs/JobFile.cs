@@ -12,7 +12,9 @@ using Tomlyn.Syntax;
 
 namespace BuckGen.Jobs;
 
-/// <summary>Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.</summary>
+/// <summary>
+/// Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused.
+/// </summary>
 public static class JobFile
 {
     private static readonly string[] SingleTables = ["outline", "buck", "base", "dowels", "vents", "vacuum", "plenum", "drilling", "sheet", "former", "forming", "jig", "flange", "panel", "checks", "cutting", "rates", "output"];
@@ -33,8 +35,8 @@ public static class JobFile
     /// <param name="text">The file's text.</param>
     /// <param name="name">The file's name, for messages.</param>
     /// <param name="catalog">
-    /// The catalog whose sheets may be named: what <see cref="CatalogFile"/> reads from the file of <see cref="CatalogName(string, string)"/>,
-    /// or another; null for that of the extensions, when the job names no file.
+    /// The catalog whose sheets may be named: what <see cref="CatalogFile"/> reads from the file of
+    /// <see cref="CatalogName(string, string)"/>, or another; null for that of the extensions, when the job names no file.
     /// </param>
     /// <param name="extensions">What the job may name besides what comes with the library; null for nothing more.</param>
     /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>

@@ -18,7 +18,9 @@ public static class JobTemplate
         return reader.ReadToEnd().Replace("file = \"outline.svg\"", $"file = \"{Escaped(outlineFile)}\"", StringComparison.Ordinal);
     }
 
-    /// <summary>The text as it stands between quotes in TOML; hidden characters are written as codes, which mean the same.</summary>
+    /// <summary>
+    /// The text as it stands between quotes in TOML; hidden characters are written as codes, which mean the same.
+    /// </summary>
     private static string Escaped(string text) => string.Concat(text.EnumerateRunes().Select(r => r.Value switch
     {
         '"' or '\\' => $"\\{r}",

@@ -11,12 +11,15 @@ public static class BuckModel
     public const double ChordError = 0.02;
 
     /// <summary>
-    /// Farthest, mm, that the wall of the smooth model may stand aside from the drafted wall, and only where corners or whole pieces of the
-    /// outline come and go on the way up; elsewhere a wall that is straight on the slope is straight in the model, within <see cref="ChordError"/>.
+    /// Farthest, mm, that the wall of the smooth model may stand aside from the drafted wall, and only where corners or whole
+    /// pieces of the outline come and go on the way up; elsewhere a wall that is straight on the slope is straight in the model,
+    /// within <see cref="ChordError"/>.
     /// </summary>
     public const double LargestDeviation = DraftedShape.LookStep;
 
-    /// <summary>The stack as it is cut: layers with straight walls, base and plenum included, as one body where they touch.</summary>
+    /// <summary>
+    /// The stack as it is cut: layers with straight walls, base and plenum included, as one body where they touch.
+    /// </summary>
     /// <param name="design">The design; without layers the mesh is empty.</param>
     public static SolidMesh Stepped(BuckDesign design)
     {
@@ -24,7 +27,9 @@ public static class BuckModel
         return SolidBuilder.Build(design.Layers.SelectMany(Straight));
     }
 
-    /// <summary>The buck when its steps are sanded or filled: the plates under it as they are cut, the wall with its draft.</summary>
+    /// <summary>
+    /// The buck when its steps are sanded or filled: the plates under it as they are cut, the wall with its draft.
+    /// </summary>
     /// <param name="design">The design, as <see cref="BuckDesign"/> makes it.</param>
     /// <exception cref="ArgumentException">The design was assembled in code, so its wall is not known.</exception>
     public static SolidMesh Smooth(BuckDesign design)

@@ -16,8 +16,9 @@ public static class GlbFile
 
     /// <summary>The bytes of the file.</summary>
     /// <remarks>
-    /// The numbers inside are mm with z up, from the middle of the mesh's foot; the one node turns and scales them to what glTF requires,
-    /// metres with y up. One matt material of the colour of wood, no normals: viewers then show every triangle flat, as it is.
+    /// The numbers inside are mm with z up, from the middle of the mesh's foot; the one node turns and scales them to what glTF
+    /// requires, metres with y up. One matt material of the colour of wood, no normals: viewers then show every triangle flat, as
+    /// it is.
     /// </remarks>
     /// <param name="mesh">The mesh, not empty: glTF has no empty meshes.</param>
     /// <param name="name">Name of the node and its mesh.</param>

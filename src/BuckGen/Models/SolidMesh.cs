@@ -15,8 +15,8 @@ public readonly record struct MeshPoint(double X, double Y, double Z);
 public readonly record struct MeshTriangle(int A, int B, int C);
 
 /// <summary>
-/// The surface of solid bodies as triangles: closed, every edge shared by exactly two triangles that run along it in opposite directions.
-/// Bodies that touch along an edge or at a point have corners of their own there. Immutable.
+/// The surface of solid bodies as triangles: closed, every edge shared by exactly two triangles that run along it in opposite
+/// directions. Bodies that touch along an edge or at a point have corners of their own there. Immutable.
 /// </summary>
 public sealed class SolidMesh
 {

@@ -3,7 +3,9 @@ namespace BuckGen.Outlines;
 /// <summary>Recognises a file by its first bytes.</summary>
 internal static class ContentKind
 {
-    /// <summary>What the file is when it is neither SVG nor DXF, as the end of a message; null when it may be one of them.</summary>
+    /// <summary>
+    /// What the file is when it is neither SVG nor DXF, as the end of a message; null when it may be one of them.
+    /// </summary>
     public static string? Foreign(ReadOnlySpan<byte> content)
     {
         if (content.IsEmpty) return "the file is empty (0 bytes); export it again";

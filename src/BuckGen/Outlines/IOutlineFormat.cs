@@ -17,7 +17,9 @@ public interface IOutlineFormat
     /// <exception cref="OutlineException">The file can't be used; the message says where and why.</exception>
     Drawing Read(byte[] content, string name, OutlineOptions options);
 
-    /// <summary>The same for a format that can be stopped on its way; one that leaves this out is stopped before or after its work.</summary>
+    /// <summary>
+    /// The same for a format that can be stopped on its way; one that leaves this out is stopped before or after its work.
+    /// </summary>
     /// <param name="content">The whole file.</param>
     /// <param name="name">Name of the file, for messages.</param>
     /// <param name="options">How to read.</param>

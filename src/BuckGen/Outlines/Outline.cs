@@ -7,7 +7,8 @@ namespace BuckGen.Outlines;
 /// <param name="Kind">A short stable word for programs, such as "gap-joined".</param>
 /// <param name="Count">How many places were repaired.</param>
 /// <param name="Largest">The largest distance, mm, by which anything was moved or left out; 0 when nothing moved.</param>
-/// <param name="Places">Where, in drawing order; one for each repaired place that has one (a path without any point has none).</param>
+/// <param name="Places">Where, in drawing order; one for each repaired place that has one (a path without any point has
+/// none).</param>
 /// <param name="Message">The whole story in plain words.</param>
 public sealed record Repair(string Kind, int Count, double Largest, ImmutableArray<Vec2> Places, string Message);
 

@@ -5,16 +5,20 @@ namespace BuckGen.Outlines;
 
 /// <summary>How an outline file is read.</summary>
 /// <param name="Tolerance">The tolerances of the run.</param>
-/// <param name="Units">The drawing's unit when the file is wrong or silent about it: mm, cm, m, in or ft; null to trust the file.</param>
+/// <param name="Units">The drawing's unit when the file is wrong or silent about it: mm, cm, m, in or ft; null to trust the
+/// file.</param>
 /// <param name="Layers">The layers to take, without regard to case; none named takes all of them.</param>
-/// <param name="SmallestLoop">Loops that lie within a strip narrower than this, mm, are left out and reported; 0 to 10 mm, such as the kerf.</param>
+/// <param name="SmallestLoop">Loops that lie within a strip narrower than this, mm, are left out and reported; 0 to 10 mm, such
+/// as the kerf.</param>
 public sealed record OutlineOptions(
     Tolerance Tolerance, string? Units = null, ImmutableArray<string> Layers = default, double SmallestLoop = 0.005)
 {
     /// <summary>The default tolerances, the file's own unit, all layers.</summary>
     public static OutlineOptions Default { get; } = new(Tolerance.Default);
 
-    /// <summary>The kinds of files that are understood, in the order in which they are tried; those of the library when left out.</summary>
+    /// <summary>
+    /// The kinds of files that are understood, in the order in which they are tried; those of the library when left out.
+    /// </summary>
     public ImmutableArray<IOutlineFormat> Formats { get; init; } = OutlineFormats.All;
 
     /// <summary>Checks tolerances and limits against their ranges.</summary>

@@ -66,7 +66,9 @@ public static class OutlineReader
         throw new OutlineException($"{name}: {ContentKind.Foreign(content) ?? "no reader knows this kind of file"}{(notes.Count == 0 ? "" : $". {notes[0].Message}")}");
     }
 
-    /// <summary>What a reader finds; null when the file is not of its kind, or when it is a plug-in's and fails, which is noted.</summary>
+    /// <summary>
+    /// What a reader finds; null when the file is not of its kind, or when it is a plug-in's and fails, which is noted.
+    /// </summary>
     private static Drawing? Drawn(IOutlineFormat format, byte[] content, string name, OutlineOptions options, List<ReadNote> notes, CancellationToken cancellation)
     {
         if (!ForeignCode.IsForeign(format)) return format.Recognises(content) ? format.Read(content, name, options, cancellation) : null;

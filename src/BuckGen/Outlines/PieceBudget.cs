@@ -1,6 +1,8 @@
 namespace BuckGen.Outlines;
 
-/// <summary>How many lines and arcs a drawing may have: it follows from the size of its file, so that a few bytes can't ask for minutes.</summary>
+/// <summary>
+/// How many lines and arcs a drawing may have: it follows from the size of its file, so that a few bytes can't ask for minutes.
+/// </summary>
 /// <remarks>The numbers are our own: a file of 1 MB drawn by hand or by program has at most 700,000 pieces.</remarks>
 internal static class PieceBudget
 {

@@ -30,7 +30,9 @@ internal static class ReaderAnswer
         : Answer.WordsFault(path.Layer, LongestWord) is { } layer ? $"has a layer that {layer}"
         : !Enum.IsDefined(path.FillRule) ? "has an unknown fill rule" : null;
 
-    /// <summary>Only the kinds of curves of the library are taken: the code of another would run on, long after this door.</summary>
+    /// <summary>
+    /// Only the kinds of curves of the library are taken: the code of another would run on, long after this door.
+    /// </summary>
     private static string? Fault(Curve curve) => curve switch
     {
         LineCurve line => Places([line.From.X, line.From.Y, line.To.X, line.To.Y]),

@@ -96,7 +96,10 @@ internal sealed class FilesInWork
         return files.ToImmutable();
     }
 
-    /// <summary>What can be turned on the page: the formed sheet, and the buck as it is after sanding when the job has models; nothing that is too large for a page.</summary>
+    /// <summary>
+    /// What can be turned on the page: the formed sheet, and the buck as it is after sanding when the job has models; nothing
+    /// that is too large for a page.
+    /// </summary>
     private IEnumerable<ModelData> Models()
     {
         if (plan.Design.Formed is { IsAtRest: true } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);

@@ -20,7 +20,8 @@ public static class OutputFiles
     public const string SummaryPath = "summary.json";
 
     /// <summary>
-    /// The layers, the sheets to cut, what else the options ask for, the report with its preview and the summary; only these when the plan has errors and is not forced.
+    /// The layers, the sheets to cut, what else the options ask for, the report with its preview and the summary; only these when
+    /// the plan has errors and is not forced.
     /// </summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
@@ -46,7 +47,10 @@ public static class OutputFiles
         }, progress, cancellation);
     }
 
-    /// <summary>Only the jigs, laid out on sheets of their own, the report with its preview and the summary; only these when the plan has errors and is not forced.</summary>
+    /// <summary>
+    /// Only the jigs, laid out on sheets of their own, the report with its preview and the summary; only these when the plan has
+    /// errors and is not forced.
+    /// </summary>
     /// <param name="plan">The design laid out on sheets.</param>
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>

@@ -50,7 +50,9 @@ internal static class CutPicture
         ]);
     }
 
-    /// <summary>As wide as what stands on it, so that two find room beside each other on a screen; no narrower than is usual for them.</summary>
+    /// <summary>
+    /// As wide as what stands on it, so that two find room beside each other on a screen; no narrower than is usual for them.
+    /// </summary>
     private static Bounds Page(PaperView view)
     {
         var left = view.Corner.X - Aside - Dimension.RoomBeside(view.Real.Height, view.Height) - PaperView.Margin;

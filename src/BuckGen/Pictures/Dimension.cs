@@ -4,7 +4,10 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures;
 
-/// <summary>Dimension lines with arrowheads; the text stands above the line and is read from below or from the right (ISO 129-1, from memory).</summary>
+/// <summary>
+/// Dimension lines with arrowheads; the text stands above the line and is read from below or from the right (ISO 129-1, from
+/// memory).
+/// </summary>
 internal static class Dimension
 {
     private const double Inch = 25.4;
@@ -24,7 +27,8 @@ internal static class Dimension
     /// <param name="low">Lower end, on paper.</param>
     /// <param name="high">Upper end, straight above it.</param>
     /// <param name="length">The real length, mm.</param>
-    /// <param name="aside">Where the text goes when it is longer than the line: it stands level, on the left (End) or the right (Start).</param>
+    /// <param name="aside">Where the text goes when it is longer than the line: it stands level, on the left (End) or the right
+    /// (Start).</param>
     public static ImmutableArray<PictureItem> Upright(Vec2 low, Vec2 high, double length, TextAlign aside = TextAlign.End)
     {
         var (text, middle) = (Text(length), low.MidpointTo(high));

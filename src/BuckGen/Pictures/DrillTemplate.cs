@@ -47,7 +47,9 @@ internal static class DrillTemplate
         ]);
     }
 
-    /// <summary>The same for printing over several pages: only the drawing, its words apart; null for a design without vents.</summary>
+    /// <summary>
+    /// The same for printing over several pages: only the drawing, its words apart; null for a design without vents.
+    /// </summary>
     /// <param name="design">The design.</param>
     /// <param name="title">What the job is called; empty for the outline's name.</param>
     public static PaperTemplate? ForPaper(BuckDesign design, string title = "") => design.Vents is not { Vents.IsEmpty: false } vents ? null : new(

@@ -5,7 +5,10 @@ using BuckGen.Outlines.Measuring;
 
 namespace BuckGen.Pictures;
 
-/// <summary>What was read from a drawing, to scale, with a numbered ring wherever something was repaired and a lettered one at each measure.</summary>
+/// <summary>
+/// What was read from a drawing, to scale, with a numbered ring wherever something was repaired and a lettered one at each
+/// measure.
+/// </summary>
 public static class OutlinePicture
 {
     private const double PageWidth = 200;

@@ -3,7 +3,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures;
 
-/// <summary>A drawing for people: what stands on a page, in the order in which it is drawn. Every file format is written from it.</summary>
+/// <summary>
+/// A drawing for people: what stands on a page, in the order in which it is drawn. Every file format is written from it.
+/// </summary>
 /// <param name="Title">What it shows.</param>
 /// <param name="Page">The page, mm on paper, y up.</param>
 /// <param name="Items">Lines, areas and text.</param>
@@ -57,7 +59,9 @@ internal sealed record PictureLink(string Id, string Target, string Words, Immut
 /// <param name="Turn">Turned to the left by, degrees.</param>
 internal sealed record PictureText(Vec2 Place, string Text, double Height, TextAlign Align, string Colour, double Turn = 0) : PictureItem
 {
-    /// <summary>Usual width of a letter, as a share of the body height of a plain sans-serif face; common practice, no source.</summary>
+    /// <summary>
+    /// Usual width of a letter, as a share of the body height of a plain sans-serif face; common practice, no source.
+    /// </summary>
     public const double UsualLetterWidth = 0.55;
 }
 

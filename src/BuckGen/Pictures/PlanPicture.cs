@@ -6,7 +6,10 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures;
 
-/// <summary>The buck from above: every layer's edge, vents and dowels, its size, where the section runs, and a numbered ring at each finding's place.</summary>
+/// <summary>
+/// The buck from above: every layer's edge, vents and dowels, its size, where the section runs, and a numbered ring at each
+/// finding's place.
+/// </summary>
 internal static class PlanPicture
 {
     private const double Tallest = 150, Below = 22, Above = 10;

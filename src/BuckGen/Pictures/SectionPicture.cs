@@ -4,7 +4,10 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures;
 
-/// <summary>The buck cut through where it is widest: the layers as they are cut, the drafted wall they are sanded to, depth, height and draft.</summary>
+/// <summary>
+/// The buck cut through where it is widest: the layers as they are cut, the drafted wall they are sanded to, depth, height and
+/// draft.
+/// </summary>
 internal static class SectionPicture
 {
     private const double Tallest = 90, Below = 14, Above = 12, Sides = 34;

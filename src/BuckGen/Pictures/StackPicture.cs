@@ -15,7 +15,10 @@ internal static class StackPicture
     /// <summary>Gap between lifted layers over the depth of the stack as seen: the most, and for all gaps together.</summary>
     private const double LargestGap = 0.5, AllGaps = 1.6;
 
-    /// <summary>Beyond this number, edges shorter than the width of a line are not drawn one by one: they would add megabytes and nothing to see.</summary>
+    /// <summary>
+    /// Beyond this number, edges shorter than the width of a line are not drawn one by one: they would add megabytes and nothing
+    /// to see.
+    /// </summary>
     private const int ManyEdges = 20_000;
     private const double Shortest = 0.2;
 

@@ -6,8 +6,8 @@ namespace BuckGen.Pictures;
 
 /// <summary>The parts of a net of triangles whose thickness lies in the same band, each with its outline.</summary>
 /// <remarks>
-/// Thickness runs evenly over each triangle. Its share of a band is a polygon; sides that two polygons of a band have in common cancel,
-/// and what is left are the outlines.
+/// Thickness runs evenly over each triangle. Its share of a band is a polygon; sides that two polygons of a band have in common
+/// cancel, and what is left are the outlines.
 /// </remarks>
 internal sealed class ThicknessBands
 {
@@ -79,7 +79,9 @@ internal sealed class ThicknessBands
 
     private static ImmutableArray<Segment> Closed(ImmutableArray<Vec2> places) => [.. places.Select((p, i) => new Segment(p, places[(i + 1) % places.Length]))];
 
-    /// <summary>The part of a triangle within a band: on a walk round it, the corners in the band and where the sides enter and leave it.</summary>
+    /// <summary>
+    /// The part of a triangle within a band: on a walk round it, the corners in the band and where the sides enter and leave it.
+    /// </summary>
     private List<Corner> Share(FormedTriangle triangle, int band)
     {
         var polygon = new List<Corner>();

@@ -15,7 +15,9 @@ internal static class ThicknessColours
     /// <summary>A band's colour, from 0 for the thinnest.</summary>
     public static string Of(int band) => Colours[band];
 
-    /// <summary>The colour between bands at a share of the way from the thinnest to the thickest, as red, green and blue from 0 to 1.</summary>
+    /// <summary>
+    /// The colour between bands at a share of the way from the thinnest to the thickest, as red, green and blue from 0 to 1.
+    /// </summary>
     public static (double Red, double Green, double Blue) At(double share)
     {
         var at = Math.Clamp(share, 0, 1) * (Colours.Length - 1);

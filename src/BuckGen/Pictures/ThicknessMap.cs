@@ -5,7 +5,10 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures;
 
-/// <summary>The predicted thickness of the formed part, seen from above: bands of colour, the thinnest place, webs, and places not reached.</summary>
+/// <summary>
+/// The predicted thickness of the formed part, seen from above: bands of colour, the thinnest place, webs, and places not
+/// reached.
+/// </summary>
 public static class ThicknessMap
 {
     private const double Tallest = 150, Below = 26, Above = 10;

@@ -11,7 +11,9 @@ internal sealed record ThicknessScale(double Least, double Most)
 {
     private const double BarWidth = 9, BarHeight = 4;
 
-    /// <summary>Share of the points that may be thinner than the least: the film deep in sharp corners would take all colours for itself.</summary>
+    /// <summary>
+    /// Share of the points that may be thinner than the least: the film deep in sharp corners would take all colours for itself.
+    /// </summary>
     private const double Beyond = 0.01;
 
     /// <summary>From the thinnest place that counts, or all but the last hundredth of the points, to the gauge.</summary>

@@ -5,7 +5,10 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures;
 
-/// <summary>The formed sheet where section A-A runs: over the buck, in the colours of its thickness, and the thickness as a curve along the sheet.</summary>
+/// <summary>
+/// The formed sheet where section A-A runs: over the buck, in the colours of its thickness, and the thickness as a curve along
+/// the sheet.
+/// </summary>
 internal static class ThicknessSection
 {
     private const double Tallest = 70, CurveHeight = 45, CurveBelow = 30, Between = 12, Above = 12, Left = 14;

@@ -10,7 +10,9 @@ using BuckGen.Trimming;
 
 namespace BuckGen.Plugins;
 
-/// <summary>Everything that can be added to, beginning with what comes with the library. Immutable: adding gives a new one.</summary>
+/// <summary>
+/// Everything that can be added to, beginning with what comes with the library. Immutable: adding gives a new one.
+/// </summary>
 public sealed record Extensions
 {
     /// <summary>What comes with the library.</summary>
@@ -34,7 +36,9 @@ public sealed record Extensions
     /// <summary>Sections of the process card, beside those of the library.</summary>
     public ImmutableArray<IReportSection> ReportSections { get; init; } = [];
 
-    /// <summary>These and one more. What it is shows in the interfaces it has; a pattern or format of a known name takes that one's place.</summary>
+    /// <summary>
+    /// These and one more. What it is shows in the interfaces it has; a pattern or format of a known name takes that one's place.
+    /// </summary>
     /// <param name="extension">A vent pattern, jig, check, reader, writer, section or catalog; or several of them in one.</param>
     /// <exception cref="ArgumentException">It is none of them.</exception>
     public Extensions With(object extension)

@@ -4,7 +4,9 @@ using BuckGen.Designs;
 
 namespace BuckGen.Plugins;
 
-/// <summary>Where one plug-in's libraries live. BuckGen itself is shared with the program, or nothing would fit together.</summary>
+/// <summary>
+/// Where one plug-in's libraries live. BuckGen itself is shared with the program, or nothing would fit together.
+/// </summary>
 internal sealed class PluginContext(string file) : AssemblyLoadContext(Path.GetFileNameWithoutExtension(file))
 {
     private static readonly AssemblyLoadContext Ours = GetLoadContext(typeof(BuckDesign).Assembly)!;

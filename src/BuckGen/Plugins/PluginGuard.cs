@@ -3,7 +3,9 @@ using BuckGen.Outlines;
 
 namespace BuckGen.Plugins;
 
-/// <summary>Runs the code of one part of a plug-in: on a thread of its own, so that a call that never ends can be left behind.</summary>
+/// <summary>
+/// Runs the code of one part of a plug-in: on a thread of its own, so that a call that never ends can be left behind.
+/// </summary>
 /// <param name="file">The full path of the plug-in.</param>
 /// <param name="part">The name of the part; empty while the plug-in starts.</param>
 /// <param name="run">How plug-ins are called.</param>
@@ -16,7 +18,8 @@ internal sealed class PluginGuard(string file, string part, PluginRun run)
     /// <param name="call">What runs; it must walk sequences to their end.</param>
     /// <exception cref="PluginException">It failed, took too long, or is left out.</exception>
     /// <exception cref="OutlineException">A reader refuses the file.</exception>
-    /// <exception cref="OperationCanceledException">The run is stopped; what the plug-in itself cancels is a failure of its own.</exception>
+    /// <exception cref="OperationCanceledException">The run is stopped; what the plug-in itself cancels is a failure of its
+    /// own.</exception>
     public T Call<T>(Func<T> call)
     {
         if (leftOut is not null) throw new PluginException(leftOut);

@@ -38,7 +38,9 @@ internal static class PluginLoading
         }
     }
 
-    /// <summary>Why it does not fit this version of the library; null when it does. Below 1.0 the second number distinguishes versions.</summary>
+    /// <summary>
+    /// Why it does not fit this version of the library; null when it does. Below 1.0 the second number distinguishes versions.
+    /// </summary>
     private static string? OtherVersion(Assembly assembly)
     {
         var against = Array.Find(assembly.GetReferencedAssemblies(), a => a.Name == Library.Name);

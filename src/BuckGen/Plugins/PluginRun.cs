@@ -11,10 +11,14 @@ public sealed record PluginRun
     /// <summary>How long a plug-in may take to start: to be loaded and to make its parts.</summary>
     public TimeSpan Start { get; init; } = TimeSpan.FromSeconds(10);
 
-    /// <summary>How long each call of a part may take, from 1 s to an hour. A part that takes longer is not called again.</summary>
+    /// <summary>
+    /// How long each call of a part may take, from 1 s to an hour. A part that takes longer is not called again.
+    /// </summary>
     public TimeSpan Call { get; init; } = TimeSpan.FromSeconds(30);
 
-    /// <summary>True when the receiver of <see cref="Calls"/> ends the process of a call that takes too long; then none is given up here.</summary>
+    /// <summary>
+    /// True when the receiver of <see cref="Calls"/> ends the process of a call that takes too long; then none is given up here.
+    /// </summary>
     public bool IsWatched { get; init; }
 
     /// <summary>Receives the begin and the end of every call, on the thread that waits for it.</summary>

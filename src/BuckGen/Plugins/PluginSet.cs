@@ -13,8 +13,8 @@ public sealed record PluginSet(ImmutableArray<Plugin> Plugins)
     /// <param name="files">The assemblies; a file named twice is loaded once.</param>
     /// <param name="run">How they are called; <see cref="PluginRun.Usual"/> when left out.</param>
     /// <remarks>
-    /// A plug-in that can't be used is listed with what is wrong with it; nothing is thrown. What the parts return is checked when they are called: a
-    /// part that fails, takes too long or gives what can't be used gives nothing, and a finding names it.
+    /// A plug-in that can't be used is listed with what is wrong with it; nothing is thrown. What the parts return is checked
+    /// when they are called: a part that fails, takes too long or gives what can't be used gives nothing, and a finding names it.
     /// </remarks>
     /// <exception cref="OperationCanceledException">The run is stopped.</exception>
     public static PluginSet Load(IEnumerable<string> files, PluginRun? run = null)
@@ -24,8 +24,8 @@ public sealed record PluginSet(ImmutableArray<Plugin> Plugins)
     }
 
     /// <summary>
-    /// The plug-ins in a folder, in the order of their names: every assembly NAME.dll in it, and NAME/NAME.dll below it, where a plug-in's own
-    /// libraries can lie beside it.
+    /// The plug-ins in a folder, in the order of their names: every assembly NAME.dll in it, and NAME/NAME.dll below it, where a
+    /// plug-in's own libraries can lie beside it.
     /// </summary>
     /// <param name="folder">The folder; one that does not exist holds none.</param>
     /// <exception cref="IOException">The folder can't be read.</exception>

@@ -4,17 +4,21 @@ using System.Text;
 namespace BuckGen.Quantities;
 
 /// <summary>
-/// Text of others, such as names from drawings, catalogs and plug-ins, with nothing in it that acts instead of being seen: characters that
-/// steer terminals and printers, break lines, turn the direction of reading or take no room are shown by their codes.
+/// Text of others, such as names from drawings, catalogs and plug-ins, with nothing in it that acts instead of being seen:
+/// characters that steer terminals and printers, break lines, turn the direction of reading or take no room are shown by their
+/// codes.
 /// </summary>
 public static class VisibleText
 {
     /// <summary>Stands where text was cut.</summary>
     private const string Mark = " [...] ";
 
-    /// <summary>The text in one line of visible characters: a line break becomes <c>\n</c>, U+202E becomes <c>\u202E</c>.</summary>
+    /// <summary>
+    /// The text in one line of visible characters: a line break becomes <c>\n</c>, U+202E becomes <c>\u202E</c>.
+    /// </summary>
     /// <param name="text">Any text, lone surrogates included. What this method gave comes back unchanged.</param>
-    /// <param name="longest">The most characters given, at least 20. A longer text loses its middle: its start says what it is about, its end what to do.</param>
+    /// <param name="longest">The most characters given, at least 20. A longer text loses its middle: its start says what it is
+    /// about, its end what to do.</param>
     public static string Of(string text, int longest = int.MaxValue)
     {
         ArgumentNullException.ThrowIfNull(text);

@@ -8,7 +8,9 @@ using BuckGen.Quantities;
 
 namespace BuckGen.Reports;
 
-/// <summary>Reports as JSON text: UTF-8, two spaces of indent, LF, names in camelCase, hidden characters as codes, a line end at the end.</summary>
+/// <summary>
+/// Reports as JSON text: UTF-8, two spaces of indent, LF, names in camelCase, hidden characters as codes, a line end at the end.
+/// </summary>
 public static class SummaryJson
 {
     private static readonly JsonSerializerOptions Options = new()
@@ -37,7 +39,10 @@ public static class SummaryJson
 
     private static ImmutableArray<byte> Bytes<T>(T value) => [.. Encoding.UTF8.GetBytes(Visible(JsonSerializer.Serialize(value, Options))), (byte)'\n'];
 
-    /// <summary>The same JSON with hidden characters as \u codes: it is printed on terminals too. They stand in strings only, where a code means the same.</summary>
+    /// <summary>
+    /// The same JSON with hidden characters as \u codes: it is printed on terminals too. They stand in strings only, where a code
+    /// means the same.
+    /// </summary>
     private static string Visible(string json)
     {
         if (!json.EnumerateRunes().Any(IsHidden)) return json;

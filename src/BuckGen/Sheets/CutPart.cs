@@ -12,12 +12,15 @@ namespace BuckGen.Sheets;
 /// <param name="Paths">Marks, then holes, then the outer edge.</param>
 /// <param name="Bounds">Round the outer cut.</param>
 /// <param name="Area">Area of the finished piece, mm².</param>
-/// <param name="Lost">A place, in the design's coordinates, where a slot or hole is narrower than the kerf; null for none.</param>
+/// <param name="Lost">A place, in the design's coordinates, where a slot or hole is narrower than the kerf; null for
+/// none.</param>
 public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> Paths, Bounds Bounds, double Area, Vec2? Lost)
 {
     private const double CrossArm = 1;
 
-    /// <summary>A path whose inside is narrower than this on average, mm, would be a burnt dot; it is reported and not cut.</summary>
+    /// <summary>
+    /// A path whose inside is narrower than this on average, mm, would be a burnt dot; it is reported and not cut.
+    /// </summary>
     private const double LeastAcross = 0.05;
 
     private static double Across(Loop loop) => 2 * Math.Abs(loop.SignedArea) / loop.Length;

@@ -26,8 +26,8 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
     public SheetSize? Bed { get; init; }
 
     /// <summary>
-    /// The kerf by a test piece: a square is drawn and cut once without allowance, and the hole and the piece are measured. Source: a
-    /// student record of a digital fabrication school (hole 20.14 mm, piece 19.76 mm: kerf 0.19 mm).
+    /// The kerf by a test piece: a square is drawn and cut once without allowance, and the hole and the piece are measured.
+    /// Source: a student record of a digital fabrication school (hole 20.14 mm, piece 19.76 mm: kerf 0.19 mm).
     /// </summary>
     /// <param name="hole">Width of the hole, mm.</param>
     /// <param name="piece">Width of the piece that came out of it, mm.</param>

@@ -5,12 +5,14 @@ using BuckGen.Findings;
 
 namespace BuckGen.Sheets;
 
-/// <summary>Decides whether a laser may cut this sheet, from the words of its name and from the catalog where the sheet comes from there.</summary>
+/// <summary>
+/// Decides whether a laser may cut this sheet, from the words of its name and from the catalog where the sheet comes from there.
+/// </summary>
 internal static class LaserCheck
 {
     /// <summary>
-    /// Why a material must never be cut by laser. Sources: lists of prohibited materials of university workshops; PVC gives off hydrogen
-    /// chloride, ABS hydrogen cyanide; polycarbonate chars and flames; the rest melt, drip and burn.
+    /// Why a material must never be cut by laser. Sources: lists of prohibited materials of university workshops; PVC gives off
+    /// hydrogen chloride, ABS hydrogen cyanide; polycarbonate chars and flames; the rest melt, drip and burn.
     /// </summary>
     private static readonly FrozenDictionary<string, string> Never = new Dictionary<string, string>
     {

@@ -5,7 +5,9 @@ namespace BuckGen.Sheets;
 /// <summary>A sheet with its parts as a drawing for the machine, kerf applied.</summary>
 public static class SheetDrawing
 {
-    /// <summary>Every part in turn: marks, holes, outer edge. The sheet's lower left corner is (0, 0); its edge is not drawn.</summary>
+    /// <summary>
+    /// Every part in turn: marks, holes, outer edge. The sheet's lower left corner is (0, 0); its edge is not drawn.
+    /// </summary>
     public static CutDrawing Of(SheetLayout sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);

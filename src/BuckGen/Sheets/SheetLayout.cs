@@ -10,7 +10,9 @@ namespace BuckGen.Sheets;
 /// <param name="Bounds">Where its outer cut lies on the sheet.</param>
 public sealed record Placement(CutPart Part, Affine Map, Bounds Bounds);
 
-/// <summary>One sheet of stock with parts on it, or the piece of it that the machine's bed holds; its lower left corner is (0, 0).</summary>
+/// <summary>
+/// One sheet of stock with parts on it, or the piece of it that the machine's bed holds; its lower left corner is (0, 0).
+/// </summary>
 /// <param name="Number">1 for the first sheet of the whole job.</param>
 /// <param name="Stock">What it is.</param>
 /// <param name="Placements">The parts on it.</param>

@@ -16,7 +16,9 @@ namespace BuckGen.Trimming;
 public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? Inlays, ImmutableArray<Finding> Findings)
     : JigParts([Panel, .. Inlays is null ? Array.Empty<Layer>() : [Inlays]], Findings)
 {
-    /// <summary>Growth per °C where the plastic is not known; the upper end of ABS, PMMA and PC (data tables, from memory).</summary>
+    /// <summary>
+    /// Growth per °C where the plastic is not known; the upper end of ABS, PMMA and PC (data tables, from memory).
+    /// </summary>
     private const double Expansion = 90e-6;
 
     private const double Millionth = 1e-6;
@@ -51,8 +53,8 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
     }
 
     /// <summary>
-    /// What the part may be off on either side, and what it grows more than the panel on either side. Between 0.5 and 1 mm below 300 mm
-    /// is common practice (no source).
+    /// What the part may be off on either side, and what it grows more than the panel on either side. Between 0.5 and 1 mm below
+    /// 300 mm is common practice (no source).
     /// </summary>
     private static double FitFor(Bounds part, PanelSpec panel, BuckSpec spec)
     {

@@ -6,8 +6,8 @@ using BuckGen.Geometry;
 namespace BuckGen.Trimming;
 
 /// <summary>
-/// For a part whose flange stays: the part hangs in the nest, flange up, the template lies on it, and a router whose bushing follows
-/// the template cuts the flange to width.
+/// For a part whose flange stays: the part hangs in the nest, flange up, the template lies on it, and a router whose bushing
+/// follows the template cuts the flange to width.
 /// </summary>
 /// <param name="TrimLine">The finished edge of the flange.</param>
 /// <param name="Offset">How far the template's edge stays inside the trim line, mm: half of bushing less bit.</param>

@@ -53,7 +53,9 @@ internal static class PanelFindings
             };
     }
 
-    /// <summary>How much narrower, on each side, the part is at the panel's plane than at its flange, mm: the flange starts farther out.</summary>
+    /// <summary>
+    /// How much narrower, on each side, the part is at the panel's plane than at its flange, mm: the flange starts farther out.
+    /// </summary>
     private static double Narrower(PartShell shell, double plane) =>
         (shell.Outside(0).Bounds.Width - shell.Outside(plane).Bounds.Width) / 2;
 }

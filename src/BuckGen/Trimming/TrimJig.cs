@@ -7,8 +7,8 @@ namespace BuckGen.Trimming;
 
 /// <summary>
 /// A ring that stands round the part, exactly as high as the cut: a knife or saw that lies flat on it cuts one straight line.
-/// A core inside holds the wall. It is glued on a bed, on lines marked there: the part set over it is located by it and can neither
-/// slide nor tip.
+/// A core inside holds the wall. It is glued on a bed, on lines marked there: the part set over it is located by it and can
+/// neither slide nor tip.
 /// </summary>
 /// <param name="TrimHeight">Wanted height of the cut over the flange, mm.</param>
 /// <param name="Height">Height that the stock gives, mm.</param>

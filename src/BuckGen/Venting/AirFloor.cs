@@ -8,7 +8,8 @@ namespace BuckGen.Venting;
 /// <param name="Layer">The layer on whose top face it lies.</param>
 /// <param name="Air">The air over it: its outer edge and holes are walls, or the edge of the plate.</param>
 /// <param name="Walls">The wood that stands on the floor.</param>
-/// <param name="Deepest">The one place where air stays last, when the rest of the floor is a slope; null for a level floor.</param>
+/// <param name="Deepest">The one place where air stays last, when the rest of the floor is a slope; null for a level
+/// floor.</param>
 internal sealed record AirFloor(LayerBlank Layer, Island Air, FloorWalls Walls, Vec2? Deepest = null)
 {
     /// <summary>Distance to the nearest wall, mm; 0 under a wall, infinite when none lies within the reach.</summary>

@@ -3,7 +3,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Venting;
 
-/// <summary>Finds the floors of a stack: on the base plate round and inside everything that stands on it, and the bottoms of pits.</summary>
+/// <summary>
+/// Finds the floors of a stack: on the base plate round and inside everything that stands on it, and the bottoms of pits.
+/// </summary>
 internal static class AirFloors
 {
     /// <summary>The floors, the smallest first: where there is least choice, the choice is made first.</summary>
@@ -49,8 +51,8 @@ internal static class AirFloors
     }
 
     /// <summary>
-    /// A lobe of a hole, or a bay, that ends above the floor of the rest; or a pit whose layer is cut higher up than where its walls
-    /// meet. It bottoms out on the first layer down that has wood there.
+    /// A lobe of a hole, or a bay, that ends above the floor of the rest; or a pit whose layer is cut higher up than where its
+    /// walls meet. It bottoms out on the first layer down that has wood there.
     /// </summary>
     private static AirFloor? Sloped(Vec2 place, AirOver[] layers)
     {

@@ -36,7 +36,9 @@ internal sealed class FloorVents
     /// <summary>The wishes of the shape.</summary>
     public IEnumerable<VentWish> Wishes(double spacing) => wishes.At(spacing);
 
-    /// <summary>Adds vents where those placed by the shape leave too long a stretch of wall; reports each stretch that stays too long.</summary>
+    /// <summary>
+    /// Adds vents where those placed by the shape leave too long a stretch of wall; reports each stretch that stays too long.
+    /// </summary>
     public IEnumerable<Finding> Fill(VentPlacement placement, double spacing, CancellationToken cancellation)
     {
         foreach (var foot in feet)

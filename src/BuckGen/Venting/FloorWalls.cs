@@ -3,7 +3,9 @@ using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Venting;
 
-/// <summary>The wood that stands on a layer, with what all the floors between it ask of it: there may be thousands of them.</summary>
+/// <summary>
+/// The wood that stands on a layer, with what all the floors between it ask of it: there may be thousands of them.
+/// </summary>
 /// <param name="wood">The wood.</param>
 internal sealed class FloorWalls(Region wood)
 {

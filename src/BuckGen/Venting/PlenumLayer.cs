@@ -13,7 +13,9 @@ internal static class PlenumLayer
     /// <summary>Thinnest plywood whose strength is known, mm.</summary>
     private const double ThinnestPlywood = 3.5;
 
-    /// <summary>Farthest two feet may stand apart under the base, mm, so that it neither bows nor breaks; null when no distance will do.</summary>
+    /// <summary>
+    /// Farthest two feet may stand apart under the base, mm, so that it neither bows nor breaks; null when no distance will do.
+    /// </summary>
     public static double? FeetPitch(BuckSpec buck)
     {
         var thickness = Thickness(buck);

@@ -6,7 +6,8 @@ namespace BuckGen.Venting;
 /// <remarks>
 /// At the point of the loop farthest from the loop's own middle; of equally far ones at the one farthest from the middle of the
 /// whole outline; of those still alike at the first counter-clockwise from the drawing's x direction. The first two turn with the
-/// outline and depend on neither drawing direction nor start point; only a loop that is its own image under a turn comes to the third.
+/// outline and depend on neither drawing direction nor start point; only a loop that is its own image under a turn comes to the
+/// third.
 /// </remarks>
 internal static class RowStart
 {
@@ -32,7 +33,9 @@ internal static class RowStart
         }
     }
 
-    /// <summary>How far counter-clockwise from the drawing's x direction a place lies, seen from a middle; rounded, to compare by.</summary>
+    /// <summary>
+    /// How far counter-clockwise from the drawing's x direction a place lies, seen from a middle; rounded, to compare by.
+    /// </summary>
     public static double Direction(Vec2 place, Vec2 middle) =>
         Math.Round((Math.Atan2(place.Y - middle.Y, place.X - middle.X) + 2 * Math.PI + 1e-9) % (2 * Math.PI), 6);
 

@@ -10,11 +10,13 @@ namespace BuckGen.Venting;
 
 /// <summary>Sizes the vents, places them by the shape, and adds more while the air would leave too slowly.</summary>
 /// <remarks>
-/// Turning the outline turns the vents of the pattern along walls, and neither drawing direction nor start point matters, as long as
-/// the choice is the shape's own. Where a shape is alike in several ways, the ties are broken so: a row without corners starts as
-/// <see cref="RowStart"/> says; of corners too near to each other the sharper gets the vent, then the one farther from the middle of
-/// the outline, then the first counter-clockwise from the drawing's x direction. What is upright by nature does not turn: the frame
-/// and the plate, from whose sizes the width and, when the flow rules, the number of vents follow; the block round a cavity; keep-out areas; the grid.
+/// Turning the outline turns the vents of the pattern along walls, and neither drawing direction nor start point matters, as long
+/// as the choice is the shape's own. Where a shape is alike in several ways, the ties are broken so: a row without corners starts
+/// as
+/// <see cref="RowStart"/> says; of corners too near to each other the sharper gets the vent, then the one farther from the middle
+/// of the outline, then the first counter-clockwise from the drawing's x direction. What is upright by nature does not turn: the
+/// frame and the plate, from whose sizes the width and, when the flow rules, the number of vents follow; the block round a
+/// cavity; keep-out areas; the grid.
 /// </remarks>
 internal static class VentDesigner
 {

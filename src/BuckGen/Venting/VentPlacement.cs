@@ -3,7 +3,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Venting;
 
-/// <summary>Grants wishes for vents on a floor one after another: what is in the way of a vent or its bore makes it give way or go.</summary>
+/// <summary>
+/// Grants wishes for vents on a floor one after another: what is in the way of a vent or its bore makes it give way or go.
+/// </summary>
 /// <param name="floor">The floor.</param>
 /// <param name="room">Where there is wood for a bore.</param>
 /// <param name="spec">Spacing and distance from the wall.</param>

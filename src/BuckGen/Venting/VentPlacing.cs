@@ -69,7 +69,9 @@ internal sealed class VentPlacing
         public bool HasVent { get; set; }
     }
 
-    /// <summary>The most wanted first; of equals the sharper corner, then the one farther out, then counter-clockwise from x.</summary>
+    /// <summary>
+    /// The most wanted first; of equals the sharper corner, then the one farther out, then counter-clockwise from x.
+    /// </summary>
     private static Queue<VentWish> InOrder(IEnumerable<VentWish> wishes, Vec2 middle) => new(wishes
         .OrderBy(w => w.Reason).ThenByDescending(w => Math.Round(w.Turn, 3))
         .ThenByDescending(w => Math.Round(w.Centre.DistanceTo(middle), 2))

@@ -42,7 +42,9 @@ internal sealed class VentRow
         }
     }
 
-    /// <summary>The inside corners; of those too near to each other for a vent each, the sharpest, then the one farthest out.</summary>
+    /// <summary>
+    /// The inside corners; of those too near to each other for a vent each, the sharpest, then the one farthest out.
+    /// </summary>
     private List<(double Along, double Turn)> Corners(double spacing)
     {
         var kept = new List<(double Along, double Turn)>();

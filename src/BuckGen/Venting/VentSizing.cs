@@ -15,7 +15,9 @@ public sealed record VentSizing(double ArealRatio, double FormedThickness, doubl
     /// <summary>Narrowest hole that is worth drilling, mm: a common small drill (common practice, no source).</summary>
     public const double NarrowestEver = 0.4;
 
-    /// <summary>Sizes the vents of a buck by the mean thickness of the formed sheet, and by what the plastic takes without a mark.</summary>
+    /// <summary>
+    /// Sizes the vents of a buck by the mean thickness of the formed sheet, and by what the plastic takes without a mark.
+    /// </summary>
     internal static VentSizing Of(Blank blank, CatalogPlastic? plastic) =>
         // To a twentieth of a millimetre, as drills come; always downward.
         new(blank.Ratios.Areal, blank.MeanThickness, Math.Min(plastic?.LargestVent(blank.Gauge) ?? WidestEver, Math.Floor(blank.MeanThickness * 20) / 20));

@@ -14,7 +14,8 @@ internal readonly record struct WallStretch(double From, double To, bool IsServe
 
 /// <summary>The foot of one wall, measured along, with the vents that serve it.</summary>
 /// <remarks>
-/// A vent serves the wall at each point of the foot that lies nearest to it, if it sees that point from no farther than the reach.
+/// A vent serves the wall at each point of the foot that lies nearest to it, if it sees that point from no farther than the
+/// reach.
 /// </remarks>
 internal sealed class WallFoot
 {
@@ -57,7 +58,9 @@ internal sealed class WallFoot
         return new(place, place.DistanceTo(PointAt(along)) < distance - Narrow ? VentReason.Gap : VentReason.Wall, PlaceAt, along);
     }
 
-    /// <summary>The stretches of the foot longer than the spacing between the vents that serve it; the whole when none does.</summary>
+    /// <summary>
+    /// The stretches of the foot longer than the spacing between the vents that serve it; the whole when none does.
+    /// </summary>
     /// <param name="vents">Vents on the floor's layer.</param>
     /// <param name="spacing">Longest stretch that is well, mm.</param>
     public List<WallStretch> TooLong(IEnumerable<Vent> vents, double spacing)
@@ -67,7 +70,10 @@ internal sealed class WallFoot
         return [.. feet.Select((f, i) => new WallStretch(f, i + 1 < feet.Length ? feet[i + 1] : feet[0] + Length, IsServed: true)).Where(s => s.Length > spacing + 1e-6)];
     }
 
-    /// <summary>At the wanted distance, or half-way to a wall that is nearer: the middle of the largest circle that touches the foot there.</summary>
+    /// <summary>
+    /// At the wanted distance, or half-way to a wall that is nearer: the middle of the largest circle that touches the foot
+    /// there.
+    /// </summary>
     private Vec2 PlaceAt(double along)
     {
         var (piece, t) = line.At(along);

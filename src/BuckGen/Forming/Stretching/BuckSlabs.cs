@@ -6,7 +6,10 @@ namespace BuckGen.Forming.Stretching;
 /// <summary>The designed wood as slabs: plates and walls, with the steps of the layers or without.</summary>
 internal static class BuckSlabs
 {
-    /// <summary>Farthest that the wall moves within a slab, mm; a mitred right angle may stand aside by a tenth of it, a sharper corner by more.</summary>
+    /// <summary>
+    /// Farthest that the wall moves within a slab, mm; a mitred right angle may stand aside by a tenth of it, a sharper corner by
+    /// more.
+    /// </summary>
     private const double LargestMove = 1;
 
     /// <summary>The slabs, lowest first.</summary>

@@ -29,7 +29,10 @@ internal sealed class BuckTool : ITool
     /// <inheritdoc/>
     public double Distance(Vec3 point) => Distance(point, p => p.Cosine);
 
-    /// <summary>Distance beside plain walls, mm: exact there, where <see cref="Distance(Vec3)"/> keeps to the worst corner of a slab; at sharp corners it may be too much.</summary>
+    /// <summary>
+    /// Distance beside plain walls, mm: exact there, where <see cref="Distance(Vec3)"/> keeps to the worst corner of a slab; at
+    /// sharp corners it may be too much.
+    /// </summary>
     public double DistanceFromWalls(Vec3 point) => Distance(point, p => p.WallCosine);
 
     private double Distance(Vec3 point, Func<Pillar, double> cosine)
@@ -49,14 +52,17 @@ internal sealed class BuckTool : ITool
         return nearest;
     }
 
-    /// <summary>A slab with the distances in its two plans, and the cosines of the draft where it is greatest and where it is least.</summary>
+    /// <summary>
+    /// A slab with the distances in its two plans, and the cosines of the draft where it is greatest and where it is least.
+    /// </summary>
     private sealed record Pillar(double Bottom, double Top, PlanDistance Lower, PlanDistance Upper, double Cosine, double WallCosine)
     {
         public static Pillar Of(WoodSlab slab, Func<Region, PlanDistance> distanceOf)
         {
             var (lower, upper) = (distanceOf(slab.Lower), distanceOf(slab.Upper));
             if (lower == upper) return new(slab.Bottom, slab.Top, lower, upper, 1, 1);
-            // A sharp corner moves farther than the wall; no point of the lower edge lies farther from the upper one than the worst of its own points.
+            // A sharp corner moves farther than the wall; no point of the lower edge lies farther from the upper one than the
+            // worst of its own points.
             var farthest = slab.Lower.Segments.Max(s => Math.Max(upper.At(s.Start), upper.At(s.PointAt(0.5))));
             var nearest = slab.Lower.Segments.Min(s => Math.Max(0, upper.At(s.PointAt(0.5))));
             return new(slab.Bottom, slab.Top, lower, upper, CosineOf(farthest), CosineOf(nearest));

@@ -4,7 +4,8 @@ using BuckGen.Geometry;
 namespace BuckGen.Forming.Stretching;
 
 /// <summary>
-/// The formed sheet as it is predicted: a net of triangles with its thickness. Heights are above the bottom of the stack, lengths in mm.
+/// The formed sheet as it is predicted: a net of triangles with its thickness. Heights are above the bottom of the stack, lengths
+/// in mm.
 /// </summary>
 public sealed record FormedPart
 {
@@ -23,10 +24,16 @@ public sealed record FormedPart
     /// <summary>The triangles of the net, by the numbers of their points.</summary>
     public required ImmutableArray<FormedTriangle> Triangles { get; init; }
 
-    /// <summary>Radius of the ball that must be able to touch a thin place for it to count, mm: <see cref="FormingSpec.CornerBall"/>, or twice <see cref="Finest"/> where that is more.</summary>
+    /// <summary>
+    /// Radius of the ball that must be able to touch a thin place for it to count, mm: <see cref="FormingSpec.CornerBall"/>, or
+    /// twice <see cref="Finest"/> where that is more.
+    /// </summary>
     public required double Ball { get; init; }
 
-    /// <summary>The thinnest place of the part where a ball of <see cref="Ball"/> can touch it; null when nothing of the sheet ends up on the part.</summary>
+    /// <summary>
+    /// The thinnest place of the part where a ball of <see cref="Ball"/> can touch it; null when nothing of the sheet ends up on
+    /// the part.
+    /// </summary>
     public required ThinnestPlace? Thinnest { get; init; }
 
     /// <summary>The thinnest place of the whole sheet inside the frame, found in the same way.</summary>
@@ -53,13 +60,19 @@ public sealed record FormedPart
     /// <summary>Where the simulated sheet failed; null when it did not.</summary>
     public Vec2? BurstAt { get; init; }
 
-    /// <summary>Gauge with which the thinnest place has the wanted least wall, mm, found by forming again; null when none is wanted, or when it is below 0.1 or above 25 mm.</summary>
+    /// <summary>
+    /// Gauge with which the thinnest place has the wanted least wall, mm, found by forming again; null when none is wanted, or
+    /// when it is below 0.1 or above 25 mm.
+    /// </summary>
     public double? GaugeNeeded { get; init; }
 
     /// <summary>Sides of the smallest triangles, mm: walls lower or gaps narrower than a few of them are not resolved.</summary>
     public required double Finest { get; init; }
 
-    /// <summary>How much the thinnest place changes from a net of triangles twice as large or more, as a share, with the ball of the coarser one; null when one of them shows no part.</summary>
+    /// <summary>
+    /// How much the thinnest place changes from a net of triangles twice as large or more, as a share, with the ball of the
+    /// coarser one; null when one of them shows no part.
+    /// </summary>
     public double? Refinement { get; init; }
 }
 

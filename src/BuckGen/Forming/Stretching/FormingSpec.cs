@@ -8,7 +8,9 @@ public enum FormingDetail
     /// <summary>In about a second.</summary>
     Quick,
 
-    /// <summary>With seven times as many triangles, in several seconds; compared with the quick answer to show how far off that one is.</summary>
+    /// <summary>
+    /// With seven times as many triangles, in several seconds; compared with the quick answer to show how far off that one is.
+    /// </summary>
     Fine,
 }
 
@@ -22,28 +24,29 @@ public sealed record FormingSpec
     public bool Stepped { get; init; }
 
     /// <summary>
-    /// Shear modulus of the hot sheet, MPa, 0.001 to 10. It decides how small a corner the vacuum fills, and little else. With 0.1 that is
-    /// about one and a half gauges, common practice, no source; solid plastics just above softening have two or three times as
-    /// much (0.2 polystyrene, 0.3 acrylic: Ferry, Viscoelastic Properties of Polymers, from memory), hotter ones less.
+    /// Shear modulus of the hot sheet, MPa, 0.001 to 10. It decides how small a corner the vacuum fills, and little else. With
+    /// 0.1 that is about one and a half gauges, common practice, no source; solid plastics just above softening have two or three
+    /// times as much (0.2 polystyrene, 0.3 acrylic: Ferry, Viscoelastic Properties of Polymers, from memory), hotter ones less.
     /// </summary>
     public double Modulus { get; init; } = 0.1;
 
     /// <summary>
-    /// How much the sheet stiffens when it is drawn in both directions: the ratio of the two constants of Mooney and Rivlin, 0 to 10. With 0.1
-    /// a bubble takes ever more pressure, as hot sheet does; 0 is the neo-Hookean material. Common practice, no source.
+    /// How much the sheet stiffens when it is drawn in both directions: the ratio of the two constants of Mooney and Rivlin, 0 to
+    /// 10. With 0.1 a bubble takes ever more pressure, as hot sheet does; 0 is the neo-Hookean material. Common practice, no
+    /// source.
     /// </summary>
     public double Stiffening { get; init; } = 0.1;
 
     /// <summary>
-    /// Coefficient of friction between hot sheet and wood, 0 to 10; null, as usual, for a sheet that sticks where it touches. Only a polished, warm or
-    /// greased buck lets the sheet slide (common practice, no source).
+    /// Coefficient of friction between hot sheet and wood, 0 to 10; null, as usual, for a sheet that sticks where it touches.
+    /// Only a polished, warm or greased buck lets the sheet slide (common practice, no source).
     /// </summary>
     public double? Friction { get; init; }
 
     /// <summary>
-    /// The thinnest place is searched where a ball of this radius can touch the part from the sheet's side, mm, 0.5 to 50: deeper in a
-    /// sharp inside corner a wall has no least thickness, it only depends on how fine the net is. A coarse net takes
-    /// a larger ball, twice as large as its triangles, and says so.
+    /// The thinnest place is searched where a ball of this radius can touch the part from the sheet's side, mm, 0.5 to 50: deeper
+    /// in a sharp inside corner a wall has no least thickness, it only depends on how fine the net is. A coarse net takes a
+    /// larger ball, twice as large as its triangles, and says so.
     /// </summary>
     public double CornerBall { get; init; } = 2;
 

@@ -5,10 +5,16 @@ using BuckGen.Physics.Membranes;
 
 namespace BuckGen.Forming.Stretching;
 
-/// <summary>Forms the sheet over a designed buck: the frame goes down over it, or it rises through the frame, and then the air is drawn out below.</summary>
+/// <summary>
+/// Forms the sheet over a designed buck: the frame goes down over it, or it rises through the frame, and then the air is drawn
+/// out below.
+/// </summary>
 internal sealed class PartForming
 {
-    /// <summary>Steps after which the simulation stops: a sheet that sticks is at rest after one to five thousand, one that slides creeps for many more.</summary>
+    /// <summary>
+    /// Steps after which the simulation stops: a sheet that sticks is at rest after one to five thousand, one that slides creeps
+    /// for many more.
+    /// </summary>
     private const int MaxSteps = 20_000, MaxSlidingSteps = 200_000;
 
     private const int CoarseTriangles = 1_800, QuickTriangles = 7_000, FineTriangles = 50_000;
@@ -73,8 +79,9 @@ internal sealed class PartForming
     }
 
     /// <summary>
-    /// By forming gauges nearer and nearer: a thicker sheet fills corners less, so the wall is not proportional to the gauge. It uses the
-    /// quick net and assumes that the ratio of its wall to that of the best net stays the same; rounded up to hundredths.
+    /// By forming gauges nearer and nearer: a thicker sheet fills corners less, so the wall is not proportional to the gauge. It
+    /// uses the quick net and assumes that the ratio of its wall to that of the best net stays the same; rounded up to
+    /// hundredths.
     /// </summary>
     private double? GaugeNeeded(PartReading best, PartReading quick, CancellationToken cancellation)
     {

@@ -7,13 +7,18 @@ namespace BuckGen.Forming.Stretching;
 /// <summary>Computes from a formed sheet what its maker wants to know.</summary>
 internal sealed class PartReading
 {
-    /// <summary>Share of the ball's radius that must lie free, so that a ball on a plain wall counts despite rounding and draft.</summary>
+    /// <summary>
+    /// Share of the ball's radius that must lie free, so that a ball on a plain wall counts despite rounding and draft.
+    /// </summary>
     private const double BallSlack = 0.9;
 
     /// <summary>Triangles that a ball must span, so that its place is resolved.</summary>
     private const double TrianglesInBall = 2;
 
-    /// <summary>Least distance at which the sheet counts as standing off, mm, if it is no less than the gauge: less is the rounding of every corner.</summary>
+    /// <summary>
+    /// Least distance at which the sheet counts as standing off, mm, if it is no less than the gauge: less is the rounding of
+    /// every corner.
+    /// </summary>
     private const double LeastBridge = 1;
 
     /// <summary>Height, in gauges, from which a fold is a web; lower ones are the wrinkles of tight corners.</summary>
@@ -55,7 +60,10 @@ internal sealed class PartReading
     /// <summary>Sides of the smallest triangles, mm.</summary>
     public double Finest { get; }
 
-    /// <summary>Radius of the ball by which the thinnest place is found: the wanted one, if the triangles are small enough to resolve it, mm.</summary>
+    /// <summary>
+    /// Radius of the ball by which the thinnest place is found: the wanted one, if the triangles are small enough to resolve it,
+    /// mm.
+    /// </summary>
     public double Ball => Math.Max(spec.CornerBall, TrianglesInBall * Finest);
 
     /// <summary>Whether the sheet came to rest.</summary>

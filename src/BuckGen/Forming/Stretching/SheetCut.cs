@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Forming.Stretching;
 
-/// <summary>The formed sheet cut through along a line y = const of the plan: lines in the upright plane, from left to right as far as they go.</summary>
+/// <summary>
+/// The formed sheet cut through along a line y = const of the plan: lines in the upright plane, from left to right as far as they
+/// go.
+/// </summary>
 internal static class SheetCut
 {
     /// <summary>The lines, the longest first.</summary>

@@ -4,7 +4,8 @@ namespace BuckGen.Geometry.Curves;
 
 /// <summary>The lines and arcs that replace a curve.</summary>
 /// <param name="Pieces">Joined end to start; empty for a curve without length.</param>
-/// <param name="Error">The largest distance found between them and the curve, mm; 0 where the curve is itself a line or an arc.</param>
+/// <param name="Error">The largest distance found between them and the curve, mm; 0 where the curve is itself a line or an
+/// arc.</param>
 internal sealed record CurveFit(ImmutableArray<Segment> Pieces, double Error);
 
 /// <summary>
@@ -43,7 +44,8 @@ internal static class ArcFitting
                 AddCircular(pieces, arc);
                 break;
             default:
-                // Quarters first, so that a loop or an S never looks straight by chance; on a few tolerances there is room for neither.
+                // Quarters first, so that a loop or an S never looks straight by chance; on a few tolerances there is room for
+                // neither.
                 var parts = curve.LongestPossible <= Short * tolerance && curve.Start != curve.End ? 1 : 4;
                 for (var part = 0; part < parts; part++)
                     error = Math.Max(error, AddFitted(pieces, curve, (double)part / parts, (part + 1.0) / parts, tolerance, 0));
@@ -96,7 +98,9 @@ internal static class ArcFitting
             AddFitted(pieces, curve, t0, middle, tolerance, depth + 1), AddFitted(pieces, curve, middle, t1, tolerance, depth + 1));
     }
 
-    /// <summary>Direction at <paramref name="at"/>, looking toward <paramref name="toward"/>; also where the derivative vanishes.</summary>
+    /// <summary>
+    /// Direction at <paramref name="at"/>, looking toward <paramref name="toward"/>; also where the derivative vanishes.
+    /// </summary>
     private static Vec2 Direction(Curve curve, double at, double toward)
     {
         var derivative = curve.DerivativeAt(at);

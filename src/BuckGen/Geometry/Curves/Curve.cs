@@ -72,7 +72,9 @@ public sealed record BezierCurve(Vec2 P0, Vec2 P1, Vec2 P2, Vec2 P3) : Curve
     public override Curve Transformed(Affine map) => new BezierCurve(map.Apply(P0), map.Apply(P1), map.Apply(P2), map.Apply(P3));
 }
 
-/// <summary>A part of an ellipse: centre + U·cos φ + V·sin φ, φ from <paramref name="Phi0"/> to <paramref name="Phi1"/>.</summary>
+/// <summary>
+/// A part of an ellipse: centre + U·cos φ + V·sin φ, φ from <paramref name="Phi0"/> to <paramref name="Phi1"/>.
+/// </summary>
 /// <param name="Centre">Centre of the ellipse.</param>
 /// <param name="U">From the centre to the point at φ = 0.</param>
 /// <param name="V">From the centre to the point at φ = π/2.</param>

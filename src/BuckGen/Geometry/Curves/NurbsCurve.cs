@@ -93,7 +93,9 @@ public sealed record NurbsCurve(
         return (p[Degree], w[Degree], slope, weightSlope);
     }
 
-    /// <summary>The knot span of a value; at the end of the stretch the one before it, so that a kink belongs to both sides.</summary>
+    /// <summary>
+    /// The knot span of a value; at the end of the stretch the one before it, so that a kink belongs to both sides.
+    /// </summary>
     private int SpanOf(double u)
     {
         var (low, high) = (Degree, Points.Length);

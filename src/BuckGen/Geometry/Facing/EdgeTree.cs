@@ -47,7 +47,9 @@ internal sealed class EdgeTree
         return has;
     }
 
-    /// <summary>True when an edge that lies nearer to a point than a distance is found in a few checks; false means nothing.</summary>
+    /// <summary>
+    /// True when an edge that lies nearer to a point than a distance is found in a few checks; false means nothing.
+    /// </summary>
     public bool SoonHasNearer(Vec2 p, double distance)
     {
         var looks = FewLooks;

@@ -4,11 +4,13 @@ namespace BuckGen.Geometry.Facing;
 /// <param name="Line">The line; null for an arc or a corner.</param>
 /// <param name="Centre">Centre of the arc, or the corner.</param>
 /// <param name="Radius">
-/// Where the points lie: centre plus this many mm along their normal; negative when the normals run to the centre, 0 for a corner.
+/// Where the points lie: centre plus this many mm along their normal; negative when the normals run to the centre, 0 for a
+/// corner.
 /// </param>
 /// <param name="Normals">The directions that lead squarely away from it on this side.</param>
 /// <param name="IsBridged">
-/// True for a shallow corner that does not stick out on this side: the curve that its lines follow has these normals, it has none.
+/// True for a shallow corner that does not stick out on this side: the curve that its lines follow has these normals, it has
+/// none.
 /// </param>
 internal readonly record struct Face(Segment? Line, Vec2 Centre, double Radius, DirectionRange Normals, bool IsBridged)
 {
@@ -36,7 +38,9 @@ internal readonly record struct Face(Segment? Line, Vec2 Centre, double Radius, 
     /// <summary>The point whose normal is nearest to a direction.</summary>
     public Vec2 PointFor(double angle) => Centre + DirectionRange.Towards(Normals.Nearest(angle)) * Radius;
 
-    /// <summary>The angle by which a way from a point of this face is not square to it; null when it is too large to count.</summary>
+    /// <summary>
+    /// The angle by which a way from a point of this face is not square to it; null when it is too large to count.
+    /// </summary>
     public double? Misfit(Vec2 point, Vec2 way)
     {
         var angle = DirectionRange.AngleOf(way);

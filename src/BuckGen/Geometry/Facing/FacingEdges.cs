@@ -2,7 +2,9 @@ using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Geometry.Facing;
 
-/// <summary>A narrow place: two points of the edge with nothing between them, at which the edge runs square to the way across.</summary>
+/// <summary>
+/// A narrow place: two points of the edge with nothing between them, at which the edge runs square to the way across.
+/// </summary>
 /// <param name="A">One side.</param>
 /// <param name="B">The other side.</param>
 /// <param name="ThroughWood">True when the way across lies in the region, false when it lies outside.</param>

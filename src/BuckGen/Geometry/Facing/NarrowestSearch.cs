@@ -3,7 +3,9 @@ namespace BuckGen.Geometry.Facing;
 /// <summary>One search for a <see cref="NarrowestPlace"/>.</summary>
 internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, CancellationToken cancellation)
 {
-    /// <summary>How many faces and branches are checked: a number for any edge, and some for each piece. Our own, no source.</summary>
+    /// <summary>
+    /// How many faces and branches are checked: a number for any edge, and some for each piece. Our own, no source.
+    /// </summary>
     private const long LooksForAny = 10_000_000, LooksForPiece = 20;
 
     /// <summary>A search that has become long ends where only places narrower by less than this, mm, can be left.</summary>
@@ -90,7 +92,9 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
         stretches.Enqueue((a, b), least);
     }
 
-    /// <summary>No two points of two leaves lie nearer, as seen along the way from one to the other; closer than by their bounds.</summary>
+    /// <summary>
+    /// No two points of two leaves lie nearer, as seen along the way from one to the other; closer than by their bounds.
+    /// </summary>
     private double LeastBetween(EdgeTree.Branch one, EdgeTree.Branch other)
     {
         var way = other.Bounds.Centre - one.Bounds.Centre;

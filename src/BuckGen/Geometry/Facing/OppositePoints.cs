@@ -3,8 +3,10 @@ namespace BuckGen.Geometry.Facing;
 /// <summary>A way straight across, square to the edge at both ends.</summary>
 /// <param name="A">One end.</param>
 /// <param name="B">The other end.</param>
-/// <param name="Misfit">The angle by which it is not square at one end, radians; 0 but for nearly parallel edges and facets.</param>
-/// <param name="IsMiddle">True in the middle of a stretch along which two edges face each other: of equal places, that one is named.</param>
+/// <param name="Misfit">The angle by which it is not square at one end, radians; 0 but for nearly parallel edges and
+/// facets.</param>
+/// <param name="IsMiddle">True in the middle of a stretch along which two edges face each other: of equal places, that one is
+/// named.</param>
 internal readonly record struct OppositePoints(Vec2 A, Vec2 B, double Misfit, bool IsMiddle)
 {
     /// <summary>Edges nearer than this, mm, touch; no width is measured there.</summary>

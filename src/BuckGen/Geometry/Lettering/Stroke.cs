@@ -5,8 +5,8 @@ namespace BuckGen.Geometry.Lettering;
 /// <summary>A corner of a stroke and the way on from it to the next one.</summary>
 /// <param name="X">Distance to the right, mm.</param>
 /// <param name="Y">Height over the baseline, mm, upward.</param>
-/// <param name="Bulge">Tangent of a quarter of the arc's sweep to the next vertex, positive counter-clockwise; 0 for a straight line
-/// and at the last vertex.</param>
+/// <param name="Bulge">Tangent of a quarter of the arc's sweep to the next vertex, positive counter-clockwise; 0 for a straight
+/// line and at the last vertex.</param>
 public readonly record struct StrokeVertex(double X, double Y, double Bulge);
 
 /// <summary>One open line of a letter, drawn without lifting the tool. A loop ends on its own first point.</summary>

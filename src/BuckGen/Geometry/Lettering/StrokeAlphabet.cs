@@ -3,16 +3,16 @@ using System.Collections.Frozen;
 namespace BuckGen.Geometry.Lettering;
 
 /// <summary>
-/// The single-stroke alphabet for marks on layers: centre lines only, so that an engraving pass draws each line once. Capitals, figures and
-/// a few signs. A layer may lie turned on the bench, so no character can be mistaken for another one upside down: 6 and 9 stand on a
-/// foot, 0 is slashed and O is not, 1 has a flag and I has bars, 7 is crossed, M stands upright and W leans.
+/// The single-stroke alphabet for marks on layers: centre lines only, so that an engraving pass draws each line once. Capitals,
+/// figures and a few signs. A layer may lie turned on the bench, so no character can be mistaken for another one upside down: 6
+/// and 9 stand on a foot, 0 is slashed and O is not, 1 has a flag and I has bars, 7 is crossed, M stands upright and W leans.
 /// </summary>
 internal static class StrokeAlphabet
 {
-    // Each row: the character, the room before it, the width of its strokes, the room after it, and the strokes, all in cap heights, with
-    // the baseline at y = 0 and y upward. In a path, Mx,y starts a stroke, Lx,y draws a line, and Ax,y,d draws an arc that turns through
-    // d degrees, counter-clockwise where d is positive. Upright sides get 0.16 of room, round ones 0.13, open ones 0.08 to 0.11; figures
-    // share one advance, so that numbers stand in columns.
+    // Each row: the character, the room before it, the width of its strokes, the room after it, and the strokes, all in cap
+    // heights, with the baseline at y = 0 and y upward. In a path, Mx,y starts a stroke, Lx,y draws a line, and Ax,y,d draws an
+    // arc that turns through d degrees, counter-clockwise where d is positive. Upright sides get 0.16 of room, round ones 0.13,
+    // open ones 0.08 to 0.11; figures share one advance, so that numbers stand in columns.
     private static readonly FrozenDictionary<char, StrokeGlyph> glyphs = new (char Character, double Before, double Width, double After, string Path)[]
     {
         ('0', .14, .56, .14, "M.28,1 A0,.72,90 L0,.28 A.56,.28,180 L.56,.72 A.28,1,90 M.17,.33 L.39,.67"),

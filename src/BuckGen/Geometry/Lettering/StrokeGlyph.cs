@@ -3,7 +3,9 @@ using System.Globalization;
 
 namespace BuckGen.Geometry.Lettering;
 
-/// <summary>One character in units of the cap height: its strokes, which start at x = 0, and the room it wants on either side.</summary>
+/// <summary>
+/// One character in units of the cap height: its strokes, which start at x = 0, and the room it wants on either side.
+/// </summary>
 /// <param name="Before">Room to the left of the strokes.</param>
 /// <param name="Width">Width of the strokes themselves.</param>
 /// <param name="After">Room to the right of the strokes.</param>

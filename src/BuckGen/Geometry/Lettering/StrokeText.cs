@@ -5,7 +5,9 @@ namespace BuckGen.Geometry.Lettering;
 /// <summary>Lays out a line of text in the single-stroke alphabet.</summary>
 internal static class StrokeText
 {
-    /// <summary>The strokes of a text, left to right, on the baseline y = 0 and in a box from x = 0 to <see cref="Width"/>.</summary>
+    /// <summary>
+    /// The strokes of a text, left to right, on the baseline y = 0 and in a box from x = 0 to <see cref="Width"/>.
+    /// </summary>
     /// <param name="text">Characters of <see cref="StrokeAlphabet.Characters"/>; may be empty.</param>
     /// <param name="capHeight">Height of a capital, mm, above 0.</param>
     /// <exception cref="ArgumentException">A character is not in the alphabet; the message names it.</exception>

@@ -23,7 +23,9 @@ internal sealed class AirInHoles
     /// <summary>The holes, in the order of the region's islands.</summary>
     public ImmutableArray<Loop> Holes { get; }
 
-    /// <summary>The number of the hole in whose air, or on whose islands, a point lies: the innermost round it; -1 for none.</summary>
+    /// <summary>
+    /// The number of the hole in whose air, or on whose islands, a point lies: the innermost round it; -1 for none.
+    /// </summary>
     public int At(Vec2 p)
     {
         var innermost = -1;

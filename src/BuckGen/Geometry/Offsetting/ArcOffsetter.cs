@@ -6,9 +6,9 @@ namespace BuckGen.Geometry.Offsetting;
 /// <remarks>
 /// Every line and arc is moved aside and corners are joined; then from each moved piece those parts are cut out that lie
 /// nearer than the distance to any piece of the outline. What is left is the offset, and its parts are chained into loops.
-/// A chain on the wrong side of the outline, in the air when wood shrinks or in the wood when it grows, bounds nothing and is left out.
-/// Nothing is approximated; ends that must meet do so to 0.00001 mm. When they do not, the offset is refused rather than
-/// repaired. A distance below 0.000001 mm changes nothing.
+/// A chain on the wrong side of the outline, in the air when wood shrinks or in the wood when it grows, bounds nothing and is
+/// left out. Nothing is approximated; ends that must meet do so to 0.00001 mm. When they do not, the offset is refused rather
+/// than repaired. A distance below 0.000001 mm changes nothing.
 /// </remarks>
 /// <param name="moved">To which side the pieces of the outline are moved.</param>
 internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffsetter
@@ -29,7 +29,8 @@ internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffse
         var centred = region.Transformed(toOrigin);
         var inside = new RegionInterior(centred);
         var parts = KeptParts(RawOffset.Of(centred, distance, join, moved), cancellation);
-        // On the far side of the outline no material changes: a long mitre may come out there, and walls of no width leave their sides there.
+        // On the far side of the outline no material changes: a long mitre may come out there, and walls of no width leave their
+        // sides there.
         parts.RemoveAll(p => (p.IsMitre || moved == MovedSides.Both) && inside.Contains(p.Segment.PointAt(0.5)) == distance > 0);
         var edges = LooseEnds.Prune([.. CoincidentPieces.Resolve(parts, cancellation).Select(p => p.Segment)], OffsetPrecision.Reach(distance));
         var loops = LoopChain.Close(edges, distance, p => inside.Contains(p) == distance < 0);

@@ -6,8 +6,8 @@ namespace BuckGen.Geometry.Offsetting;
 internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IOffsetter> rungs) : IOffsetter
 {
     /// <summary>
-    /// First exact on lines and arcs, then the same without trust in the drawn direction, then with chords in place of very flat arcs, then the
-    /// polygon offset of the outline without its tiny pieces.
+    /// First exact on lines and arcs, then the same without trust in the drawn direction, then with chords in place of very flat
+    /// arcs, then the polygon offset of the outline without its tiny pieces.
     /// </summary>
     public static CheckedOffsetter Standard(Tolerance tolerance)
     {

@@ -25,6 +25,8 @@ public sealed record CornerJoin(Corners Corners = Corners.Round, double MitreLim
     public static CornerJoin Mitre { get; } = new(Corners.Mitre);
 
     /// <summary>Farthest any point of an offset may lie from the outline, as a multiple of the distance.</summary>
-    /// <remarks>A cut mitre is widest at a needle, where its two corners stand one distance to either side of the middle line.</remarks>
+    /// <remarks>
+    /// A cut mitre is widest at a needle, where its two corners stand one distance to either side of the middle line.
+    /// </remarks>
     public double FarthestReach => Corners == Corners.Round ? 1 : Math.Sqrt(MitreLimit * MitreLimit + 1);
 }

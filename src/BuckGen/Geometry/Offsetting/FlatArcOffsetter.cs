@@ -1,7 +1,12 @@
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>Offsets an outline with chords in place of very flat arcs, whose centres lie too far away for the exact offset.</summary>
-/// <remarks>A distance of a thousand kilometres is known to a ten-millionth of a millimetre only, which is coarser than the exact offset needs.</remarks>
+/// <summary>
+/// Offsets an outline with chords in place of very flat arcs, whose centres lie too far away for the exact offset.
+/// </summary>
+/// <remarks>
+/// A distance of a thousand kilometres is known to a ten-millionth of a millimetre only, which is coarser than the exact offset
+/// needs.
+/// </remarks>
 /// <param name="offsetter">Makes the offset.</param>
 /// <param name="deviation">Largest distance, mm, between an arc and its chords.</param>
 internal sealed class FlatArcOffsetter(IOffsetter offsetter, double deviation) : IOffsetter

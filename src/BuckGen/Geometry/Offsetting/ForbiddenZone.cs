@@ -1,6 +1,8 @@
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>A part of the plane where no point of the offset can lie, because it is nearer to the outline than the distance.</summary>
+/// <summary>
+/// A part of the plane where no point of the offset can lie, because it is nearer to the outline than the distance.
+/// </summary>
 internal abstract class ForbiddenZone
 {
     public abstract Bounds Bounds { get; }
@@ -83,8 +85,8 @@ internal static class OffsetPrecision
     public const double Join = 1e-5;
 
     /// <summary>
-    /// Ends this near, mm, may belong together: where two edges of the offset meet at nearly no angle, a depth below <see cref="Depth"/>
-    /// leaves a gap of this size where they meet.
+    /// Ends this near, mm, may belong together: where two edges of the offset meet at nearly no angle, a depth below
+    /// <see cref="Depth"/> leaves a gap of this size where they meet.
     /// </summary>
     public static double Reach(double distance) => Math.Max(Join, 3 * Math.Sqrt(2 * Math.Abs(distance) * Depth));
 

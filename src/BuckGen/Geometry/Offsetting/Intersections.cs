@@ -52,8 +52,8 @@ internal static class Intersections
     }
 
     /// <summary>
-    /// True when a circle is reached. A tangent may miss it by rounding; then it counts as touching, for a piece that lies on both sides
-    /// of the place must be cut there.
+    /// True when a circle is reached. A tangent may miss it by rounding; then it counts as touching, for a piece that lies on
+    /// both sides of the place must be cut there.
     /// </summary>
     private static bool Reaches(double squared, double radius, out double halfSquared)
     {

@@ -7,8 +7,8 @@ internal static class LoopChain
     /// <param name="pieces">The pieces.</param>
     /// <param name="distance">The offset distance, for the message.</param>
     /// <param name="isWanted">
-    /// Whether a point is on the right side; without it every side is right. It is evaluated once a chain: no chain changes sides, since
-    /// all of it keeps the distance.
+    /// Whether a point is on the right side; without it every side is right. It is evaluated once a chain: no chain changes
+    /// sides, since all of it keeps the distance.
     /// </param>
     /// <exception cref="OffsetFailedException">On the right side an end meets no start.</exception>
     public static List<Loop> Close(List<Segment> pieces, double distance, Func<Vec2, bool>? isWanted = null)
@@ -46,8 +46,8 @@ internal static class LoopChain
     }
 
     /// <summary>
-    /// The unused piece that starts where this one ends; of several the one that turns most to the left. If none starts just there, the
-    /// nearest within reach.
+    /// The unused piece that starts where this one ends; of several the one that turns most to the left. If none starts just
+    /// there, the nearest within reach.
     /// </summary>
     /// <remarks>Left is where the material lies, so loops that touch in a point stay apart and never cross.</remarks>
     private static int Continuation(List<Segment> pieces, EndGrid starts, Segment piece, int first, bool[] used)

@@ -2,8 +2,9 @@ namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>Removes pieces that lead nowhere because others replace them.</summary>
 /// <remarks>
-/// Where two pieces of outline nearly touch, what they are moved to lies on each other to the last digits, and no zone can tell which
-/// of the two goes. Both stay, and one of them ends in nothing. It is not needed if all of it lies on others, or if it is too short to decide.
+/// Where two pieces of outline nearly touch, what they are moved to lies on each other to the last digits, and no zone can tell
+/// which of the two goes. Both stay, and one of them ends in nothing. It is not needed if all of it lies on others, or if it is
+/// too short to decide.
 /// </remarks>
 internal static class LooseEnds
 {

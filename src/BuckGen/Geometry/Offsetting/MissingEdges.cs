@@ -1,6 +1,8 @@
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>Finds places through which an edge of an offset must run and none does: a loop is missing, or a part of one.</summary>
+/// <summary>
+/// Finds places through which an edge of an offset must run and none does: a loop is missing, or a part of one.
+/// </summary>
 internal sealed class MissingEdges
 {
     private const int MostPlaces = 8;
@@ -42,7 +44,10 @@ internal sealed class MissingEdges
         return null;
     }
 
-    /// <summary>Points of the outline and the direction in which the offset lies from there: along the pieces and at the corners that open.</summary>
+    /// <summary>
+    /// Points of the outline and the direction in which the offset lies from there: along the pieces and at the corners that
+    /// open.
+    /// </summary>
     private IEnumerable<(Vec2 Foot, Vec2 Away)> Places()
     {
         foreach (var loop in source.Loops)

@@ -2,7 +2,9 @@ using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>What mitres add to an offset beyond round corners, by their definition: both sides run on until they meet, or to the limit.</summary>
+/// <summary>
+/// What mitres add to an offset beyond round corners, by their definition: both sides run on until they meet, or to the limit.
+/// </summary>
 internal sealed class MitreWedges
 {
     private readonly List<(Vec2 Corner, Vec2 First, Vec2 Second, Vec2 Middle)> corners = [];

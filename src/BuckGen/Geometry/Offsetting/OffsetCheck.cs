@@ -1,6 +1,9 @@
 namespace BuckGen.Geometry.Offsetting;
 
-/// <summary>The laws of an offset: its edge lies at the wanted distance, on the right side, the right way round, and none of it is missing.</summary>
+/// <summary>
+/// The laws of an offset: its edge lies at the wanted distance, on the right side, the right way round, and none of it is
+/// missing.
+/// </summary>
 internal static class OffsetCheck
 {
     /// <summary>The first broken rule of an offset in plain words, or null when it keeps them all.</summary>

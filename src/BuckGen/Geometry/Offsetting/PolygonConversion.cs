@@ -55,7 +55,8 @@ internal static class PolygonConversion
     private static Loop ToLoop(LineString ring, double tolerance)
     {
         var corners = ring.Coordinates.Skip(1).Select(c => new Vec2(c.X, c.Y)).ToList();
-        // An overlay may leave corners a rounding apart; when the region is moved they coincide, and a side of no length has no direction.
+        // An overlay may leave corners a rounding apart; when the region is moved they coincide, and a side of no length has no
+        // direction.
         var apart = corners.Where((c, i) => c.DistanceTo(corners[(i + corners.Count - 1) % corners.Count]) > OffsetPrecision.ShortestPiece).ToList();
         return ArcRecovery.Recover(apart.Count < 3 ? corners : apart, tolerance);
     }

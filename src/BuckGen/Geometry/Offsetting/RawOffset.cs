@@ -117,7 +117,8 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
         // A cusp: the directions are opposite, so look a little way along both sides to tell a point from a notch.
         var (along, back) = (before.End - before.PointAt(0.9), after.PointAt(0.1) - after.Start);
         var lookedAt = along.Cross(back);
-        // Out and straight back the two look alike. A point needs its join; round a notch it lies on the wrong side and is left out.
+        // Out and straight back the two look alike. A point needs its join; round a notch it lies on the wrong side and is left
+        // out.
         var side = Math.Abs(lookedAt) > 1e-9 * along.Length * back.Length ? lookedAt : distance;
         return side > 0 == turn > 0 ? turn : turn - 2 * Math.PI * Math.Sign(turn);
     }

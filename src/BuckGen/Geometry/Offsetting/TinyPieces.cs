@@ -2,21 +2,23 @@ namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>Takes out of a loop what is too small to be drawn on purpose, so that no mitre is made over it.</summary>
 /// <remarks>
-/// A mitre stretches a corner to several times the distance, however short the pieces are that make it: a spike of a micrometre would
-/// grow a horn of wood. Round corners follow such pieces without harm and are left to them.
+/// A mitre stretches a corner to several times the distance, however short the pieces are that make it: a spike of a micrometre
+/// would grow a horn of wood. Round corners follow such pieces without harm and are left to them.
 /// </remarks>
 internal static class TinyPieces
 {
     /// <summary>
-    /// A run of pieces within this of one point, mm, is a corner; a piece that runs back this near to the last one is no edge. It is a quarter
-    /// of the usual chord error.
+    /// A run of pieces within this of one point, mm, is a corner; a piece that runs back this near to the last one is no edge. It
+    /// is a quarter of the usual chord error.
     /// </summary>
     public const double Largest = 2.5e-3;
 
     /// <summary>Most pieces in a run that comes back to its first point.</summary>
     private const int LongestRun = 6;
 
-    /// <summary>The loop without runs of tiny pieces and without slivers; the loop itself if there are none, or if nothing else is left.</summary>
+    /// <summary>
+    /// The loop without runs of tiny pieces and without slivers; the loop itself if there are none, or if nothing else is left.
+    /// </summary>
     public static Loop TakenOut(Loop loop)
     {
         var pieces = CrossedCorners.CutOff(loop.Segments, 2 * Largest, OffsetPrecision.ShortestPiece).ToList();
@@ -85,7 +87,9 @@ internal static class TinyPieces
 
     private static bool Folds(Segment piece, Segment next) => piece.DirectionAt(1).Dot(next.DirectionAt(0)) < -0.9;
 
-    /// <summary>The longer piece from where the shorter one, which starts with it, leaves it; null when the shorter one goes elsewhere.</summary>
+    /// <summary>
+    /// The longer piece from where the shorter one, which starts with it, leaves it; null when the shorter one goes elsewhere.
+    /// </summary>
     private static Segment? Shortened(Segment longer, Segment shorter)
     {
         if (longer.DistanceTo(shorter.End) > Largest || longer.DistanceTo(shorter.PointAt(0.5)) > Largest) return null;

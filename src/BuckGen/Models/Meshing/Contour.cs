@@ -12,8 +12,8 @@ internal sealed class Contour
     private readonly double farRight;
 
     /// <param name="pieces">
-    /// Pieces of closed ways, in either direction. The even-odd rule alone decides what lies inside, so that neither an edge walked
-    /// twice nor a knot smaller than an offset's tolerance leaves the plan without a clear inside.
+    /// Pieces of closed ways, in either direction. The even-odd rule alone decides what lies inside, so that neither an edge
+    /// walked twice nor a knot smaller than an offset's tolerance leaves the plan without a clear inside.
     /// </param>
     public Contour(IEnumerable<(GridPoint From, GridPoint To)> pieces)
     {
@@ -39,7 +39,10 @@ internal sealed class Contour
     /// <summary>True when a piece ends at a point.</summary>
     public bool HasCorner(GridPoint point) => corners.Contains(point);
 
-    /// <summary>True when the plan lies to the left of the way from one point to the next, false when to the right, null when this is no edge.</summary>
+    /// <summary>
+    /// True when the plan lies to the left of the way from one point to the next, false when to the right, null when this is no
+    /// edge.
+    /// </summary>
     public bool? IsOnLeft(GridPoint from, GridPoint to)
     {
         var forward = from.CompareTo(to) < 0;

@@ -9,8 +9,8 @@ namespace BuckGen.Models.Meshing;
 internal readonly record struct GridPoint(int X, int Y) : IComparable<GridPoint>
 {
     /// <summary>
-    /// Steps a millimetre. A power of two, so that a file with numbers of single precision holds every coordinate up to 4096 mm exactly:
-    /// what is closed here is closed there.
+    /// Steps a millimetre. A power of two, so that a file with numbers of single precision holds every coordinate up to 4096 mm
+    /// exactly: what is closed here is closed there.
     /// </summary>
     public const double PerMillimetre = 4096;
 

@@ -12,7 +12,9 @@ namespace BuckGen.Models.Meshing;
 /// <param name="FacesUp">True where only the lower plan has wood, so that one sees the face from above.</param>
 internal readonly record struct PlanTriangle(GridPoint A, GridPoint B, GridPoint C, bool FacesUp);
 
-/// <summary>Where one of two plans has wood and the other has none, in triangles whose corners are those of the two contours.</summary>
+/// <summary>
+/// Where one of two plans has wood and the other has none, in triangles whose corners are those of the two contours.
+/// </summary>
 internal static class PlanDifference
 {
     private static readonly GeometryFactory Factory = new();

@@ -26,8 +26,8 @@ internal static class Seams
         (SurfacePoint, SurfacePoint) Key(int edge) =>
             IsForward(edge) ? (corners[edge], corners[Next(edge)]) : (corners[Next(edge)], corners[edge]);
 
-        // Round the edge, seen along it, wood and air take turns: wood begins behind a triangle that runs back and ends at one that runs there.
-        // Sewn are the two sides of the same wood, so bodies that only touch come apart.
+        // Round the edge, seen along it, wood and air take turns: wood begins behind a triangle that runs back and ends at one
+        // that runs there. Sewn are the two sides of the same wood, so bodies that only touch come apart.
         IEnumerable<(int Edge, int Other)> Paired(int[] there, int[] back)
         {
             var angles = there.Concat(back).ToDictionary(e => e, Angle);
@@ -46,7 +46,8 @@ internal static class Seams
             var (from, to) = Key(edge);
             var (o, e, p) = (place(from), place(to), place(corners[Next(Next(edge))]));
             var (along, reach) = ((X: e.X - o.X, Y: e.Y - o.Y, Z: e.Z - o.Z), (X: p.X - o.X, Y: p.Y - o.Y, Z: p.Z - o.Z));
-            // Two directions square to the edge and to each other; any will do, as long as all triangles of the edge use the same.
+            // Two directions square to the edge and to each other; any will do, as long as all triangles of the edge use the
+            // same.
             var u = Math.Abs(along.Z) > Math.Abs(along.X) + Math.Abs(along.Y) ? (X: along.Z, Y: 0.0, Z: -along.X) : (X: -along.Y, Y: along.X, Z: 0.0);
             var v = (X: along.Y * u.Z - along.Z * u.Y, Y: along.Z * u.X - along.X * u.Z, Z: along.X * u.Y - along.Y * u.X);
             var (lengthU, lengthV) = (Math.Sqrt(u.X * u.X + u.Y * u.Y + u.Z * u.Z), Math.Sqrt(v.X * v.X + v.Y * v.Y + v.Z * v.Z));

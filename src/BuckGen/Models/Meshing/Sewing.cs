@@ -4,8 +4,8 @@ namespace BuckGen.Models.Meshing;
 
 /// <summary>Sews triangles together along their edges.</summary>
 /// <remarks>
-/// Corners become one only where a seam joins them. So an edge at which bodies touch, with four triangles on it, becomes two edges,
-/// a point at which they touch two points, and the mesh is closed and without branches whatever the shape is.
+/// Corners become one only where a seam joins them. So an edge at which bodies touch, with four triangles on it, becomes two
+/// edges, a point at which they touch two points, and the mesh is closed and without branches whatever the shape is.
 /// </remarks>
 internal static class Sewing
 {
@@ -39,7 +39,9 @@ internal static class Sewing
         }
     }
 
-    /// <summary>Without triangles that lie back to back: a piece that only one level has, with nothing of it below and above.</summary>
+    /// <summary>
+    /// Without triangles that lie back to back: a piece that only one level has, with nothing of it below and above.
+    /// </summary>
     private static HashSet<SurfaceTriangle> WithoutLeaves(IEnumerable<SurfaceTriangle> triangles)
     {
         var kept = new HashSet<SurfaceTriangle>();
@@ -48,7 +50,9 @@ internal static class Sewing
         return kept;
     }
 
-    /// <summary>The triangle from its lowest corner on, so that the order of the mesh does not depend on how it was made.</summary>
+    /// <summary>
+    /// The triangle from its lowest corner on, so that the order of the mesh does not depend on how it was made.
+    /// </summary>
     private static SurfaceTriangle Turned(SurfaceTriangle t)
     {
         var ((a, b, c), least) = (t, Least(t));

@@ -6,7 +6,10 @@ namespace BuckGen.Models.Meshing;
 /// <summary>Builds the surface of a solid from its plans.</summary>
 internal static class SolidBuilder
 {
-    /// <summary>Largest number of edges of the plans at two consecutive heights: the time to cut a face into triangles grows with their square.</summary>
+    /// <summary>
+    /// Largest number of edges of the plans at two consecutive heights: the time to cut a face into triangles grows with their
+    /// square.
+    /// </summary>
     private const int MaxEdges = 40_000;
 
     /// <summary>Largest number of lines and arcs in all plans together.</summary>

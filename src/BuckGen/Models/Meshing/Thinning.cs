@@ -2,7 +2,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Models.Meshing;
 
-/// <summary>Leaves out redundant outlines: those that straight lines from an outline below to one above pass through anyway.</summary>
+/// <summary>
+/// Leaves out redundant outlines: those that straight lines from an outline below to one above pass through anyway.
+/// </summary>
 internal static class Thinning
 {
     /// <summary>Largest number of levels that one straight wall passes through: each is compared with all below it.</summary>
@@ -51,7 +53,10 @@ internal static class Thinning
         return piece.Start.DistanceTo(start) <= BuckModel.ChordError / 2 && Math.Abs(piece.Sagitta - height) <= BuckModel.ChordError / 2;
     }
 
-    /// <summary>The loops of a plan in the order of those they follow, each from the same corner on; null when there are more, fewer or other ones.</summary>
+    /// <summary>
+    /// The loops of a plan in the order of those they follow, each from the same corner on; null when there are more, fewer or
+    /// other ones.
+    /// </summary>
     private static Segment[][]? Followed(Segment[][] before, Region plan, double reach)
     {
         var free = plan.Loops.ToList();

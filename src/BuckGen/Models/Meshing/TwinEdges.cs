@@ -4,8 +4,8 @@ namespace BuckGen.Models.Meshing;
 
 /// <summary>Distinguishes edges between the same two corners by a corner of its own in the middle of each.</summary>
 /// <remarks>
-/// Two bodies that touch along an edge and are one again at both of its ends have such edges. Sewn right as they are, a reader who knows
-/// only the corners' numbers would count four triangles on one edge.
+/// Two bodies that touch along an edge and are one again at both of its ends have such edges. Sewn right as they are, a reader
+/// who knows only the corners' numbers would count four triangles on one edge.
 /// </remarks>
 internal static class TwinEdges
 {

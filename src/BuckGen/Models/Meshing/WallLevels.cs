@@ -5,7 +5,9 @@ namespace BuckGen.Models.Meshing;
 /// <summary>The heights at which the outlines of a drafted wall are needed to draw it.</summary>
 internal static class WallLevels
 {
-    /// <summary>Farthest that a corner moves while the wall moves by one step, in steps; sharper corners are drawn step by step.</summary>
+    /// <summary>
+    /// Farthest that a corner moves while the wall moves by one step, in steps; sharper corners are drawn step by step.
+    /// </summary>
     private const double SharpestCorner = 8;
 
     /// <summary>The outlines, lowest first.</summary>

@@ -9,7 +9,9 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
     /// <summary>Largest number of lines and curves of a drawing with its blocks in place.</summary>
     private const double Most = 500_000;
 
-    /// <summary>What blocks may make of any drawing, and how often they may repeat what the file spells out; our own numbers.</summary>
+    /// <summary>
+    /// What blocks may make of any drawing, and how often they may repeat what the file spells out; our own numbers.
+    /// </summary>
     private const double AnyDrawing = 50_000, Repeats = 4;
 
     private const int Deepest = 100;

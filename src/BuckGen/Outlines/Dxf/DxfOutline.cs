@@ -12,7 +12,8 @@ internal static class DxfOutline
     /// <param name="name">Name of the file, for messages.</param>
     /// <param name="options">The unit, when the file's own is wrong, and the layers to read.</param>
     /// <param name="cancellation">Stops the work.</param>
-    /// <exception cref="OutlineException">An outline is not level, blocks grow beyond the limit, or the size shows that the unit is wrong.</exception>
+    /// <exception cref="OutlineException">An outline is not level, blocks grow beyond the limit, or the size shows that the unit
+    /// is wrong.</exception>
     public static Drawing Read(DxfDrawing drawing, string name, OutlineOptions options, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(drawing);

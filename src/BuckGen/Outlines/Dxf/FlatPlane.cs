@@ -4,7 +4,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Outlines.Dxf;
 
-/// <summary>Brings entities down to the XY plane; those that do not lie level are refused, for seen from above they lie.</summary>
+/// <summary>
+/// Brings entities down to the XY plane; those that do not lie level are refused, for seen from above they lie.
+/// </summary>
 internal static class FlatPlane
 {
     private const double LevelWithin = 1e-9;

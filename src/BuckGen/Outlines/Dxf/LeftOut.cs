@@ -9,7 +9,9 @@ internal sealed class LeftOut
     /// <summary>At most this many things of a kind are named one by one.</summary>
     private const int MostNamed = 5;
 
-    /// <summary>A layer name that was shortened already, with the reason why the layer is hidden, is not shortened again.</summary>
+    /// <summary>
+    /// A layer name that was shortened already, with the reason why the layer is hidden, is not shortened again.
+    /// </summary>
     private const int Longest = 80;
 
     private readonly List<(string Kind, string What, string Remedy)> order = [];

@@ -93,7 +93,9 @@ internal sealed class CrossingSearch
         else if (shared.SameWay && crossings.TrueForAll(c => !c.Twice)) crossings.Add(new(shared.Place, ofA.Loop, ofB.Loop, true));
     }
 
-    /// <summary>Adds the loops that run along each other and cross without a point that shows it; false when there are too many to check.</summary>
+    /// <summary>
+    /// Adds the loops that run along each other and cross without a point that shows it; false when there are too many to check.
+    /// </summary>
     private bool AddStraddling()
     {
         if (crossings.Count > 0) return true;

@@ -14,7 +14,8 @@ internal readonly record struct Crossing(Vec2 Place, int LoopA, int LoopB, bool 
 internal sealed record ClearLoops(ImmutableArray<SourcedLoop> Result, ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes);
 
 /// <summary>
-/// Crossings inside one shape filled by the nonzero rule are resolved; all others are refused with their places. Reports edges drawn twice.
+/// Crossings inside one shape filled by the nonzero rule are resolved; all others are refused with their places. Reports edges
+/// drawn twice.
 /// </summary>
 internal static class Crossings
 {

@@ -7,8 +7,8 @@ namespace BuckGen.Outlines.Healing;
 internal static class CurveReach
 {
     /// <summary>
-    /// A hundred kilometres in mm: there a number still holds a thousandth of the smallest tolerance, and what is built around an outline stays
-    /// well within the numbers of a DXF.
+    /// A hundred kilometres in mm: there a number still holds a thousandth of the smallest tolerance, and what is built around an
+    /// outline stays well within the numbers of a DXF.
     /// </summary>
     public const double Most = 1e8;
 

@@ -12,7 +12,8 @@ internal static class Healer
     /// <param name="options">Tolerances and limits.</param>
     /// <param name="mostPieces">How many lines and arcs it may have.</param>
     /// <param name="cancellation">Stops the work.</param>
-    /// <exception cref="OutlineException">The paths do not make up closed loops that lie clear of each other, are too large or too many.</exception>
+    /// <exception cref="OutlineException">The paths do not make up closed loops that lie clear of each other, are too large or
+    /// too many.</exception>
     public static Outline Heal(Drawing drawing, string name, OutlineOptions options, int mostPieces, CancellationToken cancellation)
     {
         var tolerance = options.Tolerance;

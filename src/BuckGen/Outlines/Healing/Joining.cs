@@ -15,7 +15,9 @@ internal static class Joining
         return new(new Walk(pieces, nodes.Result).All(cancellation), nodes.Repairs);
     }
 
-    /// <summary>Walks every piece once; whenever the way comes back to a node it passed, the round is cut off as a loop.</summary>
+    /// <summary>
+    /// Walks every piece once; whenever the way comes back to a node it passed, the round is cut off as a loop.
+    /// </summary>
     private sealed class Walk
     {
         private readonly ImmutableArray<Piece> pieces;

@@ -51,8 +51,9 @@ internal static class LoopCleaning
         if (spikes.Count > 0)
             repairs.Add(new("spike-trimmed", spikes.Count, longest, [.. spikes], $"{Counted.Of(spikes.Count, "loop")} ran out and back on the same line; that was cut off."));
         if (crossed.Count > 0)
-            repairs.Add(new("crossed-corner-cut", crossed.Count, farthest, [.. crossed], FormattableString.Invariant(
-                $"{Counted.Of(crossed.Count, "loop")} crossed itself up to {farthest:0.####} mm beside a corner; that was cut off.")));
+            repairs.Add(new("crossed-corner-cut", crossed.Count, farthest, [.. crossed],
+                $"{Counted.Of(crossed.Count, "loop")} crossed {(crossed.Count == 1 ? "itself" : "themselves")} "
+                + FormattableString.Invariant($"up to {farthest:0.####} mm beside a corner; that was cut off.")));
         return new(kept.ToImmutable(), repairs.ToImmutable());
     }
 
@@ -63,7 +64,10 @@ internal static class LoopCleaning
         return loop.Segments.Select(s => s.Start).FirstOrDefault(p => !kept.Contains(p), loop.Segments[0].Start);
     }
 
-    /// <summary>The width of the narrowest strip along the loop's longest reach that holds all of it, mm; the reach itself when that is shorter.</summary>
+    /// <summary>
+    /// The width of the narrowest strip along the loop's longest reach that holds all of it, mm; the reach itself when that is
+    /// shorter.
+    /// </summary>
     private static double Width(ImmutableArray<Segment> loop)
     {
         var points = loop.SelectMany(s => s.IsArc ? new[] { s.Start, s.PointAt(0.5) } : [s.Start]).ToList();

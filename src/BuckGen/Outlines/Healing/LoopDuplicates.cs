@@ -4,7 +4,9 @@ using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Outlines.Healing;
 
-/// <summary>Leaves out loops that were drawn a second time, as with a fill and a stroke; together they would enclose nothing.</summary>
+/// <summary>
+/// Leaves out loops that were drawn a second time, as with a fill and a stroke; together they would enclose nothing.
+/// </summary>
 internal static class LoopDuplicates
 {
     private const int MostComparisons = 5_000_000;

@@ -44,7 +44,9 @@ internal static class Passing
         return angle < 0 ? angle + 2 * Math.PI : angle;
     }
 
-    /// <summary>Where a loop, followed from a point on it, first leaves a circle round the point; null when it never does.</summary>
+    /// <summary>
+    /// Where a loop, followed from a point on it, first leaves a circle round the point; null when it never does.
+    /// </summary>
     private static Vec2? Exit(Loop loop, int index, Vec2 point, double radius, bool forward, ref long steps)
     {
         var segments = loop.Segments;

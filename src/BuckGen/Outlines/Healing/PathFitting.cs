@@ -14,7 +14,8 @@ internal sealed record FittedPath(ImmutableArray<Segment> Segments, bool Closed,
 internal static class PathFitting
 {
     /// <summary>The paths as lines and arcs, those without length left out.</summary>
-    /// <exception cref="OutlineException">A curve reaches beyond every drawing, its numbers do not define a curve, or the pieces are too many.</exception>
+    /// <exception cref="OutlineException">A curve reaches beyond every drawing, its numbers do not define a curve, or the pieces
+    /// are too many.</exception>
     public static (Healed<ImmutableArray<FittedPath>> Paths, FittedCurves Curves) Fit(
         ImmutableArray<DrawnPath> paths, string name, Tolerance tolerance, int mostPieces, CancellationToken cancellation)
     {

@@ -8,7 +8,9 @@ internal static class Corners
     /// <summary>Turns that differ by less, radians, are equal: so that rounding does not choose between them.</summary>
     private const double Same = 1e-7;
 
-    /// <summary>The corner with the largest turn, the lowest and then the leftmost of equals; null when every joint is smooth.</summary>
+    /// <summary>
+    /// The corner with the largest turn, the lowest and then the leftmost of equals; null when every joint is smooth.
+    /// </summary>
     /// <param name="pieces">The edge, region to the left.</param>
     public static EdgeCorner? Sharpest(EdgePiece[] pieces)
     {

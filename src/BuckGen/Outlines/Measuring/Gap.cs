@@ -15,7 +15,9 @@ public enum GapKind
     InsideHole,
 }
 
-/// <summary>A place where two edges face each other across open space; as <see cref="Neck"/>, on the other side of the edge.</summary>
+/// <summary>
+/// A place where two edges face each other across open space; as <see cref="Neck"/>, on the other side of the edge.
+/// </summary>
 /// <param name="A">One end of the way across.</param>
 /// <param name="B">The other end.</param>
 /// <param name="Kind">What lies on its two sides.</param>

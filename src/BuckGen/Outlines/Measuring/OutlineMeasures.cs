@@ -5,15 +5,17 @@ namespace BuckGen.Outlines.Measuring;
 
 /// <summary>What decides how an outline can be cut and how sturdy it is; lengths in mm, angles in degrees.</summary>
 /// <remarks>
-/// Everything is measured on lines and arcs and is exact for them but for rounding. Where curves were fitted, a width may differ from
-/// the drawn one by twice <paramref name="Error"/>, and a radius is that of the fitted arc.
+/// Everything is measured on lines and arcs and is exact for them but for rounding. Where curves were fitted, a width may differ
+/// from the drawn one by twice <paramref name="Error"/>, and a radius is that of the fitted arc.
 /// </remarks>
-/// <param name="NarrowestNeck">The smallest width of the region between two edges that face each other; null when none do.</param>
+/// <param name="NarrowestNeck">The smallest width of the region between two edges that face each other; null when none
+/// do.</param>
 /// <param name="NarrowestGap">The smallest open width between two edges that face each other; null when none do.</param>
 /// <param name="SmallestInsideRadius">The tightest arc that a router bit has to fit into; null when no arc curves inward.</param>
 /// <param name="SmallestOutsideRadius">The tightest arc that sticks out; null when no arc curves outward.</param>
 /// <param name="SharpestCorner">The corner with the smallest angle; null when every joint is smooth.</param>
-/// <param name="Error">The largest distance between a drawn curve and the edge that was measured, mm; 0 for a drawing without curves.</param>
+/// <param name="Error">The largest distance between a drawn curve and the edge that was measured, mm; 0 for a drawing without
+/// curves.</param>
 internal sealed record OutlineMeasures(
     Neck? NarrowestNeck, Gap? NarrowestGap, RoundEdge? SmallestInsideRadius, RoundEdge? SmallestOutsideRadius,
     EdgeCorner? SharpestCorner, double Error)

@@ -23,7 +23,9 @@ internal static class SvgDoctype
         }
     }
 
-    /// <summary>True when the declaration ends within the text; what stands in quotes, comments and instructions ends nothing.</summary>
+    /// <summary>
+    /// True when the declaration ends within the text; what stands in quotes, comments and instructions ends nothing.
+    /// </summary>
     private static bool Ends(ReadOnlySpan<char> text)
     {
         var inside = false;

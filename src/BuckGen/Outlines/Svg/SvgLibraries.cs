@@ -17,7 +17,10 @@ internal static class SvgLibraries
     private const int Look = 50;
 
     /// <summary>The resolved scene.</summary>
-    /// <remarks>The libraries can't be stopped: when the caller is, they work on in the background to their end, which the limits on a file bring near.</remarks>
+    /// <remarks>
+    /// The libraries can't be stopped: when the caller is, they work on in the background to their end, which the limits on a
+    /// file bring near.
+    /// </remarks>
     public static SvgSceneDocument Resolve(XDocument tree, string file, CancellationToken cancellation)
     {
         SvgSceneDocument? scene = null;

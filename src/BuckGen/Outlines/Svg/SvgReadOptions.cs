@@ -5,7 +5,8 @@ namespace BuckGen.Outlines.Svg;
 /// Pixels to the inch for files whose size is in px or missing; 96 by the standard, older programs wrote 72 or 90.
 /// </param>
 /// <param name="MaxBytes">Largest file, in bytes, also after unpacking.</param>
-/// <param name="MaxElements">Most elements, also after every <c>use</c> is put in; a <c>use</c> counts as five, and 200 characters of path data as one.</param>
+/// <param name="MaxElements">Most elements, also after every <c>use</c> is put in; a <c>use</c> counts as five, and 200
+/// characters of path data as one.</param>
 /// <param name="MaxDepth">Deepest nesting, also through <c>use</c>.</param>
 /// <param name="MaxEntityCharacters">Most characters that entities of a DOCTYPE may grow to.</param>
 internal sealed record SvgReadOptions(

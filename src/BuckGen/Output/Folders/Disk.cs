@@ -3,7 +3,9 @@ namespace BuckGen.Output.Folders;
 /// <summary>The disk itself.</summary>
 internal sealed class Disk : IDisk
 {
-    /// <summary>How often a file that another program holds open is tried again, and how long each time, ms: a second in all.</summary>
+    /// <summary>
+    /// How often a file that another program holds open is tried again, and how long each time, ms: a second in all.
+    /// </summary>
     private const int Tries = 20, Pause = 50;
 
     /// <inheritdoc/>
@@ -27,7 +29,8 @@ internal sealed class Disk : IDisk
     /// <inheritdoc/>
     public void Move(string from, string to)
     {
-        // Unix renames what is open. Windows refuses while a program holds the file without sharing its deletion: a viewer, a scanner.
+        // Unix renames what is open. Windows refuses while a program holds the file without sharing its deletion: a viewer, a
+        // scanner.
         for (var attempt = OperatingSystem.IsWindows() ? Tries : 1; ; attempt--)
         {
             try

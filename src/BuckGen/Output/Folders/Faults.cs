@@ -3,7 +3,8 @@ namespace BuckGen.Output.Folders;
 /// <summary>What a failure of the disk means; .NET hands on the system's own numbers.</summary>
 internal static class Faults
 {
-    // EAGAIN, ENOSPC, EROFS, EDQUOT of Linux and macOS; Windows' errors for a file in use, a full disk and one that is write-protected.
+    // EAGAIN, ENOSPC, EROFS, EDQUOT of Linux and macOS; Windows' errors for a file in use, a full disk and one that is
+    // write-protected.
     private const int LinuxHeld = 11, MacHeld = 35, WindowsShared = unchecked((int)0x80070020), WindowsLocked = unchecked((int)0x80070021);
     private const int Full = 28, LinuxQuota = 122, MacQuota = 69, WindowsFull = unchecked((int)0x80070070), WindowsHandleFull = unchecked((int)0x80070027);
 

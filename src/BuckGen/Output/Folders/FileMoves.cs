@@ -1,9 +1,10 @@
 namespace BuckGen.Output.Folders;
 
 /// <summary>
-/// Changes a folder file by file, where it can't be exchanged: a mount point, a share without that call, Windows. Everything is prepared in the
-/// folder's own disk first; a journal records the moves, and they are undone when one fails or the run is cut off.
-/// What Windows promises: a file that a program holds open is tried for a second, then all moves are taken back and the run says which it was.
+/// Changes a folder file by file, where it can't be exchanged: a mount point, a share without that call, Windows. Everything is
+/// prepared in the folder's own disk first; a journal records the moves, and they are undone when one fails or the run is cut
+/// off. What Windows promises: a file that a program holds open is tried for a second, then all moves are taken back and the run
+/// says which it was.
 /// </summary>
 internal static class FileMoves
 {
@@ -41,7 +42,9 @@ internal static class FileMoves
         work.End();
     }
 
-    /// <summary>Puts the earlier result back, after a run that failed or was cut off. It may be cut off itself and done again.</summary>
+    /// <summary>
+    /// Puts the earlier result back, after a run that failed or was cut off. It may be cut off itself and done again.
+    /// </summary>
     public static void Undo(IDisk disk, WorkFolder work, string target, Journal journal)
     {
         foreach (var file in journal.Incoming)

@@ -4,8 +4,8 @@ using System.Text;
 namespace BuckGen.Output.Folders;
 
 /// <summary>
-/// The record in an output folder of what was written there. Only what it lists, and only while it still has the same bytes, counts
-/// as ours: a list can be forged or copied, but then it names what its author already has.
+/// The record in an output folder of what was written there. Only what it lists, and only while it still has the same bytes,
+/// counts as ours: a list can be forged or copied, but then it names what its author already has.
 /// </summary>
 /// <param name="Files">Sums by path.</param>
 internal sealed record FolderRecord(ImmutableSortedDictionary<string, string> Files)
@@ -53,7 +53,10 @@ internal sealed record FolderRecord(ImmutableSortedDictionary<string, string> Fi
         return new(Path, [.. Encoding.UTF8.GetBytes(string.Join('\n', [.. lines, Tail + SumOf(lines), ""]))]);
     }
 
-    /// <summary>True for a path of the kind this program writes: one of its own folders and a plain file name. Nothing else is ever removed.</summary>
+    /// <summary>
+    /// True for a path of the kind this program writes: one of its own folders and a plain file name. Nothing else is ever
+    /// removed.
+    /// </summary>
     public static bool MayList(string path) =>
         path is OutputFiles.ProcessCardPath or OutputFiles.ReportPath or OutputFiles.PreviewPath || OwnFolders.Any(folder =>
             path.StartsWith(folder, StringComparison.Ordinal) && path.Length > folder.Length

@@ -3,9 +3,10 @@ using System.Collections.Immutable;
 namespace BuckGen.Output.Folders;
 
 /// <summary>
-/// Changes a folder in one step: a second folder is prepared with the new files and second names of everything that isn't ours, and both are
-/// exchanged. Then the old folder is brought to the same state and exchanged back, so that who stands in the folder, watches it or has
-/// given it rights of its own finds it again. Whoever looks at any moment sees the whole old or the whole new result.
+/// Changes a folder in one step: a second folder is prepared with the new files and second names of everything that isn't ours,
+/// and both are exchanged. Then the old folder is brought to the same state and exchanged back, so that who stands in the folder,
+/// watches it or has given it rights of its own finds it again. Whoever looks at any moment sees the whole old or the whole new
+/// result.
 /// </summary>
 internal static class FolderSwap
 {
@@ -49,7 +50,10 @@ internal static class FolderSwap
         return Settle(disk, work, target, change, journal);
     }
 
-    /// <summary>Clears up after a run that was cut off. The output folder is whole, the old or the new one; the other lies in the work folder.</summary>
+    /// <summary>
+    /// Clears up after a run that was cut off. The output folder is whole, the old or the new one; the other lies in the work
+    /// folder.
+    /// </summary>
     /// <returns>Remarks.</returns>
     public static ImmutableArray<string> Finish(IDisk disk, WorkFolder work, string target, Journal journal)
     {
@@ -91,7 +95,10 @@ internal static class FolderSwap
         return true;
     }
 
-    /// <summary>Gives everything that stays a second name in the new folder; false where the file system can't, or where another disk is mounted.</summary>
+    /// <summary>
+    /// Gives everything that stays a second name in the new folder; false where the file system can't, or where another disk is
+    /// mounted.
+    /// </summary>
     private static bool Carry(IDisk disk, WorkFolder work, string target, FolderView view, Replacement change)
     {
         try

@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Output.Folders;
 
-/// <summary>Writes a result into a folder on a disk: clears up after an interrupted run, plans the change and makes it in the safest way there is.</summary>
+/// <summary>
+/// Writes a result into a folder on a disk: clears up after an interrupted run, plans the change and makes it in the safest way
+/// there is.
+/// </summary>
 internal sealed class FolderWriter(IDisk disk)
 {
     /// <summary>Writes; see <see cref="OutputFolder.Write"/>.</summary>

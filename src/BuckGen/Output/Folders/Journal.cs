@@ -13,7 +13,10 @@ internal enum Way
     Moves,
 }
 
-/// <summary>Written before an output folder is touched and deleted when the change is done: what a later run needs to clear up after one that was cut off.</summary>
+/// <summary>
+/// Written before an output folder is touched and deleted when the change is done: what a later run needs to clear up after one
+/// that was cut off.
+/// </summary>
 /// <param name="Way">How the folder is changed.</param>
 /// <param name="Incoming">The new files.</param>
 /// <param name="Outgoing">What they replace or what goes.</param>

@@ -7,7 +7,8 @@ namespace BuckGen.Output.Folders;
 /// <param name="Outgoing">What is replaced or removed, with the bytes it has now.</param>
 /// <param name="Removed">Of those, what nothing replaces.</param>
 /// <param name="Emptied">Folders that hold nothing afterwards, the deepest first.</param>
-/// <param name="Left">Files with names like ours that this run doesn't write and that are not known to be ours: they stay, and are named.</param>
+/// <param name="Left">Files with names like ours that this run doesn't write and that are not known to be ours: they stay, and
+/// are named.</param>
 internal sealed record Replacement(
     ImmutableArray<OutputFile> Incoming, ImmutableArray<FileSum> Outgoing, ImmutableArray<string> Removed, ImmutableArray<string> Emptied,
     ImmutableArray<string> Left)

@@ -4,8 +4,8 @@ using System.Text;
 namespace BuckGen.Output.Folders;
 
 /// <summary>
-/// A folder in which one run prepares its files, locked against others for as long as it lives. It is known to be ours by a file in it,
-/// not by its name. The system frees the lock when a run is killed; what such a run left is cleared up by the next.
+/// A folder in which one run prepares its files, locked against others for as long as it lives. It is known to be ours by a file
+/// in it, not by its name. The system frees the lock when a run is killed; what such a run left is cleared up by the next.
 /// </summary>
 internal sealed class WorkFolder : IDisposable
 {
@@ -15,7 +15,9 @@ internal sealed class WorkFolder : IDisposable
     private const string LockName = "lock", MarkName = "about.txt", NewName = "new", OldName = "old", JournalName = "journal", UnfinishedName = "journal.part";
     private const string Mark = "BuckGen works here while it writes a result. The next run into the same folder clears this up.\n";
 
-    /// <summary>How often a lock that another run holds is tried again, and how long each time, ms: five seconds in all.</summary>
+    /// <summary>
+    /// How often a lock that another run holds is tried again, and how long each time, ms: five seconds in all.
+    /// </summary>
     private const int Tries = 100, Pause = 50;
 
     private readonly IDisk disk;
@@ -32,7 +34,9 @@ internal sealed class WorkFolder : IDisposable
 
     private string JournalPath => Path.Combine(path, JournalName);
 
-    /// <summary>Where the work folder lies beside an output folder; null for a disk's own folder, which has nothing beside it.</summary>
+    /// <summary>
+    /// Where the work folder lies beside an output folder; null for a disk's own folder, which has nothing beside it.
+    /// </summary>
     public static string? Beside(string folder) =>
         Path.GetDirectoryName(folder) is { } above ? Path.Combine(above, $".{Path.GetFileName(folder)}{InsideName}") : null;
 

@@ -1,7 +1,9 @@
 namespace BuckGen.Physics.Air;
 
 /// <summary>Air through a pipe of even bore with friction and without heat, by its Mach number.</summary>
-/// <remarks>Source: A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow, vol. 1, chapter 6, from memory.</remarks>
+/// <remarks>
+/// Source: A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow, vol. 1, chapter 6, from memory.
+/// </remarks>
 internal static class FannoFlow
 {
     private const double G = DryAir.HeatRatio, Half = (G - 1) / 2;

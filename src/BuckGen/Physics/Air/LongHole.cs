@@ -43,7 +43,9 @@ internal static class LongHole
     /// <param name="resistance">4fL/D, 0 or more.</param>
     public static double CriticalPressureRatio(double resistance) => Orifice.CriticalPressureRatio * Factor(resistance);
 
-    /// <summary>The mass flow of an ideal entry over A·p/√(R·T); for no resistance it is <see cref="Orifice.FlowFunction"/>.</summary>
+    /// <summary>
+    /// The mass flow of an ideal entry over A·p/√(R·T); for no resistance it is <see cref="Orifice.FlowFunction"/>.
+    /// </summary>
     /// <param name="pressureRatio">Absolute pressure behind the hole over that before it, 0 to 1.</param>
     /// <param name="resistance">4fL/D, 0 or more.</param>
     public static double FlowFunction(double pressureRatio, double resistance)

@@ -2,9 +2,9 @@ namespace BuckGen.Physics.Heat;
 
 /// <summary>One step in time of the sheet's temperatures.</summary>
 /// <remarks>
-/// The implicit method of two stages by R. Alexander (SIAM J. Numer. Anal. 14 (1977) 1006, from memory): of second order like that of
-/// Crank and Nicolson, but it does not ring when a hot face suddenly meets something cold. The radiation of the faces makes each
-/// stage non-linear; Newton's method solves it.
+/// The implicit method of two stages by R. Alexander (SIAM J. Numer. Anal. 14 (1977) 1006, from memory): of second order like
+/// that of Crank and Nicolson, but it does not ring when a hot face suddenly meets something cold. The radiation of the faces
+/// makes each stage non-linear; Newton's method solves it.
 /// </remarks>
 internal static class HeatStep
 {

@@ -37,7 +37,8 @@ internal sealed class SheetConduction
     public SheetHeatResult Until(double start, Func<SheetTemperatures, double> gap, double longest)
     {
         var steady = SteadySheet.Of(sheet, first, second, start);
-        // What it only nears for ever it never reaches: not by rounding, nor by the error of a step. It may pass it on the way, though.
+        // What it only nears for ever it never reaches: not by rounding, nor by the error of a step. It may pass it on the way,
+        // though.
         var restsShort = gap(grid.Summary(grid.Even(start))) > 0 && steady is { } rest && gap(rest) > -1e-6;
         double Left(SheetTemperatures now) => gap(now) is var g && restsShort && g > -stepError ? Math.Max(g, Rest) : g;
         var moments = Follow(start, Left, longest, restsShort ? steady : null);

@@ -1,7 +1,9 @@
 namespace BuckGen.Physics.Heat;
 
 /// <summary>How long a formed sheet takes to become cold enough to be taken off.</summary>
-/// <remarks>As in <see cref="SheetHeating"/>; the sheet starts at one temperature throughout and lies on the buck from the start.</remarks>
+/// <remarks>
+/// As in <see cref="SheetHeating"/>; the sheet starts at one temperature throughout and lies on the buck from the start.
+/// </remarks>
 internal static class SheetCooling
 {
     /// <summary>Follows the sheet until a place of it is as cold as wanted.</summary>

@@ -1,9 +1,11 @@
 namespace BuckGen.Physics.Heat;
 
-/// <summary>How a face of the sheet gets and loses heat: by radiation, to the air or whatever touches it, and as a given flux.</summary>
+/// <summary>
+/// How a face of the sheet gets and loses heat: by radiation, to the air or whatever touches it, and as a given flux.
+/// </summary>
 /// <remarks>
-/// Radiation is that of grey bodies and is taken up in the face itself. Thin or clear sheet lets some of it in deeper, which heats
-/// the core sooner, so the times err on the slow side.
+/// Radiation is that of grey bodies and is taken up in the face itself. Thin or clear sheet lets some of it in deeper, which
+/// heats the core sooner, so the times err on the slow side.
 /// </remarks>
 internal sealed record SheetFace
 {
@@ -19,7 +21,9 @@ internal sealed record SheetFace
     /// <summary>Temperature of the air, or of what touches the face, degrees C, -100 to 1500.</summary>
     public double AirTemperature { get; init; } = 20;
 
-    /// <summary>Effective emissivity between the face and what it looks at, 0 to 1; see <see cref="EffectiveEmissivity"/>.</summary>
+    /// <summary>
+    /// Effective emissivity between the face and what it looks at, 0 to 1; see <see cref="EffectiveEmissivity"/>.
+    /// </summary>
     public double Emissivity { get; init; }
 
     /// <summary>Temperature of what the face looks at, the heater or the walls of the room, degrees C, -100 to 1500.</summary>
@@ -45,8 +49,11 @@ internal sealed record SheetFace
     public static SheetFace InAir(double filmCoefficient, double air) => new() { FilmCoefficient = filmCoefficient, AirTemperature = air };
 
     /// <summary>A face that lies on a buck.</summary>
-    /// <remarks>The buck keeps its temperature. A wooden one does not: its face warms, so the sheet cools more slowly than computed.</remarks>
-    /// <param name="conductance">Conductance of the contact, W/(m²·K), 0 to 1 000 000; some hundreds are common (no source).</param>
+    /// <remarks>
+    /// The buck keeps its temperature. A wooden one does not: its face warms, so the sheet cools more slowly than computed.
+    /// </remarks>
+    /// <param name="conductance">Conductance of the contact, W/(m²·K), 0 to 1 000 000; some hundreds are common (no
+    /// source).</param>
     /// <param name="buck">Temperature of the buck's face, degrees C, -100 to 1500.</param>
     public static SheetFace OnBuck(double conductance, double buck) => InAir(conductance, buck);
 
@@ -56,7 +63,8 @@ internal sealed record SheetFace
     /// </summary>
     /// <param name="heater">Emissivity of the heater, 0.01 to 1.</param>
     /// <param name="sheet">Emissivity of the sheet, 0.01 to 1; about 0.9 for plastics (from memory).</param>
-    /// <param name="viewFactor">Share of the heater's radiation that meets the sheet, 0.01 to 1; 1 for large faces side by side.</param>
+    /// <param name="viewFactor">Share of the heater's radiation that meets the sheet, 0.01 to 1; 1 for large faces side by
+    /// side.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
     public static double EffectiveEmissivity(double heater, double sheet, double viewFactor = 1)
     {

@@ -2,7 +2,8 @@ namespace BuckGen.Physics.Heat;
 
 /// <summary>The sheet cut into slices, thin at the faces where the temperature is steepest.</summary>
 /// <remarks>
-/// Each point has the slice half-way to its neighbours, so no heat is lost between slices and the mean is exact for what they hold.
+/// Each point has the slice half-way to its neighbours, so no heat is lost between slices and the mean is exact for what they
+/// hold.
 /// </remarks>
 internal sealed class SheetGrid
 {

@@ -13,7 +13,8 @@ internal static class SheetHeating
     /// <summary>Follows the sheet until a place of it is as warm as wanted.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="first">What happens at its first face.</param>
-    /// <param name="second">What happens at its second face; <see cref="SheetFace.Insulated"/> or one in air for heating from one side.</param>
+    /// <param name="second">What happens at its second face; <see cref="SheetFace.Insulated"/> or one in air for heating from one
+    /// side.</param>
     /// <param name="wanted">Temperature to reach, degrees C, -100 to 1500.</param>
     /// <param name="place">Where; the coldest place for the whole sheet.</param>
     /// <param name="start">Temperature of the sheet before, degrees C, -100 to 1500.</param>

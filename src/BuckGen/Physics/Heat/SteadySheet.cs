@@ -3,7 +3,9 @@ namespace BuckGen.Physics.Heat;
 /// <summary>Where the sheet comes to rest: as much heat enters by one face as leaves by the other.</summary>
 internal static class SteadySheet
 {
-    /// <summary>No face can rest hotter than this, degrees C, with the heaters and fluxes that are allowed, unless it can't lose heat.</summary>
+    /// <summary>
+    /// No face can rest hotter than this, degrees C, with the heaters and fluxes that are allowed, unless it can't lose heat.
+    /// </summary>
     private const double HottestThinkable = 1e9;
 
     /// <summary>Temperatures at rest; null when there is no rest.</summary>

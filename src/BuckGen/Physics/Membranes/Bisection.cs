@@ -4,10 +4,10 @@ namespace BuckGen.Physics.Membranes;
 
 /// <summary>Refines a mesh where it is too coarse, without a node ever lying inside a neighbour's side.</summary>
 /// <remarks>
-/// Newest-vertex bisection (after W. F. Mitchell, ACM Trans. Math. Softw. 15 (1989) 326, from memory): each triangle is halved across
-/// its first side, between the first two nodes, together with its neighbour there; if that side is not the neighbour's own first one,
-/// the neighbour is halved first. The triangles stay similar to a few shapes, so none becomes a sliver. The mesh must begin
-/// such that neighbours agree about their first sides, as those of <see cref="FrameMesh"/> do.
+/// Newest-vertex bisection (after W. F. Mitchell, ACM Trans. Math. Softw. 15 (1989) 326, from memory): each triangle is halved
+/// across its first side, between the first two nodes, together with its neighbour there; if that side is not the neighbour's own
+/// first one, the neighbour is halved first. The triangles stay similar to a few shapes, so none becomes a sliver. The mesh must
+/// begin such that neighbours agree about their first sides, as those of <see cref="FrameMesh"/> do.
 /// </remarks>
 internal sealed class Bisection
 {

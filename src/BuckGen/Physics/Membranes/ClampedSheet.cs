@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace BuckGen.Physics.Membranes;
 
 /// <summary>A flat sheet of even thickness in its clamp frame, before forming.</summary>
-/// <param name="Mesh">The sheet inside the frame, cut into triangles; with planes of symmetry, the part of it that is computed.</param>
+/// <param name="Mesh">The sheet inside the frame, cut into triangles; with planes of symmetry, the part of it that is
+/// computed.</param>
 /// <param name="Holds">What each node may not do, in the order of the nodes.</param>
 /// <param name="Material">What the hot sheet is made of.</param>
 /// <param name="Thickness">Thickness, mm, 0.001 to 100.</param>

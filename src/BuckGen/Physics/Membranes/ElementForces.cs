@@ -6,15 +6,15 @@ namespace BuckGen.Physics.Membranes;
 /// <summary>Forces of the stretched sheet and of the gas on the nodes.</summary>
 /// <remarks>
 /// <para>
-/// In a triangle of even strain let g be the metric of its two sides from the first node and M the inverse of the same metric before
-/// forming. Then I = M:g is the sum of the squared stretches and J = det g · det M the square of the stretch of area, and since the
-/// thickness is t0/√J, I1 = I + 1/J and I2 = J + I/J. Half the derivative of C1·I1 + C2·I2 with respect to g is
-/// S = (C1 + C2/J)·M + (C2 - (C1 + C2·I)/J²)·det M·adj g, and the sides pull with 2·S.
+/// In a triangle of even strain let g be the metric of its two sides from the first node and M the inverse of the same metric
+/// before forming. Then I = M:g is the sum of the squared stretches and J = det g · det M the square of the stretch of area, and
+/// since the thickness is t0/√J, I1 = I + 1/J and I2 = J + I/J. Half the derivative of C1·I1 + C2·I2 with respect to g is S = (C1
+/// + C2/J)·M + (C2 - (C1 + C2·I)/J²)·det M·adj g, and the sides pull with 2·S.
 /// </para>
 /// <para>
-/// A sheet so thin bears no compression: it wrinkles. Once the smaller stretch l2 falls below what the larger one, l1, draws it in to,
-/// 1/√l1, the energy is that of a strip drawn lengthwise only (the relaxed energy of A. C. Pipkin, IMA J. Appl. Math. 36 (1986) 85, from
-/// memory), C1·(l1² + 2/l1) + C2·(2·l1 + 1/l1²): a stress along l1 that is again a combination of M and adj g.
+/// A sheet so thin bears no compression: it wrinkles. Once the smaller stretch l2 falls below what the larger one, l1, draws it
+/// in to, 1/√l1, the energy is that of a strip drawn lengthwise only (the relaxed energy of A. C. Pipkin, IMA J. Appl. Math. 36
+/// (1986) 85, from memory), C1·(l1² + 2/l1) + C2·(2·l1 + 1/l1²): a stress along l1 that is again a combination of M and adj g.
 /// </para>
 /// </remarks>
 internal static class ElementForces
@@ -125,6 +125,8 @@ internal static class ElementForces
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<double> Lane(double[] list, int first) => Vector256.Create(list.AsSpan(first, 4));
 
-    /// <summary>What a share of the triangles gives beside forces: six times the volume of gas and the largest square of stretch of area.</summary>
+    /// <summary>
+    /// What a share of the triangles gives beside forces: six times the volume of gas and the largest square of stretch of area.
+    /// </summary>
     private readonly record struct Part(double Gas, double Largest);
 }

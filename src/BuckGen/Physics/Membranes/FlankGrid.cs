@@ -2,7 +2,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>Finds the triangles that reach near a place: each is entered in every cell that its box, widened by half a cell, touches.</summary>
+/// <summary>
+/// Finds the triangles that reach near a place: each is entered in every cell that its box, widened by half a cell, touches.
+/// </summary>
 internal sealed class FlankGrid
 {
     /// <summary>A triangle whose box covers more cells than this is not a flank: the sheet is about to burst.</summary>

@@ -12,13 +12,17 @@ internal sealed record FormedSheet
     /// <summary>Where the nodes are, mm.</summary>
     public required ImmutableArray<Vec3> Nodes { get; init; }
 
-    /// <summary>Thickness of each triangle, mm: its volume of plastic over its area. Where it is wrinkled, that of the gathered sheet.</summary>
+    /// <summary>
+    /// Thickness of each triangle, mm: its volume of plastic over its area. Where it is wrinkled, that of the gathered sheet.
+    /// </summary>
     public required ImmutableArray<double> Thickness { get; init; }
 
     /// <summary>The larger and the smaller stretch of each triangle, length after over length before.</summary>
     public required ImmutableArray<SheetStretch> Stretch { get; init; }
 
-    /// <summary>Place of each node in the order in which the tool was met, from 0; -1 for nodes of the frame and those that never met it.</summary>
+    /// <summary>
+    /// Place of each node in the order in which the tool was met, from 0; -1 for nodes of the frame and those that never met it.
+    /// </summary>
     public required ImmutableArray<int> ContactOrder { get; init; }
 
     /// <summary>The nodes that neither met the tool nor are held by the frame, and how far off they are.</summary>
@@ -105,8 +109,8 @@ internal enum FormingOutcome
     TooSlow,
 
     /// <summary>
-    /// A free triangle was stretched to 200 times its area. Either nothing holds the sheet at this pressure, or the flanks of a web have
-    /// passed each other and been blown up; a finer mesh helps then.
+    /// A free triangle was stretched to 200 times its area. Either nothing holds the sheet at this pressure, or the flanks of a
+    /// web have passed each other and been blown up; a finer mesh helps then.
     /// </summary>
     Burst,
 }

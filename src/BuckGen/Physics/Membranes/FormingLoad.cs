@@ -11,21 +11,27 @@ internal sealed record FormingLoad(double Pressure)
     /// <summary>How far the tool rises before any pressure acts, mm, 0 to 10 000; nothing for a female tool.</summary>
     public double Rise { get; init; }
 
-    /// <summary>Volume swept by the sheet after the tool's rise, over the area inside the frame, at which no more gas is let in, mm.</summary>
+    /// <summary>
+    /// Volume swept by the sheet after the tool's rise, over the area inside the frame, at which no more gas is let in, mm.
+    /// </summary>
     public double? SweptDepth { get; init; }
 
     /// <summary>
-    /// Unbalanced force that is tolerated on the way, as a share of the forces where the sheet is held, 0.001 to 0.2. The less, the
-    /// nearer to rest the sheet is all the way, and the longer it takes.
+    /// Unbalanced force that is tolerated on the way, as a share of the forces where the sheet is held, 0.001 to 0.2. The less,
+    /// the nearer to rest the sheet is all the way, and the longer it takes.
     /// </summary>
     public double Unrest { get; init; } = 0.05;
 
     /// <summary>
-    /// Coulomb's coefficient of friction between sheet and tool, 0 to 1 000 000; where it is null, what touches the tool sticks there for good.
+    /// Coulomb's coefficient of friction between sheet and tool, 0 to 1 000 000; where it is null, what touches the tool sticks
+    /// there for good.
     /// </summary>
     public double? Friction { get; init; }
 
-    /// <summary>Steps after which the simulation stops when the sheet has not come to rest, 1 to 200 000. Sheets that stick take one to five thousand at the usual unrest.</summary>
+    /// <summary>
+    /// Steps after which the simulation stops when the sheet has not come to rest, 1 to 200 000. Sheets that stick take one to
+    /// five thousand at the usual unrest.
+    /// </summary>
     public int MaxSteps { get; init; } = 200_000;
 
     internal void Validate()

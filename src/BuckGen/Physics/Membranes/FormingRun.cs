@@ -2,14 +2,14 @@ namespace BuckGen.Physics.Membranes;
 
 /// <summary>Follows a sheet from flat to formed by a damped motion so slow that it is near rest all the way.</summary>
 /// <remarks>
-/// Dynamic relaxation (after A. S. Day and J. R. H. Otter, from memory): the masses are made such that a step is always stable, the damping is near
-/// critical for the slowest motion, and tool or gas move on only as fast as the unbalanced forces stay small. So the way of every
-/// node is that of the sheet at rest, and where it meets the tool does not depend on mass or damping.
+/// Dynamic relaxation (after A. S. Day and J. R. H. Otter, from memory): the masses are made such that a step is always stable,
+/// the damping is near critical for the slowest motion, and tool or gas move on only as fast as the unbalanced forces stay small.
+/// So the way of every node is that of the sheet at rest, and where it meets the tool does not depend on mass or damping.
 /// </remarks>
 internal sealed class FormingRun : IDisposable
 {
-    /// <summary>Stiffness of the gas: how much of the sheet's own unit of pressure, μ·t0/reach, a mean depth of one reach makes. Any
-    /// value is right as long as it outweighs the fall of a bubble's pressure past its peak, about 0.2.</summary>
+    /// <summary>Stiffness of the gas: how much of the sheet's own unit of pressure, μ·t0/reach, a mean depth of one reach makes.
+    /// Any value is right as long as it outweighs the fall of a bubble's pressure past its peak, about 0.2.</summary>
     private const double GasStiffness = 3;
 
     /// <summary>Steps between two looks at masses and damping.</summary>
@@ -20,7 +20,9 @@ internal sealed class FormingRun : IDisposable
 
     private const double FastestPace = 1 / 250.0, SlowestPace = 1e-6;
 
-    /// <summary>Unbalanced force tolerated while nothing is met: the sheet is elastic, so the way to its first contact leaves no trace.</summary>
+    /// <summary>
+    /// Unbalanced force tolerated while nothing is met: the sheet is elastic, so the way to its first contact leaves no trace.
+    /// </summary>
     private const double Haste = 0.3;
 
     /// <summary>Time between two moments that one may go back to, over the time in which the slowest motion dies down.</summary>
@@ -124,8 +126,8 @@ internal sealed class FormingRun : IDisposable
     }
 
     /// <summary>
-    /// Ends the haste before the frame arrives or when the gas is in; where a node has met the tool, by going back to a moment well before
-    /// that, since where it meets must not depend on haste.
+    /// Ends the haste before the frame arrives or when the gas is in; where a node has met the tool, by going back to a moment
+    /// well before that, since where it meets must not depend on haste.
     /// </summary>
     private void Watch()
     {
@@ -144,7 +146,9 @@ internal sealed class FormingRun : IDisposable
         (hasty, calming, earlier, later) = (false, true, null, null);
     }
 
-    /// <summary>Whether it is time to look for webs: often where the drive is fast against the size of the triangles, else less so.</summary>
+    /// <summary>
+    /// Whether it is time to look for webs: often where the drive is fast against the size of the triangles, else less so.
+    /// </summary>
     private bool MayHaveMetItself => !rising && !hasty && steps % WebPause == 0
         && (steps % (4 * WebPause) == 0 || pace * reach * WebPause > 0.2 * Math.Sqrt(area / nodes.Count));
 
@@ -223,8 +227,8 @@ internal sealed class FormingRun : IDisposable
     }
 
     /// <summary>
-    /// Critical damping of the motion that is going on, by Rayleigh's quotient: the change of force against the way of the last step,
-    /// less what the gas let in has done.
+    /// Critical damping of the motion that is going on, by Rayleigh's quotient: the change of force against the way of the last
+    /// step, less what the gas let in has done.
     /// </summary>
     private void SetDamping(double byGas)
     {

@@ -7,12 +7,13 @@ namespace BuckGen.Physics.Membranes;
 internal static class FrameMesh
 {
     /// <summary>
-    /// A rectangle in nearly square cells, each cut into four triangles by its diagonals: the net is its own mirror image about both
-    /// middle lines, and can be refined by <see cref="Bisection"/>.
+    /// A rectangle in nearly square cells, each cut into four triangles by its diagonals: the net is its own mirror image about
+    /// both middle lines, and can be refined by <see cref="Bisection"/>.
     /// </summary>
     /// <param name="frame">The rectangle inside the frame, mm.</param>
     /// <param name="cell">Longest side of a cell, mm.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The rectangle is empty, or there would be more than a million cells.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The rectangle is empty, or there would be more than a million
+    /// cells.</exception>
     public static TriangleMesh Of(Bounds frame, double cell)
     {
         Bound.Check(frame.Width, 1e-6, 1e6, "width of the frame", " mm");

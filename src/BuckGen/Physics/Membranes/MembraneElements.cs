@@ -43,8 +43,8 @@ internal sealed class MembraneElements
     public int[] C { get; }
 
     /// <summary>
-    /// Inverse of the metric of the two sides from the first node before forming, 1/mm²: times the metric after forming it gives the
-    /// sum of the squared stretches.
+    /// Inverse of the metric of the two sides from the first node before forming, 1/mm²: times the metric after forming it gives
+    /// the sum of the squared stretches.
     /// </summary>
     public double[] Metric11 { get; }
     public double[] Metric12 { get; }
@@ -57,8 +57,8 @@ internal sealed class MembraneElements
     public double[] Volume { get; }
 
     /// <summary>
-    /// Drops the triangles of which no node can move any more, in place and in order, and returns the volume of gas above them, mm³,
-    /// down from z = 0.
+    /// Drops the triangles of which no node can move any more, in place and in order, and returns the volume of gas above them,
+    /// mm³, down from z = 0.
     /// </summary>
     public double DropRigid(ReadOnlySpan<bool> movable, MembraneNodes nodes, Action<MeshTriangle> dropped)
     {

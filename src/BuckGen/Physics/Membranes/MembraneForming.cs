@@ -5,9 +5,9 @@ namespace BuckGen.Physics.Membranes;
 
 /// <summary>Forms a hot sheet on a rigid tool and computes its thickness.</summary>
 /// <remarks>
-/// The sheet is a membrane, without stiffness in bending (fair while it is thin against the radii of the tool), of one temperature,
-/// and keeps its volume. What touches the tool sticks there, unless the load gives a friction. The shape of what sticks depends on the material but little, the thickness of
-/// shallow parts by a few per cent.
+/// The sheet is a membrane, without stiffness in bending (fair while it is thin against the radii of the tool), of one
+/// temperature, and keeps its volume. What touches the tool sticks there, unless the load gives a friction. The shape of what
+/// sticks depends on the material but little, the thickness of shallow parts by a few per cent.
 /// </remarks>
 internal static class MembraneForming
 {

@@ -4,7 +4,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>Where the nodes are, how fast they go and what pulls at them; one list a coordinate, padded to whole vectors.</summary>
+/// <summary>
+/// Where the nodes are, how fast they go and what pulls at them; one list a coordinate, padded to whole vectors.
+/// </summary>
 /// <remarks>Time is counted in steps, so a velocity is the way of one step, mm.</remarks>
 internal sealed class MembraneNodes
 {
@@ -101,7 +103,9 @@ internal sealed class MembraneNodes
         return both ? pull + Vector256.Create(PullToo.AsSpan(4 * node)) : pull;
     }
 
-    /// <summary>One step of the damped motion. <paramref name="damping"/> is the share of the velocity that a step removes, 0 to 1.</summary>
+    /// <summary>
+    /// One step of the damped motion. <paramref name="damping"/> is the share of the velocity that a step removes, 0 to 1.
+    /// </summary>
     public void Move(double damping)
     {
         var (keep, gain) = (new Vector<double>((1 - damping / 2) / (1 + damping / 2)), new Vector<double>(1 / (1 + damping / 2)));

@@ -1,6 +1,8 @@
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>How far the nodes of a part of a sheet may go before they meet their own mirror images: up to the planes of symmetry.</summary>
+/// <summary>
+/// How far the nodes of a part of a sheet may go before they meet their own mirror images: up to the planes of symmetry.
+/// </summary>
 /// <remarks>A fold that forms next to such a plane has its other flank beyond it, where there are no triangles to meet.</remarks>
 /// <param name="LowX">Least x, mm.</param>
 /// <param name="HighX">Largest x, mm.</param>

@@ -4,7 +4,9 @@ using System.Runtime.Intrinsics.X86;
 
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>Four places as they lie in memory, x, y, z and a spare one after another, against their coordinates in four lanes each.</summary>
+/// <summary>
+/// Four places as they lie in memory, x, y, z and a spare one after another, against their coordinates in four lanes each.
+/// </summary>
 internal static class Quads
 {
     /// <summary>The coordinates of four places.</summary>

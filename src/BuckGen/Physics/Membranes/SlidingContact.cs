@@ -5,21 +5,22 @@ namespace BuckGen.Physics.Membranes;
 /// <summary>Lets the nodes on the tool slide along it where the sheet pulls harder than friction holds.</summary>
 /// <remarks>
 /// <para>
-/// The force on a node is split by the normal of the sheet there, the mean of the triangles round it, and what lies in the sheet is turned
-/// into the surface of the tool. Split by the tool's own normal, a sharp edge would hold the sheet for good: next to it the chord across the
-/// edge pulls a node almost straight into the tool. By the mean of both sides a node passes on the tension as a rope does over a
-/// pulley, and with friction f the tension grows by (1 + f·tan(a/2))/(1 - f·tan(a/2)) where the sheet turns by the angle a: Euler's exp(f·a), but for
-/// the third power of a. Where one node turns by a right angle, a coefficient of 1 and more holds it altogether.
+/// The force on a node is split by the normal of the sheet there, the mean of the triangles round it, and what lies in the sheet
+/// is turned into the surface of the tool. Split by the tool's own normal, a sharp edge would hold the sheet for good: next to it
+/// the chord across the edge pulls a node almost straight into the tool. By the mean of both sides a node passes on the tension
+/// as a rope does over a pulley, and with friction f the tension grows by (1 + f·tan(a/2))/(1 - f·tan(a/2)) where the sheet turns
+/// by the angle a: Euler's exp(f·a), but for the third power of a. Where one node turns by a right angle, a coefficient of 1 and
+/// more holds it altogether.
 /// </para>
 /// <para>
 /// Friction reduces the velocity after each step and never reverses it, so it brings to rest and cannot shake. Only the
-/// pressing part of the force makes friction, and a node that is pulled off the tool leaves it: there is no glue, and in a hollow corner a sheet that
-/// slides would otherwise be drawn into the corner by nothing. It may come back.
+/// pressing part of the force makes friction, and a node that is pulled off the tool leaves it: there is no glue, and in a hollow
+/// corner a sheet that slides would otherwise be drawn into the corner by nothing. It may come back.
 /// </para>
 /// <para>
-/// Next to a sharp edge of a tool that rises, the first faint pull takes nodes along before the sheet presses at all, at any friction. So even at
-/// very much friction the triangles across such an edge come out up to a fifth thicker or thinner than with nodes that stick, and where nodes
-/// lie just on the edge, one row more is drawn down the wall.
+/// Next to a sharp edge of a tool that rises, the first faint pull takes nodes along before the sheet presses at all, at any
+/// friction. So even at very much friction the triangles across such an edge come out up to a fifth thicker or thinner than with
+/// nodes that stick, and where nodes lie just on the edge, one row more is drawn down the wall.
 /// </para>
 /// </remarks>
 internal sealed class SlidingContact
@@ -46,7 +47,8 @@ internal sealed class SlidingContact
         ToolContact contact, MembraneNodes nodes, MembraneElements elements, double friction, Func<int, NodeHold> hold, double cell, double tension)
     {
         (this.contact, this.nodes, this.elements, this.friction, this.hold, this.cell) = (contact, nodes, elements, friction, hold, cell);
-        // What lies on a flat top without pressure must not be lifted off by rounding, nor by the slight waves of the first steps.
+        // What lies on a flat top without pressure must not be lifted off by rounding, nor by the slight waves of the first
+        // steps.
         (exact, least) = (1e-7 * cell, 1e-3 * tension * cell);
         (sheetNormal, toolNormal) = (new Vec3[nodes.Count], new Vec3[nodes.Count]);
     }
@@ -57,7 +59,9 @@ internal sealed class SlidingContact
     /// <summary>Force along the tool that friction holds, N.</summary>
     public double Held { get; private set; }
 
-    /// <summary>Sets the velocities of the nodes on the tool such that the coming step of all nodes brings them to their new places.</summary>
+    /// <summary>
+    /// Sets the velocities of the nodes on the tool such that the coming step of all nodes brings them to their new places.
+    /// </summary>
     /// <param name="damping">Share of the velocity that a step removes.</param>
     /// <param name="release">Gives a node back its freedom to move.</param>
     public void Prepare(double damping, Action<int> release)
@@ -102,7 +106,8 @@ internal sealed class SlidingContact
     private (Vec3 Along, double Pressing) Split(int i, Vec3 force, Vec3 normal)
     {
         var sheet = sheetNormal[i];
-        // Just below a sharp edge the sheet may still lie at right angles to the wall; turned farther away than that, it is folded.
+        // Just below a sharp edge the sheet may still lie at right angles to the wall; turned farther away than that, it is
+        // folded.
         if (sheet.Dot(normal) < -0.5) sheet = normal;
         var through = force.Dot(sheet);
         var inSheet = force - sheet * through;

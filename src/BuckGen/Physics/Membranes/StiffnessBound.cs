@@ -3,19 +3,20 @@ namespace BuckGen.Physics.Membranes;
 /// <summary>Fictitious masses with which a step of length 1 is stable.</summary>
 /// <remarks>
 /// <para>
-/// The explicit motion is stable while no eigenvalue of the stiffness over the mass exceeds 4. The stiffness of a triangle is at most
-/// k times the identity, with k its largest eigenvalue; so a quarter of the sum of k round a node, with something to spare, will do.
+/// The explicit motion is stable while no eigenvalue of the stiffness over the mass exceeds 4. The stiffness of a triangle is at
+/// most k times the identity, with k its largest eigenvalue; so a quarter of the sum of k round a node, with something to spare,
+/// will do.
 /// </para>
 /// <para>
-/// Of the energy in <see cref="ElementForces"/>, with s = Σl²/(4·A0²) over the sides now and s0 the same before forming, the second
-/// derivatives of I are at most twice the larger root of x² - s0·x + 3/(4·A0²) = 0; the gradient of the stretch of area a has the
-/// square s, its second derivatives are at most s/a across the sheet and √3/(2·A0) within it; with those of a² and 1/a² and the
-/// product rule for I/J that is enough. A wrinkled triangle is no stiffer than one just about to wrinkle.
+/// Of the energy in <see cref="ElementForces"/>, with s = Σl²/(4·A0²) over the sides now and s0 the same before forming, the
+/// second derivatives of I are at most twice the larger root of x² - s0·x + 3/(4·A0²) = 0; the gradient of the stretch of area a
+/// has the square s, its second derivatives are at most s/a across the sheet and √3/(2·A0) within it; with those of a² and 1/a²
+/// and the product rule for I/J that is enough. A wrinkled triangle is no stiffer than one just about to wrinkle.
 /// </para>
 /// <para>
-/// That is the stiffness against what stretches the sheet. While it lies nearly flat, a node moves up and down against its tension
-/// only, which is small at first, and may be lighter that way: if n is tilted by the sine s, the part of a motion (u, w) within the sheet
-/// has a square of at most (1 + s)·u² + (s + s²)·w².
+/// That is the stiffness against what stretches the sheet. While it lies nearly flat, a node moves up and down against its
+/// tension only, which is small at first, and may be lighter that way: if n is tilted by the sine s, the part of a motion (u, w)
+/// within the sheet has a square of at most (1 + s)·u² + (s + s²)·w².
 /// </para>
 /// </remarks>
 internal static class StiffnessBound
@@ -64,7 +65,9 @@ internal static class StiffnessBound
         }
     }
 
-    /// <summary>Bounds of the second derivatives of the energy of a unit of volume, MPa/mm²: of all of it, and of its tension alone.</summary>
+    /// <summary>
+    /// Bounds of the second derivatives of the energy of a unit of volume, MPa/mm²: of all of it, and of its tension alone.
+    /// </summary>
     private static (double Stretching, double Tension) Largest(Shape shape, Hyperelastic material)
     {
         var (sum, product, now, before, inverse) = shape;

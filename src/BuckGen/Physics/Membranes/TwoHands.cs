@@ -2,9 +2,9 @@ namespace BuckGen.Physics.Membranes;
 
 /// <summary>Does two things at once, thousands of times in a row, on this thread and another.</summary>
 /// <remarks>
-/// Handing over through the pool takes about as long as the work itself on a small mesh; a thread of its own that looks out for work a
-/// little before it sleeps takes a few microseconds. Where the other thread has not even begun when this one is done, since the machine is
-/// busy, this one does the rest too. Who does what changes nothing in the results.
+/// Handing over through the pool takes about as long as the work itself on a small mesh; a thread of its own that looks out for
+/// work a little before it sleeps takes a few microseconds. Where the other thread has not even begun when this one is done,
+/// since the machine is busy, this one does the rest too. Who does what changes nothing in the results.
 /// </remarks>
 internal sealed class TwoHands : IDisposable
 {

@@ -6,12 +6,12 @@ namespace BuckGen.Physics.Membranes;
 /// Holds nodes where the sheet meets itself, underside to underside: the two flanks of a web, which weld and cool there.
 /// </summary>
 /// <remarks>
-/// At the upright edges of a male tool there is more sheet than tool round it, and it stands out as a fold. Without this the flanks
-/// would pass through each other, and the pressure, now on the wrong side of both, would blow them up like a balloon. A node has met
-/// a triangle when it lies under it, nearer than a share of the size of the triangles round it (the root of twice their area), both look
-/// away from each other, and the tool is not between them. Nodes alone would not do: along a fold triangles become long, and a
-/// flank slips through between two nodes of the other. Wrinkles as small as the mesh lets them be, such as in the upright corners of a
-/// box, count as webs too where their flanks touch.
+/// At the upright edges of a male tool there is more sheet than tool round it, and it stands out as a fold. Without this the
+/// flanks would pass through each other, and the pressure, now on the wrong side of both, would blow them up like a balloon. A
+/// node has met a triangle when it lies under it, nearer than a share of the size of the triangles round it (the root of twice
+/// their area), both look away from each other, and the tool is not between them. Nodes alone would not do: along a fold
+/// triangles become long, and a flank slips through between two nodes of the other. Wrinkles as small as the mesh lets them be,
+/// such as in the upright corners of a box, count as webs too where their flanks touch.
 /// </remarks>
 internal sealed class WebContact
 {
@@ -44,7 +44,9 @@ internal sealed class WebContact
     /// <summary>The nodes held so, in order.</summary>
     public IReadOnlyList<int> Webbed => webbed;
 
-    /// <summary>Keeps a triangle in mind that can no longer stretch: where it is part of a web, others may still come to lie on it.</summary>
+    /// <summary>
+    /// Keeps a triangle in mind that can no longer stretch: where it is part of a web, others may still come to lie on it.
+    /// </summary>
     public void Settle(MeshTriangle t)
     {
         if (inWeb[t.A] || inWeb[t.B] || inWeb[t.C]) settled.Add(t);
@@ -78,8 +80,8 @@ internal sealed class WebContact
     }
 
     /// <summary>
-    /// Finds where the sheet hangs over, or nearly. While each vertical meets it but once it cannot touch itself, so of two nodes that
-    /// meet one at least hangs over; only what is near such places needs a check.
+    /// Finds where the sheet hangs over, or nearly. While each vertical meets it but once it cannot touch itself, so of two nodes
+    /// that meet one at least hangs over; only what is near such places needs a check.
     /// </summary>
     private bool FindOverhang()
     {

@@ -12,7 +12,9 @@ internal static class ContinuousStrip
     /// </summary>
     public static PlateFactors Inner { get; } = new(1.0 / 384, 1.0 / 12);
 
-    /// <summary>A number of bays in a row, the outermost ribs letting the board tilt; the worst bay and the worst rib rule.</summary>
+    /// <summary>
+    /// A number of bays in a row, the outermost ribs letting the board tilt; the worst bay and the worst rib rule.
+    /// </summary>
     /// <param name="bays">How many gaps between ribs, 1 to 1000.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is out of range.</exception>
     public static PlateFactors Of(int bays)

@@ -1,6 +1,8 @@
 namespace BuckGen.Physics.Plates;
 
-/// <summary>A wide board on a square grid of square pads, such as standoff feet. The factors are for the distance between pads.</summary>
+/// <summary>
+/// A wide board on a square grid of square pads, such as standoff feet. The factors are for the distance between pads.
+/// </summary>
 /// <remarks>
 /// Each pad is taken to press evenly over its area. The deflection is that of the middle between four pads below the middle of a
 /// pad; the greatest moment is over the pad and grows without end as the pad gets small, as does the stress of a board on a

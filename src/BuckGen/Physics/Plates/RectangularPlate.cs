@@ -1,6 +1,8 @@
 namespace BuckGen.Physics.Plates;
 
-/// <summary>A rectangular plate held along all four edges, by the ratio of its sides. The factors are for the shorter side.</summary>
+/// <summary>
+/// A rectangular plate held along all four edges, by the ratio of its sides. The factors are for the shorter side.
+/// </summary>
 /// <remarks>
 /// Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, articles 30 and 44: the series are
 /// summed here, not read from the tables; they agree with those tables, and with Roark's, to their last figure but one.

@@ -21,7 +21,9 @@ internal static class SupportSpacing
         return worst.LargestSpan(thickness, board, deflection, pressure);
     }
 
-    /// <summary>The least number of equal bays that ribs must divide a width into, the outermost ribs standing at its two sides.</summary>
+    /// <summary>
+    /// The least number of equal bays that ribs must divide a width into, the outermost ribs standing at its two sides.
+    /// </summary>
     /// <param name="width">From the middle of the first rib to the middle of the last, mm, 1 to 10 000.</param>
     /// <param name="thickness">Thickness of the board, mm, 0.2 to 100.</param>
     /// <param name="board">What it is made of.</param>

@@ -5,10 +5,12 @@ using BuckGen.Quantities;
 namespace BuckGen.Pictures.Pdf;
 
 /// <summary>
-/// One of the standard fonts that every PDF reader has, so that no font need be on the machine that writes: which characters it has
-/// in WinAnsi encoding, and how wide they are.
+/// One of the standard fonts that every PDF reader has, so that no font need be on the machine that writes: which characters it
+/// has in WinAnsi encoding, and how wide they are.
 /// </summary>
-/// <remarks>Widths: the font's public metrics, in thousandths of the body height (from memory; a test compares them with a PDF reader's).</remarks>
+/// <remarks>
+/// Widths: the font's public metrics, in thousandths of the body height (from memory; a test compares them with a PDF reader's).
+/// </remarks>
 internal static class Helvetica
 {
     private const byte Unknown = (byte)'?';

@@ -11,7 +11,9 @@ internal sealed class PdfContent
     /// <summary>The name under which pages know the font.</summary>
     public const string Font = "F1";
 
-    /// <summary>An arc is drawn in curves of at most an eighth of a circle, which keeps them within 5 millionths of the radius.</summary>
+    /// <summary>
+    /// An arc is drawn in curves of at most an eighth of a circle, which keeps them within 5 millionths of the radius.
+    /// </summary>
     private const double LongestArc = Math.PI / 4;
 
     private readonly StringBuilder text = new();

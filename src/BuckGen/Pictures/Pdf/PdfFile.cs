@@ -5,9 +5,9 @@ using System.Text;
 namespace BuckGen.Pictures.Pdf;
 
 /// <summary>
-/// Puts objects into a file as ISO 32000-1 section 7.5 lays it out (from memory): header, bodies, table of places, trailer. There is
-/// no date and no file identifier, both of which may be left out. Nothing is compressed: compressors differ between machines, and
-/// the same job must give the same bytes.
+/// Puts objects into a file as ISO 32000-1 section 7.5 lays it out (from memory): header, bodies, table of places, trailer. There
+/// is no date and no file identifier, both of which may be left out. Nothing is compressed: compressors differ between machines,
+/// and the same job must give the same bytes.
 /// </summary>
 internal static class PdfFile
 {

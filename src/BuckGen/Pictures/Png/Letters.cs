@@ -9,8 +9,8 @@ using BuckGen.Quantities;
 namespace BuckGen.Pictures.Png;
 
 /// <summary>
-/// The letters of pictures of pixels: Latin, Greek and the signs of drawings, so that no font need be on the machine. A character that
-/// is not among them is an empty box, as wide as a letter.
+/// The letters of pictures of pixels: Latin, Greek and the signs of drawings, so that no font need be on the machine. A character
+/// that is not among them is an empty box, as wide as a letter.
 /// </summary>
 /// <remarks>Source: DejaVu Sans 2.37, a subset as text (letters.txt); its licence lies beside it and in the packages.</remarks>
 internal static class Letters
@@ -29,7 +29,9 @@ internal static class Letters
     /// <summary>True when a character is drawn as itself.</summary>
     public static bool Has(Rune character) => Lines.ContainsKey(character.Value);
 
-    /// <summary>The outlines of a text for a body height of 1, from the start of its base line, y up; what is within two is inside.</summary>
+    /// <summary>
+    /// The outlines of a text for a body height of 1, from the start of its base line, y up; what is within two is inside.
+    /// </summary>
     public static IEnumerable<IEnumerable<Vec2>> Outlines(string text)
     {
         var start = 0.0;
@@ -43,7 +45,9 @@ internal static class Letters
 
     private static Letter Of(Rune character) => Known.GetOrAdd(Has(character) ? character.Value : 0, code => Parsed(Lines[code]));
 
-    /// <summary>Advance, then the outline: m starts a loop, l is a line, q a curve with its handle; 2048 units are the body's height.</summary>
+    /// <summary>
+    /// Advance, then the outline: m starts a loop, l is a line, q a curve with its handle; 2048 units are the body's height.
+    /// </summary>
     private static Letter Parsed(string line)
     {
         const double Em = 2048;

@@ -6,10 +6,13 @@ using System.Text;
 namespace BuckGen.Pictures.Png;
 
 /// <summary>
-/// Pixels as a PNG file. Compressors differ between machines, so this one is our own and simple: each row as its difference from the
-/// one above, and repeats of the pixel before as one word. Drawings are mostly that.
+/// Pixels as a PNG file. Compressors differ between machines, so this one is our own and simple: each row as its difference from
+/// the one above, and repeats of the pixel before as one word. Drawings are mostly that.
 /// </summary>
-/// <remarks>Sources: PNG (W3C, third edition) sections 5, 9.2 and 10; RFC 1950 and RFC 1951 section 3.2.6 (all from memory; tests read the files with other readers).</remarks>
+/// <remarks>
+/// Sources: PNG (W3C, third edition) sections 5, 9.2 and 10; RFC 1950 and RFC 1951 section 3.2.6 (all from memory; tests read the
+/// files with other readers).
+/// </remarks>
 internal static class PngFile
 {
     private const int Channels = 3, LongestRepeat = 258, ShortestRepeat = 3;

@@ -3,7 +3,10 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures.Png;
 
-/// <summary>A drawn line as areas: a bar for every straight piece, a disc at every bend. All turn the same way, so together they are one area.</summary>
+/// <summary>
+/// A drawn line as areas: a bar for every straight piece, a disc at every bend. All turn the same way, so together they are one
+/// area.
+/// </summary>
 internal static class Strokes
 {
     /// <summary>A bend of less than this, as the sine, leaves no gap worth a disc.</summary>

@@ -4,7 +4,9 @@ using BuckGen.Pictures.Pdf;
 
 namespace BuckGen.Pictures.Tiling;
 
-/// <summary>What comes before the pages of a template: the words, a square to check the size by, and the drawing in small with its pages.</summary>
+/// <summary>
+/// What comes before the pages of a template: the words, a square to check the size by, and the drawing in small with its pages.
+/// </summary>
 internal static class CoverPages
 {
     private const double Side = 100;

@@ -3,7 +3,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Pictures.Tiling;
 
-/// <summary>How a drawing in real size is cut over pages: rows from the top, columns from the left, each overlapping the next.</summary>
+/// <summary>
+/// How a drawing in real size is cut over pages: rows from the top, columns from the left, each overlapping the next.
+/// </summary>
 /// <param name="Rows">Rows of pages.</param>
 /// <param name="Columns">Columns of pages.</param>
 /// <param name="View">Width and height of what a page shows, mm.</param>

@@ -3,7 +3,9 @@ using BuckGen.Pictures.Pdf;
 
 namespace BuckGen.Pictures.Tiling;
 
-/// <summary>The strip under a page's drawing: which page it is, of what, where it lies among the others, and a line to check the size by.</summary>
+/// <summary>
+/// The strip under a page's drawing: which page it is, of what, where it lies among the others, and a line to check the size by.
+/// </summary>
 internal static class TileStrip
 {
     private const double LabelRoom = 36;

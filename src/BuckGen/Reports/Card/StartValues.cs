@@ -14,7 +14,9 @@ internal sealed class StartValues : IReportSection
     /// <summary>Film coefficient of still air, W/(m²·K) (Incropera and DeWitt, from memory).</summary>
     private const double StillAir = 8;
 
-    /// <summary>Conductance between formed sheet and buck, W/(m²·K), and the buck's face when it is warm, °C (common practice, no source).</summary>
+    /// <summary>
+    /// Conductance between formed sheet and buck, W/(m²·K), and the buck's face when it is warm, °C (common practice, no source).
+    /// </summary>
     private const double Contact = 200, WarmBuck = 45;
 
     /// <summary>The heater's emissivity (common practice, no source).</summary>
