@@ -68,7 +68,7 @@ public sealed record CutPlan(
             var piece = MachineBed.Piece(stock, spec);
             var (laidOut, tooLarge) = ShelfLayout.Arrange(group, piece, spec, cancellation);
             foreach (var placements in laidOut) sheets.Add(new(sheets.Count + 1, stock, [.. placements]) { Piece = piece });
-            findings.AddRange(tooLarge.Select(p => TooLarge(p, piece, spec)));
+            if (tooLarge.MaxBy(p => Math.Max(p.Bounds.Width, p.Bounds.Height)) is { } largest) findings.Add(TooLarge(largest, [.. tooLarge.Select(p => p.Name)], piece, spec));
             if (MachineBed.Finding(stock, piece, spec) is { } cut) findings.Add(cut);
             if (stock != group.Key) findings.Add(SizeAssumed(stock));
         }
@@ -134,14 +134,20 @@ public sealed record CutPlan(
             Value = stock.SheetWidth,
         };
 
-    private static Finding TooLarge(CutPart part, SheetSize piece, CuttingSpec spec) =>
-        new("part-larger-than-stock", Severity.Error,
-            FormattableString.Invariant(
-                $"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; {(spec.Bed is null ? "a sheet of " + part.Stock.Name : "what the machine's bed holds of " + part.Stock.Name)} is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part does not fit on a sheet."),
-            spec.Bed is null ? "Use a larger sheet, or make the outline or the base margin smaller." : "Cut it on a larger machine, or make the outline or the base margin smaller.")
+    /// <summary>One finding a stock; it names every part, since each is missing from the cut files.</summary>
+    private static Finding TooLarge(CutPart part, ImmutableArray<string> all, SheetSize piece, CuttingSpec spec)
+    {
+        var others = all.Length == 1 ? "" : $" In all, {all.Length} parts fit on no sheet: {string.Join(", ", all)}.";
+        return new("part-larger-than-stock", Severity.Error,
+            FormattableString.Invariant($"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; ")
+            + (spec.Bed is null ? "a sheet of " : "what the machine's bed holds of ") + part.Stock.Name
+            + FormattableString.Invariant($" is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part does not fit on a sheet.")
+            + others,
+            $"{(spec.Bed is null ? "Use a larger sheet" : "Cut it on a larger machine")}, or make the outline or the base margin smaller.")
         {
             Place = part.Bounds.Centre,
             Value = Math.Max(part.Bounds.Width, part.Bounds.Height),
             Limit = Math.Max(piece.Width, piece.Height) - 2 * spec.EdgeMargin,
         };
+    }
 }

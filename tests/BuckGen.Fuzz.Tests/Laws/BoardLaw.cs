@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using BuckGen.Findings;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
@@ -8,7 +6,7 @@ using BuckGen.Geometry;
 namespace BuckGen.Fuzz.Tests.Laws;
 
 /// <summary>Every part is on a board of its stock, inside its margins, and keeps its spacing from the others; or it is said to be too large.</summary>
-internal sealed partial class BoardLaw : ILaw
+internal sealed class BoardLaw : ILaw
 {
     public IEnumerable<string> Broken(DesignRun run)
     {
@@ -34,12 +32,8 @@ internal sealed partial class BoardLaw : ILaw
         }
     }
 
-    /// <summary>Findings at very many places are one that says how many they are.</summary>
-    private static int CountOf(Finding finding) =>
-        Gathered().Match(finding.Message) is { Success: true } match ? int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) : 1;
-
-    [GeneratedRegex("There are ([0-9]+) such places")]
-    private static partial Regex Gathered();
+    /// <summary>A finding names the one part it is about, or lists all.</summary>
+    private static int CountOf(Finding finding) => finding.Message.Split(" fit on no sheet: ") is [_, var names] ? names.Split(", ").Length : 1;
 
     /// <summary>Between the boxes where they are apart; between the edges, or below 0, where one part reaches into the other's box.</summary>
     private static double Apart(Shape a, Shape b)

@@ -53,15 +53,6 @@ public class GatheringTests
         Assert.EndsWith(" There are 64 such places.", finding.Message);
     }
 
-    [Fact]
-    public void A_plan_of_many_parts_that_fit_no_sheet_has_few_findings()
-    {
-        var rings = Region.FromLoops(Enumerable.Range(0, 25).Select(i => Loop.Circle(new(i * 70, 0), 30)));
-        var spec = PlainBuck.Spec with { Depth = 12, Stock = [new("MDF 12", 12, 50, 50)] };
-
-        Assert.Single(BuckGen.Sheets.CutPlan.Create(PlainBuck.Of(rings, spec), new()).Findings, f => f.Id == "part-larger-than-stock");
-    }
-
     private static IEnumerable<Finding> Many(string id, int count) => Enumerable.Range(1, count).Select(i => Named(id, i));
 
     private static Finding Named(string id, double value) =>

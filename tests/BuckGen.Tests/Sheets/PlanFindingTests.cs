@@ -30,6 +30,17 @@ public class PlanFindingTests
     }
 
     [Fact]
+    public void Parts_that_are_too_large_are_all_named_in_one_finding()
+    {
+        var rings = Region.FromLoops(Enumerable.Range(0, 25).Select(i => Loop.Circle(new(i * 70, 0), 30)));
+        var finding = Assert.Single(Cuts.Of(rings, buck: OneLayer with { Stock = [new("MDF 12", 12, 50, 50)] }).Findings, f => f.Id == "part-larger-than-stock");
+
+        var names = finding.Message.Split("In all, 25 parts fit on no sheet: ")[1].TrimEnd('.').Split(", ");
+        Assert.Equal(25, names.Distinct().Count());
+        Assert.All(names, n => Assert.StartsWith("1", n, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_part_that_the_bed_does_not_hold()
     {
         var findings = Cuts.Of(Shapes.Rectangle(300, 200), new() { Bed = new(150, 120) }, OneLayer).Findings;
