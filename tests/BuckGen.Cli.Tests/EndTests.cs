@@ -3,8 +3,8 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
-/// <summary>How the program ends: killed, told to stop, with nobody to read what it says. Real processes, since only they are killed.</summary>
-public sealed class EndTests : Workshop
+/// <summary>How the program ends: killed or told to stop. Real processes, since only they are killed.</summary>
+public sealed class EndTests : ShellWorkshop
 {
     private const int Kill = 9, Terminate = 15, Interrupt = 2;
 
@@ -20,55 +20,6 @@ public sealed class EndTests : Workshop
         name = "MDF 3"
         thickness = "3mm"
         """;
-
-    [Theory]
-    [InlineData("> /dev/full", "")]
-    [InlineData("> /dev/full", "--json")]
-    [InlineData(">&-", "")]
-    [InlineData(">&-", "--json")]
-    public void Files_that_are_written_are_told_of_where_printing_fails(string redirection, string option)
-    {
-        SkipWithoutShell();
-        Write("plate.svg", Plate);
-
-        var (status, error) = Shell($"{Program} buck plate.svg --depth 24 --stock 12 --out out {option} {redirection}");
-
-        Assert.Equal(0, status);
-        Assert.StartsWith("buckgen: wrote 6 files to out. The result could not be printed (", error);
-        Assert.Equal(1, error.Count(c => c == '\n'));
-        Assert.Contains("summary.json", Present("out"));
-    }
-
-    [Theory]
-    [InlineData("catalog > /dev/full")]
-    [InlineData("catalog --json >&-")]
-    [InlineData("--help > /dev/full")]
-    public void An_answer_that_is_all_there_is_and_can_not_be_printed_is_a_failure(string command)
-    {
-        SkipWithoutShell();
-
-        var (status, error) = Shell($"{Program} {command}");
-
-        Assert.Equal(2, status);
-        Assert.StartsWith("buckgen: The result could not be printed (", error);
-        Assert.Equal(1, error.Count(c => c == '\n'));
-    }
-
-    [Theory]
-    [InlineData("| head -c 0")]
-    [InlineData("2>&-")]
-    [InlineData("2> /dev/full")]
-    [InlineData("2> /dev/full > /dev/full")]
-    public void Nobody_has_to_read_what_is_said(string redirection)
-    {
-        SkipWithoutShell();
-        Write("plate.svg", Plate);
-
-        var (status, error) = Shell($"set -o pipefail; {Program} buck plate.svg --depth 24 --stock 12 --out out {redirection}");
-
-        Assert.Equal((0, ""), (status, error));
-        Assert.Contains("summary.json", Present("out"));
-    }
 
     [Theory]
     [InlineData(Terminate)]
@@ -103,10 +54,6 @@ public sealed class EndTests : Workshop
         Assert.Equal(["job.toml", "out", "plate.svg"], Directory.GetFileSystemEntries(Folder).Select(Path.GetFileName).Order());
     }
 
-    private static string Program => $"dotnet \"{Path.Combine(AppContext.BaseDirectory, "buckgen.dll")}\"";
-
-    private static void SkipWithoutShell() => Assert.SkipUnless(File.Exists("/dev/full") && File.Exists("/bin/bash"), "It takes Linux and bash.");
-
     private string[] Old()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "There are no such signals.");
@@ -126,17 +73,4 @@ public sealed class EndTests : Workshop
         Process.Start("kill", [$"-{signal}", $"{run.Id}"]).WaitForExit();
         return run;
     }
-
-    private (int Status, string Error) Shell(string command)
-    {
-        using var shell = Start("/bin/bash", command);
-        var output = shell.StandardOutput.ReadToEndAsync();
-        var error = shell.StandardError.ReadToEnd();
-        shell.WaitForExit();
-        output.Wait();
-        return (shell.ExitCode, error);
-    }
-
-    private Process Start(string shell, string command) =>
-        Process.Start(new ProcessStartInfo(shell, ["-c", command]) { WorkingDirectory = Folder, RedirectStandardError = true, RedirectStandardOutput = true })!;
 }

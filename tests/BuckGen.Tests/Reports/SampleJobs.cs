@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using BuckGen.Bucks;
 using BuckGen.Catalogs;
@@ -55,7 +56,13 @@ internal static class SampleJobs
 
     public static Xunit.TheoryData<string> Names => [.. All.Keys];
 
-    public static ImmutableArray<OutputFile> Files(string name) => OutputFiles.Of(All[name].Plan(), All[name].Options, All[name].Force);
+    private static readonly ConcurrentDictionary<string, Lazy<ImmutableArray<OutputFile>>> Made = new();
+
+    /// <summary>Its files, made once for all tests.</summary>
+    public static ImmutableArray<OutputFile> Files(string name) => Made.GetOrAdd(name, n => new(() => FilesAnew(n))).Value;
+
+    /// <summary>Its files, made anew.</summary>
+    public static ImmutableArray<OutputFile> FilesAnew(string name) => OutputFiles.Of(All[name].Plan(), All[name].Options, All[name].Force);
 
     public static byte[] Summary(string name) => [.. Files(name).Single(f => f.Path == OutputFiles.SummaryPath).Content];
 

@@ -9,7 +9,7 @@ namespace BuckGen.Tests.Output.Folders;
 /// The law of the room: whatever fails after whatever step, the folder holds the whole old or the whole new result and everything of others, and
 /// the next run leaves nothing behind. Every step of every way is tried.
 /// </summary>
-public sealed class CutOffTests : Scratch
+public sealed class CutOffTests() : Scratch(inMemory: true)
 {
     /// <summary>More steps than any way takes.</summary>
     private const int ManySteps = 400;

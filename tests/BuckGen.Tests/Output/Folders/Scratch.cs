@@ -5,12 +5,20 @@ using BuckGen.Output;
 namespace BuckGen.Tests.Output.Folders;
 
 /// <summary>A folder with an output folder in it, gone after the test.</summary>
-public abstract class Scratch : IDisposable
+/// <param name="inMemory">
+/// True for tests that write some thousand folders to try the order of the steps, not the disk: they use a disk in memory where there is one.
+/// </param>
+public abstract class Scratch(bool inMemory = false) : IDisposable
 {
+    /// <summary>Where Linux has a disk in memory.</summary>
+    private const string Memory = "/dev/shm";
+
     /// <summary>What the record of a result is called.</summary>
     protected const string Record = ".buckgen-files";
 
-    protected string Place { get; } = Directory.CreateTempSubdirectory("buckgen-output-").FullName;
+    protected string Place { get; } = inMemory && Directory.Exists(Memory)
+        ? Directory.CreateDirectory(Path.Combine(Memory, $"buckgen-output-{Guid.NewGuid():N}")).FullName
+        : Directory.CreateTempSubdirectory("buckgen-output-").FullName;
 
     /// <summary>The output folder.</summary>
     protected string Out => At("out");
