@@ -1,13 +1,15 @@
 using System.CommandLine;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
 using BuckGen.Cli.Commands;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Isolation;
-using BuckGen.CutFiles;
-using BuckGen.Drilling;
+using BuckGen.Cli.Terminals;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.Drilling;
+using BuckGen.Design.Bucks;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;
-using BuckGen.Outlines;
+using BuckGen.Plugins;
 
 namespace BuckGen.Cli;
 

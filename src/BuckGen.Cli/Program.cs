@@ -1,6 +1,8 @@
 using System.Runtime.InteropServices;
 using BuckGen.Cli;
 using BuckGen.Cli.Isolation;
+using BuckGen.Cli.Terminals;
+using BuckGen.Plugins;
 
 using var cancellation = new CancellationTokenSource();
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
@@ -18,7 +20,7 @@ int status;
 if (WorkerStart.Of(args) is { } start)
 {
     using var worker = new Worker(start);
-    status = worker.Run(terminal, cancellation);
+    status = worker.Run(terminal, (line, to) => CommandLine.Run(line, to, cancellation.Token), cancellation);
 }
 else
 {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Dxf.Entities;
 
 namespace BuckGen.Dxf;
 

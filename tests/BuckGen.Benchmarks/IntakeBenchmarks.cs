@@ -1,5 +1,7 @@
 using BenchmarkDotNet.Attributes;
-using BuckGen.Outlines;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Polygonize;
 

@@ -1,6 +1,6 @@
 using BenchmarkDotNet.Attributes;
-using BuckGen.Outlines;
-using BuckGen.Outlines.Measuring;
+using BuckGen.Intake.Measuring;
+using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Benchmarks;
 

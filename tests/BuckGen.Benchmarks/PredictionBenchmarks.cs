@@ -1,9 +1,9 @@
 using BenchmarkDotNet.Attributes;
-using BuckGen.Bucks;
-using BuckGen.Designs;
-using BuckGen.Forming.Stretching;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Benchmarks;
 

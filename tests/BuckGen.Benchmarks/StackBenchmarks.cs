@@ -1,9 +1,9 @@
 using BenchmarkDotNet.Attributes;
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Benchmarks;
 

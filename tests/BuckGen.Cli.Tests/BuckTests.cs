@@ -1,3 +1,4 @@
+using BuckGen.Cli.Terminals;
 using Xunit;
 
 namespace BuckGen.Cli.Tests;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BuckGen.Cli.Terminals;
 using Xunit;
 
 namespace BuckGen.Cli.Tests;

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using BuckGen.Cli.Terminals;
 using BuckGen.Tests.ForeignTexts;
 using Xunit;
 

@@ -1,3 +1,5 @@
+using BuckGen.Dxf.Entities;
+
 namespace BuckGen.Dxf.Tests;
 
 public class PlaneTests

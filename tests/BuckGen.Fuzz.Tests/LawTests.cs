@@ -1,12 +1,13 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
 using BuckGen.Fuzz.Tests.Laws;
 using BuckGen.Fuzz.Tests.Runs;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Output;
-using BuckGen.Sheets;
-using BuckGen.Venting;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Files;
 using Xunit;
 
 namespace BuckGen.Fuzz.Tests;

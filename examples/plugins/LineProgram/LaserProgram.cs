@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
 using BuckGen.Geometry;
 using BuckGen.Plugins;
 

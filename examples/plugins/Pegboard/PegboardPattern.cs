@@ -1,5 +1,5 @@
 using System.Globalization;
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Plugins;
 

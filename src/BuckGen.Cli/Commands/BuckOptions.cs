@@ -1,16 +1,18 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
 using BuckGen.Cli.Help;
-using BuckGen.CutFiles;
+using BuckGen.Cli.Terminals;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.Drilling;
+using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Outlines;
-using BuckGen.Output;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Files;
 using BuckGen.Plugins;
 using BuckGen.Quantities;
-using BuckGen.Sheets;
 
 namespace BuckGen.Cli.Commands;
 

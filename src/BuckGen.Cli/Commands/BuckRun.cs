@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
 using BuckGen.Cli.Printing;
-using BuckGen.Designs;
-using BuckGen.Forming.Stretching;
-using BuckGen.Outlines;
-using BuckGen.Output;
-using BuckGen.Reports;
-using BuckGen.Sheets;
+using BuckGen.Cli.Terminals;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Output.Files;
+using BuckGen.Output.Folders;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Commands;
 

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using BuckGen.Catalogs;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
-using BuckGen.Reports;
+using BuckGen.Cli.Terminals;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Output.Reports;
+using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 

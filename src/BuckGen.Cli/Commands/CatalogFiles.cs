@@ -1,5 +1,6 @@
 using System.CommandLine;
-using BuckGen.Catalogs;
+using BuckGen.Cli.Terminals;
+using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Cli.Commands;
 

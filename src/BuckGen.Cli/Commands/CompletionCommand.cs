@@ -1,5 +1,6 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
+using BuckGen.Cli.Terminals;
 
 namespace BuckGen.Cli.Commands;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
-using BuckGen.Bucks;
 using BuckGen.Cli.Help;
+using BuckGen.Cli.Terminals;
+using BuckGen.Design.Bucks;
 
 namespace BuckGen.Cli.Commands;
 

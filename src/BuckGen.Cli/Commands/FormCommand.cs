@@ -1,9 +1,13 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
-using BuckGen.Forming.Stretching;
-using BuckGen.Pictures;
-using BuckGen.Reports;
+using BuckGen.Cli.Terminals;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
+using BuckGen.Output.Pictures.Thickness;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Commands;
 

@@ -1,8 +1,10 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
-using BuckGen.Pictures;
-using BuckGen.Reports;
+using BuckGen.Cli.Terminals;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Pictures;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Commands;
 

@@ -1,6 +1,11 @@
 using System.CommandLine;
-using BuckGen.Forming.Stretching;
-using BuckGen.Sheets;
+using BuckGen.Cli.Terminals;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
+using BuckGen.Intake.Outlines;
+using BuckGen.Jobs;
+using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 

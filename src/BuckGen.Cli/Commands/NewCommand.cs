@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using BuckGen.Cli.Help;
+using BuckGen.Cli.Terminals;
 using BuckGen.Jobs;
 
 namespace BuckGen.Cli.Commands;

@@ -1,7 +1,8 @@
 using System.CommandLine;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
 using BuckGen.Cli.Help;
+using BuckGen.Cli.Terminals;
+using BuckGen.Design.Bucks;
+using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Cli.Commands;
 

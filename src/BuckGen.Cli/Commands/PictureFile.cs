@@ -1,4 +1,6 @@
-using BuckGen.Pictures;
+using BuckGen.Cli.Terminals;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Svg;
 
 namespace BuckGen.Cli.Commands;
 

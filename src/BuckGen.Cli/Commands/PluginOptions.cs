@@ -1,5 +1,6 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
+using BuckGen.Cli.Terminals;
 using BuckGen.Jobs;
 using BuckGen.Plugins;
 

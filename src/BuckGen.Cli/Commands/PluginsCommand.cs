@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
+using BuckGen.Cli.Terminals;
 
 namespace BuckGen.Cli.Commands;
 

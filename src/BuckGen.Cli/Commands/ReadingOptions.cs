@@ -1,7 +1,7 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;

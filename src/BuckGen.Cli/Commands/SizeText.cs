@@ -1,3 +1,4 @@
+using BuckGen.Cli.Terminals;
 using BuckGen.Quantities;
 
 namespace BuckGen.Cli.Commands;

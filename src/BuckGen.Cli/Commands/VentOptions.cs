@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using BuckGen.Bucks;
 using BuckGen.Cli.Help;
+using BuckGen.Cli.Terminals;
+using BuckGen.Design.Bucks;
 using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;

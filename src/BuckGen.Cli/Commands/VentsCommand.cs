@@ -1,6 +1,11 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
-using BuckGen.Output;
+using BuckGen.Cli.Terminals;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Files;
+using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 

@@ -1,3 +1,5 @@
+using BuckGen.Cli.Terminals;
+
 namespace BuckGen.Cli.Commands;
 
 /// <summary>Writes a single file whole or not at all.</summary>

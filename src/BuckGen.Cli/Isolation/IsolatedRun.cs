@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using BuckGen.Cli.Commands;
+using BuckGen.Cli.Terminals;
 using BuckGen.Jobs;
 using BuckGen.Plugins;
 

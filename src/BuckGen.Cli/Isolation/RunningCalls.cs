@@ -1,3 +1,5 @@
+using BuckGen.Cli.Commands;
+using BuckGen.Cli.Terminals;
 using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Isolation;

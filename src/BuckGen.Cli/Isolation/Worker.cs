@@ -1,4 +1,5 @@
 using System.IO.Pipes;
+using BuckGen.Cli.Terminals;
 using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Isolation;
@@ -19,10 +20,13 @@ internal sealed class Worker : IProgress<PluginCall>, IDisposable
     }
 
     /// <summary>Runs the command.</summary>
-    public int Run(Terminal terminal, CancellationTokenSource cancellation)
+    /// <param name="terminal">Where it talks.</param>
+    /// <param name="command">The command line.</param>
+    /// <param name="cancellation">Ends it when the process that started it is gone.</param>
+    public int Run(Terminal terminal, Func<string[], Terminal, int> command, CancellationTokenSource cancellation)
     {
         new Thread(() => StopWithInput(cancellation)) { IsBackground = true, Name = "input" }.Start();
-        var status = CommandLine.Run(start.Args, terminal with { PluginRun = terminal.PluginRun with { IsWatched = true, Calls = this, LeftOut = start.LeftOut } }, cancellation.Token);
+        var status = command(start.Args, terminal with { PluginRun = terminal.PluginRun with { IsWatched = true, Calls = this, LeftOut = start.LeftOut } });
         Say(new(WorkerEvent.Done, Status: status));
         return status;
     }

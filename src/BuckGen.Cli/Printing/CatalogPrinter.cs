@@ -1,4 +1,4 @@
-using BuckGen.Catalogs;
+using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Cli.Printing;
 

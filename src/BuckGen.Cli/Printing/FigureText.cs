@@ -1,5 +1,5 @@
 using System.Globalization;
-using BuckGen.Catalogs;
+using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Cli.Printing;
 

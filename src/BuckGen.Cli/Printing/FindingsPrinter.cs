@@ -1,4 +1,4 @@
-using BuckGen.Reports;
+using BuckGen.Output.Reports;
 using Spectre.Console;
 
 namespace BuckGen.Cli.Printing;

@@ -1,5 +1,6 @@
 using System.Globalization;
-using BuckGen.Reports;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Printing;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using BuckGen.Reports;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Printing;
 

@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>A circular arc that runs counter-clockwise from the start angle to the end angle.</summary>
 /// <param name="Centre">Centre, in drawing units.</param>

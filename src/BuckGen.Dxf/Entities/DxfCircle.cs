@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>A full circle.</summary>
 /// <param name="Centre">Centre, in drawing units.</param>

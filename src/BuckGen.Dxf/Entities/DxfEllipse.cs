@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>An ellipse or a part of one, in drawing coordinates; the extrusion only says where its minor axis lies.</summary>
 /// <param name="Centre">Centre, in drawing units.</param>

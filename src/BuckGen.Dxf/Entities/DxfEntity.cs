@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>
 /// What all entities share. Coordinates are those of the file: for ARC, CIRCLE, LWPOLYLINE, two-dimensional POLYLINE,

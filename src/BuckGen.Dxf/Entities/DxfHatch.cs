@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>A filled area, given by its boundaries.</summary>
 /// <param name="Paths">The boundary loops.</param>

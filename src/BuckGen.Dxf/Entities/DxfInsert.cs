@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>A block placed in the drawing, once or as a grid.</summary>
 /// <param name="Block">Name of the block.</param>

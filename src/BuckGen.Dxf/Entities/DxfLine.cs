@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>A straight line.</summary>
 /// <param name="Start">First end, in drawing units.</param>

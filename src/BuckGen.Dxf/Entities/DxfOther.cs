@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>An entity of a type that is not read. It is kept so that it can be counted by type and layer.</summary>
 /// <param name="Type">The type name in the file.</param>

@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>
 /// The plane an entity was drawn in. Flat entities give their points in a plane of their own whose axes follow from the

@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>A point or a direction. The default value is the origin. Equality is exact.</summary>
 /// <param name="X">First coordinate, in drawing units.</param>

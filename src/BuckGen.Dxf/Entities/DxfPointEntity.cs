@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>A single point, as in a drill map.</summary>
 /// <param name="Position">Where it is, in drawing units.</param>

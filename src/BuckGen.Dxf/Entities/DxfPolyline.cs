@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>A chain of lines and arcs: LWPOLYLINE, or POLYLINE with its vertices.</summary>
 /// <param name="Vertices">Corners in order. May be empty or a single one, as in the file.</param>

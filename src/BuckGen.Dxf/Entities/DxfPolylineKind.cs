@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>What a POLYLINE entity really is.</summary>
 public enum DxfPolylineKind

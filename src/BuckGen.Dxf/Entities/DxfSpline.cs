@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>
 /// A B-spline curve in drawing coordinates, to be evaluated from <c>Knots[Degree]</c> to <c>Knots[ControlPoints.Length]</c>.

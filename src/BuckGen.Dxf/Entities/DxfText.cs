@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>Writing: TEXT, MTEXT, ATTRIB or ATTDEF. Read so that it can be reported; its shape is not known.</summary>
 /// <param name="Type">The type name in the file.</param>

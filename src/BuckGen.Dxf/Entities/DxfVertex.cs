@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Entities;
 
 /// <summary>A corner of a polyline and the piece that leaves it.</summary>
 /// <param name="X">First coordinate, in drawing units.</param>

@@ -1,5 +1,7 @@
 using System.Buffers.Binary;
 using System.Globalization;
+using BuckGen.Dxf.Reading.Groups;
+using BuckGen.Dxf.Tags;
 
 namespace BuckGen.Dxf.Reading;
 

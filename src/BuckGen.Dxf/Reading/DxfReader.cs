@@ -1,6 +1,6 @@
-using BuckGen.Dxf.Reading;
+using BuckGen.Dxf.Reading.Groups;
 
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Reading;
 
 /// <summary>
 /// Reads DXF of any version, as text or binary. Tolerant of harmless oddities, which it notes; strict about numbers and about

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading.Entities;
+using BuckGen.Dxf.Reading.Groups;
 
 namespace BuckGen.Dxf.Reading;
 

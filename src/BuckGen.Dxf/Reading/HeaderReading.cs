@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Reading.Groups;
+using BuckGen.Dxf.Tags;
+
 namespace BuckGen.Dxf.Reading;
 
 /// <summary>HEADER: a name under code 9 and its value under the next codes.</summary>

@@ -1,3 +1,5 @@
+using BuckGen.Dxf.Reading.Groups;
+
 namespace BuckGen.Dxf.Reading;
 
 /// <summary>Where a section stops: at its ENDSEC, or at what shows that the ENDSEC was forgotten.</summary>

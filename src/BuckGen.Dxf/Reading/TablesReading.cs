@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Dxf.Reading.Groups;
 
 namespace BuckGen.Dxf.Reading;
 

@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text;
+using BuckGen.Dxf.Reading.Groups;
+using BuckGen.Dxf.Tags;
 
 namespace BuckGen.Dxf.Reading;
 

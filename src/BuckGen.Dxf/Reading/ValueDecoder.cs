@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Unicode;
+using BuckGen.Dxf.Reading.Groups;
+using BuckGen.Dxf.Tags;
 
 namespace BuckGen.Dxf.Reading;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Tags;
 
 /// <summary>The smallest piece of a DXF file: a group code that says what follows, and the value as text.</summary>
 /// <param name="Code">Group code.</param>

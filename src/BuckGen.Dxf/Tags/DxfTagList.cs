@@ -1,6 +1,4 @@
-using BuckGen.Dxf.Tags;
-
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Tags;
 
 /// <summary>A sink that remembers tags, so that a test or a tool can look at them without a file.</summary>
 public sealed class DxfTagList : IDxfTagSink

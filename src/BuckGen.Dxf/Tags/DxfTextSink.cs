@@ -1,8 +1,7 @@
 using System.Globalization;
 using System.Text;
-using BuckGen.Dxf.Tags;
 
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Tags;
 
 /// <summary>A sink that stores tags as DXF text: ASCII, CR LF line ends, group codes right-aligned in three columns.</summary>
 /// <param name="stream">Where the text goes. It is neither flushed nor closed here.</param>

@@ -1,4 +1,4 @@
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Tags;
 
 /// <summary>Takes a drawing tag by tag. What a writer says is separate from how it is stored.</summary>
 public interface IDxfTagSink

@@ -1,8 +1,9 @@
-using BuckGen.Dxf.Writing;
+using BuckGen.Dxf.Tags;
+using BuckGen.Dxf.Writing.Planning;
 using BuckGen.Dxf.Writing.R12;
 using BuckGen.Dxf.Writing.R2000;
 
-namespace BuckGen.Dxf;
+namespace BuckGen.Dxf.Writing;
 
 /// <summary>
 /// Writes flat drawings of lines, arcs, circles, points and polylines. The same drawing gives the same bytes on every machine and
@@ -10,15 +11,6 @@ namespace BuckGen.Dxf;
 /// </summary>
 public static class DxfWriter
 {
-    /// <summary>
-    /// Height of an arc over its chord, in drawing units, below which a polyline's bulge is written as a straight piece. Some
-    /// readers fail on bulges that are nearly zero.
-    /// </summary>
-    public const double FlatSagitta = 0.0005;
-
-    /// <summary>Largest coordinate or radius that is written, either sign, in drawing units.</summary>
-    public const double MaxCoordinate = 1e9;
-
     /// <summary>Writes a drawing as tags.</summary>
     /// <param name="drawing">
     /// What to write. Units are <see cref="DxfDrawing.InsertionUnits"/>, or millimetres where that is null. Layers that entities

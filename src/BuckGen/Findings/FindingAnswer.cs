@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Geometry;
 
 namespace BuckGen.Findings;
 

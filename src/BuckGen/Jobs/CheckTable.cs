@@ -1,4 +1,4 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
 
 namespace BuckGen.Jobs;
 

@@ -1,4 +1,4 @@
-using BuckGen.Costs;
+using BuckGen.Cutting.Costs;
 
 namespace BuckGen.Jobs;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
-using BuckGen.Forming.Stretching;
-using BuckGen.Outlines;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Jobs;
 

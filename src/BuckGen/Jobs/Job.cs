@@ -1,9 +1,9 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
-using BuckGen.Forming.Stretching;
-using BuckGen.Outlines;
-using BuckGen.Output;
-using BuckGen.Sheets;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Files;
 
 namespace BuckGen.Jobs;
 

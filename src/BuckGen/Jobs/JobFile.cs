@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Pictures;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Files;
+using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Plugins;
-using BuckGen.Sheets;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
 using BuckGen.Quantities;
 using Tomlyn.Syntax;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.Drilling;
+using BuckGen.Cutting.Drilling;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Physics.Air;
 

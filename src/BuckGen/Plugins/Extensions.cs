@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
-using BuckGen.Checks;
-using BuckGen.CutFiles;
-using BuckGen.Designs;
-using BuckGen.Outlines;
-using BuckGen.Reports;
-using BuckGen.Trimming;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
+using BuckGen.Design.Trimming;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Plugins;
 
@@ -19,10 +20,10 @@ public sealed record Extensions
     public static Extensions Own { get; } = new();
 
     /// <summary>Kinds of drawings, in the order in which they are tried.</summary>
-    public ImmutableArray<IOutlineFormat> OutlineFormats { get; init; } = OutlineOptions.Default.Formats;
+    public ImmutableArray<IOutlineFormat> OutlineFormats { get; init; } = Intake.Reading.OutlineFormats.All;
 
     /// <summary>Patterns that a job can name for its vents.</summary>
-    public ImmutableArray<IVentPattern> VentPatterns { get; init; } = Bucks.VentPatterns.All;
+    public ImmutableArray<IVentPattern> VentPatterns { get; init; } = BuckGen.Design.Bucks.VentPatterns.All;
 
     /// <summary>Checks and jigs.</summary>
     public DesignExtensions Design { get; init; } = DesignExtensions.Own;

@@ -1,16 +1,17 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
-using BuckGen.Checks;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
+using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Reports;
-using BuckGen.Sheets;
-using BuckGen.Trimming;
-using BuckGen.Venting;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Plugins;
 

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
-using BuckGen.Checks;
-using BuckGen.CutFiles;
-using BuckGen.Outlines;
-using BuckGen.Reports;
-using BuckGen.Trimming;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
+using BuckGen.Design.Trimming;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Plugins;
 

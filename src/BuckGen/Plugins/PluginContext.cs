@@ -1,6 +1,6 @@
 using System.Reflection;
 using System.Runtime.Loader;
-using BuckGen.Designs;
+using BuckGen.Design;
 
 namespace BuckGen.Plugins;
 

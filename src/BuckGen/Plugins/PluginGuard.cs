@@ -1,5 +1,5 @@
 using BuckGen.Findings;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Plugins;
 

@@ -1,3 +1,4 @@
+using BuckGen.Dxf.Reading;
 using BuckGen.Dxf.Tests.Support;
 using CsCheck;
 

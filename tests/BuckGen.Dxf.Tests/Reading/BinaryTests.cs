@@ -1,3 +1,5 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading;
 using BuckGen.Dxf.Tests.Support;
 
 namespace BuckGen.Dxf.Tests.Reading;

@@ -1,4 +1,6 @@
 using System.Text;
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading;
 using BuckGen.Dxf.Tests.Support;
 
 namespace BuckGen.Dxf.Tests.Reading;

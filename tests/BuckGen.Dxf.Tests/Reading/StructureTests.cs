@@ -1,3 +1,4 @@
+using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Tests.Support;
 
 namespace BuckGen.Dxf.Tests.Reading;

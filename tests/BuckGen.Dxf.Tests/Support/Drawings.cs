@@ -1,4 +1,7 @@
 using System.Globalization;
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Tags;
+using BuckGen.Dxf.Writing;
 
 namespace BuckGen.Dxf.Tests.Support;
 

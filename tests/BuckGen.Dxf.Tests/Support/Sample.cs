@@ -1,4 +1,6 @@
 using System.Text;
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading;
 
 namespace BuckGen.Dxf.Tests.Support;
 

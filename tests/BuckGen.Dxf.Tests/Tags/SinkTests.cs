@@ -1,4 +1,5 @@
 using System.Text;
+using BuckGen.Dxf.Tags;
 using BuckGen.Dxf.Tests.Support;
 
 namespace BuckGen.Dxf.Tests.Tags;

@@ -1,4 +1,6 @@
 using System.Globalization;
+using BuckGen.Dxf.Reading;
+using BuckGen.Dxf.Tags;
 using BuckGen.Dxf.Tests.Support;
 
 namespace BuckGen.Dxf.Tests.Writing;

@@ -1,4 +1,8 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading;
+using BuckGen.Dxf.Tags;
 using BuckGen.Dxf.Tests.Support;
+using BuckGen.Dxf.Writing;
 
 namespace BuckGen.Dxf.Tests.Writing;
 

@@ -1,7 +1,8 @@
-using BuckGen.Bucks;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
-using BuckGen.Output;
-using BuckGen.Sheets;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Output.Files;
 
 namespace BuckGen.Fuzz.Tests.Cases;
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Physics.Air;
 
 namespace BuckGen.Fuzz.Tests.Cases;
 

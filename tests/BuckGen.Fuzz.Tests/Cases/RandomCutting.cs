@@ -1,4 +1,5 @@
-using BuckGen.Sheets;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
 
 namespace BuckGen.Fuzz.Tests.Cases;
 

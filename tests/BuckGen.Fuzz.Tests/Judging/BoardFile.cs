@@ -1,4 +1,4 @@
-using BuckGen.Sheets;
+using BuckGen.Cutting.Boards;
 
 namespace BuckGen.Fuzz.Tests.Judging;
 

@@ -1,3 +1,5 @@
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;

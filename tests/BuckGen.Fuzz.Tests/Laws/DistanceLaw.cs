@@ -1,5 +1,7 @@
+using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
+using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 

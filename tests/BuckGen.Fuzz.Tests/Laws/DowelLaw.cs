@@ -1,5 +1,9 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Findings;
+using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
+using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 

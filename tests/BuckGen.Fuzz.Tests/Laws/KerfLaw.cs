@@ -1,7 +1,8 @@
-using BuckGen.Bucks;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
-using BuckGen.Sheets;
+using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 

@@ -1,3 +1,4 @@
+using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
 using BuckGen.Geometry;

@@ -1,6 +1,8 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
+using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 

@@ -1,8 +1,10 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
 using BuckGen.Geometry;
-using BuckGen.Venting;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Cases;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Sheets;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 
 namespace BuckGen.Fuzz.Tests.Runs;
 

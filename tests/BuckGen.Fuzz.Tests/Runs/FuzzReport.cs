@@ -1,11 +1,11 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Text.RegularExpressions;
-using BuckGen.Bucks;
-using BuckGen.Drilling;
+using BuckGen.Cutting.Drilling;
+using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Cases;
 using BuckGen.Fuzz.Tests.Laws;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Outlines.Fuzzing;
 
 namespace BuckGen.Fuzz.Tests.Runs;

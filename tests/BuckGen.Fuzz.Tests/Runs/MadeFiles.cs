@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
-using BuckGen.Output;
-using BuckGen.Reports;
-using BuckGen.Sheets;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Output.Files;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Fuzz.Tests.Runs;
 
@@ -22,7 +23,7 @@ internal sealed record MadeFiles(
     {
         var layers = plan.Design.Layers.Concat(plan.Design.Accessories).Select(l => (l, DxfCutFile.Write(LayerDrawing.Of(l), options.DxfVersion)));
         var boards = plan.Sheets.Select(s => (s, DxfCutFile.Write(SheetDrawing.Of(s), options.DxfVersion)));
-        return new([.. layers], [.. boards], SummaryJson.Write(Reports.Summary.Of(plan, options.Title, [])), []);
+        return new([.. layers], [.. boards], SummaryJson.Write(BuckGen.Output.Reports.Summary.Of(plan, options.Title, [])), []);
     }
 
     /// <summary>Everything.</summary>

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using BuckGen.Designs;
+using BuckGen.Design;
 
 namespace BuckGen.Fuzz.Tests.Runs;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Sketches;
 

@@ -1,4 +1,5 @@
 using BuckGen.Fuzz.Tests.Cases;
+using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Sketches;
 

@@ -1,9 +1,13 @@
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
-using BuckGen.Outlines;
-using BuckGen.Pictures;
+using BuckGen.Output.Pictures;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Png;
+using BuckGen.Output.Pictures.Svg;
+using BuckGen.Output.Pictures.Templates;
 using BuckGen.References.Tests.Support;
-using BuckGen.Sheets;
 using BuckGen.Tests.Pictures;
 
 namespace BuckGen.References.Tests.Drawn;

@@ -1,5 +1,5 @@
 using System.Text;
-using BuckGen.Drilling;
+using BuckGen.Cutting.Drilling;
 using BuckGen.Geometry;
 using BuckGen.References.Tests.Support;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
-using BuckGen.Outlines;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
 using BuckGen.References.Tests.Support;
 
 namespace BuckGen.References.Tests.Intake;

@@ -1,10 +1,11 @@
 using System.Collections.Concurrent;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
-using BuckGen.Designs;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 using BuckGen.References.Tests.Support;
 
 namespace BuckGen.References.Tests.Layers;

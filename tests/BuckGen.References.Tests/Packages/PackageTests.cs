@@ -1,12 +1,13 @@
 using System.IO.Compression;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using BuckGen.Bucks;
-using BuckGen.Designs;
-using BuckGen.Outlines;
-using BuckGen.Output;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Output.Files;
 using BuckGen.References.Tests.Support;
-using BuckGen.Sheets;
 
 namespace BuckGen.References.Tests.Packages;
 

@@ -1,5 +1,5 @@
 using System.Reflection;
-using BuckGen.Designs;
+using BuckGen.Design;
 using BuckGen.References.Tests.Support;
 
 namespace BuckGen.References.Tests.Packages;

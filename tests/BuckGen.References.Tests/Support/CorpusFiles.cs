@@ -1,5 +1,6 @@
 using System.Text.Json;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 
 namespace BuckGen.References.Tests.Support;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.CutPaths;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 using BuckGen.References.Tests.Support;

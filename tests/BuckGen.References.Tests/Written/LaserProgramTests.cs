@@ -1,10 +1,12 @@
 using System.Globalization;
-using BuckGen.CutPaths;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.References.Tests.Support;
-using BuckGen.Sheets;
 using LineProgram;
 
 namespace BuckGen.References.Tests.Written;

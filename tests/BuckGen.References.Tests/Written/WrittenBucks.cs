@@ -1,13 +1,16 @@
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
-using BuckGen.Outlines;
-using BuckGen.Output;
+using BuckGen.Output.Files;
+using BuckGen.References.Tests.Layers;
 using BuckGen.References.Tests.Support;
-using BuckGen.Sheets;
 
 namespace BuckGen.References.Tests.Written;
 
@@ -62,7 +65,7 @@ public sealed class WrittenBucks : IDisposable
     {
         // Each in another way: kinds and corners alternate, and every third goes to a router, which adds no kerf.
         var way = new Layers.LayerCase(
-            number % 2 == 0 ? Bucks.BuckKind.Male : Bucks.BuckKind.Female, Bucks.OutlineAt.Face, Bucks.Steps.Outside,
+            number % 2 == 0 ? BuckKind.Male : BuckKind.Female, OutlineAt.Face, Steps.Outside,
             number % 4 < 2 ? Corners.Round : Corners.Mitre);
         var cutting = new CuttingSpec(number % 3 == 2 ? Machine.Router : Machine.Laser, Kerf: 0.3, Spacing: 6, EdgeMargin: 7);
         Write(file.File, CutPlan.Create(BuckDesign.Create(file.Read(), way.Spec), cutting));

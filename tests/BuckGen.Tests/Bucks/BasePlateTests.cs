@@ -1,4 +1,6 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
 using BuckGen.Tests.Geometry;
 using Xunit;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Tests.Geometry;

@@ -1,4 +1,4 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Lettering;
 using BuckGen.Geometry.Offsetting;

@@ -1,6 +1,7 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Lettering;
+using BuckGen.Geometry.Offsetting;
 using BuckGen.Tests.Geometry;
 using CsCheck;
 using Xunit;

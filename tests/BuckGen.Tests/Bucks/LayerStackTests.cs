@@ -1,4 +1,5 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Tests.Geometry;
 using Xunit;

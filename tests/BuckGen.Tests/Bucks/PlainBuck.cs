@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Tests.Bucks;
 

@@ -1,6 +1,7 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Physics.Air;
 using BuckGen.Tests.Geometry;
 using Xunit;
 

@@ -1,8 +1,8 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Geometry;
 using Xunit;
 

@@ -1,4 +1,5 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Tests.Geometry;

@@ -1,7 +1,9 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.Tests.Geometry;
 using BuckGen.Tests.Geometry.Offsetting;
 using BuckGen.Tests.Outlines;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Intake.Catalogs;
 using BuckGen.Tests.Geometry;
 using CsCheck;
 using Xunit;

@@ -1,4 +1,4 @@
-using BuckGen.Catalogs;
+using BuckGen.Intake.Catalogs;
 using Xunit;
 
 namespace BuckGen.Tests.Catalogs;

@@ -1,5 +1,7 @@
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Physics.Heat;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
 using Xunit;

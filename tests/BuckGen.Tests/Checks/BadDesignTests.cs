@@ -1,10 +1,12 @@
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Sheets;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.Tests.Forming;
 using Xunit;
 

@@ -1,3 +1,4 @@
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Tests.Bucks;

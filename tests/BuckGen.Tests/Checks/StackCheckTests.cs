@@ -1,5 +1,7 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
+using BuckGen.Geometry;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
 using Xunit;

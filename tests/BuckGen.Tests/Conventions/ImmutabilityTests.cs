@@ -1,7 +1,7 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using BuckGen.Designs;
-using BuckGen.Dxf;
+using BuckGen.Design;
+using BuckGen.Dxf.Reading;
 using Xunit;
 
 namespace BuckGen.Tests.Conventions;

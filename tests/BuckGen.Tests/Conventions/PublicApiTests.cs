@@ -1,6 +1,6 @@
 using System.Reflection;
-using BuckGen.Designs;
-using BuckGen.Dxf;
+using BuckGen.Design;
+using BuckGen.Dxf.Reading;
 using Xunit;
 
 namespace BuckGen.Tests.Conventions;

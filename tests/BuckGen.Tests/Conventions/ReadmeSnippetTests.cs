@@ -1,9 +1,11 @@
 using System.Runtime.CompilerServices;
-using BuckGen.Bucks;
-using BuckGen.Designs;
-using BuckGen.Outlines;
-using BuckGen.Output;
-using BuckGen.Sheets;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Output.Files;
+using BuckGen.Output.Folders;
 using Xunit;
 
 namespace BuckGen.Tests.Conventions;

@@ -1,7 +1,7 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
-using BuckGen.Designs;
-using BuckGen.Dxf;
+using BuckGen.Design;
+using BuckGen.Dxf.Reading;
 using NetArchTest.Rules;
 using Xunit;
 

@@ -1,11 +1,12 @@
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
-using BuckGen.Costs;
-using BuckGen.CutPaths;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.Costs;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Sheets;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Forming;
 using Xunit;
 

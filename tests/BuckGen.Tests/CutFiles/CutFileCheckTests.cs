@@ -1,6 +1,6 @@
 using System.Text;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 using Xunit;

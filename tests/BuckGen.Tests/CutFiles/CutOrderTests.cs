@@ -1,8 +1,11 @@
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
 using BuckGen.Dxf;
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
-using BuckGen.Sheets;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
 using BuckGen.Tests.Sheets;

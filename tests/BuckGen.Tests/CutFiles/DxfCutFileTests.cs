@@ -1,9 +1,13 @@
-using BuckGen.Bucks;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
-using BuckGen.Designs;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
 using BuckGen.Tests.Outlines;
@@ -60,7 +64,7 @@ public class DxfCutFileTests
         {
             var drawing = new CutDrawing("random", [.. region.Loops.Select(l => CutPath.Of(CutLayer.CutOuter, l))], region.Bounds);
 
-            var read = BuckGen.Outlines.OutlineReader.Read([.. DxfCutFile.Write(drawing, version)], "random.dxf");
+            var read = BuckGen.Intake.Reading.OutlineReader.Read([.. DxfCutFile.Write(drawing, version)], "random.dxf");
 
             Assert.Equal(region.Area, read.Region.Area, 0.01);
             Assert.Equal(region.HoleCount, read.Region.HoleCount);

@@ -1,5 +1,5 @@
 using System.Globalization;
-using BuckGen.CutFiles;
+using BuckGen.Cutting.CutFiles;
 using BuckGen.Dxf;
 using Snapshooter.Xunit3;
 using Xunit;

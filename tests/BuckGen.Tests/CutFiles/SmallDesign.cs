@@ -1,5 +1,6 @@
-using BuckGen.CutPaths;
-using BuckGen.Designs;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;

@@ -1,10 +1,11 @@
 using System.Text;
 using System.Xml.Linq;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Sheets;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.Tests.Geometry;
 using BuckGen.Tests.Sheets;
 using CsCheck;

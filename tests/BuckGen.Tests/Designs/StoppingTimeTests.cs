@@ -1,10 +1,11 @@
 using System.Diagnostics;
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.Drilling;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Output;
-using BuckGen.Sheets;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Files;
 using BuckGen.Tests.Outlines.Fuzzing;
 using BuckGen.Tests.Venting;
 using Xunit;

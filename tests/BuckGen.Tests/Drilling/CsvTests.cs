@@ -1,4 +1,5 @@
-using BuckGen.Drilling;
+using BuckGen.Cutting.Drilling;
+using BuckGen.Geometry;
 using Snapshooter.Xunit3;
 using Xunit;
 

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
-using BuckGen.Drilling;
+using BuckGen.Cutting.Drilling;
 using BuckGen.Dxf;
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading;
+using BuckGen.Geometry;
 using Snapshooter.Xunit3;
 using Xunit;
 

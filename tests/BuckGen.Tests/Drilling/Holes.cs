@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using BuckGen.Drilling;
+using BuckGen.Cutting.Drilling;
 using BuckGen.Geometry;
 
 namespace BuckGen.Tests.Drilling;

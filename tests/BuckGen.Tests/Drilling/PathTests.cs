@@ -1,4 +1,4 @@
-using BuckGen.Drilling;
+using BuckGen.Cutting.Drilling;
 using BuckGen.Geometry;
 using CsCheck;
 using Xunit;

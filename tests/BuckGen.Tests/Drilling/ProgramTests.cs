@@ -1,4 +1,4 @@
-using BuckGen.Drilling;
+using BuckGen.Cutting.Drilling;
 using BuckGen.Geometry;
 using BuckGen.Tests.Drilling.Rs274;
 using CsCheck;

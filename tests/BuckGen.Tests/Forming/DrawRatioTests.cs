@@ -1,4 +1,6 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Geometry.Offsetting;
 using Xunit;
 
 namespace BuckGen.Tests.Forming;

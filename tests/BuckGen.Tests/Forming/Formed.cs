@@ -1,8 +1,8 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
-using BuckGen.Forming;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Tests.Forming;
 

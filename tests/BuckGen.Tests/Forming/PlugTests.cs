@@ -1,4 +1,5 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
 using Xunit;
 
 namespace BuckGen.Tests.Forming;
@@ -22,6 +23,6 @@ public class PlugTests
         Assert.Null(Formed.Blank(Formed.Rectangle(150, 100), Formed.Spec(BuckKind.Male, 60, 5, gauge: 2) with { Former = new() { PlugGap = 5 } }).PlugWall);
     }
 
-    private static BuckGen.Forming.Blank Blank(double gap) =>
+    private static BuckGen.Design.Forming.Blank Blank(double gap) =>
         Formed.Blank(Formed.Rectangle(150, 100), Formed.Spec(BuckKind.Female, 60, gauge: 2) with { Former = new() { PlugGap = gap } });
 }

@@ -1,6 +1,10 @@
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Findings;
 using BuckGen.Geometry;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
 using Xunit;
 
 namespace BuckGen.Tests.Forming;
@@ -67,6 +71,6 @@ public class SizingTests
 
     [Fact]
     public void A_wall_that_leaves_nothing_is_refused() =>
-        Assert.Contains("nothing is left of the outline when the wall", Assert.Throws<BuckGen.Outlines.OutlineException>(() => Formed.Design(
+        Assert.Contains("nothing is left of the outline when the wall", Assert.Throws<BuckGen.Intake.Outlines.OutlineException>(() => Formed.Design(
             Region.FromLoops([Loop.Rectangle(new(0, 0, 200, 3))]), Formed.Spec(BuckKind.Male, 10, gauge: 4) with { Drawn = Drawn.Outside })).Message);
 }

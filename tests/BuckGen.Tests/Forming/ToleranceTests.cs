@@ -1,5 +1,6 @@
-using BuckGen.Bucks;
-using BuckGen.Forming;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
 using BuckGen.Physics.Heat;
 using Xunit;
 

@@ -1,13 +1,17 @@
 using System.Text.RegularExpressions;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
-using BuckGen.Costs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.Costs;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
 using BuckGen.Dxf;
-using BuckGen.Forming.Stretching;
+using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;
-using BuckGen.Pictures;
-using BuckGen.Sheets;
+using BuckGen.Output.Files;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Physics.Air;
 using Xunit;
 
 namespace BuckGen.Tests.Jobs;

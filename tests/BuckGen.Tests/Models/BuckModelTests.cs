@@ -1,8 +1,10 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Models;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Models;
+using BuckGen.Output.Models.Meshing;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
 using Xunit;
@@ -61,7 +63,7 @@ public class BuckModelTests
 
         Assert.Equal([2], MeshFaults.EulerCharacteristics(mesh));
         var floor = mesh.Points.Where(p => p is { X: > 20 and < 40, Y: > 10 and < 50 }).Min(p => p.Z);
-        Assert.Equal(36 - 1.5 / PlainBuck.Tan5, floor, BuckModel.ChordError / PlainBuck.Tan5);
+        Assert.Equal(36 - 1.5 / PlainBuck.Tan5, floor, SolidBuilder.ChordError / PlainBuck.Tan5);
     }
 
     [Fact]
@@ -123,7 +125,7 @@ public class BuckModelTests
     public void The_wall_of_a_design_put_together_by_hand_is_not_known()
     {
         var made = PlainBuck.Of(Shapes.Disc(30));
-        var byHand = new BuckGen.Designs.BuckDesign(Outline.Of("drawn", Shapes.Disc(30)), made.Spec, made.Plan, made.Layers, null, made.Footprint, []);
+        var byHand = new BuckGen.Design.BuckDesign(Outline.Of("drawn", Shapes.Disc(30)), made.Spec, made.Plan, made.Layers, null, made.Footprint, []);
 
         Assert.Equal(BuckModel.Stepped(made).Volume, BuckModel.Stepped(byHand).Volume);
         Assert.Throws<ArgumentException>(() => BuckModel.Smooth(byHand));

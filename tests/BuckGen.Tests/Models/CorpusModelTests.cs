@@ -1,9 +1,11 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Models;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Output.Models;
+using BuckGen.Output.Models.Meshing;
 using BuckGen.Tests.Outlines;
 using Xunit;
 
@@ -43,12 +45,12 @@ public class CorpusModelTests(ITestOutputHelper log)
         Assert.Empty(MeshFaults.Of(smooth));
         // Chords stand in for arcs: of a small piece they take more than a thousandth.
         var (layers, drafted) = (design.Layers.Sum(l => l.Region.Area * l.Thickness), DraftedVolume(design));
-        var chords = design.Layers.Sum(l => l.Region.Perimeter * l.Thickness) * BuckModel.ChordError;
+        var chords = design.Layers.Sum(l => l.Region.Perimeter * l.Thickness) * SolidBuilder.ChordError;
         Assert.InRange(stepped.Volume, layers * 0.9995 - chords, layers * 1.0005 + chords);
         Assert.InRange(smooth.Volume, drafted * 0.9995 - chords, drafted * 1.0005 + chords);
         // 0.0002 mm is the grid's step.
         var bounds = design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
-        Assert.True(bounds.Grown(0.0002).Contains(Plan(stepped)) && Plan(stepped).Grown(BuckModel.ChordError).Contains(bounds));
+        Assert.True(bounds.Grown(0.0002).Contains(Plan(stepped)) && Plan(stepped).Grown(SolidBuilder.ChordError).Contains(bounds));
         Assert.Equal((0, 0, design.Height), (stepped.Lowest.Z, smooth.Lowest.Z, stepped.Highest.Z));
         // A wall whose sides meet below the face ends there, though the layer it ends in is cut in full.
         if (!design.Solid!.Shape.At(design.Solid.Shape.Face).IsEmpty) Assert.Equal(design.Height, smooth.Highest.Z);

@@ -1,4 +1,4 @@
-using BuckGen.Models;
+using BuckGen.Output.Models.Meshing;
 
 namespace BuckGen.Tests.Models;
 

@@ -2,7 +2,8 @@ using System.Buffers.Binary;
 using System.Text;
 using System.Text.Json;
 using BuckGen.Geometry;
-using BuckGen.Models;
+using BuckGen.Output.Models;
+using BuckGen.Output.Models.Meshing;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
 using Xunit;
@@ -72,7 +73,7 @@ public class ModelFileTests
 
     [Fact]
     public void An_empty_mesh_is_no_GLB() =>
-        Assert.Throws<ArgumentException>(() => GlbFile.Write(BuckGen.Models.Meshing.SolidBuilder.Build([new(0, Region.Empty)]), "nothing"));
+        Assert.Throws<ArgumentException>(() => GlbFile.Write(BuckGen.Output.Models.Meshing.SolidBuilder.Build([new(0, Region.Empty)]), "nothing"));
 
     /// <summary>Positive when the normal in front of three corners points to the side from which they run counter-clockwise.</summary>
     private static double Leans(float[] n)

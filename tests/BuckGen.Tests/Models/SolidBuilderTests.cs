@@ -1,5 +1,5 @@
 using BuckGen.Geometry;
-using BuckGen.Models.Meshing;
+using BuckGen.Output.Models.Meshing;
 using BuckGen.Tests.Geometry;
 using CsCheck;
 using Xunit;
@@ -112,7 +112,7 @@ public class SolidBuilderTests
             Sound(SolidBuilder.Build([new(0, plans.Item1), new(4, plans.Item2), new(4, plans.Item3), new(9, plans.Item1), new(10, plans.Item2)]), null), iter: 100);
 
     /// <summary>The Euler characteristics of a mesh without faults and of the given volume, within 0.1 %.</summary>
-    private static int[] Sound(BuckGen.Models.SolidMesh mesh, double? volume)
+    private static int[] Sound(SolidMesh mesh, double? volume)
     {
         Assert.Empty(MeshFaults.Of(mesh));
         if (volume is { } wanted) Assert.InRange(mesh.Volume / wanted, 0.999, 1.001);

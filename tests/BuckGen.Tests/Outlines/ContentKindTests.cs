@@ -1,4 +1,7 @@
 using System.Text;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines;
@@ -26,7 +29,7 @@ public class ContentKindTests
     [Fact]
     public void The_content_decides_and_not_the_name()
     {
-        var dxf = BuckGen.Outlines.OutlineReader.Read(DxfText.File(DxfText.Circle(0, 0, 5)), "circle.svg");
+        var dxf = BuckGen.Intake.Reading.OutlineReader.Read(DxfText.File(DxfText.Circle(0, 0, 5)), "circle.svg");
         Assert.Equal(25 * Math.PI, dxf.Region.Area, 1e-9);
     }
 }

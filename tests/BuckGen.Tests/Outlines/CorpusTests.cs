@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines;

@@ -1,4 +1,6 @@
-using BuckGen.Outlines;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using Xunit;
 using static BuckGen.Tests.Outlines.DxfText;
 

@@ -1,5 +1,6 @@
 using BuckGen.Geometry;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using CsCheck;
 using Xunit;
 

@@ -1,3 +1,5 @@
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines;

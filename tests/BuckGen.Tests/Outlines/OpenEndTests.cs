@@ -1,3 +1,5 @@
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
 using Xunit;
 using static BuckGen.Tests.Outlines.DxfText;
 

@@ -1,6 +1,7 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Bucks;
 using Xunit;
 using static BuckGen.Tests.Outlines.DxfText;

@@ -1,4 +1,6 @@
-using BuckGen.Outlines;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines;

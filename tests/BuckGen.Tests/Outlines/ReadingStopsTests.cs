@@ -1,11 +1,12 @@
-using BuckGen.Dxf;
+using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
-using BuckGen.Outlines;
-using BuckGen.Outlines.Healing;
-using BuckGen.Outlines.Measuring;
-using BuckGen.Outlines.Svg;
-using BuckGen.Reports;
+using BuckGen.Intake.Healing;
+using BuckGen.Intake.Measuring;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Intake.Svg;
+using BuckGen.Output.Reports;
 using Xunit;
 using static BuckGen.Tests.Outlines.DxfText;
 

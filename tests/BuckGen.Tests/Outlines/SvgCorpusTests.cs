@@ -1,8 +1,8 @@
 using System.Text.Json;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
-using BuckGen.Outlines;
-using BuckGen.Outlines.Svg;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Svg;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines;

@@ -3,8 +3,8 @@ using System.IO.Compression;
 using System.Text;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
-using BuckGen.Outlines;
-using BuckGen.Outlines.Svg;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Svg;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines;

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using BuckGen.Output;
+using BuckGen.Output.Files;
 using BuckGen.Output.Folders;
 using BuckGen.Tests.Output.Folders;
 using Xunit;

@@ -1,6 +1,10 @@
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
-using BuckGen.Pictures;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Templates;
 using BuckGen.Tests.Venting;
 using Xunit;
 

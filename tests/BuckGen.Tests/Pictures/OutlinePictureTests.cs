@@ -1,8 +1,10 @@
 using System.Text;
 using System.Xml.Linq;
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Pictures;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Pictures;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Svg;
 using BuckGen.Tests.Outlines;
 using Xunit;
 using static BuckGen.Tests.Outlines.DxfText;

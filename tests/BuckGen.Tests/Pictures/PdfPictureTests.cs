@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Geometry;
-using BuckGen.Pictures;
-using BuckGen.Pictures.Pdf;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Pdf;
+using BuckGen.Output.Pictures.Svg;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Core;
 using Xunit;

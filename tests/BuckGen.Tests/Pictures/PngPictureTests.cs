@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Geometry;
-using BuckGen.Pictures;
-using BuckGen.Pictures.Png;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Png;
 using CsCheck;
 using Xunit;
 

@@ -1,9 +1,11 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
-using BuckGen.Forming.Stretching;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
-using BuckGen.Pictures;
-using BuckGen.Pictures.Png;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Png;
+using BuckGen.Output.Pictures.Thickness;
 using BuckGen.Tests.Forming;
 using BuckGen.Tests.Geometry;
 using Xunit;

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
-using BuckGen.Pictures;
-using BuckGen.Pictures.Tiling;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Pdf;
+using BuckGen.Output.Pictures.Templates;
 using BuckGen.Tests.Venting;
 using Xunit;
 

@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
 using System.Text;
-using BuckGen.Bucks;
-using BuckGen.Designs;
-using BuckGen.Outlines;
-using BuckGen.Output;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Output.Files;
+using BuckGen.Output.Reports;
 using BuckGen.Plugins;
-using BuckGen.Reports;
-using BuckGen.Sheets;
 using BuckGen.Tests.Forming;
 using Xunit;
 

@@ -1,22 +1,25 @@
 using System.Collections.Immutable;
 using System.Text;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
-using BuckGen.Checks;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
-using BuckGen.Outlines;
-using BuckGen.Output;
+using BuckGen.Output.Files;
+using BuckGen.Output.Reports;
 using BuckGen.Plugins;
-using BuckGen.Reports;
-using BuckGen.Sheets;
 using BuckGen.Tests.Forming;
-using BuckGen.Trimming;
 using Xunit;
 
 namespace BuckGen.Tests.Plugins;
@@ -36,7 +39,7 @@ public class ExtensionTests
     {
         var design = BuckDesign.Create(Plate, Spec with { Vents = new() { Pattern = new Corners() } });
 
-        Assert.Equal([new(-15, -15), new(115, 95)], design.Vents!.Vents.Where(v => v.Reason == BuckGen.Venting.VentReason.Pattern).Select(v => v.Centre).OrderBy(c => c.X));
+        Assert.Equal([new(-15, -15), new(115, 95)], design.Vents!.Vents.Where(v => v.Reason == BuckGen.Design.Venting.VentReason.Pattern).Select(v => v.Centre).OrderBy(c => c.X));
         Assert.DoesNotContain(design.Findings, f => f.Id == "plugin-failed");
     }
 

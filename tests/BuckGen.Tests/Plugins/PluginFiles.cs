@@ -1,6 +1,7 @@
 using System.Reflection.Metadata;
 using System.Reflection.Metadata.Ecma335;
 using System.Reflection.PortableExecutable;
+using BuckGen.Tests.Conventions;
 
 namespace BuckGen.Tests.Plugins;
 

@@ -1,3 +1,5 @@
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Design.Bucks;
 using BuckGen.Plugins;
 using Xunit;
 

@@ -1,10 +1,11 @@
 using System.Globalization;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
 using BuckGen.Dxf;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
-using BuckGen.Outlines;
-using BuckGen.Output;
-using BuckGen.Sheets;
+using BuckGen.Output.Files;
 using BuckGen.Tests.Conventions;
 using Xunit;
 

@@ -1,9 +1,9 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
-using BuckGen.Reports;
-using BuckGen.Sheets;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Output.Reports.Card;
 using BuckGen.Tests.Forming;
 using Xunit;
 

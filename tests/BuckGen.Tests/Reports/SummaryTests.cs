@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using BuckGen.Output.Files;
 using BuckGen.Tests.Bucks;
 using Xunit;
 

@@ -1,8 +1,8 @@
-using BuckGen.Bucks;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Sheets;
 using BuckGen.Tests.Bucks;
 using BuckGen.Tests.Geometry;
 using Xunit;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Sheets;
 using BuckGen.Tests.Bucks;
 
 namespace BuckGen.Tests.Sheets;

@@ -1,5 +1,5 @@
-using BuckGen.Bucks;
-using BuckGen.Sheets;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
 using Xunit;
 
 namespace BuckGen.Tests.Sheets;

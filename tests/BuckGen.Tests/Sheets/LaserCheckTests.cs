@@ -1,7 +1,7 @@
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Sheets;
+using BuckGen.Intake.Catalogs;
 using Xunit;
 
 namespace BuckGen.Tests.Sheets;

@@ -1,8 +1,9 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Outlines;
-using BuckGen.Sheets;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Forming;
 using Xunit;
 

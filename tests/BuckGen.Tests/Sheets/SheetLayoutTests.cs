@@ -1,6 +1,6 @@
-using BuckGen.Bucks;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Sheets;
 using Xunit;
 
 namespace BuckGen.Tests.Sheets;

@@ -1,7 +1,7 @@
-using BuckGen.Bucks;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Sheets;
 using CsCheck;
 using Xunit;
 

@@ -1,8 +1,11 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Trimming;
+using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Output;
-using BuckGen.Sheets;
+using BuckGen.Output.Files;
 using BuckGen.Tests.Forming;
 using Xunit;
 

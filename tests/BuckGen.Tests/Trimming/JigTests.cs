@@ -1,6 +1,10 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Trimming;
+using BuckGen.Findings;
 using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
 using BuckGen.Tests.Forming;
 using Xunit;
 

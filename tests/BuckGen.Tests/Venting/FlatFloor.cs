@@ -1,5 +1,5 @@
 using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
+using BuckGen.Geometry.Polygonal;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Geometries.Prepared;
 

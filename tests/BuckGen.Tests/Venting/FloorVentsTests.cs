@@ -1,8 +1,9 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Tests.Geometry;
-using BuckGen.Venting;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;

@@ -1,7 +1,9 @@
-using BuckGen.Bucks;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
 
 namespace BuckGen.Tests.Venting;

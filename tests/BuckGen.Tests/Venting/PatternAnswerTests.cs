@@ -1,8 +1,8 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Tests.Geometry;
-using BuckGen.Venting;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;

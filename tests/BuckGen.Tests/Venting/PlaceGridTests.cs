@@ -1,5 +1,5 @@
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
-using BuckGen.Venting;
 using CsCheck;
 using Xunit;
 

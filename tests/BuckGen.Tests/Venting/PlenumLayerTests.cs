@@ -1,9 +1,9 @@
-using BuckGen.Bucks;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Physics.Air;
 using BuckGen.Physics.Plates;
 using BuckGen.Tests.Geometry;
-using BuckGen.Venting;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;

@@ -1,13 +1,16 @@
 using System.Collections.Immutable;
-using BuckGen.Bucks;
-using BuckGen.CutFiles;
-using BuckGen.CutPaths;
-using BuckGen.Designs;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Dxf;
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading;
 using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Output;
-using BuckGen.Sheets;
+using BuckGen.Output.Files;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;

@@ -1,6 +1,8 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
-using BuckGen.Venting;
+using BuckGen.Physics.Air;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;

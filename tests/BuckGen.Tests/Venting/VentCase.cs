@@ -1,11 +1,14 @@
 using System.Collections.Concurrent;
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Physics.Air;
 using BuckGen.Tests.Outlines;
-using BuckGen.Venting;
 
 namespace BuckGen.Tests.Venting;
 

@@ -1,5 +1,7 @@
-using BuckGen.Bucks;
-using BuckGen.Venting;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Geometry;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;

@@ -1,7 +1,8 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Venting;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;

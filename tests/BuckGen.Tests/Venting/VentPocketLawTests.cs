@@ -1,4 +1,7 @@
-using BuckGen.Bucks;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using NetTopologySuite.Algorithm.Construct;
 using NetTopologySuite.Geometries;

@@ -1,6 +1,6 @@
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Tests.Geometry;
-using BuckGen.Venting;
 using Xunit;
 
 namespace BuckGen.Tests.Venting;

@@ -1,5 +1,8 @@
-using BuckGen.Bucks;
-using BuckGen.Catalogs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
+using BuckGen.Intake.Catalogs;
 using BuckGen.Physics.Air;
 using Xunit;
 

@@ -1,3 +1,6 @@
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using Xunit;
 

@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading.Groups;
+
 namespace BuckGen.Dxf.Reading.Entities;
 
 /// <summary>ARC: as CIRCLE, with 50 and 51 the angles in degrees.</summary>

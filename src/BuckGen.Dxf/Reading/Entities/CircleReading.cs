@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading.Groups;
+
 namespace BuckGen.Dxf.Reading.Entities;
 
 /// <summary>CIRCLE: 10 the centre, 40 the radius.</summary>

@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Reading.Groups;
+using BuckGen.Dxf.Tags;
+
 namespace BuckGen.Dxf.Reading.Entities;
 
 /// <summary>Counts in a file are hints. What is there is read, and a difference is reported.</summary>

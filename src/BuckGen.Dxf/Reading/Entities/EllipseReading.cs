@@ -1,3 +1,7 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading.Groups;
+using BuckGen.Dxf.Tags;
+
 namespace BuckGen.Dxf.Reading.Entities;
 
 /// <summary>ELLIPSE: 10 the centre, 11 the major axis from there, 40 the ratio, 41 and 42 the parameters in radians.</summary>

@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading.Groups;
+
 namespace BuckGen.Dxf.Reading.Entities;
 
 /// <summary>INSERT: 2 the block, 10 the place, 41 to 43 the scales, 50 the rotation, 70, 71, 44 and 45 the grid.</summary>

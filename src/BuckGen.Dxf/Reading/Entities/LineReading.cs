@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading.Groups;
+
 namespace BuckGen.Dxf.Reading.Entities;
 
 /// <summary>LINE: codes 10 and 11 are its ends.</summary>

@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading.Groups;
+
 namespace BuckGen.Dxf.Reading.Entities;
 
 /// <summary>POINT: 10 the position.</summary>

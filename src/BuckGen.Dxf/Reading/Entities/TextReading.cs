@@ -1,3 +1,7 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Reading.Groups;
+using BuckGen.Dxf.Tags;
+
 namespace BuckGen.Dxf.Reading.Entities;
 
 /// <summary>TEXT, MTEXT, ATTRIB, ATTDEF: 1 the words (MTEXT puts earlier parts into 3), 10 the place.</summary>

@@ -1,3 +1,7 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Tags;
+using BuckGen.Dxf.Writing.Planning;
+
 namespace BuckGen.Dxf.Writing.R12;
 
 /// <summary>The entities as AC1009 has them.</summary>

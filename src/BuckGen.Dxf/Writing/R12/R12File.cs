@@ -1,3 +1,7 @@
+using BuckGen.Dxf.Entities;
+using BuckGen.Dxf.Tags;
+using BuckGen.Dxf.Writing.Planning;
+
 namespace BuckGen.Dxf.Writing.R12;
 
 /// <summary>The whole AC1009 file: no handles, no subclasses, and only the tables that readers ask for.</summary>

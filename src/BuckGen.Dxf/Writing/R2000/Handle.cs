@@ -1,4 +1,5 @@
 using System.Globalization;
+using BuckGen.Dxf.Writing.Planning;
 
 namespace BuckGen.Dxf.Writing.R2000;
 

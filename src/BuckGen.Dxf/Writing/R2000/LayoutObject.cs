@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Tags;
+using BuckGen.Dxf.Writing.Planning;
+
 namespace BuckGen.Dxf.Writing.R2000;
 
 /// <summary>A LAYOUT: the model's tab, or a paper sheet. Its page set-up is that of an A4 sheet without a printer.</summary>

@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Tags;
+using BuckGen.Dxf.Writing.Planning;
+
 namespace BuckGen.Dxf.Writing.R2000;
 
 /// <summary>BLOCKS of an AC1015 file: the model and one paper sheet, both empty; entities stand in ENTITIES.</summary>

@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Tags;
+using BuckGen.Dxf.Writing.Planning;
+
 namespace BuckGen.Dxf.Writing.R2000;
 
 /// <summary>The whole AC1015 file: all sections, each object with its handle, owner and subclass marks.</summary>

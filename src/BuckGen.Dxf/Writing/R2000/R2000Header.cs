@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Tags;
+using BuckGen.Dxf.Writing.Planning;
+
 namespace BuckGen.Dxf.Writing.R2000;
 
 /// <summary>HEADER of an AC1015 file: version, units, extents and the names of the defaults.</summary>

@@ -1,3 +1,5 @@
+using BuckGen.Dxf.Tags;
+
 namespace BuckGen.Dxf.Writing.R2000;
 
 /// <summary>OBJECTS of an AC1015 file: the tree of dictionaries that holds layouts and styles together.</summary>

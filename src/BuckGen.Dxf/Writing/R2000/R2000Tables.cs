@@ -1,3 +1,6 @@
+using BuckGen.Dxf.Tags;
+using BuckGen.Dxf.Writing.Planning;
+
 namespace BuckGen.Dxf.Writing.R2000;
 
 /// <summary>TABLES of an AC1015 file. Readers want all nine, in this order, even where they are empty.</summary>

@@ -1,3 +1,5 @@
+using BuckGen.Dxf.Tags;
+
 namespace BuckGen.Dxf.Writing.R2000;
 
 /// <summary>The head that nearly all table rows share.</summary>

@@ -1,3 +1,5 @@
+using BuckGen.Output.Files;
+
 namespace BuckGen.Output.Folders;
 
 /// <summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using BuckGen.Output.Files;
 
 namespace BuckGen.Output.Folders;
 

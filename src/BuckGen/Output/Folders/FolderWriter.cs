@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Output.Files;
 
 namespace BuckGen.Output.Folders;
 

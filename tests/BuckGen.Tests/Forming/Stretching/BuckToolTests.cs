@@ -1,6 +1,6 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
-using BuckGen.Forming.Stretching;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Tests.Geometry;

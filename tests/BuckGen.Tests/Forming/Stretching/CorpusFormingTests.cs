@@ -1,7 +1,10 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
+using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.Tests.Outlines;
 using Xunit;
 

@@ -1,10 +1,12 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
-using BuckGen.Forming.Stretching;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Prediction;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Output;
-using BuckGen.Sheets;
+using BuckGen.Output.Files;
 using BuckGen.Tests.Geometry;
 using Xunit;
 

@@ -1,6 +1,7 @@
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using BuckGen.Tests.Outlines;
 
 namespace BuckGen.Tests.Geometry.Offsetting;

@@ -71,9 +71,9 @@ public class OffsetterArgumentTests
     public void What_counts_as_rounding_follows_from_the_depth()
     {
         // At 2 mm: 2·√(8e-9 / 2) radians, and 3·√(2·2·1e-9) mm; ends are joined within 0.00001 mm in any case.
-        Assert.Equal(1.2649e-4, OffsetPrecision.SmoothTurn(2), 1e-8);
-        Assert.Equal(1.8974e-4, OffsetPrecision.Reach(2), 1e-8);
-        Assert.Equal(1.8974e-4, OffsetPrecision.Reach(-2), 1e-8);
-        Assert.Equal(1e-5, OffsetPrecision.Reach(1e-4));
+        Assert.Equal(1.2649e-4, Precision.SmoothTurn(2), 1e-8);
+        Assert.Equal(1.8974e-4, Precision.Reach(2), 1e-8);
+        Assert.Equal(1.8974e-4, Precision.Reach(-2), 1e-8);
+        Assert.Equal(1e-5, Precision.Reach(1e-4));
     }
 }

@@ -1,3 +1,4 @@
+using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using Xunit;
 

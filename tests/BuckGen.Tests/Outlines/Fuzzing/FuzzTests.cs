@@ -1,9 +1,11 @@
-using BuckGen.Bucks;
-using BuckGen.Designs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
+using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines.Fuzzing;

@@ -1,5 +1,5 @@
 using BuckGen.Geometry;
-using BuckGen.Outlines.Measuring;
+using BuckGen.Intake.Measuring;
 using BuckGen.Tests.Geometry;
 using Xunit;
 using static BuckGen.Tests.Outlines.Measuring.Measured;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
-using BuckGen.Outlines.Measuring;
+using BuckGen.Intake.Measuring;
 using BuckGen.Tests.Geometry;
 using CsCheck;
 using Xunit;

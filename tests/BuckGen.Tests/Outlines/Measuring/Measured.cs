@@ -1,6 +1,6 @@
 using BuckGen.Geometry;
-using BuckGen.Outlines;
-using BuckGen.Outlines.Measuring;
+using BuckGen.Intake.Measuring;
+using BuckGen.Intake.Outlines;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines.Measuring;

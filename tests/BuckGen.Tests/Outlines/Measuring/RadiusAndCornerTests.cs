@@ -1,4 +1,5 @@
 using BuckGen.Geometry;
+using BuckGen.Intake.Measuring;
 using BuckGen.Tests.Geometry;
 using Xunit;
 using static BuckGen.Tests.Outlines.Measuring.Measured;

@@ -1,4 +1,5 @@
 using System.Text;
+using BuckGen.Intake.Outlines;
 using Xunit;
 using static BuckGen.Tests.Outlines.DxfText;
 using static BuckGen.Tests.Outlines.ReaderRules.Files;

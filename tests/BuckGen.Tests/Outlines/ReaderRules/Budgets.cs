@@ -1,11 +1,12 @@
 using System.IO.Compression;
 using System.Text;
 using BuckGen.Dxf;
+using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
-using BuckGen.Outlines;
-using BuckGen.Outlines.Measuring;
-using BuckGen.Outlines.Svg;
+using BuckGen.Intake.Measuring;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Svg;
 using Xunit;
 using static BuckGen.Tests.Outlines.DxfText;
 using static BuckGen.Tests.Outlines.ReaderRules.Files;

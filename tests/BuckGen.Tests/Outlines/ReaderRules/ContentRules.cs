@@ -1,5 +1,7 @@
 using System.IO.Compression;
 using System.Text;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines.ReaderRules;

@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
-using BuckGen.Outlines;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using Xunit;
 
 namespace BuckGen.Tests.Outlines.ReaderRules;

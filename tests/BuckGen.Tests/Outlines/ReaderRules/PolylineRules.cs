@@ -1,5 +1,7 @@
 using BuckGen.Dxf;
+using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
 using Xunit;
 using static BuckGen.Tests.Outlines.ReaderRules.Files;
 

@@ -1,5 +1,6 @@
 using System.Text;
-using BuckGen.Outlines;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
 using Xunit;
 using static BuckGen.Tests.Outlines.DxfText;
 using static BuckGen.Tests.Outlines.ReaderRules.Files;

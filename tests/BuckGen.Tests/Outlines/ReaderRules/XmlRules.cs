@@ -1,5 +1,6 @@
 using System.Text;
-using BuckGen.Outlines;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
 using Xunit;
 using static BuckGen.Tests.Outlines.ReaderRules.Files;
 

@@ -1,5 +1,5 @@
 using System.Text;
-using BuckGen.Output;
+using BuckGen.Output.Files;
 using BuckGen.Output.Folders;
 using BuckGen.Tests.Reports;
 using Xunit;

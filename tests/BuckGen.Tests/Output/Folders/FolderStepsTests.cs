@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BuckGen.Output;
+using BuckGen.Output.Files;
 using BuckGen.Output.Folders;
 using Xunit;
 

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using BuckGen.Output;
+using BuckGen.Output.Folders;
 using Xunit;
 
 namespace BuckGen.Tests.Output.Folders;

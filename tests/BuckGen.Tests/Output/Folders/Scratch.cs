@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
-using BuckGen.Output;
+using BuckGen.Output.Files;
 
 namespace BuckGen.Tests.Output.Folders;
 

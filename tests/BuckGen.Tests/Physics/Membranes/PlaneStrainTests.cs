@@ -1,3 +1,4 @@
+using BuckGen.Geometry;
 using BuckGen.Physics.Membranes;
 using Xunit;
 

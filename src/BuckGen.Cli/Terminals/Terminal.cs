@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using System.Text;
+using BuckGen.Cli.Printing;
+using BuckGen.Plugins;
+using BuckGen.Quantities;
+using Spectre.Console;
+
+namespace BuckGen.Cli.Terminals;
+
+/// <summary>The program's two streams: results go to the output, messages and progress to the error stream.</summary>
+/// <param name="Out">Answers.</param>
+/// <param name="Error">Error lines and progress.</param>
+/// <param name="OutRedirected">True when <paramref name="Out"/> is no terminal.</param>
+/// <param name="ErrorRedirected">True when <paramref name="Error"/> is no terminal.</param>
+internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedirected = true, bool ErrorRedirected = true)
+{
+    /// <summary>Columns used where the width of the window is not known.</summary>
+    private const int DefaultWidth = 100;
+
+    /// <summary>The maker's own folder of plug-ins; null for none.</summary>
+    public string? PluginFolder { get; init; }
+
+    /// <summary>How plug-ins are called.</summary>
+    public PluginRun PluginRun { get; init; } = PluginRun.Usual;
+
+    /// <summary>A message to people, on the error stream: one line of visible characters.</summary>
+    public void Say(string message) => Error.WriteLine(VisibleText.Of(message, Printing.Printer.LongestMessage));
+
+    /// <summary>A result for people, in one line of visible characters.</summary>
+    public void Tell(string answer) => Out.WriteLine(VisibleText.Of(answer));
+
+    /// <summary>A result for a program.</summary>
+    /// <param name="json">JSON in UTF-8, without hidden characters.</param>
+    public void Answer(ImmutableArray<byte> json) => Out.Write(Encoding.UTF8.GetString(json.AsSpan()));
+
+    /// <summary>What another process of this program printed, which is visible already.</summary>
+    public void Repeat(string answers, string messages)
+    {
+        Error.Write(messages);
+        Out.Write(answers);
+    }
+
+    /// <summary>Prints results for people.</summary>
+    public Printer Printer()
+    {
+        var console = AnsiConsole.Create(new()
+        {
+            Out = new AnsiConsoleOutput(Out),
+            Ansi = OutRedirected ? AnsiSupport.No : AnsiSupport.Detect,
+            ColorSystem = OutRedirected ? ColorSystemSupport.NoColors : ColorSystemSupport.Detect,
+            Interactive = InteractionSupport.No,
+        });
+        if (OutRedirected) console.Profile.Width = DefaultWidth;
+        return new(console);
+    }
+
+    /// <summary>Does some work; shows a line about it meanwhile, but only to a person.</summary>
+    public T Working<T>(string what, Func<T> work)
+    {
+        if (ErrorRedirected) return work();
+        var console = AnsiConsole.Create(new() { Out = new AnsiConsoleOutput(Error) });
+        return console.Status().Start(Markup.Escape(VisibleText.Of(what, Printing.Printer.LongestMessage)), _ => work());
+    }
+}

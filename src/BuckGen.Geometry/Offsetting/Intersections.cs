@@ -1,0 +1,139 @@
+namespace BuckGen.Geometry.Offsetting;
+
+/// <summary>Where the whole line or circle of one piece meets other lines and circles, as parameters of the piece.</summary>
+internal static class Intersections
+{
+    /// <summary>Adds the parameters, strictly inside the piece, at which it meets a circle.</summary>
+    public static void WithCircle(in Carrier piece, Vec2 centre, double radius, ref ParameterList found)
+    {
+        if (radius <= 0) return;
+        if (piece.IsArc)
+        {
+            var between = centre - piece.Centre;
+            var distance = between.Length;
+            if (distance == 0) return;
+            // Distance from the arc's centre to the common chord, and half that chord.
+            var along = (distance * distance + piece.Radius * piece.Radius - radius * radius) / (2 * distance);
+            if (!Reaches(piece.Radius * piece.Radius - along * along, piece.Radius, out var halfSquared)) return;
+            var unit = between * (1 / distance);
+            var foot = piece.Centre + unit * along;
+            var half = unit.Left * Math.Sqrt(halfSquared);
+            found.AddIfInside(piece.ParameterOf(foot + half));
+            found.AddIfInside(piece.ParameterOf(foot - half));
+        }
+        else
+        {
+            var t = piece.ParameterOf(centre);
+            var offLine = (centre - piece.Start).Cross(piece.Chord) / piece.ChordLength;
+            if (!Reaches(radius * radius - offLine * offLine, radius, out var halfSquared)) return;
+            var half = Math.Sqrt(halfSquared) / piece.ChordLength;
+            found.AddIfInside(t - half);
+            found.AddIfInside(t + half);
+        }
+    }
+
+    /// <summary>Adds the parameters, strictly inside the piece, at which it meets a line.</summary>
+    public static void WithLine(in Carrier piece, Vec2 point, Vec2 direction, ref ParameterList found)
+    {
+        if (piece.IsArc)
+        {
+            var unit = direction.Unit();
+            var foot = point + unit * (piece.Centre - point).Dot(unit);
+            if (!Reaches(piece.Radius * piece.Radius - (foot - piece.Centre).LengthSquared, piece.Radius, out var halfSquared)) return;
+            var half = unit * Math.Sqrt(halfSquared);
+            found.AddIfInside(piece.ParameterOf(foot + half));
+            found.AddIfInside(piece.ParameterOf(foot - half));
+        }
+        else
+        {
+            var cross = piece.Chord.Cross(direction);
+            if (cross != 0) found.AddIfInside((point - piece.Start).Cross(direction) / cross);
+        }
+    }
+
+    /// <summary>
+    /// True when a circle is reached. A tangent may miss it by rounding; then it counts as touching, for a piece that lies on
+    /// both sides of the place must be cut there.
+    /// </summary>
+    private static bool Reaches(double squared, double radius, out double halfSquared)
+    {
+        halfSquared = Math.Max(0, squared);
+        return squared >= -2 * radius * Precision.ShortestPiece;
+    }
+}
+
+/// <summary>A segment with the values that the offset uses again and again, computed once.</summary>
+internal readonly struct Carrier
+{
+    private readonly double startAngle;
+
+    public Carrier(Segment segment)
+    {
+        Segment = segment;
+        (Start, Chord, IsArc) = (segment.Start, segment.Chord, segment.IsArc);
+        ChordLength = Chord.Length;
+        Bounds = segment.Bounds;
+        if (!IsArc) return;
+        (Centre, Radius, Sweep) = (segment.Centre, segment.Radius, segment.Sweep);
+        var toStart = Start - Centre;
+        startAngle = Math.Atan2(toStart.Y, toStart.X);
+    }
+
+    public Segment Segment { get; }
+    public Vec2 Start { get; }
+    public Vec2 Chord { get; }
+    public double ChordLength { get; }
+    public Bounds Bounds { get; }
+    public bool IsArc { get; }
+    public Vec2 Centre { get; }
+    public double Radius { get; }
+    public double Sweep { get; }
+
+    /// <summary>As <see cref="Segment.ParameterOf"/>.</summary>
+    public double ParameterOf(Vec2 p)
+    {
+        if (!IsArc) return (p - Start).Dot(Chord) / (ChordLength * ChordLength);
+        var from = p - Centre;
+        var angle = Math.Atan2(from.Y, from.X) - startAngle;
+        return 0.5 + Math.IEEERemainder(angle - Sweep / 2, 2 * Math.PI) / Sweep;
+    }
+
+    /// <summary>As <see cref="Segment.DistanceTo"/>.</summary>
+    public double DistanceTo(Vec2 p)
+    {
+        var fromStart = p - Start;
+        if (!IsArc)
+        {
+            var along = fromStart.Dot(Chord) / (ChordLength * ChordLength);
+            if (along is >= 0 and <= 1) return Math.Abs(fromStart.Cross(Chord)) / ChordLength;
+        }
+        else if (ParameterOf(p) is >= 0 and <= 1) return Math.Abs((p - Centre).Length - Radius);
+
+        return Math.Sqrt(Math.Min(fromStart.LengthSquared, (p - Segment.End).LengthSquared));
+    }
+}
+
+/// <summary>A short sorted list of parameters on the stack.</summary>
+internal ref struct ParameterList(Span<double> space)
+{
+    private readonly Span<double> space = space;
+
+    public int Count { get; private set; }
+
+    public readonly ReadOnlySpan<double> Sorted
+    {
+        get
+        {
+            var used = space[..Count];
+            used.Sort();
+            return used;
+        }
+    }
+
+    public void Add(double t) => space[Count++] = t;
+
+    public void AddIfInside(double t)
+    {
+        if (t > 0 && t < 1) Add(t);
+    }
+}

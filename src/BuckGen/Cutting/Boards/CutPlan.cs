@@ -1,0 +1,153 @@
+using System.Collections.Immutable;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+using BuckGen.Intake.Outlines;
+
+namespace BuckGen.Cutting.Boards;
+
+/// <summary>Which parts of a design are laid out.</summary>
+public enum CutScope
+{
+    /// <summary>The buck, jigs and panel.</summary>
+    Everything,
+
+    /// <summary>Jigs and panel alone.</summary>
+    Accessories,
+}
+
+/// <summary>The parts of a design laid out on the sheets they are cut from.</summary>
+/// <param name="Design">The design.</param>
+/// <param name="Spec">How it is cut.</param>
+/// <param name="Sheets">The sheets, grouped by stock, thickest first.</param>
+/// <param name="Findings">Parts that fit on no sheet.</param>
+public sealed record CutPlan(
+    BuckDesign Design, CuttingSpec Spec, ImmutableArray<SheetLayout> Sheets, ImmutableArray<Finding> Findings)
+{
+    /// <summary>Length cut through in all sheets, mm.</summary>
+    public double CutLength => Sheets.SelectMany(s => s.Placements).Sum(p => p.Part.CutLength);
+
+    /// <summary>The findings of the design and of the plan together, the gravest first.</summary>
+    public ImmutableArray<Finding> AllFindings => [.. Findings.Concat(Design.Findings).OrderByDescending(f => f.Severity)];
+
+    /// <summary>True when the design or the plan has a finding of severity error.</summary>
+    public bool HasErrors => AllFindings.Any(f => f.Severity == Severity.Error);
+
+    /// <summary>Lays out the parts of a design.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="spec">How it is cut.</param>
+    /// <param name="scope">Which of its parts.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    /// <exception cref="SpecException">A number of the spec is out of range.</exception>
+    public static CutPlan Create(BuckDesign design, CuttingSpec spec, CutScope scope = CutScope.Everything, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(spec);
+        spec.Validate();
+        if (spec.Compensation * 2 >= design.Spec.Dowels.HoleDiameter)
+            throw new SpecException(FormattableString.Invariant(
+                $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
+        return Abandoned.When(() => LaidOut(design, spec, scope, cancellation), cancellation);
+    }
+
+    private static CutPlan LaidOut(BuckDesign design, CuttingSpec spec, CutScope scope, CancellationToken cancellation)
+    {
+        ImmutableArray<Layer> layers = [.. scope == CutScope.Accessories ? [] : design.Layers, .. design.Accessories];
+        var parts = Parts(design, layers, spec, cancellation);
+        var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        findings.AddRange(layers.Select(l => l.Stock).DistinctBy(s => s.Name).Select(s => LaserCheck.Of(s, spec)).OfType<Finding>());
+        findings.AddRange(layers.Select(l => DrillByHand(l, spec)).OfType<Finding>());
+        findings.AddRange(parts.Where(p => p.Lost is not null).Select(p => NarrowerThanKerf(p, spec)));
+        foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
+        {
+            var stock = Sized(group.Key, group, spec);
+            var piece = MachineBed.Piece(stock, spec);
+            var (laidOut, tooLarge) = ShelfLayout.Arrange(group, piece, spec, cancellation);
+            foreach (var placements in laidOut) sheets.Add(new(sheets.Count + 1, stock, [.. placements]) { Piece = piece });
+            if (tooLarge.MaxBy(p => Math.Max(p.Bounds.Width, p.Bounds.Height)) is { } largest) findings.Add(TooLarge(largest, [.. tooLarge.Select(p => p.Name)], piece, spec));
+            if (MachineBed.Finding(stock, piece, spec) is { } cut) findings.Add(cut);
+            if (stock != group.Key) findings.Add(SizeAssumed(stock));
+        }
+
+        return new(design, spec, sheets.ToImmutable(), [.. Gathering.Apply(findings)]);
+    }
+
+    private static Finding NarrowerThanKerf(CutPart part, CuttingSpec spec) =>
+        new("narrower-than-kerf", Severity.Warning,
+            FormattableString.Invariant($"Part {part.Name} has a hole or a slot narrower than the kerf of {spec.Kerf:0.###} mm; it can't be cut to size."),
+            "Make it wider, or drill or file it by hand.")
+        {
+            Place = part.Lost, Limit = spec.Kerf,
+        };
+
+    private static Finding? DrillByHand(Layer layer, CuttingSpec spec)
+    {
+        var smallest = spec.SmallestHole(layer.Thickness);
+        var narrow = layer.Parts.SelectMany(p => p.Vents).Where(v => v.Diameter < smallest).ToArray();
+        return narrow.Length == 0
+            ? null
+            : new("vents-drill-by-hand", Severity.Note,
+                FormattableString.Invariant(
+                    $"{narrow.Length} holes of {narrow[0].Diameter:0.##} mm in layer {layer.Number} are narrower than the machine can cut through {layer.Thickness:0.##} mm ({smallest:0.##} mm); they are marked with crosses."),
+                "Drill them by the drill map, or use a thinner sheet for the surface of the base.")
+            {
+                Height = layer.Top, Value = narrow[0].Diameter, Limit = smallest, Source = "common practice, no source",
+            };
+    }
+
+    private static CutPart[] Parts(BuckDesign design, ImmutableArray<Layer> layers, CuttingSpec spec, CancellationToken cancellation)
+    {
+        try
+        {
+            var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
+            return [.. layers.SelectMany(l => CutPart.Of(l, spec, offsetter, cancellation))];
+        }
+        catch (OffsetFailedException failure)
+        {
+            throw new OutlineException($"{design.Outline.Name}: the kerf could not be allowed for. {failure.Message}", failure);
+        }
+    }
+
+    /// <summary>A sheet without a stated size is made as large as its largest part needs.</summary>
+    private static Stock Sized(Stock stock, IEnumerable<CutPart> parts, CuttingSpec spec)
+    {
+        if (!stock.SizeIsAssumed) return stock;
+        var width = parts.Max(p => Math.Max(p.Bounds.Width, p.Bounds.Height)) + 2 * spec.EdgeMargin;
+        var height = parts.Max(p => Math.Min(p.Bounds.Width, p.Bounds.Height)) + 2 * spec.EdgeMargin;
+        return width <= stock.SheetWidth && height <= stock.SheetHeight
+            ? stock
+            : stock with { SheetWidth = UpToTen(Math.Max(width, stock.SheetWidth)), SheetHeight = UpToTen(Math.Max(height, stock.SheetHeight)) };
+    }
+
+    private static double UpToTen(double length) => Math.Ceiling(length / 10) * 10;
+
+    private static Finding SizeAssumed(Stock stock) =>
+        new("sheet-size-assumed", Severity.Warning,
+            FormattableString.Invariant(
+                $"The size of the sheets of {stock.Name} is not given; {stock.SheetWidth:0} x {stock.SheetHeight:0} mm is assumed, so that the largest part fits."),
+            "Give the size of your sheets.")
+        {
+            Value = stock.SheetWidth,
+        };
+
+    /// <summary>One finding a stock; it names every part, since each is missing from the cut files.</summary>
+    private static Finding TooLarge(CutPart part, ImmutableArray<string> all, SheetSize piece, CuttingSpec spec)
+    {
+        var others = all.Length == 1 ? "" : $" In all, {all.Length} parts fit on no sheet: {string.Join(", ", all)}.";
+        return new("part-larger-than-stock", Severity.Error,
+            FormattableString.Invariant($"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; ")
+            + (spec.Bed is null ? "a sheet of " : "what the machine's bed holds of ") + part.Stock.Name
+            + FormattableString.Invariant($" is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part does not fit on a sheet.")
+            + others,
+            $"{(spec.Bed is null ? "Use a larger sheet" : "Cut it on a larger machine")}, or make the outline or the base margin smaller.")
+        {
+            Place = part.Bounds.Centre,
+            Value = Math.Max(part.Bounds.Width, part.Bounds.Height),
+            Limit = Math.Max(piece.Width, piece.Height) - 2 * spec.EdgeMargin,
+        };
+    }
+}

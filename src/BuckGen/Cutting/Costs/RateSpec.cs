@@ -1,0 +1,57 @@
+using BuckGen.Design.Bucks;
+
+namespace BuckGen.Cutting.Costs;
+
+/// <summary>
+/// What work costs and how long it takes in this shop. Nothing is assumed: a missing figure is left out of the sums and reported.
+/// </summary>
+/// <remarks>
+/// Prices of sheets and feeds through them are given with the sheets: <see cref="Stock.Price"/>, <see cref="Stock.CutFeed"/>.
+/// </remarks>
+public sealed record RateSpec
+{
+    /// <summary>No rates.</summary>
+    public static RateSpec None { get; } = new();
+
+    /// <summary>The shop's currency, such as "EUR"; shown after sums.</summary>
+    public string Currency { get; init; } = "";
+
+    /// <summary>An hour of hand work.</summary>
+    public double? Labour { get; init; }
+
+    /// <summary>An hour of the laser or router, its operator included.</summary>
+    public double? Machine { get; init; }
+
+    /// <summary>Feed along marks and lettering, mm a minute.</summary>
+    public double? MarkFeed { get; init; }
+
+    /// <summary>What each path takes besides its length: the move to it and the start of the cut, s.</summary>
+    public double? PathSeconds { get; init; }
+
+    /// <summary>Loading a sheet and taking its parts off, minutes.</summary>
+    public double? SheetMinutes { get; init; }
+
+    /// <summary>Drilling one hole by hand, s.</summary>
+    public double? DrillSeconds { get; init; }
+
+    /// <summary>Gluing one layer onto the next, clamping included, minutes.</summary>
+    public double? GlueMinutes { get; init; }
+
+    /// <summary>Checks every number against its range.</summary>
+    /// <exception cref="SpecException">A number is out of range.</exception>
+    internal void Validate()
+    {
+        Check(Labour, 0, 1e6, "price of an hour's work", "");
+        Check(Machine, 0, 1e6, "price of an hour of the machine", "");
+        Check(MarkFeed, 1, 1e6, "feed along marks", " mm a minute");
+        Check(PathSeconds, 0, 600, "time for each path", " s");
+        Check(SheetMinutes, 0, 600, "time for each sheet", " minutes");
+        Check(DrillSeconds, 0, 3600, "time for each hole", " s");
+        Check(GlueMinutes, 0, 600, "time for each glue line", " minutes");
+    }
+
+    private static void Check(double? value, double least, double most, string what, string unit)
+    {
+        if (value is { } v) BuckSpec.Require(v >= least && v <= most, what, v, unit, FormattableString.Invariant($"from {least} to {most}{unit}"));
+    }
+}

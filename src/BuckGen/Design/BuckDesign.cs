@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Prediction;
+using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
+
+namespace BuckGen.Design;
+
+/// <summary>Everything decided about a buck. Every output is made from this and decides no geometry of its own.</summary>
+/// <param name="Outline">The outline as read.</param>
+/// <param name="Spec">What is wanted.</param>
+/// <param name="Plan">The sheets chosen and the depth that results.</param>
+/// <param name="Layers">The layers, lowest first.</param>
+/// <param name="Vents">The vents; null when there are none.</param>
+/// <param name="Footprint">The designed outline at the foot of the wall: where the formed part meets its flange.</param>
+/// <param name="Findings">What its maker should know, in order of height.</param>
+public sealed record BuckDesign(
+    Outline Outline, BuckSpec Spec, StackPlan Plan, ImmutableArray<Layer> Layers, VentDesign? Vents, Region Footprint, ImmutableArray<Finding> Findings)
+{
+    /// <summary>How the buck was sized so that the part comes out right.</summary>
+    public PartSizing Sizing { get; init; } = PartSizing.None;
+
+    /// <summary>The blank; null when the sheet is not known.</summary>
+    public Blank? Blank { get; init; }
+
+    /// <summary>What follows the forming: jigs and panel, those of plug-ins last.</summary>
+    public ImmutableArray<JigParts> Jigs { get; init; } = [];
+
+    /// <summary>The trim jig; null when there is none.</summary>
+    public TrimJig? Jig => Jigs.OfType<TrimJig>().FirstOrDefault();
+
+    /// <summary>The flange template and its nest; null when there are none.</summary>
+    public FlangeTemplate? Flange => Jigs.OfType<FlangeTemplate>().FirstOrDefault();
+
+    /// <summary>The face panel; null when there is none.</summary>
+    public FacePanel? Panel => Jigs.OfType<FacePanel>().FirstOrDefault();
+
+    /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
+    public IEnumerable<Layer> Accessories => Jigs.SelectMany(j => j.Layers);
+
+    /// <summary>The predicted part; null when there is no prediction.</summary>
+    public FormedPart? Formed { get; init; }
+
+    /// <summary>The drafted wood, for models; null in a design assembled in code.</summary>
+    internal StackedSolid? Solid { get; init; }
+
+    /// <summary>Height of the whole stack, base plate included, mm.</summary>
+    public double Height => Layers.IsEmpty ? 0 : Layers[^1].Top;
+
+    /// <summary>Designs a buck from an outline.</summary>
+    /// <param name="outline">A healed outline.</param>
+    /// <param name="spec">What is wanted.</param>
+    /// <param name="extensions">Checks and jigs; null for those that come with the library.</param>
+    /// <param name="progress">Receives every step.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped; the results of extensions that are still running are
+    /// discarded.</exception>
+    /// <exception cref="SpecException">A number of the spec is out of range, or a limit of the work is exceeded.</exception>
+    /// <exception cref="OutlineException">The outline is too large or can't be offset.</exception>
+    public static BuckDesign Create(
+        Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
+        Abandoned.When(() => BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.Own, DesignProgress.Reporter(progress, cancellation), cancellation), cancellation);
+
+    /// <summary>
+    /// Predicts how the sheet forms over the buck: the same design with the formed part and what is found on it.
+    /// </summary>
+    /// <param name="forming">How it is computed; null for the quick way.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <returns>The design without a part when the sheet is not known, when it was assembled in code, or when a finding says why
+    /// there is none.</returns>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    /// <exception cref="SpecException">A number of <paramref name="forming"/> is out of range.</exception>
+    public BuckDesign WithFormedPart(FormingSpec? forming = null, CancellationToken cancellation = default)
+    {
+        forming ??= new();
+        forming.Validate();
+        if (Solid is null || Spec.Sheet is null || Layers.IsEmpty) return this;
+        if (FormedPartFindings.Hindrance(Spec, Footprint.IsEmpty ? null : Blank) is { } hindrance) return WithFurther([hindrance]);
+        var part = Abandoned.When(() => new PartForming(new(Solid, Layers, Footprint), Spec, Blank!, forming).Of(cancellation), cancellation);
+        return (this with { Formed = part }).WithFurther(FormedPartFindings.Of(part, Spec));
+    }
+
+    private BuckDesign WithFurther(IEnumerable<Finding> findings) => this with
+    {
+        Findings = [.. Findings.Concat(Silencing.Apply(findings, Spec.Checks.Silenced)).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)],
+    };
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Design.Bucks;
+
+/// <summary>The dowel holes of every layer, with what could not be placed.</summary>
+/// <param name="Holes">The holes through each layer, lowest first.</param>
+/// <param name="Findings">Islands without room, or that fit on in a wrong way.</param>
+internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableArray<Finding> Findings)
+{
+    /// <summary>Places dowels in every topmost island and carries them down through all the layers beneath it.</summary>
+    public static DowelColumns Place(
+        IReadOnlyList<LayerBlank> layers, StackedSolid solid, BuckSpec spec, string[][] letters, IOffsetter offsetter, CancellationToken cancellation)
+    {
+        var holes = layers.Select(l => l.Wood.Islands.Select(_ => new List<DowelHole>()).ToArray()).ToArray();
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        // The lowest piece of each island that is still too small for dowels; the pieces above it are smaller yet.
+        var without = new SortedDictionary<string, (LayerBlank Layer, Island Piece)>(StringComparer.Ordinal);
+        var woods = layers.Select(l => new RegionInterior(l.Wood)).ToArray();
+        for (var layer = layers.Count - 1; layer > 0; layer--)
+        {
+            // What is left of each piece on top, once a layer.
+            var (blank, wood) = (layers[layer], woods[layer]);
+            var sanded = new Lazy<ILookup<int, Island>>(() => solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Of(i))));
+            for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
+            {
+                // Dowels that came down from an island above serve this one too, unless only one did: pieces under walls that
+                // lean the wrong way.
+                if (holes[layer][i].Count == 1) findings.Add(Alone(layers[layer], layers[layer].Wood.Islands[i], letters[layer][i]));
+                if (holes[layer][i].Count > 0) continue;
+                cancellation.ThrowIfCancellationRequested();
+                var left = spec.Steps == Steps.Inside ? [blank.Wood.Islands[i]] : sanded.Value[i];
+                var places = DowelPlacement.Choose(Allowed(left, spec.Dowels, offsetter, cancellation), 2 * spec.Dowels.HoleDiameter);
+                CarryDown(holes, woods, layer, i, places, spec.Dowels.HoleDiameter);
+                if (places.IsEmpty) without[letters[layer][i]] = (layers[layer], layers[layer].Wood.Islands[i]);
+                else if (TurnCheck.FitsWrongWay(layers[layer].Wood.Islands[i], places)) findings.Add(Turnable(layers[layer], letters[layer][i], places[0]));
+            }
+        }
+
+        findings.AddRange(without.Select(w => NoRoom(w.Value.Layer, w.Value.Piece, w.Key, spec.Dowels)));
+        return new([.. holes.Select(l => (IReadOnlyList<DowelHole>)[.. l.SelectMany(h => h)])], findings.ToImmutable());
+    }
+
+    /// <summary>Where a hole's centre may lie: in the wood that is left on top after sanding, with a wall all round.</summary>
+    private static Region Allowed(IEnumerable<Island> sanded, DowelSpec dowels, IOffsetter offsetter, CancellationToken cancellation) =>
+        offsetter.Offset(new([.. sanded]), -(dowels.HoleDiameter / 2 + dowels.Wall), CornerJoin.Round, cancellation);
+
+    private static void CarryDown(
+        List<DowelHole>[][] holes, RegionInterior[] woods, int layer, int island, ImmutableArray<Vec2> places, double diameter)
+    {
+        foreach (var place in places)
+        {
+            holes[layer][island].Add(new(place, diameter));
+            for (var below = layer - 1; below >= 0; below--)
+            {
+                var carrying = woods[below].IslandAt(place);
+                if (carrying >= 0) holes[below][carrying].Add(new(place, diameter));
+            }
+        }
+    }
+
+    private static Finding NoRoom(LayerBlank layer, Island piece, string letter, DowelSpec dowels) =>
+        new("dowels-no-room", Severity.Warning,
+            FormattableString.Invariant(
+                $"From layer {layer.Number} up, island {letter} is too small for two {dowels.Diameter} mm dowels with {dowels.Wall} mm of wood round them."),
+            "Use thinner dowels or less wall, or glue these pieces by eye along the glue-up lines.")
+        {
+            Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = dowels.Diameter, Source = "common practice, no source",
+        };
+
+    private static Finding Alone(LayerBlank layer, Island piece, string letter) =>
+        new("dowel-alone", Severity.Warning,
+            $"Island {letter} of layer {layer.Number} has only one dowel, about which it can turn: the others of the layer above stand beside it.",
+            "Let the walls lean the other way, or glue this piece by eye along the glue-up lines.")
+        {
+            Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = 1, Limit = 2, Source = "common practice, no source",
+        };
+
+    private static Finding Turnable(LayerBlank layer, string letter, Vec2 place) =>
+        new("dowels-turnable", Severity.Warning,
+            $"The two dowels of island {letter} also fit turned or flipped, and its outline would not show it.",
+            "Glue with all numbers facing up and reading the same way; thinner dowels would leave room for a third.")
+        {
+            Place = place, Height = layer.Bottom, Source = "common practice, no source",
+        };
+}

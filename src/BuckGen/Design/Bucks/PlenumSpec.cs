@@ -1,0 +1,44 @@
+using BuckGen.Geometry;
+
+namespace BuckGen.Design.Bucks;
+
+/// <summary>How the base is kept off the former's platen.</summary>
+public enum PlenumKind
+{
+    /// <summary>Feet glued under the base; the air goes between them.</summary>
+    Feet,
+
+    /// <summary>A plate with channels that join every bore to the port; elsewhere the base lies on wood.</summary>
+    Channels,
+}
+
+/// <summary>The layer under the base that leads the air away. Lengths in mm.</summary>
+/// <param name="Stock">Sheet it is cut from.</param>
+/// <param name="Kind">Feet or channels.</param>
+public sealed record PlenumSpec(Stock Stock, PlenumKind Kind = PlenumKind.Channels)
+{
+    /// <summary>Width of a channel, or diameter of a foot.</summary>
+    public double Width { get; init; } = 10;
+
+    /// <summary>Where the channels come together, over the platen's port; null for the middle of the base.</summary>
+    public Vec2? Port { get; init; }
+
+    /// <summary>Diameter of the opening over the port.</summary>
+    public double PortDiameter { get; init; } = 25;
+
+    /// <summary>Most the base may bow between its supports under one atmosphere.</summary>
+    public double LargestBow { get; init; } = 0.3;
+
+    internal void Validate(BasePlate? plate)
+    {
+        if (plate is null) throw new SpecException("A plenum needs a base plate above it; add a base.");
+        BuckSpec.Require(Width is >= 3 and <= 100, "width of plenum channels and feet", Width, " mm", "from 3 to 100 mm");
+        BuckSpec.Require(PortDiameter is >= 3 and <= 200, "diameter of the port", PortDiameter, " mm", "from 3 to 200 mm");
+        BuckSpec.Require(LargestBow is >= 0.01 and <= 5, "largest bow of the base", LargestBow, " mm", "from 0.01 to 5 mm");
+        BuckSpec.Require(
+            (plate.Under ?? plate.Stock).Thickness is >= 2.5 and <= 45, "thickness of the base over a plenum",
+            (plate.Under ?? plate.Stock).Thickness, " mm", "from 2.5 to 45 mm");
+        BuckSpec.Require(Port is not { IsFinite: false }, "place of the port", double.NaN, " mm", "two numbers");
+        Stock.Validate();
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using BuckGen.Intake.Catalogs;
+
+namespace BuckGen.Design.Bucks;
+
+/// <summary>The plastic sheet that is formed. Lengths in mm.</summary>
+public sealed record SheetSpec
+{
+    /// <summary>Thinnest and thickest sheet allowed, mm.</summary>
+    internal const double ThinnestGauge = 0.1, ThickestGauge = 25;
+
+    /// <summary>The plastic; null when it is not known.</summary>
+    public CatalogPlastic? Plastic { get; init; }
+
+    /// <summary>Thickness before forming, mm.</summary>
+    public double Gauge { get; init; } = 1;
+
+    /// <summary>
+    /// Thinnest wall the part may have, mm; null for no limit. The blank's gauge is computed for it as a mean. The thinnest place
+    /// of the predicted wall is compared with it.
+    /// </summary>
+    public double? LeastWall { get; init; }
+
+    /// <summary>The sizes in which the shop has the sheet, mm; none when not given.</summary>
+    public ImmutableArray<SheetSize> Sizes { get; init; } = [];
+
+    /// <summary>Price of a square metre, in the shop's money; null when not given.</summary>
+    public double? PricePerSquareMetre { get; init; }
+
+    internal void Validate()
+    {
+        if (PricePerSquareMetre is { } price) BuckSpec.Require(price is >= 0 and <= 1e6, "price of a square metre of plastic", price, "", "from 0 to 1000000");
+        BuckSpec.Require(Gauge is >= ThinnestGauge and <= ThickestGauge, "gauge of the sheet", Gauge, " mm", "from 0.1 to 25 mm");
+        if (LeastWall is { } wall) BuckSpec.Require(wall is >= 0.02 and <= 25, "thinnest wall of the part", wall, " mm", "from 0.02 to 25 mm");
+        foreach (var size in Sizes)
+        {
+            BuckSpec.Require(size.Width is >= 50 and <= 5000, "width of a plastic sheet", size.Width, " mm", "from 50 to 5000 mm");
+            BuckSpec.Require(size.Height is >= 50 and <= 5000, "height of a plastic sheet", size.Height, " mm", "from 50 to 5000 mm");
+        }
+    }
+}
+
+/// <summary>A size in which sheet is sold.</summary>
+/// <param name="Width">One side, mm, 50 to 5000.</param>
+/// <param name="Height">The other side, mm, 50 to 5000.</param>
+public sealed record SheetSize(double Width, double Height);

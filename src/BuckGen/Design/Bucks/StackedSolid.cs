@@ -1,0 +1,35 @@
+using BuckGen.Geometry;
+
+namespace BuckGen.Design.Bucks;
+
+/// <summary>The wood of the buck at a height: the drafted outline itself, or a block less the cavity.</summary>
+internal sealed class StackedSolid(DraftedShape shape, BuckSpec spec)
+{
+    /// <summary>The drafted outline inside.</summary>
+    public DraftedShape Shape => shape;
+
+    /// <summary>
+    /// The outer edge of a female block: the bounds of the cavity, which is widest at its rim unless the draft locks, and the
+    /// margin.
+    /// </summary>
+    public Loop? Block { get; } = spec.Kind == BuckKind.Female
+        ? Loop.Rectangle(shape.At(shape.Face).Bounds.With(shape.At(shape.Foot).Bounds).Grown(spec.BlockMargin))
+        : null;
+
+    /// <summary>The wood at a height within the walls.</summary>
+    public Region At(double height)
+    {
+        var outline = shape.At(height);
+        return Block is null ? outline : Region.FromLoops(outline.Loops.Prepend(Block));
+    }
+
+    /// <summary>The plate under the stack.</summary>
+    public Region BasePlate(BasePlate plate)
+    {
+        var foot = Block?.Bounds ?? shape.At(shape.Foot).Bounds;
+        // A draft that locks may leave no foot; the plate then has the size of the face, so that it can be drawn beside the
+        // finding.
+        if (foot == Bounds.Nothing) foot = shape.At(shape.Face).Bounds;
+        return new([new(Loop.Rectangle(foot.Grown(plate.Margin)), [])]);
+    }
+}

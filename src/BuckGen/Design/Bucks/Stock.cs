@@ -1,0 +1,61 @@
+using BuckGen.Intake.Catalogs;
+
+namespace BuckGen.Design.Bucks;
+
+/// <summary>A sheet material the shop has.</summary>
+/// <param name="Name">What the shop calls it: "MDF 12".</param>
+/// <param name="Thickness">Measured thickness, mm, 0.2 to 100; not the nominal one.</param>
+/// <param name="SheetWidth">Width of a whole sheet, mm.</param>
+/// <param name="SheetHeight">Height of a whole sheet, mm.</param>
+public sealed record Stock(string Name, double Thickness, double SheetWidth = Stock.UsualWidth, double SheetHeight = Stock.UsualHeight)
+{
+    /// <summary>
+    /// Width assumed when the size of the sheets is not given, mm: a common laser bed (common practice, no source).
+    /// </summary>
+    public const double UsualWidth = 600;
+
+    /// <summary>Height assumed when the size of the sheets is not given, mm.</summary>
+    public const double UsualHeight = 400;
+
+    /// <summary>True when the size of the sheet was not stated; a part that does not fit is then no error.</summary>
+    public bool SizeIsAssumed { get; init; }
+
+    /// <summary>What is known about its material; null when the material is not given.</summary>
+    public CatalogStock? Material { get; init; }
+
+    /// <summary>True when its thickness is the catalog's average and was not measured.</summary>
+    public bool ThicknessIsAssumed { get; init; }
+
+    /// <summary>Price of a whole sheet, in the shop's money; null when not given.</summary>
+    public double? Price { get; init; }
+
+    /// <summary>How fast the machine cuts it, mm a minute; null when not given.</summary>
+    public double? CutFeed { get; init; }
+
+    /// <summary>A sheet of the catalog, its thickness and size not measured.</summary>
+    /// <param name="material">The material.</param>
+    public static Stock Of(CatalogStock material)
+    {
+        ArgumentNullException.ThrowIfNull(material);
+        return new(material.Name, material.Thickness)
+        {
+            SizeIsAssumed = true, Material = material, ThicknessIsAssumed = true, Price = material.Price, CutFeed = material.CutFeed,
+        };
+    }
+
+    /// <summary>The words of its name that say what it is made of; none for a bare thickness.</summary>
+    internal IEnumerable<string> MaterialWords => Name.Split([' ', '-', '_', '/', ',', '.', '(', ')', '+'], StringSplitOptions.RemoveEmptyEntries)
+        .Where(w => !w.All(char.IsAsciiDigit) && w is not ("mm" or "in"));
+
+    internal void Validate()
+    {
+        if (!(Thickness is >= 0.2 and <= 100))
+            throw new SpecException(FormattableString.Invariant(
+                $"The stock \"{Name}\" is {Thickness} mm thick; it must be from 0.2 to 100 mm."));
+        if (!(SheetWidth is >= 10 and <= 10000) || !(SheetHeight is >= 10 and <= 10000))
+            throw new SpecException(FormattableString.Invariant(
+                $"A sheet of \"{Name}\" is {SheetWidth} x {SheetHeight} mm; both sides must be from 10 to 10000 mm."));
+        if (Price is { } price) BuckSpec.Require(price is >= 0 and <= 1e6, $"price of a sheet of \"{Name}\"", price, "", "from 0 to 1000000");
+        if (CutFeed is { } feed) BuckSpec.Require(feed is >= 1 and <= 1e6, $"feed through \"{Name}\"", feed, " mm a minute", "from 1 to 1000000");
+    }
+}

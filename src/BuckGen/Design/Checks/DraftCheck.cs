@@ -1,0 +1,39 @@
+using BuckGen.Design.Bucks;
+using BuckGen.Findings;
+using BuckGen.Intake.Catalogs;
+
+namespace BuckGen.Design.Checks;
+
+/// <summary>Does the part come off?</summary>
+internal sealed class DraftCheck : IDesignCheck
+{
+    public string Name => "draft";
+
+    public IEnumerable<Finding> Look(DesignView design)
+    {
+        var draft = design.Spec.Draft;
+        var (least, source) = PlasticLimits.LeastDraft(design.Spec);
+        var published = PlasticLimits.PublishedDraft(design.Spec);
+        if (draft < 0)
+            yield return new("undercut", Severity.Error,
+                FormattableString.Invariant($"The walls lean {-draft:0.##} degrees the wrong way: the part locks on the buck."),
+                "Turn the shape over, or give the walls a draft above 0.")
+            {
+                Value = draft, Limit = 0,
+            };
+        else if (draft == 0 && design.IsMale)
+            yield return new("draft-locks", Severity.Error,
+                "The walls are upright: the sheet shrinks onto a male buck as it cools and does not come off.",
+                FormattableString.Invariant($"Give the walls {least:0.##} degrees or more, or use a cavity: the part shrinks away from its walls."))
+            {
+                Value = 0, Limit = least, Source = "SPE Thermoforming Quarterly 25(1), 2006: male moulds need draft, cavities may do without",
+            };
+        else if (draft < least)
+            yield return new("draft-low", Severity.Warning,
+                FormattableString.Invariant($"A draft of {draft:0.##} degrees is little for a {(design.IsMale ? "male buck" : "cavity")}; {least:0.##} is the minimum here, published figures range from {published.Low:0.##} to {published.High:0.##}."),
+                design.IsMale ? "Give the walls 5 degrees where the shape allows it, and sand them smooth." : "Polish the walls, or give them more draft.")
+            {
+                Value = draft, Limit = least, Source = source,
+            };
+    }
+}

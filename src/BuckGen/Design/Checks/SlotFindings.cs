@@ -1,0 +1,60 @@
+using BuckGen.Design.Bucks;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Facing;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Design.Checks;
+
+/// <summary>
+/// Slots that the draft fills and arms that it removes along their whole length at once: no part is joined or divided then,
+/// so that a count of parts does not show it.
+/// </summary>
+internal static class SlotFindings
+{
+    /// <summary>A slot or arm is reported when the way round it is this many times longer than it is wide.</summary>
+    private const double LongEnough = 4;
+
+    /// <summary>Shorter ways round are the outline's own roughness, mm (our definition, no source).</summary>
+    private const double Rough = 2;
+
+    /// <summary>The findings.</summary>
+    /// <param name="outline">The outline at its reference plane.</param>
+    /// <param name="shape">The drafted outline.</param>
+    /// <param name="changes">What is already reported.</param>
+    /// <param name="spec">Kind and draft.</param>
+    public static IEnumerable<Finding> Of(Region outline, DraftedShape shape, IReadOnlyList<RegionChange> changes, BuckSpec spec)
+    {
+        var end = shape.ReferenceHeight == shape.Foot ? shape.Face : shape.Foot;
+        var farthest = shape.OffsetAt(end);
+        if (farthest == 0) yield break;
+        var reported = new List<(Vec2 Place, double Width)>();
+        foreach (var place in FacingEdges.Within(outline, 2 * Math.Abs(farthest), width => LongEnough * width + Rough))
+        {
+            if (place.ThroughWood == farthest > 0 || double.IsInfinity(place.Detour)) continue;
+            if (changes.Any(c => c.Place.DistanceTo(place.Middle) < place.Detour / 2)) continue;
+            if (reported.Exists(t => t.Place.DistanceTo(place.Middle) < Math.Max(place.Detour / 2, 2 * t.Width))) continue;
+            reported.Add((place.Middle, place.Width));
+            var height = shape.ReferenceHeight + (end - shape.ReferenceHeight) * (place.Width / 2 / Math.Abs(farthest));
+            yield return Of(place, height, farthest > 0, spec);
+        }
+    }
+
+    private static Finding Of(NarrowPlace place, double height, bool fills, BuckSpec spec)
+    {
+        var (id, what) = (spec.Kind == BuckKind.Male, fills) switch
+        {
+            (true, true) => ("slot-closes", "A slot"),
+            (true, false) => ("arm-vanishes", "An arm"),
+            (false, true) => ("rib-vanishes", "A rib between parts of the pocket"),
+            (false, false) => ("pocket-arm-vanishes", "An arm of the pocket"),
+        };
+        var beyond = spec.OutlineAt == OutlineAt.Face ? "below" : "above";
+        return new(id, Severity.Warning,
+            FormattableString.Invariant($"{what} {place.Width:0.00} mm wide is gone {beyond} {height:F2} mm above the bottom of the stack."),
+            "Make it wider, or use less draft or depth.")
+        {
+            Place = place.Middle, Height = height, Value = place.Width,
+        };
+    }
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
+
+namespace BuckGen.Design.Forming;
+
+/// <summary>The piece of sheet that is clamped. Lengths in mm.</summary>
+/// <param name="Width">Width of the blank.</param>
+/// <param name="Height">Height of the blank.</param>
+/// <param name="Opening">What of it lies free inside the frame.</param>
+/// <param name="Gap">From the buck to the inside of the frame, where it is narrowest.</param>
+/// <param name="Surface">Flat and formed areas.</param>
+/// <param name="Ratios">How far the sheet is drawn.</param>
+/// <param name="Gauge">Thickness before forming.</param>
+/// <param name="MeanThickness">Mean thickness after forming, by areas alone: corners end up thinner.</param>
+/// <param name="GaugeForLeastWall">Gauge whose mean thickness is the wanted thinnest wall; null when none is given.</param>
+/// <param name="PlugWall">
+/// Mean thickness of a cavity's walls when a plug carries the floor's sheet down at full gauge; null without a plug. Source:
+/// Crawford, Plastics Engineering, 3rd ed., example 4.7.
+/// </param>
+/// <param name="Yields">How many blanks each sheet of the shop gives.</param>
+public sealed record Blank(
+    double Width, double Height, SheetSize Opening, double Gap, FormedSurface Surface, DrawRatios Ratios,
+    double Gauge, double MeanThickness, double? GaugeForLeastWall, double? PlugWall, ImmutableArray<BlankYield> Yields)
+{
+    /// <summary>Least gap between buck and frame, mm (common practice, no source).</summary>
+    public const double LeastGap = 25;
+
+    /// <summary>
+    /// The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.
+    /// </summary>
+    internal static Blank? Of(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights, IOffsetter offsetter, CancellationToken cancellation)
+    {
+        var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face, cancellation);
+        if (spec.Sheet is not { } sheet || plane.IsEmpty) return null;
+        var (former, footprint) = (spec.Former, plane.Bounds);
+        var wanted = former.Gap ?? Math.Max(LeastGap, spec.Kind == BuckKind.Male ? depth : 0);
+        var opening = former.Opening is { } frame
+            ? Turned(frame, footprint)
+            : new SheetSize(footprint.Width + 2 * wanted, footprint.Height + 2 * wanted);
+        var gap = Math.Min(opening.Width - footprint.Width, opening.Height - footprint.Height) / 2;
+        var edge = 2 * (former.Grip + former.Lip);
+        var surface = FormedSurface.Of(shape, spec.Kind, spec.Draft, opening.Width * opening.Height, heights, cancellation);
+        var across = footprint.Width <= footprint.Height ? opening.Width : opening.Height;
+        var (width, height) = (opening.Width + edge, opening.Height + edge);
+        return new(
+            width, height, opening, gap, surface, DrawRatios.Of(surface, shape, spec.Kind, spec.Draft, depth, across),
+            sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.LeastWall * surface.ArealRatio, PlugWallOf(shape, spec, surface, offsetter),
+            [.. sheet.Sizes.Select(s => BlankYield.Of(s, width, height))]);
+    }
+
+    /// <summary>What the plug does not take is spread over the walls.</summary>
+    private static double? PlugWallOf(DraftedShape shape, BuckSpec spec, FormedSurface surface, IOffsetter offsetter)
+    {
+        var floor = shape.At(shape.Foot);
+        if (spec.Former.PlugGap is not { } gap || spec.Kind != BuckKind.Female || floor.IsEmpty) return null;
+        var plug = gap == 0 ? floor : offsetter.Offset(floor, -gap, CornerJoin.Round);
+        return spec.Sheet!.Gauge * (surface.Flat - plug.Area) / surface.Wall;
+    }
+
+    /// <summary>The frame with its longer side along the longer side of the buck.</summary>
+    private static SheetSize Turned(SheetSize frame, Bounds footprint) =>
+        frame.Width >= frame.Height == footprint.Width >= footprint.Height ? frame : new(frame.Height, frame.Width);
+}
+
+/// <summary>How many blanks are cut from a sheet, all lying the same way.</summary>
+/// <param name="Sheet">The sheet.</param>
+/// <param name="Count">How many blanks it gives; 0 when it is too small.</param>
+/// <param name="Share">Share of the sheet that becomes blanks, 0 to 1.</param>
+public sealed record BlankYield(SheetSize Sheet, int Count, double Share)
+{
+    // Rounding does not keep a blank from fitting.
+    private const double Rounding = 1e-6;
+
+    internal static BlankYield Of(SheetSize sheet, double width, double height)
+    {
+        var count = Math.Max(InRows(sheet.Width, sheet.Height, width, height), InRows(sheet.Width, sheet.Height, height, width));
+        return new(sheet, count, count * width * height / (sheet.Width * sheet.Height));
+    }
+
+    private static int InRows(double sheetWidth, double sheetHeight, double width, double height) =>
+        (int)(sheetWidth / width + Rounding) * (int)(sheetHeight / height + Rounding);
+}

@@ -1,0 +1,96 @@
+using BuckGen.Geometry;
+using BuckGen.Physics.Membranes;
+
+namespace BuckGen.Design.Prediction;
+
+/// <summary>The wood that the sheet meets, with its plates, on the former's table.</summary>
+/// <remarks>
+/// Wood shrinks upward, so every slab can be taken down to the table, and the whole is the union of such pillars: a point
+/// beside a slab is nearest to that one or to a lower one. Between the two outlines of a drafted slab the distance in the plan is
+/// interpolated, which is exact on straight and on rounded walls; the slope of the wall makes it a distance in space.
+/// </remarks>
+internal sealed class BuckTool : ITool
+{
+    private readonly Pillar[] pillars;
+    private readonly double frame;
+
+    /// <param name="slabs">The slabs, lowest first, each on the one before; heights are measured from the table.</param>
+    /// <param name="frame">Height of the clamp frame above the table at the end, mm.</param>
+    /// <param name="around">Where the sheet is.</param>
+    public BuckTool(IEnumerable<WoodSlab> slabs, double frame, Bounds around)
+    {
+        this.frame = frame;
+        var known = new Dictionary<Region, PlanDistance>(ReferenceEqualityComparer.Instance);
+        pillars = [.. slabs.Where(s => !s.Upper.IsEmpty && !s.Lower.IsEmpty).Select(s => Pillar.Of(s, DistanceOf))];
+
+        PlanDistance DistanceOf(Region region) => known.TryGetValue(region, out var made) ? made : known[region] = new(region, around);
+    }
+
+    /// <inheritdoc/>
+    public double Distance(Vec3 point) => Distance(point, p => p.Cosine);
+
+    /// <summary>
+    /// Distance beside plain walls, mm: exact there, where <see cref="Distance(Vec3)"/> keeps to the worst corner of a slab; at
+    /// sharp corners it may be too much.
+    /// </summary>
+    public double DistanceFromWalls(Vec3 point) => Distance(point, p => p.WallCosine);
+
+    private double Distance(Vec3 point, Func<Pillar, double> cosine)
+    {
+        var (place, height) = (new Vec2(point.X, point.Y), point.Z + frame);
+        // The table.
+        var nearest = height;
+        for (var i = pillars.Length - 1; i >= 0; i--)
+        {
+            var pillar = pillars[i];
+            if (height < pillar.Bottom) continue;
+            var above = height - pillar.Top;
+            if (above >= nearest) break;
+            if (above <= 0) nearest = Math.Min(nearest, Math.Max(above, pillar.Beside(place, height) * cosine(pillar)));
+            else nearest = Math.Min(nearest, pillar.Over(place, above, cosine(pillar)));
+        }
+        return nearest;
+    }
+
+    /// <summary>
+    /// A slab with the distances in its two plans, and the cosines of the draft where it is greatest and where it is least.
+    /// </summary>
+    private sealed record Pillar(double Bottom, double Top, PlanDistance Lower, PlanDistance Upper, double Cosine, double WallCosine)
+    {
+        public static Pillar Of(WoodSlab slab, Func<Region, PlanDistance> distanceOf)
+        {
+            var (lower, upper) = (distanceOf(slab.Lower), distanceOf(slab.Upper));
+            if (lower == upper) return new(slab.Bottom, slab.Top, lower, upper, 1, 1);
+            // A sharp corner moves farther than the wall; no point of the lower edge lies farther from the upper one than the
+            // worst of its own points.
+            var farthest = slab.Lower.Segments.Max(s => Math.Max(upper.At(s.Start), upper.At(s.PointAt(0.5))));
+            var nearest = slab.Lower.Segments.Min(s => Math.Max(0, upper.At(s.PointAt(0.5))));
+            return new(slab.Bottom, slab.Top, lower, upper, CosineOf(farthest), CosineOf(nearest));
+
+            double CosineOf(double move) => (slab.Top - slab.Bottom) / Math.Sqrt(move * move + (slab.Top - slab.Bottom) * (slab.Top - slab.Bottom));
+        }
+
+        /// <summary>Distance in the plan of a point between bottom and top.</summary>
+        public double Beside(Vec2 place, double height)
+        {
+            var low = Lower.At(place);
+            if (Lower == Upper) return low;
+            var up = (height - Bottom) / (Top - Bottom);
+            return low + (Upper.At(place) - low) * up;
+        }
+
+        /// <summary>Distance of a point above the top.</summary>
+        public double Over(Vec2 place, double above, double cosine)
+        {
+            var aside = Math.Max(0, Upper.At(place)) * cosine;
+            return Math.Sqrt(aside * aside + above * above);
+        }
+    }
+}
+
+/// <summary>Wood between two heights, with straight or sloping walls.</summary>
+/// <param name="Bottom">Height of its lower face above the table, mm.</param>
+/// <param name="Top">Height of its upper face above the table, mm.</param>
+/// <param name="Lower">The lower face.</param>
+/// <param name="Upper">The upper face.</param>
+internal sealed record WoodSlab(double Bottom, double Top, Region Lower, Region Upper);

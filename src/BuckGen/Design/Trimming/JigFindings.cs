@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using BuckGen.Design.Bucks;
+using BuckGen.Findings;
+
+namespace BuckGen.Design.Trimming;
+
+/// <summary>What a maker should know about a trim jig.</summary>
+internal static class JigFindings
+{
+    public static IEnumerable<Finding> Of(JigSpec jig, StackPlan plan, BuckSpec spec, bool relieved, ImmutableArray<Layer> core)
+    {
+        if (Math.Abs(plan.Miss) > spec.DepthTolerance)
+            yield return new("jig-height-missed", Severity.Warning,
+                FormattableString.Invariant($"The stock gives the jig a height of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm {(plan.Miss > 0 ? "more" : "less")} than the cut at {jig.TrimHeight:F2} mm."),
+                "Add a thinner sheet to the stock, or cut at the height it gives.")
+            {
+                Height = plan.Depth, Value = plan.Miss, Limit = spec.DepthTolerance,
+            };
+        if (!relieved && jig.FlangeRoom > 0)
+            yield return new("jig-on-flange", Severity.Note,
+                "The ring of the jig is one sheet high and has no room for the flange: it stands on it.",
+                "Lay strips of the same plastic under the outer edge of the ring, or cut at least two sheets above the flange.")
+            {
+                Source = "common practice, no source",
+            };
+        if (jig.Core && core.IsEmpty)
+            yield return new("jig-core-no-room", Severity.Note,
+                "There is no room for a core inside the part below the blade.",
+                "Hold the part from inside with a block cut by hand, or cut higher.")
+            {
+                Value = jig.TrimHeight, Source = "common practice, no source",
+            };
+    }
+}

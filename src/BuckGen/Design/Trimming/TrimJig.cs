@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using BuckGen.Design.Bucks;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+
+namespace BuckGen.Design.Trimming;
+
+/// <summary>
+/// A ring that stands round the part, exactly as high as the cut: a knife or saw that lies flat on it cuts one straight line.
+/// A core inside holds the wall. It is glued on a bed, on lines marked there: the part set over it is located by it and can
+/// neither slide nor tip.
+/// </summary>
+/// <param name="TrimHeight">Wanted height of the cut over the flange, mm.</param>
+/// <param name="Height">Height that the stock gives, mm.</param>
+/// <param name="Ring">The layers of the ring, lowest first.</param>
+/// <param name="Core">The layers of the core, lowest first; none when not wanted or when there is no room.</param>
+/// <param name="Bed">The bed under ring and core; null without a core.</param>
+/// <param name="Findings">What its maker should know.</param>
+public sealed record TrimJig(
+    double TrimHeight, double Height, ImmutableArray<Layer> Ring, ImmutableArray<Layer> Core, Layer? Bed, ImmutableArray<Finding> Findings)
+    : JigParts([.. Ring, .. Core, .. Bed is null ? Array.Empty<Layer>() : [Bed]], Findings)
+{
+    /// <summary>The part's outside where the ring has it cut.</summary>
+    public Region TrimLine { get; init; } = Region.Empty;
+
+    /// <summary>Designs the jig. The part stands on its flange; the ring stands on the bed or on the table.</summary>
+    internal static TrimJig Of(PartShell shell, JigSpec jig, BuckSpec spec)
+    {
+        if (jig.TrimHeight >= shell.Depth)
+            throw new SpecException(FormattableString.Invariant(
+                $"The trim height is {jig.TrimHeight} mm, but the part is only {shell.Depth:0.##} mm deep; cut lower."));
+        var plan = StackPlan.Choose(jig.TrimHeight, spec.Stock, spec.DepthTolerance);
+        // The flange lies under the ring when there is a layer that can give way to it.
+        var relieved = plan.Sheets.Length > 1;
+        var outer = shell.Moved(PartShell.Filled(shell.Outside(0)), jig.Clearance + jig.Land);
+        var blanks = new List<(Stock Stock, double Bottom, Region Wood)>();
+        var bottom = 0.0;
+        foreach (var stock in plan.Sheets)
+        {
+            // The part is widest at the lower face of a layer: what passes there passes.
+            var room = jig.Clearance + (relieved && bottom == 0 ? jig.FlangeRoom : 0);
+            var opening = shell.Moved(PartShell.Filled(shell.Outside(bottom)), room);
+            blanks.Add((stock, bottom, Region.FromLoops(outer.Loops.Concat(opening.Islands.Select(i => i.Outer)))));
+            bottom += stock.Thickness;
+        }
+
+        var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, shell);
+        ImmutableArray<Layer> ring = [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
+        var core = jig.Core ? CoreOf(shell, jig, spec, bottom) : [];
+        var bed = jig.Bed && !core.IsEmpty ? BedOf(core, outer, spec) : null;
+        return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Of(jig, plan, spec, relieved, core)])
+        {
+            // Whole sheets may come out higher than the part is deep.
+            TrimLine = PartShell.Filled(shell.Outside(Math.Min(bottom, shell.Depth))),
+        };
+    }
+
+    /// <summary>The layers inside the part, as high as whole sheets come without reaching the blade.</summary>
+    private static ImmutableArray<Layer> CoreOf(PartShell shell, JigSpec jig, BuckSpec spec, double cut)
+    {
+        var room = cut - jig.BladeRoom;
+        if (room < spec.Stock.Min(s => s.Thickness)) return [];
+        var blanks = new List<(Stock Stock, double Bottom, Region Wood)>();
+        var bottom = 0.0;
+        foreach (var stock in StackPlan.Choose(room, spec.Stock, 0, neverMore: true).Sheets)
+        {
+            // The part is narrowest at the upper face of a layer.
+            var wood = shell.Moved(PartShell.Filled(shell.Inside(bottom + stock.Thickness)), -jig.Clearance);
+            if (wood.IsEmpty) break;
+            blanks.Add((stock, bottom, wood));
+            bottom += stock.Thickness;
+        }
+
+        var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, shell);
+        return [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "CORE", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
+    }
+
+    /// <summary>A board as large as the ring, on which the place of the core is marked.</summary>
+    private static Layer BedOf(ImmutableArray<Layer> core, Region outer, BuckSpec spec)
+    {
+        ImmutableArray<Loop> footprint = [.. core[0].Region.Loops];
+        // The gaps between separate rings are filled: one board carries them all.
+        var board = outer.Islands.Length == 1 ? outer : new([new(Loop.Rectangle(outer.Bounds), [])]);
+        return PlainLayers.Of(1, LayerRole.Jig, "BED", core[0].Stock, -core[0].Stock.Thickness, board, [], spec.LetterHeight, footprint);
+    }
+
+    /// <summary>Dowels through every layer of a stack, placed where the narrowest of them has room.</summary>
+    private static ImmutableArray<DowelHole> Dowels(IEnumerable<Region> layers, DowelSpec dowels, PartShell shell)
+    {
+        var stack = layers.ToList();
+        if (stack.Count < 2) return [];
+        var inside = dowels.HoleDiameter / 2 + dowels.Wall;
+        var allowed = shell.Moved(stack.MinBy(l => l.Area)!, -inside);
+        return [.. allowed.Islands.SelectMany(i => DowelPlacement.Choose(new([i]), 2 * dowels.HoleDiameter))
+            .Where(p => stack.All(l => l.Contains(p) && l.DistanceToEdge(p) >= inside - 1e-6))
+            .Select(p => new DowelHole(p, dowels.HoleDiameter))];
+    }
+}

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using BuckGen.Design.Bucks;
+using BuckGen.Findings;
+
+namespace BuckGen.Design.Venting;
+
+/// <summary>The vents of a buck and why they are as they are.</summary>
+/// <param name="Spec">What is wanted.</param>
+/// <param name="Sizing">How wide the holes may be.</param>
+/// <param name="Diameter">How wide they are, mm.</param>
+/// <param name="Spacing">Farthest apart along a wall, mm; less than wanted when the flow needs more vents.</param>
+/// <param name="Vents">The vents.</param>
+/// <param name="Air">Whether they let the air out in time.</param>
+/// <param name="Findings">Places without a vent, holes too wide, air too slow.</param>
+public sealed record VentDesign(
+    Bucks.VentSpec Spec, VentSizing Sizing, double Diameter, double Spacing, ImmutableArray<Vent> Vents, VentAir Air,
+    ImmutableArray<Finding> Findings)
+{
+    /// <summary>Force with which the air outside presses on the base, N, at the vacuum of the reservoir.</summary>
+    public double BoardForce { get; init; }
+}

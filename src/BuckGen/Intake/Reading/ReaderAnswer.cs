@@ -1,0 +1,52 @@
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Curves;
+using BuckGen.Intake.Outlines;
+
+namespace BuckGen.Intake.Reading;
+
+/// <summary>What a reader finds in a file.</summary>
+internal static class ReaderAnswer
+{
+    /// <summary>Most paths, most curves of a path, and most notes that a plug-in's reader may give.</summary>
+    private const int MostPaths = 100_000, MostCurves = 100_000, MostNotes = 1000;
+
+    private const int LongestWord = 200, LongestText = 2000;
+
+    /// <summary>The drawing, a copy.</summary>
+    /// <exception cref="AnswerException">A plug-in's reader returned something that can't be used.</exception>
+    /// <exception cref="OutlineException">The reader refuses the file.</exception>
+    public static Drawing Of(IOutlineFormat format, byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
+    {
+        if (!ForeignCode.IsForeign(format)) return format.Read(content, name, options, cancellation);
+        // A copy of the file too: other readers may be asked after this one.
+        var drawing = format.Read([.. content], name, options, cancellation) ?? throw new AnswerException("it gave nothing");
+        if (Answer.WordsFault(drawing.Units, LongestWord) is { } units) throw new AnswerException($"its unit {units}");
+        return new(
+            [.. Answer.List(drawing.Paths, MostPaths, "path", Fault).Select(p => p with { Curves = Answer.List(p.Curves, MostCurves, "curve", Fault) })], drawing.Units,
+            Answer.List(drawing.Notes, MostNotes, "note", n => Answer.WordsFault(n.Kind, LongestWord) ?? Answer.WordsFault(n.Message, LongestText)));
+    }
+
+    private static string? Fault(DrawnPath path) =>
+        Answer.WordsFault(path.Source, LongestWord) is { } source ? $"has a source that {source}"
+        : Answer.WordsFault(path.Layer, LongestWord) is { } layer ? $"has a layer that {layer}"
+        : !Enum.IsDefined(path.FillRule) ? "has an unknown fill rule" : null;
+
+    /// <summary>
+    /// Only the kinds of curves of the library are taken: the code of another would run on, long after this door.
+    /// </summary>
+    private static string? Fault(Curve curve) => curve switch
+    {
+        LineCurve line => Places([line.From.X, line.From.Y, line.To.X, line.To.Y]),
+        BezierCurve bezier => Places([bezier.P0.X, bezier.P0.Y, bezier.P1.X, bezier.P1.Y, bezier.P2.X, bezier.P2.Y, bezier.P3.X, bezier.P3.Y]),
+        EllipseCurve ellipse => Places([ellipse.Centre.X, ellipse.Centre.Y, ellipse.U.X, ellipse.U.Y, ellipse.V.X, ellipse.V.Y, ellipse.Phi0, ellipse.Phi1]),
+        _ => "is none of the library's curves: LineCurve, BezierCurve, EllipseCurve",
+    };
+
+    private static string? Places(ReadOnlySpan<double> coordinates)
+    {
+        foreach (var coordinate in coordinates)
+            if (!Answer.IsPlace(coordinate)) return "has a coordinate that is no place within 1 km";
+        return null;
+    }
+}

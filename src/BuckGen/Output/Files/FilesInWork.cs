@@ -1,0 +1,174 @@
+using System.Collections.Immutable;
+using System.Text;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
+using BuckGen.Findings;
+using BuckGen.Output.Models;
+using BuckGen.Output.Models.Meshing;
+using BuckGen.Output.Pictures;
+using BuckGen.Output.Pictures.Png;
+using BuckGen.Output.Reports;
+using BuckGen.Output.Reports.Card;
+using BuckGen.Output.Reports.Page;
+
+namespace BuckGen.Output.Files;
+
+/// <summary>The files of one run as they are made, and what could not be made.</summary>
+internal sealed class FilesInWork
+{
+    private const int LongestExtension = 9;
+
+    /// <summary>Most triangles of the model on the page: about 4 MB of it.</summary>
+    private const int LargestModel = 150_000;
+
+    /// <summary>Width of the preview, pixels.</summary>
+    private const int PreviewWidth = 1600;
+
+    private readonly ImmutableArray<OutputFile>.Builder files = ImmutableArray.CreateBuilder<OutputFile>();
+    private readonly List<Finding> failures = [];
+    private readonly List<FormatInUse> formats;
+    private readonly CutPlan plan;
+    private readonly OutputOptions options;
+    private readonly IProgress<string>? progress;
+    private readonly CancellationToken cancellation;
+
+    /// <summary>The buck as it is after sanding, for the files and for the page; null without models.</summary>
+    private readonly Lazy<SolidMesh?> smooth;
+
+    public FilesInWork(CutPlan plan, OutputOptions options, IProgress<string>? progress, CancellationToken cancellation)
+    {
+        (this.plan, this.options, this.progress, this.cancellation) = (plan, options, progress, cancellation);
+        smooth = new(() => options.Model && !plan.Design.Layers.IsEmpty ? BuckModel.Smooth(plan.Design) : null);
+        // DXF always, since other files rely on it; then the requested formats.
+        formats = [Asked(CutFileFormats.Dxf(options.DxfVersion)), .. options.Svg ? [Asked(CutFileFormats.Svg)] : Array.Empty<FormatInUse>()];
+        foreach (var format in options.Formats)
+        {
+            var (further, failure) = ForeignCode.Call(format, () => format.Name, () => Fit(Asked(format)));
+            if (further is not null) formats.Add(further);
+            else failures.Add(failure!);
+        }
+    }
+
+    public void AddDrilling()
+    {
+        Add(DrillFiles.Lists(plan.Design, options));
+        Add(TemplateFiles.Drilling(plan.Design, options));
+        Add(DrillFiles.Programs(plan.Design, options));
+    }
+
+    public void AddTrimming() => Add(TemplateFiles.Trimming(plan.Design, options));
+
+    public void AddLayers()
+    {
+        foreach (var layer in plan.Design.Layers) Add(CutFilePaths.Layer(layer.Number), LayerDrawing.Of(layer), isSheet: false);
+    }
+
+    public void AddAccessories()
+    {
+        foreach (var layer in plan.Design.Accessories) Add(CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), isSheet: false);
+    }
+
+    public void AddSheets()
+    {
+        foreach (var sheet in plan.Sheets) Add(CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), isSheet: true);
+    }
+
+    public void AddModels()
+    {
+        if (options.Model) Add(ModelFiles.Of(plan.Design, smooth.Value));
+    }
+
+    public void AddProcessCard()
+    {
+        var (card, failed) = ProcessCard.Write(plan, options.Title, options.Sections);
+        failures.AddRange(failed);
+        if (card is { } bytes) Add(new OutputFile(OutputFiles.ProcessCardPath, bytes));
+    }
+
+    /// <summary>All files, with the report and the summary at the end: they list every one, themselves included.</summary>
+    public ImmutableArray<OutputFile> WithSummary()
+    {
+        var card = files.FirstOrDefault(f => f.Path == OutputFiles.ProcessCardPath) is { } written ? Encoding.UTF8.GetString([.. written.Content]) : null;
+        // One failing extension fails the same way for every file.
+        ImmutableArray<Finding> failed = [.. failures.DistinctBy(f => f.Message)];
+        var summary = Summary.Of(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath], options.Rates).With(failed);
+        Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, failed, card, [.. Models()])));
+        Add(new OutputFile(OutputFiles.PreviewPath, PngPicture.Write(PreviewPicture.Of(plan.Design, summary.Title, [.. plan.AllFindings.Concat(failed).OrderByDescending(f => f.Severity)]), PreviewWidth)));
+        Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
+        return files.ToImmutable();
+    }
+
+    /// <summary>
+    /// What can be turned on the page: the formed sheet, and the buck as it is after sanding when the job has models; nothing
+    /// that is too large for a page.
+    /// </summary>
+    private IEnumerable<ModelData> Models()
+    {
+        if (plan.Design.Formed is { IsAtRest: true } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);
+        if (smooth.Value is { IsEmpty: false } mesh && mesh.Triangles.Length <= LargestModel)
+            yield return ModelData.Of("Buck", mesh);
+    }
+
+    private void Add(string path, CutDrawing drawing, bool isSheet)
+    {
+        foreach (var format in formats.Where(f => isSheet || !f.SheetsOnly).ToArray())
+        {
+            var (bytes, failure) = ForeignCode.Call(format.Format, () => format.Format.Name, () => WriterAnswer.Of(format.Format, drawing));
+            if (failure is not null)
+            {
+                LeaveOut(format, failure);
+                continue;
+            }
+
+            format.Made.Add(Path.ChangeExtension(path, format.Ending));
+            Add(new OutputFile(format.Made[^1], bytes));
+        }
+    }
+
+    private void Add(TemplateFiles templates)
+    {
+        Add(templates.Files);
+        failures.AddRange(templates.Findings);
+    }
+
+    private void Add(IEnumerable<OutputFile> made)
+    {
+        foreach (var file in made) Add(file);
+    }
+
+    /// <summary>A writer that fails at one file gives none: half a set of programs would be run as if it were whole.</summary>
+    private void LeaveOut(FormatInUse format, Finding failure)
+    {
+        failures.Add(failure);
+        formats.Remove(format);
+        files.RemoveAll(f => format.Made.Contains(f.Path));
+    }
+
+    private static FormatInUse Asked(ICutFileFormat format) => new(format, format.Extension, format.SheetsOnly);
+
+    /// <summary>The format, when its ending can be used.</summary>
+    private FormatInUse Fit(FormatInUse format) =>
+        format.Ending is not ['.', _, ..] || format.Ending.Length > LongestExtension || !format.Ending[1..].All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
+            ? throw new AnswerException($"its ending \"{format.Ending}\" must be a dot and one to eight small letters or digits")
+            : format.Ending == CutFileFormats.Svg.Extension || formats.Exists(f => f.Ending == format.Ending)
+                ? throw new AnswerException($"its ending \"{format.Ending}\" is taken")
+                : format;
+
+    private void Add(OutputFile file)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        progress?.Report(file.Path);
+        files.Add(file);
+    }
+
+    /// <summary>A format, read once for what must not change.</summary>
+    private sealed record FormatInUse(ICutFileFormat Format, string Ending, bool SheetsOnly)
+    {
+        /// <summary>Paths of the files it made.</summary>
+        public List<string> Made { get; } = [];
+    }
+}

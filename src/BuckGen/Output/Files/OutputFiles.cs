@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using BuckGen.Cutting.Boards;
+using BuckGen.Geometry;
+
+namespace BuckGen.Output.Files;
+
+/// <summary>Every file of a job, made in memory. The same plan gives the same bytes.</summary>
+public static class OutputFiles
+{
+    /// <summary>Path of the process card below the output folder.</summary>
+    public const string ProcessCardPath = "process-card.txt";
+
+    /// <summary>Path of the report below the output folder.</summary>
+    public const string ReportPath = "report.html";
+
+    /// <summary>Path of the report's preview picture below the output folder.</summary>
+    internal const string PreviewPath = "report.png";
+
+    /// <summary>Path of the summary below the output folder.</summary>
+    public const string SummaryPath = "summary.json";
+
+    /// <summary>
+    /// The layers, the sheets to cut, what else the options ask for, the report with its preview and the summary; only these when
+    /// the plan has errors and is not forced.
+    /// </summary>
+    /// <param name="plan">The design laid out on sheets.</param>
+    /// <param name="options">Which files.</param>
+    /// <param name="force">True to make the cut files in spite of errors.</param>
+    /// <param name="progress">Receives every file.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static ImmutableArray<OutputFile> Of(
+        CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
+        return Made(plan, options, made =>
+        {
+            if (plan.HasErrors && !force) return;
+            made.AddLayers();
+            made.AddDrilling();
+            made.AddAccessories();
+            made.AddTrimming();
+            made.AddSheets();
+            made.AddModels();
+            made.AddProcessCard();
+        }, progress, cancellation);
+    }
+
+    /// <summary>
+    /// Only the jigs, laid out on sheets of their own, the report with its preview and the summary; only these when the plan has
+    /// errors and is not forced.
+    /// </summary>
+    /// <param name="plan">The design laid out on sheets.</param>
+    /// <param name="options">Which files.</param>
+    /// <param name="force">True to make the cut files in spite of errors.</param>
+    /// <param name="progress">Receives every file.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static ImmutableArray<OutputFile> Jigs(
+        CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
+        return Made(plan, options, made =>
+        {
+            if (plan.HasErrors && !force) return;
+            made.AddAccessories();
+            made.AddTrimming();
+            made.AddSheets();
+        }, progress, cancellation);
+    }
+
+    /// <summary>Only the drill map with its templates, the report with its preview and the summary.</summary>
+    /// <param name="plan">The design laid out on sheets.</param>
+    /// <param name="options">Which files.</param>
+    /// <param name="progress">Receives every file.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static ImmutableArray<OutputFile> DrillMap(
+        CutPlan plan, OutputOptions options, IProgress<string>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
+        return Made(plan, options, made => made.AddDrilling(), progress, cancellation);
+    }
+
+    private static ImmutableArray<OutputFile> Made(
+        CutPlan plan, OutputOptions options, Action<FilesInWork> add, IProgress<string>? progress, CancellationToken cancellation) =>
+        Abandoned.When(
+            () =>
+            {
+                var made = new FilesInWork(plan, options, progress, cancellation);
+                add(made);
+                return made.WithSummary();
+            },
+            cancellation);
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Pictures.Drawing;
+
+namespace BuckGen.Output.Pictures;
+
+/// <summary>
+/// The buck from above: every layer's edge, vents and dowels, its size, where the section runs, and a numbered ring at each
+/// finding's place.
+/// </summary>
+internal static class PlanPicture
+{
+    private const double Tallest = 150, Below = 22, Above = 10;
+
+    private static readonly Ink Plate = new(PictureColours.Grey, 0.25, PictureColours.Board);
+    private static readonly Ink Wall = new(PictureColours.Black, 0.25, PictureColours.Wood);
+    private static readonly Ink DowelInk = new(PictureColours.Grey, 0.2) { Dashes = [1, 0.8] };
+    private static readonly Ink VentInk = new(null, 0, PictureColours.Measure);
+    private static readonly Ink SectionInk = new(PictureColours.Black, 0.35) { Dashes = [6, 1, 1, 1] };
+
+    /// <summary>The picture.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="findings">All findings in the order in which they are listed: the first is number 1.</param>
+    public static Picture Of(BuckDesign design, ImmutableArray<Finding> findings)
+    {
+        var shown = design.Layers.Where(l => l.Role != LayerRole.Plenum).ToArray();
+        var wood = shown.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds)).With(design.Footprint.Bounds);
+        // Where no wood is left at all, the page still has the size of what was drawn.
+        var view = PaperView.Centred(wood == Bounds.Nothing ? design.Outline.Region.Bounds : wood, Tallest, Below);
+        var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
+        return new("Plan, seen from above", page,
+        [
+            .. shown.Select(l => PictureShape.Of(l.Region.Transformed(view.Map), l.Role == LayerRole.Base ? Plate : Wall)),
+            .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).Distinct().Select(d => PictureShape.Circle(view.Map.Apply(d.Centre), Math.Max(0.5, d.Diameter / 2 * view.Scale.Factor), DowelInk)),
+            .. (design.Vents?.Vents ?? []).Select(v => PictureShape.Circle(view.Map.Apply(v.Centre), Math.Max(0.45, v.Diameter / 2 * view.Scale.Factor), VentInk)),
+            .. SectionLine(design, view),
+            .. Sizes(design, view),
+            .. Rings(findings, view),
+            view.ScaleAt(page.MaxY - 4),
+        ]);
+    }
+
+    /// <summary>A thin chain line with its letter at both ends (ISO 128 line types, from memory).</summary>
+    private static IEnumerable<PictureItem> SectionLine(BuckDesign design, PaperView view)
+    {
+        if (SectionPicture.CutAt(design) is not { } height) yield break;
+        var y = view.Map.Apply(new(0, height)).Y;
+        var (left, right) = (new Vec2(view.Corner.X - 3, y), new Vec2(view.Corner.X + view.Width + 3, y));
+        yield return PictureShape.Line(left, right, SectionInk);
+        yield return new PictureText(left + new Vec2(0, 1), "A", TextLines.Height, TextAlign.Middle, PictureColours.Black);
+        yield return new PictureText(right + new Vec2(0, 1), "A", TextLines.Height, TextAlign.Middle, PictureColours.Black);
+    }
+
+    /// <summary>The part's footprint first, what the whole takes outside it.</summary>
+    private static IEnumerable<PictureItem> Sizes(BuckDesign design, PaperView view)
+    {
+        var footprint = design.Footprint.Bounds;
+        if (!design.Footprint.IsEmpty)
+        {
+            var (left, right) = (view.Map.Apply(footprint.LowerLeft), view.Map.Apply(new(footprint.MaxX, footprint.MinY)));
+            foreach (var item in Dimension.Level(new(left.X, view.Corner.Y - 7), new(right.X, view.Corner.Y - 7), footprint.Width)) yield return item;
+            var (low, high) = (view.Map.Apply(footprint.LowerLeft), view.Map.Apply(new(footprint.MinX, footprint.MaxY)));
+            foreach (var item in Dimension.Upright(new(view.Corner.X - 6, low.Y), new(view.Corner.X - 6, high.Y), footprint.Height)) yield return item;
+        }
+
+        if (view.Real == footprint) yield break;
+        foreach (var item in Dimension.Level(view.Corner - new Vec2(0, 14), view.Corner + new Vec2(view.Width, -14), view.Real.Width)) yield return item;
+    }
+
+    private static ImmutableArray<PictureItem> Rings(ImmutableArray<Finding> findings, PaperView view)
+    {
+        var rings = new NumberedPlaces();
+        var placed = findings.Select((f, i) => (f.Place, Number: i + 1)).Where(f => f.Place is not null).ToArray();
+        foreach (var (place, _) in placed) rings.Keep(view.Map.Apply(place!.Value));
+        foreach (var (place, number) in placed) 
+            rings.AddLink(view.Map.Apply(place!.Value), NumberedPlaces.Label(number), PictureColours.Repaired, $"place-{NumberedPlaces.Label(number)}", $"finding-{NumberedPlaces.Label(number)}", $"Finding {NumberedPlaces.Label(number)}");
+        return rings.Items;
+    }
+}

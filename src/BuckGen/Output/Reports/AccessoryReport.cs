@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>A layer of a jig or panel.</summary>
+/// <param name="Name">"RING", "CORE", "BED", "TEMPLATE", "NEST", "PANEL" or "INLAY".</param>
+/// <param name="Number">1 for the lowest.</param>
+/// <param name="Stock">Name of the sheet.</param>
+/// <param name="Thickness">Thickness.</param>
+/// <param name="Bottom">Height of the lower face over what the jig stands on; below 0 for the bed.</param>
+/// <param name="Top">Height of the upper face.</param>
+/// <param name="File">Its DXF, or null when it was not written.</param>
+/// <param name="Bounds">Bounds of its wood.</param>
+public sealed record AccessoryReport(
+    string Name, int Number, string Stock, double Thickness, double Bottom, double Top, string? File, BoundsReport Bounds)
+{
+    internal static IEnumerable<AccessoryReport> Of(BuckDesign design, ImmutableArray<string> files) => design.Accessories.Select(l => new AccessoryReport(
+        l.Name, l.Number, l.Stock.Name, Rounded.Of(l.Thickness), Rounded.Of(l.Bottom), Rounded.Of(l.Top),
+        Summary.Listed(CutFilePaths.Accessory(l), files), BoundsReport.Of(l.Region.Bounds)));
+}

@@ -1,0 +1,21 @@
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Intake.Catalogs;
+
+namespace BuckGen.Output.Reports.Card;
+
+/// <summary>The usual cautions, and those of the plastic.</summary>
+internal sealed class Cautions : IReportSection
+{
+    public string Title => "Take care";
+
+    public IEnumerable<string> Lines(CutPlan plan) =>
+    [
+        "Hot heater and sheet: gloves, distance, nothing that burns nearby. Fumes: exhaust or open air, and",
+        "never hotter than the upper limit. Knives, saws and routers: guards, and the part held down.",
+        "A wooden buck is no food-safe tool. The supplier's data sheet, local rules and licensed practice",
+        "come before this card; its values are starts, not settings.",
+        .. plan.Design.Spec.Sheet?.Plastic?.Caution is { } caution ? [caution] : Array.Empty<string>(),
+    ];
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using System.Text;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Prediction;
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Quantities;
+
+namespace BuckGen.Output.Reports.Card;
+
+/// <summary>
+/// A page for the bench: start values for heating, forming and cooling, the order of work, cautions, and lines to write down what
+/// worked, because the shop will repeat the order.
+/// </summary>
+public static class ProcessCard
+{
+    /// <summary>Lines wider than the page are wrapped, to a width that reads well; letters.</summary>
+    private const int PageWidth = 110, LineLength = 96;
+
+    private static readonly ImmutableArray<IReportSection> Before = [new StartValues(), new OrderOfWork()], After = [new Cautions(), new WhatWorked(), new CardSources()];
+
+    /// <summary>The card as plain text in UTF-8; null when the plastic sheet is not known.</summary>
+    /// <param name="plan">The design and its parts laid out on sheets.</param>
+    /// <param name="title">What the job is called; empty for the outline's name.</param>
+    public static ImmutableArray<byte>? Write(CutPlan plan, string title) => Write(plan, title, []).Card;
+
+    private static IEnumerable<string> Predicted(FormedPart? part) => part is { IsAtRest: true, Thinnest: { } thin }
+        ? [CardText.Line($"Predicted   {part.Mean:0.##} mm on average, thinnest {thin.Thickness:0.##} mm at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
+        : [];
+
+    /// <summary>The card with further sections after the order of work, and why any of them gave nothing.</summary>
+    internal static (ImmutableArray<byte>? Card, ImmutableArray<Finding> Failures) Write(CutPlan plan, string title, ImmutableArray<IReportSection> further)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(title);
+        if (plan.Design is not { Blank: { } blank, Spec.Sheet: { } sheet }) return (null, []);
+        var (failures, text) = (new List<Finding>(), new StringBuilder());
+        string[] head =
+        [
+            "PROCESS CARD", title.Length > 0 ? title : plan.Design.Outline.Name, "",
+            CardText.Line($"Sheet       {sheet.Plastic?.Name ?? "plastic not named"}, {blank.Gauge:0.##} mm; blank {blank.Width:0} x {blank.Height:0} mm"),
+            CardText.Line($"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {blank.Gap:0} mm from the buck"),
+            CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average (area method), thinner in corners"),
+            .. Predicted(plan.Design.Formed),
+            CardText.Line($"Expect      formed sizes within {plan.Design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand within {plan.Design.Sizing.TrimmedTolerance:0.##} mm either way"),
+        ];
+        foreach (var line in head) text.Append(VisibleText.Of(line)).Append('\n');
+        foreach (var section in Before.Concat(further).Concat(After))
+        {
+            var (lines, failure) = ForeignCode.Call(section, () => section.Title, () => SectionAnswer.Of(section, plan));
+            if (failure is not null) failures.Add(failure);
+            if (lines.IsDefaultOrEmpty) continue;
+            text.Append('\n').Append(VisibleText.Of(section.Title.ToUpperInvariant())).Append('\n');
+            foreach (var line in lines.Select(l => VisibleText.Of(l)).SelectMany(l => l.Length <= PageWidth ? [l] : TextLines.Wrap(l, LineLength))) text.Append(line).Append('\n');
+        }
+
+        return ([.. Encoding.UTF8.GetBytes(text.ToString())], [.. failures]);
+    }
+}

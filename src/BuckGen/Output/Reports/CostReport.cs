@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using BuckGen.Cutting.Costs;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>Time and money by the shop's own rates.</summary>
+/// <param name="Currency">The shop's currency; empty when not given.</param>
+/// <param name="Materials">The sheets, the plastic last.</param>
+/// <param name="Work">The work.</param>
+/// <param name="MaterialByShare">Materials by what is used up.</param>
+/// <param name="MaterialWhole">Materials by whole sheets.</param>
+/// <param name="Minutes">Time of all work.</param>
+/// <param name="WorkCost">Price of all work.</param>
+/// <param name="Missing">Figures that the shop has not given; they are not in the sums.</param>
+public sealed record CostReport(
+    string Currency, ImmutableArray<MaterialReport> Materials, ImmutableArray<WorkReport> Work, double MaterialByShare, double MaterialWhole,
+    double Minutes, double WorkCost, ImmutableArray<string> Missing)
+{
+    internal static CostReport Of(JobCost c) => new(
+        c.Currency,
+        [.. c.Materials.Select(m => new MaterialReport(m.Name, m.Sheets, Rounded.Of(m.Share), Rounded.Of(m.SheetPrice), Rounded.Of(m.ShareCost), Rounded.Of(m.WholeCost)))],
+        [.. c.Work.Select(w => new WorkReport(w.Name, Rounded.Of(w.Amount), w.Unit, Rounded.Of(w.Minutes), Rounded.Of(w.Cost)))],
+        Rounded.Of(c.MaterialByShare), Rounded.Of(c.MaterialWhole), Rounded.Of(c.Minutes), Rounded.Of(c.WorkCost), c.Missing);
+}
+
+/// <summary>One material.</summary>
+/// <param name="Name">The stock, or the plastic.</param>
+/// <param name="Sheets">Whole sheets.</param>
+/// <param name="Share">How much of them is used up, in sheets.</param>
+/// <param name="SheetPrice">Price of a sheet; null when not given.</param>
+/// <param name="ShareCost">Price of what is used up; null when not given.</param>
+/// <param name="WholeCost">Price of the whole sheets; null when not given.</param>
+public sealed record MaterialReport(string Name, int Sheets, double Share, double? SheetPrice, double? ShareCost, double? WholeCost);
+
+/// <summary>One kind of work.</summary>
+/// <param name="Name">What is done.</param>
+/// <param name="Amount">How much of it.</param>
+/// <param name="Unit">What it is counted in.</param>
+/// <param name="Minutes">How long it takes; null when not given.</param>
+/// <param name="Cost">What it costs; null when not given.</param>
+public sealed record WorkReport(string Name, double Amount, string Unit, double? Minutes, double? Cost);

@@ -1,0 +1,12 @@
+using BuckGen.Intake.Outlines;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>How drawn curves became lines and arcs.</summary>
+/// <param name="Count">Splines, Béziers and ellipses in the drawing.</param>
+/// <param name="Pieces">Lines and arcs that replace them.</param>
+/// <param name="LargestError">The largest distance between a curve and its replacement, mm.</param>
+public sealed record CurvesReport(int Count, int Pieces, double LargestError)
+{
+    internal static CurvesReport Of(FittedCurves curves) => new(curves.Count, curves.Pieces, Rounded.Of(curves.LargestError));
+}

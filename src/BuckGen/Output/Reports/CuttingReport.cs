@@ -1,0 +1,14 @@
+using BuckGen.Cutting.Boards;
+using BuckGen.Quantities;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>How the sheets are cut.</summary>
+/// <param name="Machine">"laser" or "router".</param>
+/// <param name="Kerf">Full width of the cut that was allowed for; 0 for a router.</param>
+/// <param name="Spacing">Least distance between parts.</param>
+/// <param name="EdgeMargin">Least distance to the edge of the sheet.</param>
+public sealed record CuttingReport(string Machine, double Kerf, double Spacing, double EdgeMargin)
+{
+    internal static CuttingReport Of(CuttingSpec s) => new(Words.Of(s.Machine), Rounded.Of(2 * s.Compensation), Rounded.Of(s.Spacing), Rounded.Of(s.EdgeMargin));
+}

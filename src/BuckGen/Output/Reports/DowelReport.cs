@@ -1,0 +1,17 @@
+using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>A dowel hole.</summary>
+/// <param name="X">Centre.</param>
+/// <param name="Y">Centre.</param>
+/// <param name="Diameter">Diameter of the hole.</param>
+/// <param name="FromLayer">Lowest layer it goes through.</param>
+/// <param name="ToLayer">Highest layer it goes through.</param>
+public sealed record DowelReport(double X, double Y, double Diameter, int FromLayer, int ToLayer)
+{
+    internal static DowelReport Of(IGrouping<DowelHole, (DowelHole Hole, int Layer)> hole) => new(
+        Rounded.Of(hole.Key.Centre.X), Rounded.Of(hole.Key.Centre.Y), Rounded.Of(hole.Key.Diameter),
+        hole.Min(h => h.Layer), hole.Max(h => h.Layer));
+}

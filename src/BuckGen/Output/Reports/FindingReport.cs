@@ -1,0 +1,25 @@
+using BuckGen.Findings;
+using BuckGen.Geometry;
+using BuckGen.Quantities;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>Something to know before cutting.</summary>
+/// <param name="Id">A short stable word.</param>
+/// <param name="Severity">"note", "warning" or "error".</param>
+/// <param name="Message">What is so.</param>
+/// <param name="X">Place in the plan.</param>
+/// <param name="Y">Place in the plan.</param>
+/// <param name="Z">Height above the bottom of the stack.</param>
+/// <param name="Value">The measured value.</param>
+/// <param name="Limit">The limit.</param>
+/// <param name="Source">Where the rule comes from.</param>
+/// <param name="Remedy">What can be done.</param>
+/// <param name="Silenced">Why the maker accepts it; null when it is not silenced.</param>
+public sealed record FindingReport(
+    string Id, string Severity, string Message, double? X, double? Y, double? Z, double? Value, double? Limit, string Source, string Remedy, string? Silenced)
+{
+    internal static FindingReport Of(Finding f) => new(
+        f.Id, Words.Of(f.Severity), f.Message, Rounded.Of(f.Place?.X), Rounded.Of(f.Place?.Y), Rounded.Of(f.Height),
+        Rounded.Of(f.Value), Rounded.Of(f.Limit), f.Source, f.Remedy, f.Silenced);
+}

@@ -1,0 +1,12 @@
+using BuckGen.Design.Trimming;
+using BuckGen.Geometry;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>The flange template.</summary>
+/// <param name="Offset">How far the template stays inside the trim line.</param>
+/// <param name="TrimLength">Length of the trim line.</param>
+public sealed record FlangeReport(double Offset, double TrimLength)
+{
+    internal static FlangeReport Of(FlangeTemplate f) => new(Rounded.Of(f.Offset), Rounded.Of(f.TrimLine.Perimeter));
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using BuckGen.Design.Prediction;
+using BuckGen.Geometry;
+using BuckGen.Quantities;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>The predicted wall of the formed part. Heights are above the bottom of the stack.</summary>
+/// <param name="Detail">Quick or fine.</param>
+/// <param name="Stepped">Whether the steps of the layers were formed over.</param>
+/// <param name="AtRest">Whether the prediction converged; without that the numbers mean nothing.</param>
+/// <param name="Gauge">Thickness before forming.</param>
+/// <param name="Thinnest">The thinnest place of the part; null when none was found.</param>
+/// <param name="ThinnestOfSheet">The thinnest place anywhere in the frame; null when none was found.</param>
+/// <param name="CornerBall">Radius of the ball that must touch a place for it to count.</param>
+/// <param name="Mean">Mean thickness of the part.</param>
+/// <param name="MeanOfSheet">Mean thickness of all that lies in the frame.</param>
+/// <param name="VolumeError">Plastic after over plastic before, less 1.</param>
+/// <param name="Refinement">How much the thinnest place changes from a coarser net; null when it is not known.</param>
+/// <param name="GaugeNeeded">Gauge for the wanted least wall; null when none is given.</param>
+/// <param name="Triangles">Triangles of the net.</param>
+/// <param name="Finest">Sides of the smallest triangles.</param>
+/// <param name="FrameHeight">Where the frame stands at the end.</param>
+/// <param name="Modulus">Shear modulus of the hot sheet.</param>
+/// <param name="Stiffening">Ratio of its two constants.</param>
+/// <param name="Friction">Friction between sheet and buck; null for a sheet that sticks.</param>
+/// <param name="Webs">Where webs stand.</param>
+/// <param name="Bridged">Where the sheet does not reach the buck.</param>
+public sealed record FormedReport(
+    string Detail, bool Stepped, bool AtRest, double Gauge, WallReport? Thinnest, WallReport? ThinnestOfSheet, double CornerBall, double Mean, double MeanOfSheet,
+    double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double Finest, double FrameHeight, double Modulus, double Stiffening, double? Friction,
+    ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged)
+{
+    internal static FormedReport Of(FormedPart part) => new(
+        Words.Of(part.Spec.Detail), part.Spec.Stepped, part.IsAtRest, Rounded.Of(part.Gauge), WallReport.Of(part.Thinnest), WallReport.Of(part.ThinnestOfSheet),
+        Rounded.Of(part.Ball), Rounded.Of(part.Mean), Rounded.Of(part.MeanOfSheet), Rounded.Of(part.VolumeError), Rounded.Of(part.Refinement), Rounded.Of(part.GaugeNeeded),
+        part.Triangles.Length, Rounded.Of(part.Finest), Rounded.Of(part.FrameHeight), part.Spec.Modulus, part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(PlaceReport.Of)],
+        [.. part.Bridged.Select(b => new BridgedReport(Rounded.Of(b.Distance), Rounded.Of(b.Place.X), Rounded.Of(b.Place.Y), Rounded.Of(b.Height)))]);
+}
+
+/// <summary>A thin place.</summary>
+/// <param name="Thickness">Thickness there.</param>
+/// <param name="X">Place in the plan.</param>
+/// <param name="Y">Place in the plan.</param>
+/// <param name="Z">Height.</param>
+public sealed record WallReport(double Thickness, double X, double Y, double Z)
+{
+    internal static WallReport? Of(ThinnestPlace? place) => place is null ? null : new(Rounded.Of(place.Thickness), Rounded.Of(place.Place.X), Rounded.Of(place.Place.Y), Rounded.Of(place.Height));
+}
+
+/// <summary>A place that the sheet does not reach.</summary>
+/// <param name="Distance">How far it stands off.</param>
+/// <param name="X">Place in the plan.</param>
+/// <param name="Y">Place in the plan.</param>
+/// <param name="Z">Height.</param>
+public sealed record BridgedReport(double Distance, double X, double Y, double Z);

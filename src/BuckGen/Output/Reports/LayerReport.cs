@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using BuckGen.Cutting.CutFiles;
+using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
+using BuckGen.Quantities;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>One layer.</summary>
+/// <param name="Number">1 for the lowest.</param>
+/// <param name="Role">"wall" or "base".</param>
+/// <param name="Stock">Name of the sheet.</param>
+/// <param name="Thickness">Thickness.</param>
+/// <param name="Bottom">Height of the lower face.</param>
+/// <param name="Top">Height of the upper face.</param>
+/// <param name="File">The layer's DXF, or null when it was not written.</param>
+/// <param name="Area">Area of its wood, dowel holes not taken off.</param>
+/// <param name="Islands">Number of separate pieces.</param>
+/// <param name="Holes">Number of holes, dowels not counted.</param>
+/// <param name="CutLength">Length of its nominal edges and dowel holes; what the machine runs differs by the kerf.</param>
+/// <param name="Bounds">Bounds of its wood.</param>
+public sealed record LayerReport(
+    int Number, string Role, string Stock, double Thickness, double Bottom, double Top, string? File, double Area,
+    int Islands, int Holes, double CutLength, BoundsReport Bounds)
+{
+    internal static LayerReport Of(Layer layer, ImmutableArray<string> files)
+    {
+        var (region, dowels) = (layer.Region, layer.Parts.SelectMany(p => p.Dowels));
+        var cut = region.Perimeter + dowels.Sum(d => Math.PI * d.Diameter);
+        return new(
+            layer.Number, Words.Of(layer.Role), layer.Stock.Name, Rounded.Of(layer.Thickness), Rounded.Of(layer.Bottom),
+            Rounded.Of(layer.Top), Summary.Listed(CutFilePaths.Layer(layer.Number), files), Rounded.Of(region.Area),
+            region.Islands.Length, region.HoleCount, Rounded.Of(cut), BoundsReport.Of(region.Bounds));
+    }
+}

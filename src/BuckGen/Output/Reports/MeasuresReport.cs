@@ -1,0 +1,91 @@
+using BuckGen.Geometry;
+using BuckGen.Intake.Measuring;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>What decides how an outline can be cut and how sturdy it is; lengths in mm, angles in degrees.</summary>
+/// <param name="NarrowestNeck">The smallest width of the region; null when no two edges face each other across it.</param>
+/// <param name="NarrowestGap">The smallest open width; null when no two edges face each other across open space.</param>
+/// <param name="SmallestInsideRadius">The tightest arc that a router bit has to fit into; null without such arcs.</param>
+/// <param name="SmallestOutsideRadius">The tightest arc that sticks out; null without such arcs.</param>
+/// <param name="SharpestCorner">The corner with the smallest angle; null when every joint is smooth.</param>
+/// <param name="Error">
+/// The largest distance between a drawn curve and the edge that was measured; widths may differ by twice as much.
+/// </param>
+public sealed record MeasuresReport(
+    NeckReport? NarrowestNeck, GapReport? NarrowestGap, RadiusReport? SmallestInsideRadius, RadiusReport? SmallestOutsideRadius,
+    CornerReport? SharpestCorner, double Error)
+{
+    internal static MeasuresReport Of(OutlineMeasures measures) => new(
+        measures.NarrowestNeck is { } neck ? NeckReport.Of(neck) : null,
+        measures.NarrowestGap is { } gap ? GapReport.Of(gap) : null,
+        measures.SmallestInsideRadius is { } inside ? RadiusReport.Of(inside) : null,
+        measures.SmallestOutsideRadius is { } outside ? RadiusReport.Of(outside) : null,
+        measures.SharpestCorner is { } corner ? CornerReport.Of(corner) : null,
+        Rounded.Of(measures.Error));
+}
+
+/// <summary>A narrow place of the region, mm.</summary>
+/// <param name="Width">How wide it is.</param>
+/// <param name="Place">Its middle.</param>
+/// <param name="From">One end of the way across.</param>
+/// <param name="To">The other end.</param>
+public sealed record NeckReport(double Width, PlaceReport Place, PlaceReport From, PlaceReport To)
+{
+    internal static NeckReport Of(Neck neck)
+    {
+        var (from, to) = Ends.InOrder(neck.A, neck.B);
+        return new(Rounded.Of(neck.Width), PlaceReport.Of(neck.Middle), from, to);
+    }
+}
+
+/// <summary>A narrow open place, mm.</summary>
+/// <param name="Width">How wide it is.</param>
+/// <param name="Kind">What lies on its two sides: "between-parts", "across-slot" or "inside-hole".</param>
+/// <param name="Place">Its middle.</param>
+/// <param name="From">One end of the way across.</param>
+/// <param name="To">The other end.</param>
+public sealed record GapReport(double Width, string Kind, PlaceReport Place, PlaceReport From, PlaceReport To)
+{
+    internal static GapReport Of(Gap gap)
+    {
+        var (from, to) = Ends.InOrder(gap.A, gap.B);
+        return new(Rounded.Of(gap.Width), Word(gap.Kind), PlaceReport.Of(gap.Middle), from, to);
+    }
+
+    private static string Word(GapKind kind) => kind switch
+    {
+        GapKind.BetweenParts => "between-parts",
+        GapKind.AcrossSlot => "across-slot",
+        _ => "inside-hole",
+    };
+}
+
+/// <summary>An arc of the edge, mm.</summary>
+/// <param name="Radius">Its radius.</param>
+/// <param name="Centre">Its centre.</param>
+/// <param name="Place">The middle of the arc.</param>
+public sealed record RadiusReport(double Radius, PlaceReport Centre, PlaceReport Place)
+{
+    internal static RadiusReport Of(RoundEdge arc) => new(Rounded.Of(arc.Radius), PlaceReport.Of(arc.Centre), PlaceReport.Of(arc.Place));
+}
+
+/// <summary>A corner of the edge.</summary>
+/// <param name="Angle">The angle between its two sides, degrees: in the region or, at an inside corner, outside it.</param>
+/// <param name="Side">"outside" for a corner that sticks out, "inside" for one that goes into the region.</param>
+/// <param name="Place">Where it is.</param>
+public sealed record CornerReport(double Angle, string Side, PlaceReport Place)
+{
+    internal static CornerReport Of(EdgeCorner corner) =>
+        new(Rounded.Of(corner.Angle), corner.IsInside ? "inside" : "outside", PlaceReport.Of(corner.Place));
+}
+
+/// <summary>The ends of a way across, in an order that does not depend on where a loop starts.</summary>
+internal static class Ends
+{
+    public static (PlaceReport From, PlaceReport To) InOrder(Vec2 a, Vec2 b)
+    {
+        var (one, other) = (PlaceReport.Of(a), PlaceReport.Of(b));
+        return (one.X, one.Y).CompareTo((other.X, other.Y)) <= 0 ? (one, other) : (other, one);
+    }
+}

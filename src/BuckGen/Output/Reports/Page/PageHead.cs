@@ -1,0 +1,40 @@
+using System.Globalization;
+
+namespace BuckGen.Output.Reports.Page;
+
+/// <summary>The title block: what the job is, its numbers at a glance, and where things are on the page.</summary>
+internal static class PageHead
+{
+    public static void Add(Html page, Summary s)
+    {
+        page.Raw("<header>\n").Line($"<h1>{s.Title}</h1>");
+        page.Line($"<p>{Upper(s.Buck.Kind)} buck from {s.Outline.Name}, {s.Outline.Islands} island{(s.Outline.Islands == 1 ? "" : "s")}, to size at the {s.Buck.OutlineAt}.</p>");
+        page.Raw("<dl class=\"facts\">\n");
+        foreach (var (what, value) in Facts(s)) page.Line($"<div><dt>{what}</dt><dd>{value}</dd></div>");
+        page.Raw("</dl>\n<nav aria-label=\"On this page\"><ul>");
+        foreach (var (id, words) in (ReadOnlySpan<(string, string)>)[("findings", "Findings"), ("drawings", "Drawings"), ("layers", "Layers"), ("sheets", "Sheets to cut"), ("tables", "Numbers"), ("files", "Files")])
+            page.Line($"<li><a href=\"#{id}\">{words}</a></li>");
+        page.Raw("</ul></nav>\n</header>\n");
+    }
+
+    private static IEnumerable<(string What, string Value)> Facts(Summary s)
+    {
+        yield return ("Depth", Text($"{s.Buck.Depth:0.##} mm (wanted {s.Buck.DepthWanted:0.##})"));
+        yield return ("Stack", Text($"{s.Layers.Length} layers, {s.Buck.Height:0.##} mm high"));
+        yield return ("Footprint", Text($"{s.Footprint.Width:0.0} x {s.Footprint.Height:0.0} mm"));
+        yield return ("Draft", Text($"{s.Buck.Draft:0.##} degrees"));
+        if (s.Blank is { } b)
+        {
+            yield return ("Blank", Text($"{b.Width:0} x {b.Height:0} mm of {b.Gauge:0.##} mm{(b.Plastic.Length > 0 ? " " + b.Plastic : "")}"));
+            yield return ("Wall", Text($"{b.MeanThickness:0.##} mm on average, drawn {b.ArealDrawRatio:0.##} times"));
+        }
+
+        if (s.Air is { } air) yield return ("Vents", Text($"{air.VentsPlaced}, {s.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm"));
+        yield return ("To cut", Text($"{s.CutLength / 1000:0.0} m on {s.Sheets.Length} sheet{(s.Sheets.Length == 1 ? "" : "s")}"));
+        if (s.Cost is { } cost) yield return ("Cost", Text($"{cost.MaterialByShare + cost.WorkCost:0.00} {cost.Currency}, {cost.Minutes:0} minutes").Trim());
+    }
+
+    private static string Upper(string word) => char.ToUpperInvariant(word[0]) + word[1..];
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

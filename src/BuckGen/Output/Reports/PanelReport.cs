@@ -1,0 +1,20 @@
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Trimming;
+using BuckGen.Geometry;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>The face panel.</summary>
+/// <param name="Fit">Room between part and opening on every side.</param>
+/// <param name="Width">Width of the panel.</param>
+/// <param name="Height">Height of the panel.</param>
+/// <param name="Openings">Openings cut in it.</param>
+/// <param name="Inlays">Pieces that come loose.</param>
+public sealed record PanelReport(double Fit, double Width, double Height, int Openings, int Inlays)
+{
+    internal static PanelReport Of(FacePanel p)
+    {
+        var panel = p.Panel.Region;
+        return new(Rounded.Of(p.Fit), Rounded.Of(panel.Bounds.Width), Rounded.Of(panel.Bounds.Height), panel.HoleCount, p.Inlays?.Parts.Length ?? 0);
+    }
+}

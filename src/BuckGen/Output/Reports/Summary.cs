@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.Costs;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Findings;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Quantities;
+
+namespace BuckGen.Output.Reports;
+
+/// <summary>Every number of a job, as it stands in summary.json; lengths in mm, areas in mm², angles in degrees.</summary>
+/// <remarks>The file's form is described by summary.schema.json beside this source.</remarks>
+/// <param name="Schema">Name and version of the form.</param>
+/// <param name="Title">What the job is called.</param>
+/// <param name="Units">Always "mm".</param>
+/// <param name="Outline">What was read.</param>
+/// <param name="Buck">What is wanted and what results.</param>
+/// <param name="Footprint">Size of the designed outline where the formed part meets its flange.</param>
+/// <param name="Layers">The layers, lowest first.</param>
+/// <param name="Dowels">The dowel holes, each once.</param>
+/// <param name="Vents">The vents; none when there are none.</param>
+/// <param name="Air">How the air leaves; null without vents.</param>
+/// <param name="Sizing">How the buck was sized from the part.</param>
+/// <param name="Blank">The blank; null when the sheet is not known.</param>
+/// <param name="Formed">The predicted wall of the part; null when it was not predicted.</param>
+/// <param name="Jig">The trim jig; null for none.</param>
+/// <param name="Flange">The flange template; null for none.</param>
+/// <param name="Panel">The face panel; null for none.</param>
+/// <param name="Accessories">The layers of jigs and panel.</param>
+/// <param name="Cutting">How the sheets are cut.</param>
+/// <param name="Sheets">The sheets.</param>
+/// <param name="CutLength">Length cut through in all sheets.</param>
+/// <param name="Cost">Time and money; null when the shop has given no rates, prices or feeds.</param>
+/// <param name="Checks">What the design was checked against.</param>
+/// <param name="Findings">What to know before cutting, the gravest first.</param>
+/// <param name="Files">Every file of the output folder.</param>
+public sealed record Summary(
+    string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
+    ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels,
+    ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, FormedReport? Formed, JigReport? Jig, FlangeReport? Flange,
+    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength, CostReport? Cost, ChecksReport Checks,
+    ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
+{
+    private static readonly ImmutableArray<string> SeverityOrder = [Words.Of(Severity.Error), Words.Of(Severity.Warning), Words.Of(Severity.Note)];
+
+    /// <summary>Name and version of the form.</summary>
+    public const string SchemaId = SchemaFamily + "1";
+
+    /// <summary>What the name of every version starts with.</summary>
+    public const string SchemaFamily = "buckgen-summary/";
+
+    /// <summary>Sums up a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="title">What the job is called; empty for the outline's name.</param>
+    /// <param name="files">The files made from it.</param>
+    /// <param name="rates">The shop's rates; null for none.</param>
+    public static Summary Of(CutPlan plan, string title, ImmutableArray<string> files, RateSpec? rates = null)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var design = plan.Design;
+        return new(
+            SchemaId, title.Length > 0 ? title : design.Outline.Name, "mm",
+            OutlineReport.Of(design.Outline), BuckReport.Of(design), FootprintReport.Of(design.Footprint),
+            [.. design.Layers.Select(l => LayerReport.Of(l, files))],
+            [.. design.Layers.SelectMany(l => l.Parts.SelectMany(p => p.Dowels)
+                    .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Of)],
+            [.. design.Vents?.Vents.Select(VentReport.Of) ?? []], design.Vents is { } vents ? AirReport.Of(vents) : null,
+            SizingReport.Of(design.Sizing), design.Blank is { } blank ? BlankReport.Of(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
+            design.Formed is { } formed ? FormedReport.Of(formed) : null,
+            design.Jig is { } jig ? JigReport.Of(jig) : null, design.Flange is { } flange ? FlangeReport.Of(flange) : null,
+            design.Panel is { } panel ? PanelReport.Of(panel) : null, [.. AccessoryReport.Of(design, files)],
+            CuttingReport.Of(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Of(s, files))], Rounded.Of(plan.CutLength),
+            JobCost.Of(plan, rates ?? RateSpec.None) is { } cost ? CostReport.Of(cost) : null,
+            ChecksReport.Of(design.Spec),
+            [.. plan.AllFindings.Select(FindingReport.Of)], files);
+    }
+
+    /// <summary>The same with further findings, which stand where their gravity puts them.</summary>
+    internal Summary With(IEnumerable<Finding> further) =>
+        this with { Findings = [.. Findings.Concat(further.Select(FindingReport.Of)).OrderBy(f => SeverityOrder.IndexOf(f.Severity))] };
+
+    /// <summary>A listed file's path, or null when it was not made.</summary>
+    internal static string? Listed(string path, ImmutableArray<string> files) => files.Contains(path) ? path : null;
+}
