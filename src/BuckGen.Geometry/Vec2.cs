@@ -26,7 +26,7 @@ public readonly record struct Vec2(double X, double Y)
 
     /// <summary>The displacement turned counter-clockwise.</summary>
     /// <param name="radians">Angle of the turn in radians.</param>
-    internal Vec2 Turned(double radians)
+    public Vec2 Turned(double radians)
     {
         var (sin, cos) = Math.SinCos(radians);
         return new(X * cos - Y * sin, X * sin + Y * cos);

@@ -1,6 +1,6 @@
 using BuckGen.Fuzz.Tests.Laws;
 using BuckGen.Fuzz.Tests.Runs;
-using BuckGen.Tests.Outlines.Fuzzing;
+using BuckGen.Tests.Intake.Fuzzing;
 using Xunit;
 
 namespace BuckGen.Fuzz.Tests;

@@ -1,5 +1,5 @@
 using BuckGen.Fuzz.Tests.Sketches;
-using BuckGen.Tests.Outlines.Fuzzing;
+using BuckGen.Tests.Intake.Fuzzing;
 
 namespace BuckGen.Fuzz.Tests.Cases;
 

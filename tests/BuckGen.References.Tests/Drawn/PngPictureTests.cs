@@ -8,7 +8,7 @@ using BuckGen.Output.Pictures.Png;
 using BuckGen.Output.Pictures.Svg;
 using BuckGen.Output.Pictures.Templates;
 using BuckGen.References.Tests.Support;
-using BuckGen.Tests.Pictures;
+using BuckGen.Tests.Output.Pictures;
 
 namespace BuckGen.References.Tests.Drawn;
 

@@ -16,7 +16,7 @@ using BuckGen.Output.Files;
 using BuckGen.Output.Pictures.Svg;
 using BuckGen.Output.Pictures.Thickness;
 using BuckGen.Plugins;
-using BuckGen.Tests.Forming;
+using BuckGen.Tests.Design.Forming;
 using Xunit;
 
 namespace BuckGen.Tests.Conventions;
@@ -101,7 +101,7 @@ public sealed partial class GuideTests
     [InlineData(900, true)]
     public void What_the_guide_to_plug_ins_shows_runs(double side, bool told)
     {
-        var outline = Outline.Of("plate", Forming.Formed.Rectangle(side, side));
+        var outline = Outline.Of("plate", Formed.Rectangle(side, side));
         var spec = new BuckSpec { Depth = 36, Stock = [new("MDF 12", 12, 2000, 2000)] };
 
         var extensions = Extensions.Own.With(new WeightCheck());

@@ -2,6 +2,8 @@ using System.Reflection;
 using System.Text.RegularExpressions;
 using BuckGen.Design;
 using BuckGen.Dxf.Reading;
+using BuckGen.Geometry;
+using BuckGen.Physics.Air;
 using NetArchTest.Rules;
 using Xunit;
 
@@ -12,45 +14,56 @@ public partial class RoomTests
 {
     private static readonly Assembly Library = typeof(BuckDesign).Assembly;
 
-    /// <summary>The rooms from the ground floor up.</summary>
-    private static readonly string[] Rooms = [.. RoomRow().Matches(Repository.Text("DEVELOPERS.md").Split("## The rooms")[1].Split("| elsewhere |")[0])
-        .SelectMany(row => Name().Matches(row.Groups[1].Value).Select(n => n.Groups[1].Value))];
+    private static readonly NamespaceGraph Graph = NamespaceGraph.FromAssembly(Library);
 
-    public static TheoryData<string> Names => [.. Rooms];
+    /// <summary>The rooms in the order of the flow.</summary>
+    private static readonly string[] Rooms = [.. RoomRow().Matches(Repository.Text("DEVELOPERS.md").Split("| room |")[1].Split("| elsewhere |")[0])
+        .SelectMany(row => Name().Matches(row.Groups[1].Value).Select(n => $"BuckGen.{n.Groups[1].Value}"))];
+
+    public static TheoryData<Type> Projects => [typeof(BuckDesign), typeof(Region), typeof(DrawDown), typeof(DxfReader)];
 
     [Fact]
-    public void Every_room_of_the_library_stands_in_the_table_and_every_row_is_a_room() =>
-        Assert.Equal(
-            Library.GetTypes().Select(t => t.Namespace).OfType<string>().Where(n => n.StartsWith("BuckGen.", StringComparison.Ordinal))
-                .Select(n => n.Split('.')[1]).Distinct().Order(),
-            Rooms.Order());
-
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void A_room_uses_only_those_above_it_in_the_table(string room)
+    public void Every_namespace_of_the_library_lies_in_a_room_and_every_room_has_one()
     {
-        var later = Rooms.SkipWhile(r => r != room).Skip(1).Select(r => $"BuckGen.{r}").ToArray();
-        if (later.Length == 0) return;
-
-        AssertKept(Types.InAssembly(Library).That().ResideInNamespace($"BuckGen.{room}").ShouldNot().HaveDependencyOnAny(later).GetResult());
+        Assert.InRange(Rooms.Length, 20, 40);
+        Assert.Empty(Graph.Namespaces.Where(n => Room(n) is null));
+        Assert.Empty(Rooms.Except(Graph.Namespaces.Select(n => Room(n)!)));
     }
 
+    [Fact]
+    public void A_room_uses_only_those_above_it_in_the_table() =>
+        Assert.Empty(
+            from ns in Graph.Namespaces
+            from use in Graph.UsesFrom(ns)
+            where Room(use.Namespace) is { } used && Array.IndexOf(Rooms, used) > Array.IndexOf(Rooms, Room(ns))
+            select $"{ns} uses {use.Namespace}: {use.Example}");
+
     [Theory]
-    [InlineData("Geometry", "Outlines", "Bucks", "CutFiles", "Reports", "Jobs", "Quantities", "Dxf")]
-    [InlineData("Outlines", "Bucks", "Designs", "Sheets", "CutFiles", "Reports", "Jobs")]
-    [InlineData("Bucks", "Sheets", "CutFiles", "Reports", "Jobs", "Outlines.Svg", "Outlines.Dxf", "Dxf")]
-    public void The_arrows_that_matter_most_hold_whatever_the_table_says(string room, params string[] forbidden) =>
-        AssertKept(Types.InAssembly(Library).That().ResideInNamespace($"BuckGen.{room}").ShouldNot()
-            .HaveDependencyOnAny([.. forbidden.Select(f => $"BuckGen.{f}")]).GetResult());
+    [MemberData(nameof(Projects))]
+    public void No_namespaces_use_each_other_in_a_circle(Type one)
+    {
+        var graph = NamespaceGraph.FromAssembly(one.Assembly);
+
+        Assert.NotEmpty(graph.Namespaces);
+        Assert.Empty(graph.Circle());
+    }
 
     [Fact]
-    public void The_DXF_library_uses_nothing_of_bucks() =>
-        Assert.DoesNotContain(typeof(DxfReader).Assembly.GetReferencedAssemblies(), a => a.Name!.StartsWith("BuckGen", StringComparison.OrdinalIgnoreCase));
+    public void Geometry_physics_and_DXF_know_nothing_of_bucks()
+    {
+        Assert.Equal(["BuckGen.Geometry"], OursIn(typeof(DrawDown)));
+        Assert.Empty(OursIn(typeof(Region)));
+        Assert.Empty(OursIn(typeof(DxfReader)));
+    }
 
     [Fact]
     public void Only_the_edge_of_the_library_knows_DXF() =>
-        AssertKept(Types.InAssembly(Library).That().HaveDependencyOn("BuckGen.Dxf").And().ResideInNamespace("BuckGen")
-            .Should().ResideInNamespaceMatching(@"^BuckGen\.(Outlines|CutFiles|Drilling|Output|Jobs)(\.|$)").GetResult());
+        Assert.Empty(
+            from ns in Graph.Namespaces
+            where !EdgeRoom().IsMatch(ns)
+            from use in Graph.UsesFrom(ns)
+            where use.Namespace.StartsWith("BuckGen.Dxf", StringComparison.Ordinal)
+            select use.Example);
 
     [Fact]
     public void Engine_types_stay_behind_our_own_names()
@@ -81,9 +94,18 @@ public partial class RoomTests
         _ => [],
     };
 
-    [GeneratedRegex(@"^\| ((?:`\w+`(?:, )?)+) \|", RegexOptions.Multiline)]
+    /// <summary>The room a namespace lies in: the longest name in the table that it begins with.</summary>
+    private static string? Room(string name) => Rooms.Where(r => name == r || name.StartsWith(r + ".", StringComparison.Ordinal)).MaxBy(r => r.Length);
+
+    private static string[] OursIn(Type one) =>
+        [.. one.Assembly.GetReferencedAssemblies().Select(a => a.Name!).Where(n => n.StartsWith("BuckGen", StringComparison.OrdinalIgnoreCase))];
+
+    [GeneratedRegex(@"^\| ((?:`[\w.]+`(?:, )?)+) \|", RegexOptions.Multiline)]
     private static partial Regex RoomRow();
 
-    [GeneratedRegex(@"`(\w+)`")]
+    [GeneratedRegex(@"`([\w.]+)`")]
     private static partial Regex Name();
+
+    [GeneratedRegex(@"^BuckGen\.(Intake|Cutting\.CutFiles|Cutting\.Drilling|Output\.Files|Jobs)(\.|$)")]
+    private static partial Regex EdgeRoom();
 }

@@ -8,12 +8,12 @@ using BuckGen.Cutting.Costs;
 using BuckGen.Cutting.Drilling;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Geometry.Tests;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Output.Files;
 using BuckGen.Output.Reports;
-using BuckGen.Tests.Bucks;
-using BuckGen.Tests.Geometry;
+using BuckGen.Tests.Design.Bucks;
 using UglyToad.PdfPig;
 using Xunit;
 

@@ -10,6 +10,7 @@ using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Tags;
 using BuckGen.Dxf.Writing;
 using BuckGen.Geometry;
+using BuckGen.Geometry.Tests;
 using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;
 using BuckGen.Output.Models;
@@ -18,8 +19,7 @@ using BuckGen.Output.Pictures.Pdf;
 using BuckGen.Output.Pictures.Svg;
 using BuckGen.Output.Reports;
 using BuckGen.Output.Reports.Page;
-using BuckGen.Tests.Bucks;
-using BuckGen.Tests.Geometry;
+using BuckGen.Tests.Design.Bucks;
 using UglyToad.PdfPig;
 using Xunit;
 

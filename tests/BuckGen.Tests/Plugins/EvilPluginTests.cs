@@ -10,7 +10,7 @@ using BuckGen.Intake.Reading;
 using BuckGen.Output.Files;
 using BuckGen.Output.Reports;
 using BuckGen.Plugins;
-using BuckGen.Tests.Forming;
+using BuckGen.Tests.Design.Forming;
 using Xunit;
 
 namespace BuckGen.Tests.Plugins;

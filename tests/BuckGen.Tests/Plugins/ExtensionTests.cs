@@ -19,7 +19,7 @@ using BuckGen.Jobs;
 using BuckGen.Output.Files;
 using BuckGen.Output.Reports;
 using BuckGen.Plugins;
-using BuckGen.Tests.Forming;
+using BuckGen.Tests.Design.Forming;
 using Xunit;
 
 namespace BuckGen.Tests.Plugins;

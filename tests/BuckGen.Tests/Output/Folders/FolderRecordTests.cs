@@ -1,7 +1,7 @@
 using System.Text;
 using BuckGen.Output.Files;
 using BuckGen.Output.Folders;
-using BuckGen.Tests.Reports;
+using BuckGen.Tests.Output.Reports;
 using Xunit;
 
 namespace BuckGen.Tests.Output.Folders;

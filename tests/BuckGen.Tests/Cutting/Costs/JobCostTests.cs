@@ -1,0 +1,99 @@
+using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.Costs;
+using BuckGen.Cutting.CutPaths;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
+using BuckGen.Geometry;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Tests.Design.Forming;
+using Xunit;
+
+namespace BuckGen.Tests.Cutting.Costs;
+
+/// <summary>Time and money follow from lengths, counts and the shop's rates, worked out here by hand.</summary>
+public class JobCostTests
+{
+    private static readonly RateSpec Rates = new()
+    {
+        Currency = "EUR", Labour = 36, Machine = 30, MarkFeed = 3000, PathSeconds = 1.5, SheetMinutes = 2, DrillSeconds = 12, GlueMinutes = 5,
+    };
+
+    private static readonly Stock Board = new("board 6", 6, 600, 400) { Price = 8, CutFeed = 600 };
+
+    [Fact]
+    public void Sheets_cost_whole_and_by_share()
+    {
+        var plan = Plan(Spec());
+
+        var cost = JobCost.Of(plan, Rates)!;
+
+        var (wood, plastic) = (cost.Materials[0], cost.Materials[1]);
+        var box = plan.Sheets.Single().Placements.Aggregate(Bounds.Nothing, (b, p) => b.With(p.Bounds));
+        Assert.Equal(("board 6", 1, box.Width * box.Height / (600 * 400)), (wood.Name, wood.Sheets, wood.Share));
+        Assert.Equal((8, 8 * wood.Share), (wood.WholeCost, wood.ShareCost));
+        // Two blanks go onto a sheet of 0.744 m2 at 12.50 a square metre.
+        Assert.Equal(("PETG 1 mm", 0.5, 12.5 * 1.22 * 0.61), (plastic.Name, plastic.Share, plastic.SheetPrice));
+        Assert.Equal(wood.ShareCost + plastic.ShareCost, cost.MaterialByShare);
+        Assert.Empty(cost.Missing);
+    }
+
+    [Fact]
+    public void Work_takes_length_over_feed_and_count_times_seconds()
+    {
+        var plan = Plan(Spec());
+
+        var cost = JobCost.Of(plan, Rates)!;
+
+        WorkStep Step(string name) => cost.Work.Single(w => w.Name == name);
+        Assert.Equal((plan.CutLength / 600, plan.CutLength / 600 / 60 * 30), (Step("cut board 6").Minutes, Step("cut board 6").Cost));
+        var paths = plan.Sheets.SelectMany(s => s.Placements).SelectMany(p => p.Part.Paths).ToArray();
+        Assert.Equal(paths.Where(p => p.Layer == CutLayer.Mark).Sum(p => p.Length) / 3000, Step("mark and letter").Minutes!.Value, 1e-9);
+        Assert.Equal(paths.Length * 1.5 / 60, Step("start paths").Minutes);
+        Assert.Equal((2, 1.2), (Step("load sheets").Minutes, Math.Round(Step("load sheets").Cost!.Value, 9)));
+        // Four layers and two plates are five glue lines.
+        Assert.Equal((5, 25), (Step("glue").Amount, Step("glue").Minutes));
+        // Every vent is too narrow for the laser through 6 mm; the bores below are laser-cut.
+        Assert.Equal((plan.Design.Vents!.Vents.Length, plan.Design.Vents.Vents.Length * 0.2), (Step("drill by hand").Amount, Math.Round(Step("drill by hand").Minutes!.Value, 9)));
+        Assert.Equal(cost.Work.Sum(w => w.Minutes), cost.Minutes);
+    }
+
+    [Fact]
+    public void Nothing_said_is_nothing_reckoned() =>
+        Assert.Null(JobCost.Of(Plan(Spec() with { Stock = [Board with { Price = null, CutFeed = null }], Base = null, Vents = null, Sheet = null }), RateSpec.None));
+
+    [Fact]
+    public void What_is_not_said_is_told()
+    {
+        var spec = Spec() with { Stock = [Board with { CutFeed = null }], Base = null, Vents = null, Sheet = null };
+
+        var cost = JobCost.Of(Plan(spec), new() { SheetMinutes = 3 })!;
+
+        Assert.Equal(["time to cut board 6", "time to mark and letter", "time to start paths", "time to glue", "price of the hour to load sheets"], cost.Missing);
+        Assert.Equal((3, 0), (cost.Minutes, cost.WorkCost));
+    }
+
+    [Fact]
+    public void Prices_and_feeds_can_stand_in_the_shops_own_catalog()
+    {
+        var catalog = CatalogFile.Read("[[stock]]\nid = \"oak\"\nname = \"Oak 10\"\nthickness = 10\nprice = 22.5\ncut-feed = 250\nsource = \"our timber merchant, May\"", "shop.toml");
+
+        var oak = Stock.Of(catalog.FindStock("oak")!);
+
+        Assert.Equal((22.5, 250), (oak.Price, oak.CutFeed));
+    }
+
+    [Fact]
+    public void A_rate_out_of_range_is_refused() =>
+        Assert.Contains("from 0 to 600 minutes", Assert.Throws<SpecException>(() => JobCost.Of(Plan(Spec()), Rates with { GlueMinutes = -1 })).Message);
+
+    private static BuckSpec Spec() => Formed.Spec(BuckKind.Male, 24, 5) with
+    {
+        Stock = [Board], Base = new(Board, 20, Board), Vents = new(),
+        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), PricePerSquareMetre = 12.5, Sizes = [new(200, 100), new(1220, 610)] },
+        Former = new() { Opening = new(500, 400) },
+    };
+
+    private static CutPlan Plan(BuckSpec spec) => CutPlan.Create(BuckDesign.Create(Outline.Of("part", Formed.Rectangle(100, 80)), spec), new());
+}

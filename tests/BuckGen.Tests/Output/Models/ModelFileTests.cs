@@ -1,0 +1,98 @@
+using System.Buffers.Binary;
+using System.Text;
+using System.Text.Json;
+using BuckGen.Geometry;
+using BuckGen.Geometry.Tests;
+using BuckGen.Output.Models;
+using BuckGen.Output.Models.Meshing;
+using BuckGen.Tests.Design.Bucks;
+using Xunit;
+
+namespace BuckGen.Tests.Output.Models;
+
+public class ModelFileTests
+{
+    private static readonly Region Drawn = Shapes.Counter(60, 40, 20, 10).Moved(-500, 200);
+    private static readonly SolidMesh Mesh = BuckModel.Smooth(PlainBuck.Of(Drawn));
+
+    [Fact]
+    public void The_STL_holds_every_triangle_from_the_origin_on()
+    {
+        var bytes = StlFile.Write(Mesh).AsSpan();
+
+        Assert.False(bytes.StartsWith("solid"u8));
+        Assert.Equal(84 + 50 * Mesh.Triangles.Length, bytes.Length);
+        Assert.Equal(Mesh.Triangles.Length, BinaryPrimitives.ReadInt32LittleEndian(bytes[80..]));
+        for (var t = 0; t < Mesh.Triangles.Length; t++)
+        {
+            var numbers = Singles(bytes.Slice(84 + 50 * t, 48));
+            var (a, b, c) = Mesh.Triangles[t];
+            foreach (var (corner, at) in ((int, int)[])[(a, 3), (b, 6), (c, 9)])
+            {
+                // The grid is one of powers of two: single precision holds it exactly.
+                Assert.Equal(Mesh.Points[corner].X - Mesh.Lowest.X, numbers[at]);
+                Assert.Equal(Mesh.Points[corner].Y - Mesh.Lowest.Y, numbers[at + 1]);
+                Assert.Equal(Mesh.Points[corner].Z, numbers[at + 2], 1e-5);
+            }
+
+            Assert.Equal(1, Math.Sqrt(numbers[..3].Sum(n => n * (double)n)), 1e-6);
+            Assert.True(Leans(numbers) > 0, $"the normal of triangle {t} points inward");
+        }
+    }
+
+    [Fact]
+    public void The_GLB_is_laid_out_as_its_specification_says()
+    {
+        var bytes = GlbFile.Write(Mesh, "buck").AsSpan();
+        var jsonLength = BinaryPrimitives.ReadInt32LittleEndian(bytes[12..]);
+        var binary = bytes[(20 + jsonLength)..];
+
+        Assert.True(bytes.StartsWith("glTF"u8));
+        Assert.Equal((2, bytes.Length), (BinaryPrimitives.ReadInt32LittleEndian(bytes[4..]), BinaryPrimitives.ReadInt32LittleEndian(bytes[8..])));
+        Assert.Equal("JSON", Encoding.ASCII.GetString(bytes.Slice(16, 4)));
+        Assert.Equal("BIN\0", Encoding.ASCII.GetString(binary.Slice(4, 4)));
+        Assert.Equal(binary.Length - 8, BinaryPrimitives.ReadInt32LittleEndian(binary));
+        Assert.Equal(0, jsonLength % 4);
+
+        using var json = JsonDocument.Parse(bytes.Slice(20, jsonLength).ToArray());
+        var node = json.RootElement.GetProperty("nodes")[0];
+        Assert.Equal("buck", node.GetProperty("name").GetString());
+        var matrix = Numbers(node.GetProperty("matrix"));
+        var position = json.RootElement.GetProperty("accessors")[0];
+        var (low, high) = (Turned(matrix, Numbers(position.GetProperty("min"))), Turned(matrix, Numbers(position.GetProperty("max"))));
+        // Metres: as wide as the buck, 0.036 high from the ground up, y up.
+        Assert.Equal((Mesh.Highest.X - Mesh.Lowest.X) / 1000, high[0] - low[0], 1e-6);
+        Assert.Equal(0, low[1], 1e-9);
+        Assert.Equal(0.036, high[1], 1e-6);
+        Assert.Equal((Mesh.Highest.Y - Mesh.Lowest.Y) / 1000, low[2] - high[2], 1e-6);
+
+        var corners = Singles(binary.Slice(8, 12 * Mesh.Points.Length));
+        Assert.Equal(Mesh.Points.Select(p => (float)p.Z), corners.Where((_, i) => i % 3 == 2));
+        Assert.Equal(Mesh.Triangles[^1].C, BinaryPrimitives.ReadInt32LittleEndian(binary[^4..]));
+    }
+
+    [Fact]
+    public void An_empty_mesh_is_no_GLB() =>
+        Assert.Throws<ArgumentException>(() => GlbFile.Write(BuckGen.Output.Models.Meshing.SolidBuilder.Build([new(0, Region.Empty)]), "nothing"));
+
+    /// <summary>Positive when the normal in front of three corners points to the side from which they run counter-clockwise.</summary>
+    private static double Leans(float[] n)
+    {
+        var (ux, uy, uz) = ((double)n[6] - n[3], (double)n[7] - n[4], (double)n[8] - n[5]);
+        var (vx, vy, vz) = ((double)n[9] - n[3], (double)n[10] - n[4], (double)n[11] - n[5]);
+        return n[0] * (uy * vz - uz * vy) + n[1] * (uz * vx - ux * vz) + n[2] * (ux * vy - uy * vx);
+    }
+
+    /// <summary>A point under a matrix given by columns.</summary>
+    private static double[] Turned(double[] m, double[] p) =>
+        [.. Enumerable.Range(0, 3).Select(row => m[row] * p[0] + m[4 + row] * p[1] + m[8 + row] * p[2] + m[12 + row])];
+
+    private static double[] Numbers(JsonElement list) => [.. list.EnumerateArray().Select(n => n.GetDouble())];
+
+    private static float[] Singles(ReadOnlySpan<byte> bytes)
+    {
+        var numbers = new float[bytes.Length / 4];
+        for (var i = 0; i < numbers.Length; i++) numbers[i] = BinaryPrimitives.ReadSingleLittleEndian(bytes[(4 * i)..]);
+        return numbers;
+    }
+}

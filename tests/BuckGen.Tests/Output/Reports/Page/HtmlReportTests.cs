@@ -1,0 +1,120 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Files;
+using BuckGen.Output.Reports;
+using BuckGen.Tests.Design.Forming;
+using Xunit;
+
+namespace BuckGen.Tests.Output.Reports.Page;
+
+/// <summary>The report as text: well formed, closed to the outside, everything from a file escaped, findings and rings leading to each other.</summary>
+public partial class HtmlReportTests
+{
+    public static TheoryData<string> Names => SampleJobs.Names;
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void It_is_well_formed_and_asks_for_nothing(string name)
+    {
+        var page = Page(SampleJobs.Files(name));
+
+        _ = Parsed(page);
+        Assert.DoesNotContain("http", page.Replace("http-equiv", "", StringComparison.Ordinal).Replace("http://www.w3.org", "", StringComparison.Ordinal));
+        Assert.DoesNotMatch(@"\s(src|srcset|style|on\w+)=", page.Split("<script")[0]);
+        Assert.Contains("default-src 'none'", page);
+    }
+
+    [Fact]
+    public void The_policy_lets_in_its_own_style_and_script_and_no_other()
+    {
+        var design = BuckDesign.Create(Outline.Of("plate", Formed.Rectangle(100, 60)), Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [Formed.Mdf6] });
+        var page = Page(OutputFiles.Of(CutPlan.Create(design, new()), new() { Model = true }));
+
+        foreach (var (tag, directive) in (ReadOnlySpan<(string, string)>)[("style", "style-src"), ("script", "script-src")])
+        {
+            var text = page.Split($"<{tag}>")[1].Split($"</{tag}>")[0];
+            Assert.Contains($"{directive} 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}'", page);
+        }
+    }
+
+    [Fact]
+    public void What_comes_from_a_file_is_escaped()
+    {
+        const string Nasty = "<img src=x onerror=alert(1)> & \"quotes\" 'too'";
+        var outline = Outline.Of(Nasty, Formed.Rectangle(100, 60));
+        var spec = Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [new(Nasty, 6, 600, 400)], Checks = new() { Silenced = [new("corner-sharp", Nasty)] } };
+
+        var page = Page(OutputFiles.Of(CutPlan.Create(BuckDesign.Create(outline, spec), new(Machine.Router)), new(Nasty)));
+
+        Assert.DoesNotContain("<img", page);
+        Assert.Equal(Nasty, Parsed(page).Descendants("h1").Single().Value);
+    }
+
+    [Fact]
+    public void A_finding_leads_to_its_ring_and_the_ring_back()
+    {
+        var close = Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Rectangle(new(62, 0, 122, 60))]);
+        var plan = CutPlan.Create(BuckDesign.Create(Outline.Of("close", close), Formed.Spec(BuckKind.Male, 36, 5) with { OutlineAt = OutlineAt.Base }), new());
+
+        var page = Parsed(Page(OutputFiles.Of(plan, new(), force: true)));
+
+        var findings = page.Descendants("li").Where(l => ((string?)l.Attribute("id"))?.StartsWith("finding-", StringComparison.Ordinal) == true).ToArray();
+        Assert.Equal(plan.AllFindings.Length, findings.Length);
+        var placed = findings.Where(f => f.Descendants("a").Any()).ToArray();
+        Assert.NotEmpty(placed);
+        Assert.All(placed, f =>
+        {
+            var ring = page.Descendants().Single(e => (string?)e.Attribute("id") == ((string)f.Descendants("a").First().Attribute("href")!)[1..]);
+            Assert.Equal("#" + (string)f.Attribute("id")!, (string)ring.Attribute("href")!);
+        });
+        Assert.Contains("web-between", findings.Single(f => f.Value.Contains("fold", StringComparison.Ordinal)).Value);
+    }
+
+    [Fact]
+    public void Its_identifiers_are_single_and_its_links_lead_somewhere()
+    {
+        var files = SampleJobs.Files("with jigs and a panel");
+        var page = Parsed(Page(files));
+
+        var ids = page.Descendants().Attributes("id").Select(a => a.Value).ToArray();
+        Assert.Equal(ids.Distinct(), ids);
+        Assert.All(page.Descendants().Attributes("href").Select(a => a.Value), link =>
+            Assert.True(link.StartsWith('#') ? ids.Contains(link[1..]) : files.Any(f => f.Path == link), link));
+        Assert.Equal(files.Select(f => f.Path), SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content).Files);
+    }
+
+    [Fact]
+    public void Every_layer_jig_and_sheet_is_drawn()
+    {
+        var files = SampleJobs.Files("with jigs and a panel");
+        var summary = SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content);
+
+        var captions = Parsed(Page(files)).Descendants("figcaption").Select(c => c.Value).ToArray();
+
+        Assert.All(summary.Layers, l => Assert.Contains(captions, c => c.StartsWith($"Layer {l.Number}:", StringComparison.Ordinal)));
+        Assert.All(summary.Accessories, a => Assert.Contains(captions, c => c.StartsWith($"{a.Name} {a.Number}:", StringComparison.Ordinal)));
+        Assert.Equal(summary.Sheets.Length, captions.Count(c => c.StartsWith("Sheet ", StringComparison.Ordinal)));
+    }
+
+    private static string Page(IEnumerable<OutputFile> files) => Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]);
+
+    /// <summary>As XML, once what HTML leaves open is closed and what is no markup is out.</summary>
+    private static XElement Parsed(string page)
+    {
+        var body = ScriptOrStyle().Replace(page, "").Replace("<!DOCTYPE html>", "", StringComparison.Ordinal).Replace("<br>", "<br/>", StringComparison.Ordinal).Replace(" hidden ", " hidden=\"\" ", StringComparison.Ordinal).Replace(" hidden>", " hidden=\"\">", StringComparison.Ordinal);
+        return XElement.Parse(Meta().Replace(body, "<$1/>"), LoadOptions.PreserveWhitespace);
+    }
+
+    [GeneratedRegex("<(script|style)[^>]*>.*?</\\1>", RegexOptions.Singleline)]
+    private static partial Regex ScriptOrStyle();
+
+    [GeneratedRegex("<(meta [^>]*)>")]
+    private static partial Regex Meta();
+}
