@@ -9,7 +9,6 @@ using BuckGen.Design.Bucks;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;
-using BuckGen.Plugins;
 
 namespace BuckGen.Cli;
 

@@ -2,7 +2,6 @@ using System.Runtime.InteropServices;
 using BuckGen.Cli;
 using BuckGen.Cli.Isolation;
 using BuckGen.Cli.Terminals;
-using BuckGen.Plugins;
 
 using var cancellation = new CancellationTokenSource();
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);

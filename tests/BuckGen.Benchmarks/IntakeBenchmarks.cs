@@ -1,6 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Polygonize;

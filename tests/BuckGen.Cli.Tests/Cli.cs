@@ -1,5 +1,4 @@
 using System.Text.Json;
-using BuckGen.Cli.Terminals;
 using Xunit;
 
 namespace BuckGen.Cli.Tests;

@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using BuckGen.Cli.Terminals;
 using BuckGen.Tests.ForeignTexts;
 using Xunit;
 

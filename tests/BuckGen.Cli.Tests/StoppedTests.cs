@@ -1,4 +1,3 @@
-using BuckGen.Cli.Terminals;
 using Xunit;
 
 namespace BuckGen.Cli.Tests;

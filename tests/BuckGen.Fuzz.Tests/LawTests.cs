@@ -2,7 +2,6 @@ using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Venting;
-using BuckGen.Findings;
 using BuckGen.Fuzz.Tests.Laws;
 using BuckGen.Fuzz.Tests.Runs;
 using BuckGen.Geometry;

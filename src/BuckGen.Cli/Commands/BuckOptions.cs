@@ -4,7 +4,6 @@ using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutFiles;
-using BuckGen.Cutting.Drilling;
 using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;

@@ -5,7 +5,6 @@ using BuckGen.Cli.Printing;
 using BuckGen.Cli.Terminals;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Output.Reports;
-using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 

@@ -2,7 +2,6 @@ using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 using BuckGen.Cli.Terminals;
-using BuckGen.Cutting.Boards;
 using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Commands;

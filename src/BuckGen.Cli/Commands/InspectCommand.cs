@@ -2,7 +2,6 @@ using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 using BuckGen.Cli.Terminals;
-using BuckGen.Intake.Outlines;
 using BuckGen.Output.Pictures;
 using BuckGen.Output.Reports;
 

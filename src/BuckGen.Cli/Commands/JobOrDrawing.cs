@@ -1,11 +1,7 @@
 using System.CommandLine;
 using BuckGen.Cli.Terminals;
 using BuckGen.Cutting.Boards;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
-using BuckGen.Intake.Outlines;
-using BuckGen.Jobs;
-using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 

@@ -1,12 +1,8 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
-using BuckGen.Cutting.Boards;
-using BuckGen.Intake.Catalogs;
-using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;
 using BuckGen.Output.Files;
-using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 

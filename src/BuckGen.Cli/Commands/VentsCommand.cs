@@ -1,11 +1,7 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
-using BuckGen.Cutting.Boards;
-using BuckGen.Design.Bucks;
-using BuckGen.Intake.Outlines;
 using BuckGen.Output.Files;
-using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
 

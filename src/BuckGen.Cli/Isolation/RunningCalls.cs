@@ -1,4 +1,3 @@
-using BuckGen.Cli.Commands;
 using BuckGen.Cli.Terminals;
 using BuckGen.Plugins;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BuckGen.Intake.Outlines;
 using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Printing;

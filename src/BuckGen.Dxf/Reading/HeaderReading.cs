@@ -1,5 +1,4 @@
 using BuckGen.Dxf.Reading.Groups;
-using BuckGen.Dxf.Tags;
 
 namespace BuckGen.Dxf.Reading;
 

@@ -1,5 +1,3 @@
-using BuckGen.Geometry;
-
 namespace BuckGen.Physics.Membranes;
 
 /// <summary>Follows a sheet from flat to formed by a damped motion so slow that it is near rest all the way.</summary>

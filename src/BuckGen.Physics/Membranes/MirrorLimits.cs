@@ -1,5 +1,3 @@
-using BuckGen.Geometry;
-
 namespace BuckGen.Physics.Membranes;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using BuckGen.Geometry;
-
 namespace BuckGen.Physics.Membranes;
 
 /// <summary>Fictitious masses with which a step of length 1 is stable.</summary>

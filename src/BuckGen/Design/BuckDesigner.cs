@@ -1,7 +1,6 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
-using BuckGen.Design.Trimming;
 using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;

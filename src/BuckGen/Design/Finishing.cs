@@ -3,7 +3,6 @@ using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Design.Trimming;
 using BuckGen.Findings;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Design;

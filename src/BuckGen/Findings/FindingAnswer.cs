@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.Geometry;
 
 namespace BuckGen.Findings;
 

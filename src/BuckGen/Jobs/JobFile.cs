@@ -1,13 +1,10 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
-using BuckGen.Cutting.CutFiles;
 using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
-using BuckGen.Output.Files;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Plugins;
 using Tomlyn.Parsing;

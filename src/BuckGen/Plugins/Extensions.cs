@@ -6,7 +6,6 @@ using BuckGen.Design.Checks;
 using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
-using BuckGen.Intake.Reading;
 using BuckGen.Output.Reports;
 
 namespace BuckGen.Plugins;

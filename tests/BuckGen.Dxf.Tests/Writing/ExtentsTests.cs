@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Numerics;
 using BuckGen.Dxf.Entities;
-using BuckGen.Dxf.Tags;
 using BuckGen.Dxf.Tests.Support;
 using CsCheck;
 

@@ -1,7 +1,6 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
-using BuckGen.Geometry.Offsetting;
 using BuckGen.Output.Files;
 
 namespace BuckGen.Fuzz.Tests.Cases;

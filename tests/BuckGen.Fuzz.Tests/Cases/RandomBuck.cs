@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Physics.Air;
 
 namespace BuckGen.Fuzz.Tests.Cases;
 

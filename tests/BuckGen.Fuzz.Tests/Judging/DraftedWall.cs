@@ -1,9 +1,6 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
-using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Fuzz.Tests.Judging;
 

@@ -1,5 +1,3 @@
-using BuckGen.Cutting.Boards;
-using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;

@@ -1,7 +1,5 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
-using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 

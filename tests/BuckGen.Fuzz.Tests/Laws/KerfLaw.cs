@@ -2,7 +2,6 @@ using BuckGen.Cutting.Boards;
 using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
-using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 

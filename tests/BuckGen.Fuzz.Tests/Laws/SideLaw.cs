@@ -1,4 +1,3 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
 using BuckGen.Geometry;

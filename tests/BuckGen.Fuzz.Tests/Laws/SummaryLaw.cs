@@ -1,12 +1,7 @@
 using System.Text.Json;
-using BuckGen.Cutting.Boards;
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Venting;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
-using BuckGen.Geometry;
-using BuckGen.Output.Files;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 

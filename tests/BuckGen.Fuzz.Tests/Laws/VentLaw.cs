@@ -1,7 +1,5 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Venting;
-using BuckGen.Findings;
 using BuckGen.Fuzz.Tests.Judging;
 using BuckGen.Fuzz.Tests.Runs;
 using BuckGen.Geometry;

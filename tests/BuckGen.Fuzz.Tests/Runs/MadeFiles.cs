@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Output.Files;
 using BuckGen.Output.Reports;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Sketches;
 

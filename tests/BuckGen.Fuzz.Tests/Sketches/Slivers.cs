@@ -1,5 +1,4 @@
 using BuckGen.Fuzz.Tests.Cases;
-using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Sketches;
 

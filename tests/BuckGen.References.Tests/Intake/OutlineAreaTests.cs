@@ -1,5 +1,4 @@
 using System.Text.Json;
-using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 using BuckGen.References.Tests.Support;
 

@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;

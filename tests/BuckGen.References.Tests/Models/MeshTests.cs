@@ -2,15 +2,12 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Prediction;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
 using BuckGen.Output.Models;
 using BuckGen.Output.Models.Meshing;
 using BuckGen.References.Tests.Support;
-using BuckGen.References.Tests.Written;
 
 namespace BuckGen.References.Tests.Models;
 

@@ -4,7 +4,6 @@ using System.Xml.Linq;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Output.Files;
 using BuckGen.References.Tests.Support;

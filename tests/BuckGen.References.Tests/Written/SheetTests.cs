@@ -1,7 +1,4 @@
 using System.Text.Json;
-using BuckGen.Cutting.Boards;
-using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 using BuckGen.References.Tests.Support;
 
 namespace BuckGen.References.Tests.Written;

@@ -5,11 +5,9 @@ using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
 using BuckGen.Output.Files;
-using BuckGen.References.Tests.Layers;
 using BuckGen.References.Tests.Support;
 
 namespace BuckGen.References.Tests.Written;

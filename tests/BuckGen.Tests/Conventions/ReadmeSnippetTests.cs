@@ -2,7 +2,6 @@ using System.Runtime.CompilerServices;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Output.Files;
 using BuckGen.Output.Folders;

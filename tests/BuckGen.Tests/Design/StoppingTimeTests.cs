@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using BuckGen.Cutting.Boards;
-using BuckGen.Cutting.Drilling;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;

@@ -4,8 +4,6 @@ using System.Text.Json;
 using System.Xml;
 using AngleSharp.Html.Parser;
 using BuckGen.Cutting.Boards;
-using BuckGen.Cutting.Costs;
-using BuckGen.Cutting.Drilling;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry.Tests;

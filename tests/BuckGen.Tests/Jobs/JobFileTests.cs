@@ -4,14 +4,10 @@ using BuckGen.Cutting.Costs;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
 using BuckGen.Dxf;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Catalogs;
-using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;
-using BuckGen.Output.Files;
 using BuckGen.Output.Pictures.Drawing;
-using BuckGen.Physics.Air;
 using Xunit;
 
 namespace BuckGen.Tests.Jobs;

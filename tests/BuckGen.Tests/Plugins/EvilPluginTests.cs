@@ -3,8 +3,6 @@ using System.Text;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
-using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Output.Files;

@@ -1,7 +1,6 @@
 using System.Reflection.Metadata;
 using System.Reflection.Metadata.Ecma335;
 using System.Reflection.PortableExecutable;
-using BuckGen.Tests.Conventions;
 
 namespace BuckGen.Tests.Plugins;
 

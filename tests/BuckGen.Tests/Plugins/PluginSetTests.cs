@@ -1,5 +1,3 @@
-using BuckGen.Cutting.CutFiles;
-using BuckGen.Design.Bucks;
 using BuckGen.Plugins;
 using Xunit;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading.Groups;
-using BuckGen.Dxf.Tags;
 
 namespace BuckGen.Dxf.Reading.Entities;
 

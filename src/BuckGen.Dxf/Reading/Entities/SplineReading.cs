@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading.Groups;
-using BuckGen.Dxf.Tags;
 
 namespace BuckGen.Dxf.Reading.Entities;
 

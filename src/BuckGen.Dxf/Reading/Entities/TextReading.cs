@@ -1,6 +1,5 @@
 using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading.Groups;
-using BuckGen.Dxf.Tags;
 
 namespace BuckGen.Dxf.Reading.Entities;
 

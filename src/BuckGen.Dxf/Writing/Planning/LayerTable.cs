@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.Dxf.Entities;
 
 namespace BuckGen.Dxf.Writing.Planning;
 

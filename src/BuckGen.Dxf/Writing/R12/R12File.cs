@@ -1,4 +1,3 @@
-using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Tags;
 using BuckGen.Dxf.Writing.Planning;
 

@@ -1,6 +1,4 @@
 using BuckGen.Cutting.CutPaths;
-using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 
 namespace BuckGen.Cutting.Boards;
 

@@ -1,10 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
-using BuckGen.Design;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
-using BuckGen.Geometry;
-using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Cutting.Costs;
 

@@ -2,9 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Cutting.Drilling;
-using BuckGen.Design;
-using BuckGen.Design.Bucks;
-using BuckGen.Design.Trimming;
 
 namespace BuckGen.Cutting.Costs;
 

@@ -1,5 +1,4 @@
 using BuckGen.Cutting.CutPaths;
-using BuckGen.Dxf;
 using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;

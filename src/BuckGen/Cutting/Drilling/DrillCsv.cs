@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using BuckGen.Geometry;
 using BuckGen.Quantities;
 
 namespace BuckGen.Cutting.Drilling;

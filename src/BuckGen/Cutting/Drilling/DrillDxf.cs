@@ -3,7 +3,6 @@ using BuckGen.Cutting.CutPaths;
 using BuckGen.Dxf;
 using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Writing;
-using BuckGen.Geometry;
 
 namespace BuckGen.Cutting.Drilling;
 

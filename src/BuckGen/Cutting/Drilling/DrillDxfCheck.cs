@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.CutPaths;
-using BuckGen.Dxf;
 using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;

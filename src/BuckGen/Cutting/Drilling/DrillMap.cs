@@ -1,6 +1,5 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Venting;
 using BuckGen.Quantities;
 
 namespace BuckGen.Cutting.Drilling;

@@ -1,5 +1,3 @@
-using BuckGen.Geometry;
-
 namespace BuckGen.Cutting.Drilling;
 
 /// <summary>The lines that drill one hole, from the safe height and back to it.</summary>

@@ -1,5 +1,3 @@
-using BuckGen.Geometry;
-
 namespace BuckGen.Design.Bucks;
 
 /// <summary>Cuts the solid into layers.</summary>

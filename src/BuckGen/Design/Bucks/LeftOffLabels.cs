@@ -1,5 +1,4 @@
 using BuckGen.Findings;
-using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Design.Bucks;

@@ -1,6 +1,4 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Polygonal;
 
 namespace BuckGen.Design.Checks;

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Geometry;
 
 namespace BuckGen.Design.Checks;
 

@@ -1,6 +1,4 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Design.Checks;
 

@@ -1,6 +1,4 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Facing;
 
 namespace BuckGen.Design.Checks;

@@ -1,7 +1,5 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Geometry;
-using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Design.Checks;
 

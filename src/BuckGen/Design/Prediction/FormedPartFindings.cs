@@ -1,7 +1,6 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Findings;
-using BuckGen.Geometry;
 
 namespace BuckGen.Design.Prediction;
 

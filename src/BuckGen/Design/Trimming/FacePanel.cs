@@ -3,7 +3,6 @@ using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Intake.Catalogs;
 using BuckGen.Physics.Heat;
 
 namespace BuckGen.Design.Trimming;

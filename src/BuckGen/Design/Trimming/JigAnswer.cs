@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Lettering;
 using BuckGen.Intake.Healing;
 
 namespace BuckGen.Design.Trimming;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 using BuckGen.Physics.Plates;
 
 namespace BuckGen.Design.Venting;

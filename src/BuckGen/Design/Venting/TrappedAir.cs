@@ -1,5 +1,4 @@
 using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 
 namespace BuckGen.Design.Venting;
 

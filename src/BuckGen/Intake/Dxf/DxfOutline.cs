@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Dxf;
 using BuckGen.Dxf.Entities;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Curves;
 using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Intake.Dxf;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Facing;
 using BuckGen.Intake.Outlines;
 

@@ -1,4 +1,3 @@
-using BuckGen.Geometry;
 using BuckGen.Geometry.Facing;
 
 namespace BuckGen.Intake.Measuring;

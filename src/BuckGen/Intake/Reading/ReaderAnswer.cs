@@ -1,5 +1,4 @@
 using BuckGen.Findings;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
 using BuckGen.Intake.Outlines;
 

@@ -1,5 +1,4 @@
 using BuckGen.Design;
-using BuckGen.Design.Prediction;
 using BuckGen.Output.Models;
 using BuckGen.Output.Models.Meshing;
 

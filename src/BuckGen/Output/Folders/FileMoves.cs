@@ -1,5 +1,3 @@
-using BuckGen.Output.Files;
-
 namespace BuckGen.Output.Folders;
 
 /// <summary>

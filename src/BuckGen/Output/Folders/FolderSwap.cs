@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.Output.Files;
 
 namespace BuckGen.Output.Folders;
 

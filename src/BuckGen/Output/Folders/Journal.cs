@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using BuckGen.Output.Files;
 
 namespace BuckGen.Output.Folders;
 

@@ -1,6 +1,5 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 using BuckGen.Output.Models.Meshing;
 
 namespace BuckGen.Output.Models;

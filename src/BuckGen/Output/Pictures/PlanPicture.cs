@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using BuckGen.Output.Pictures.Drawing;
 
 namespace BuckGen.Output.Pictures;

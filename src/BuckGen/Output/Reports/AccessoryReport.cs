@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 
 namespace BuckGen.Output.Reports;
 

@@ -1,5 +1,4 @@
 using BuckGen.Design.Venting;
-using BuckGen.Physics.Air;
 using BuckGen.Quantities;
 
 namespace BuckGen.Output.Reports;

@@ -1,7 +1,4 @@
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
 using BuckGen.Quantities;
 
 namespace BuckGen.Output.Reports;

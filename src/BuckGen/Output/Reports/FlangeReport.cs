@@ -1,5 +1,4 @@
 using BuckGen.Design.Trimming;
-using BuckGen.Geometry;
 
 namespace BuckGen.Output.Reports;
 

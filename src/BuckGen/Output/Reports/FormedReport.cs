@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Prediction;
-using BuckGen.Geometry;
 using BuckGen.Quantities;
 
 namespace BuckGen.Output.Reports;

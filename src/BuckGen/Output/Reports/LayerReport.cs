@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 using BuckGen.Quantities;
 
 namespace BuckGen.Output.Reports;

@@ -1,6 +1,4 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Trimming;
-using BuckGen.Geometry;
 
 namespace BuckGen.Output.Reports;
 

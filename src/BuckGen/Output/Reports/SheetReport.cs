@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutFiles;
-using BuckGen.Design.Bucks;
 
 namespace BuckGen.Output.Reports;
 

@@ -1,12 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.Costs;
-using BuckGen.Design;
-using BuckGen.Design.Bucks;
-using BuckGen.Design.Venting;
 using BuckGen.Findings;
-using BuckGen.Intake.Catalogs;
-using BuckGen.Intake.Outlines;
 using BuckGen.Quantities;
 
 namespace BuckGen.Output.Reports;

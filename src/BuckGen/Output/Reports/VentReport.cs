@@ -1,5 +1,4 @@
 using BuckGen.Design.Venting;
-using BuckGen.Geometry;
 using BuckGen.Quantities;
 
 namespace BuckGen.Output.Reports;

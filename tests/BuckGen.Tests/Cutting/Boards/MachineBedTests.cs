@@ -2,7 +2,6 @@ using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Design.Forming;
 using Xunit;

@@ -1,6 +1,5 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutPaths;
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;

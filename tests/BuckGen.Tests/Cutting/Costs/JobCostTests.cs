@@ -3,7 +3,6 @@ using BuckGen.Cutting.Costs;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;

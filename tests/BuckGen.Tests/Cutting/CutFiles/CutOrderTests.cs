@@ -1,9 +1,7 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
-using BuckGen.Design;
 using BuckGen.Dxf;
-using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;

@@ -7,8 +7,6 @@ using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
-using BuckGen.Intake.Outlines;
-using BuckGen.Intake.Reading;
 using BuckGen.Tests.Design.Bucks;
 using BuckGen.Tests.Intake.Outlines;
 using CsCheck;

@@ -1,6 +1,5 @@
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
 using BuckGen.Tests.Design.Bucks;

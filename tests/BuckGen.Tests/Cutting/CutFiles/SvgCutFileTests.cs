@@ -5,7 +5,6 @@ using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Tests.Cutting.Boards;
 using CsCheck;

@@ -1,5 +1,4 @@
 using BuckGen.Cutting.Drilling;
-using BuckGen.Geometry;
 using Snapshooter.Xunit3;
 using Xunit;
 

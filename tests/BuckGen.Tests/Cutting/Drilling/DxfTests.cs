@@ -3,7 +3,6 @@ using BuckGen.Cutting.Drilling;
 using BuckGen.Dxf;
 using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading;
-using BuckGen.Geometry;
 using Snapshooter.Xunit3;
 using Xunit;
 

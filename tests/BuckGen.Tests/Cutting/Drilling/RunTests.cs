@@ -1,5 +1,4 @@
 using BuckGen.Cutting.Drilling;
-using BuckGen.Geometry;
 using Xunit;
 
 namespace BuckGen.Tests.Cutting.Drilling;

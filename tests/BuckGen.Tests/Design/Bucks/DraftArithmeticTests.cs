@@ -1,7 +1,4 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Findings;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
 using Xunit;

@@ -1,7 +1,6 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Lettering;
-using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
 using CsCheck;
 using Xunit;

@@ -1,4 +1,3 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;

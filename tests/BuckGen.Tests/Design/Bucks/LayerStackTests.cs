@@ -1,5 +1,4 @@
 using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
 using Xunit;

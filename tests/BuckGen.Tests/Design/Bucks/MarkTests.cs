@@ -1,6 +1,4 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
 using CsCheck;
 using Xunit;

@@ -2,7 +2,6 @@ using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
-using BuckGen.Physics.Air;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Bucks;

@@ -1,9 +1,7 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Tests.Design.Offsets;
 using BuckGen.Tests.Intake.Outlines;

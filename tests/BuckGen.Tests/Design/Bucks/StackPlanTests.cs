@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry.Tests;
 using BuckGen.Intake.Catalogs;

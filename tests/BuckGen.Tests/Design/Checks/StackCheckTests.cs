@@ -1,7 +1,5 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
 using BuckGen.Tests.Design.Bucks;
 using Xunit;

@@ -1,6 +1,4 @@
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
-using BuckGen.Geometry.Offsetting;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Forming;

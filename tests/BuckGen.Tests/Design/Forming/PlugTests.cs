@@ -1,5 +1,4 @@
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Forming;

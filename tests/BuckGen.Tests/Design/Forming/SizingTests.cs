@@ -1,10 +1,6 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
-using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
-using BuckGen.Intake.Outlines;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Forming;

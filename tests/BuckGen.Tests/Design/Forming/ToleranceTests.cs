@@ -1,4 +1,3 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Physics.Heat;

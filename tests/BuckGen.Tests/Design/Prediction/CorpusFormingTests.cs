@@ -1,7 +1,5 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Prediction;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;

@@ -1,9 +1,6 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
-using BuckGen.Design.Trimming;
-using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Output.Files;
 using BuckGen.Tests.Design.Forming;

@@ -1,10 +1,6 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
-using BuckGen.Design.Trimming;
-using BuckGen.Findings;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
 using BuckGen.Tests.Design.Forming;
 using Xunit;
 

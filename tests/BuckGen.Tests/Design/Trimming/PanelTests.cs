@@ -3,8 +3,6 @@ using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
-using BuckGen.Design.Trimming;
 using BuckGen.Dxf;
 using BuckGen.Findings;
 using BuckGen.Geometry;

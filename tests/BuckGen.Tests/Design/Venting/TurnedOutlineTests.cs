@@ -1,8 +1,6 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Venting;
 using BuckGen.Geometry;
-using BuckGen.Physics.Air;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;

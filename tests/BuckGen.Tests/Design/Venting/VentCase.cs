@@ -2,12 +2,10 @@ using System.Collections.Concurrent;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Venting;
-using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
-using BuckGen.Physics.Air;
 using BuckGen.Tests.Intake.Outlines;
 
 namespace BuckGen.Tests.Design.Venting;

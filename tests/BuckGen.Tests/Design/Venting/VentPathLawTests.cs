@@ -1,7 +1,4 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Venting;
-using BuckGen.Geometry;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;

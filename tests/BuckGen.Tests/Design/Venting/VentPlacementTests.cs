@@ -1,7 +1,6 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Venting;
-using BuckGen.Findings;
 using BuckGen.Geometry;
 using Xunit;
 

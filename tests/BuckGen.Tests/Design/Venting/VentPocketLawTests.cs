@@ -1,7 +1,4 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Venting;
-using BuckGen.Findings;
 using BuckGen.Geometry;
 using NetTopologySuite.Algorithm.Construct;
 using NetTopologySuite.Geometries;

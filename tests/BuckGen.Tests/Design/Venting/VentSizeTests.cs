@@ -1,7 +1,4 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Venting;
-using BuckGen.Findings;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Physics.Air;
 using Xunit;

@@ -1,8 +1,6 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry.Tests;
 using BuckGen.Intake.Catalogs;
-using BuckGen.Physics.Heat;
 using BuckGen.Tests.Design.Bucks;
 using Xunit;
 

@@ -1,9 +1,7 @@
 using System.Text;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Tests.Intake.Outlines;
 using Xunit;

@@ -1,6 +1,5 @@
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
-using BuckGen.Intake.Measuring;
 using Xunit;
 using static BuckGen.Tests.Intake.Measuring.Measured;
 

@@ -1,7 +1,4 @@
 using System.Text;
-using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
-using BuckGen.Intake.Reading;
 using Xunit;
 
 namespace BuckGen.Tests.Intake.Outlines;

@@ -1,5 +1,4 @@
 using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using CsCheck;
 using Xunit;

@@ -1,5 +1,3 @@
-using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using Xunit;
 
 namespace BuckGen.Tests.Intake.Outlines;

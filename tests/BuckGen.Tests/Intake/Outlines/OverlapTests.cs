@@ -1,4 +1,3 @@
-using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using Xunit;

@@ -1,5 +1,4 @@
 using System.Text;
-using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Intake.Outlines;
 using Xunit;
 using static BuckGen.Tests.Intake.Outlines.DxfText;

@@ -1,6 +1,5 @@
 using System.IO.Compression;
 using System.Text;
-using BuckGen.Dxf;
 using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;

@@ -1,7 +1,5 @@
 using System.IO.Compression;
 using System.Text;
-using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Intake.Outlines;
 using Xunit;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Tests.Intake.Outlines;

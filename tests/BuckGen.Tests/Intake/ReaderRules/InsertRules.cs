@@ -1,5 +1,4 @@
 using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using Xunit;
 using static BuckGen.Tests.Intake.Outlines.DxfText;
 using static BuckGen.Tests.Intake.ReaderRules.Files;

@@ -1,7 +1,5 @@
-using BuckGen.Dxf;
 using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Intake.Outlines;
 using Xunit;
 using static BuckGen.Tests.Intake.ReaderRules.Files;

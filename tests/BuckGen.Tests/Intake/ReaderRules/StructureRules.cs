@@ -1,5 +1,4 @@
 using System.Text;
-using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 using BuckGen.Tests.Intake.Outlines;
 using Xunit;

@@ -1,5 +1,3 @@
-using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using Xunit;
 using static BuckGen.Tests.Intake.ReaderRules.Files;
 

@@ -1,5 +1,3 @@
-using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using Xunit;
 using static BuckGen.Tests.Intake.Outlines.DxfText;

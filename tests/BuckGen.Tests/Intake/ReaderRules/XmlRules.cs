@@ -1,5 +1,4 @@
 using System.Text;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using Xunit;
 using static BuckGen.Tests.Intake.ReaderRules.Files;

@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using BuckGen.Cutting.Boards;
-using BuckGen.Cutting.Drilling;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;

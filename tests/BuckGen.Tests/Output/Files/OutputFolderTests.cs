@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using BuckGen.Output.Files;
 using BuckGen.Output.Folders;
 using BuckGen.Tests.Output.Folders;
 using Xunit;

@@ -1,8 +1,5 @@
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
-using BuckGen.Design.Venting;
 using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Output.Pictures.Templates;
 using BuckGen.Tests.Design.Venting;

@@ -1,6 +1,5 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
 using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;

@@ -2,7 +2,6 @@ using System.Globalization;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Dxf;
-using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
 using BuckGen.Output.Files;

@@ -1,10 +1,8 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
-using BuckGen.Cutting.Costs;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Prediction;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;

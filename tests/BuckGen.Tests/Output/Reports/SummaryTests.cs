@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using BuckGen.Output.Files;
 using BuckGen.Tests.Design.Bucks;
 using Xunit;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using BuckGen.Cutting.CutFiles;
-using BuckGen.Geometry;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Quantities;
 

@@ -3,9 +3,7 @@ using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Venting;
 using BuckGen.Geometry;
-using BuckGen.Intake.Outlines;
 using BuckGen.Output.Pictures.Drawing;
-using BuckGen.Quantities;
 
 namespace BuckGen.Output.Pictures.Templates;
 

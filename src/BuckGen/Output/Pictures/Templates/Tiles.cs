@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.Geometry;
 using BuckGen.Output.Pictures.Drawing;
 
 namespace BuckGen.Output.Pictures.Templates;

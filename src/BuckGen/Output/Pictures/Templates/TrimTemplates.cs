@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Trimming;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Polygonal;
-using BuckGen.Intake.Outlines;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Output.Pictures.Pdf;
 

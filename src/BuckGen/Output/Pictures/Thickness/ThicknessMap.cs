@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
 using BuckGen.Output.Pictures.Drawing;

@@ -1,7 +1,4 @@
 using BuckGen.Cutting.Boards;
-using BuckGen.Design;
-using BuckGen.Design.Bucks;
-using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Output.Reports.Card;
 

@@ -1,7 +1,6 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Output.Reports.Card;

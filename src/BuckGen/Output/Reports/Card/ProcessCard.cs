@@ -1,14 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Cutting.Boards;
-using BuckGen.Design;
-using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
 using BuckGen.Design.Prediction;
 using BuckGen.Findings;
-using BuckGen.Geometry;
-using BuckGen.Intake.Catalogs;
-using BuckGen.Intake.Outlines;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Quantities;
 

@@ -1,7 +1,6 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Physics.Heat;
 

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Trimming;
-using BuckGen.Geometry;
 using BuckGen.Output.Pictures;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Output.Pictures.Svg;

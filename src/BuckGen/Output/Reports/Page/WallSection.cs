@@ -1,6 +1,5 @@
 using BuckGen.Design;
 using BuckGen.Design.Prediction;
-using BuckGen.Geometry;
 using BuckGen.Output.Pictures.Thickness;
 
 namespace BuckGen.Output.Reports.Page;
