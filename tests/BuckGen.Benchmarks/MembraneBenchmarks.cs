@@ -16,8 +16,8 @@ public class MembraneBenchmarks
     public int Triangles { get; set; }
 
     [GlobalSetup]
-    public void Prepare() => sheet = ClampedSheet.Of(
-        FrameMesh.Of(new(-150, -100, 150, 100), Math.Sqrt(300 * 200 * 4.0 / Triangles)), Hyperelastic.NeoHookean(0.2), 1.5);
+    public void Prepare() => sheet = ClampedSheet.FromMesh(
+        FrameMesh.CrissCross(new(-150, -100, 150, 100), Math.Sqrt(300 * 200 * 4.0 / Triangles)), HyperelasticMaterial.NeoHookean(0.2), 1.5);
 
     [Benchmark(Baseline = true)]
     public int Male() => Steps(new Block(), 25);
@@ -28,7 +28,7 @@ public class MembraneBenchmarks
     private int Steps(ITool tool, double rise)
     {
         var formed = MembraneForming.Form(sheet, tool, new(90_000) { Rise = rise });
-        return formed.Outcome == FormingOutcome.AtRest ? formed.Steps : throw new InvalidOperationException(formed.Trouble);
+        return formed.Outcome == FormingOutcome.Converged ? formed.Steps : throw new InvalidOperationException(formed.FailureMessage);
     }
 
     /// <summary>A block of 200 × 100 × 25 mm with 3 degrees of draft.</summary>
@@ -36,14 +36,14 @@ public class MembraneBenchmarks
     {
         private static readonly double Slope = Math.Tan(3 * Math.PI / 180), Cos = Math.Cos(3 * Math.PI / 180);
 
-        public double Distance(Vec3 point) => Math.Min(point.Z, Math.Max(
+        public double SignedDistance(Vec3 point) => Math.Min(point.Z, Math.Max(
             point.Z - 25, (Math.Max(Math.Abs(point.X) - 100, Math.Abs(point.Y) - 50) - (25 - point.Z) * Slope) * Cos));
     }
 
     /// <summary>A box of 280 × 180 × 50 mm.</summary>
     private sealed class Hole : ITool
     {
-        public double Distance(Vec3 point) => Math.Max(
+        public double SignedDistance(Vec3 point) => Math.Max(
             Math.Min(Math.Min(140 - Math.Abs(point.X), 90 - Math.Abs(point.Y)), point.Z + 50), point.Z);
     }
 }

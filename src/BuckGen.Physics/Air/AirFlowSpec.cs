@@ -29,7 +29,7 @@ public sealed record AirFlowSpec
     public double Temperature { get; init; } = 20;
 
     /// <summary>Discharge coefficient of the vents, 0.1 to 1.</summary>
-    public double DischargeCoefficient { get; init; } = Orifice.SharpEdge;
+    public double DischargeCoefficient { get; init; } = Orifice.SharpEdgeCoefficient;
 
     /// <summary>Fanning's friction factor of the vents' walls, 0 to 0.1.</summary>
     public double WallFriction { get; init; } = LongHole.WoodFriction;

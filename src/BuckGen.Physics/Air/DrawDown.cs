@@ -13,18 +13,18 @@ namespace BuckGen.Physics.Air;
 internal static class DrawDown
 {
     /// <summary>Longest time that is followed, s: any sheet is cold by then.</summary>
-    public const double Longest = 60;
+    public const double MaxTime = 60;
 
     /// <summary>Most air that is followed, L: a hall of 1 km by 1 km by 1 m.</summary>
-    public const double LargestVolume = 1e9;
+    public const double MaxVolume = 1e9;
 
     /// <summary>Less air than this, L, a cubic millimetre, is gone at once.</summary>
-    private const double LeastVolume = 1e-6;
+    private const double MinVolume = 1e-6;
 
-    private const int MomentCount = 21;
+    private const int SampleCount = 21;
 
     /// <summary>Follows the air until the form is drawn.</summary>
-    /// <param name="volume">Air under the sheet at the start, L, 0 to <see cref="LargestVolume"/>.</param>
+    /// <param name="volume">Air under the sheet at the start, L, 0 to <see cref="MaxVolume"/>.</param>
     /// <param name="holes">The vents; without any the form is never drawn.</param>
     /// <param name="spec">Pump, reservoir, air.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
@@ -36,16 +36,16 @@ internal static class DrawDown
         spec.Validate();
         foreach (var group in holes) group.Validate();
 
-        if (volume < LeastVolume) return AtOnce(spec);
+        if (volume < MinVolume) return Immediate(spec);
         var flow = new HoleFlow(holes, spec);
-        var sinking = Sinking(volume, flow, spec);
+        var sinking = SinkingStates(volume, flow, spec);
         return new()
         {
             Seconds = TimeOf(sinking),
-            RigidSeconds = TimeOf(Rigid(volume, flow, spec)),
+            RigidSeconds = TimeOf(RigidStates(volume, flow, spec)),
             ChokedShare = holes.Any(h => h.Count > 0) ? ChokedShare(sinking, flow) : 0,
-            Limit = LimitOf(volume, holes, spec),
-            Moments = Evenly(sinking, volume, spec),
+            Bottleneck = BottleneckOf(volume, holes, spec),
+            Samples = Resample(sinking, volume, spec),
         };
     }
 
@@ -53,23 +53,23 @@ internal static class DrawDown
     /// The least number of equal vents that draws the form in the wanted time; null when no number does, for want of pump and
     /// reservoir.
     /// </summary>
-    /// <param name="volume">Air under the sheet at the start, L, 0 to <see cref="LargestVolume"/>.</param>
+    /// <param name="volume">Air under the sheet at the start, L, 0 to <see cref="MaxVolume"/>.</param>
     /// <param name="diameter">Bore of the vents, mm, 0.05 to 100.</param>
     /// <param name="length">Their length, mm, 0 to 1000.</param>
     /// <param name="spec">Pump, reservoir, air, wanted time.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
-    public static int? HolesNeeded(double volume, double diameter, double length, AirFlowSpec spec)
+    public static int? MinHoleCount(double volume, double diameter, double length, AirFlowSpec spec)
     {
         ArgumentNullException.ThrowIfNull(spec);
         CheckVolume(volume);
         spec.Validate();
         new VentHoles(diameter, length, 0).Validate();
 
-        if (volume < LeastVolume) return 0;
+        if (volume < MinVolume) return 0;
 
         bool Suffices(int count) =>
-            Sinking(volume, new([new(diameter, length, count)], spec), spec, spec.WantedTime)[^1].X <= 1 - spec.SweptShare;
-        var (tooFew, enough) = (0, VentHoles.Most);
+            SinkingStates(volume, new([new(diameter, length, count)], spec), spec, spec.WantedTime)[^1].X <= 1 - spec.SweptShare;
+        var (tooFew, enough) = (0, VentHoles.MaxCount);
         if (!Suffices(enough)) return null;
         while (enough - tooFew > 1)
         {
@@ -81,69 +81,69 @@ internal static class DrawDown
     }
 
     /// <summary>There is hardly any air: the form is drawn when the valve opens.</summary>
-    private static DrawDownResult AtOnce(AirFlowSpec spec) => new()
+    private static DrawDownResult Immediate(AirFlowSpec spec) => new()
     {
-        Seconds = 0, RigidSeconds = 0, ChokedShare = 0, Limit = AirLimit.Holes, Moments = [new(0, 0, spec.ReservoirPressure)],
+        Seconds = 0, RigidSeconds = 0, ChokedShare = 0, Bottleneck = AirBottleneck.Holes, Samples = [new(0, 0, spec.ReservoirPressure)],
     };
 
     /// <summary>X: share of the volume left. Y: pressure of the reservoir over ambient pressure.</summary>
-    private static List<StiffPair.Moment> Sinking(double volume, HoleFlow flow, AirFlowSpec spec, double longest = Longest) => StiffPair.Follow(
+    private static List<RosenbrockSolver.State> SinkingStates(double volume, HoleFlow flow, AirFlowSpec spec, double maxTime = MaxTime) => RosenbrockSolver.Integrate(
         (left, reservoir) =>
         {
-            var drawn = flow.At(reservoir);
-            return (-drawn / volume, ReservoirSlope(drawn, reservoir, spec));
+            var drawn = flow.VolumeFlow(reservoir);
+            return (-drawn / volume, ReservoirRate(drawn, reservoir, spec));
         },
-        1, spec.ReservoirPressure / spec.AmbientPressure, 1 - spec.SweptShare, longest);
+        1, spec.ReservoirPressure / spec.AmbientPressure, 1 - spec.SweptShare, maxTime);
 
     /// <summary>X and Y: pressures under the sheet and in the reservoir, over ambient pressure.</summary>
-    private static List<StiffPair.Moment> Rigid(double volume, HoleFlow flow, AirFlowSpec spec) => StiffPair.Follow(
+    private static List<RosenbrockSolver.State> RigidStates(double volume, HoleFlow flow, AirFlowSpec spec) => RosenbrockSolver.Integrate(
         (under, reservoir) =>
         {
-            var drawn = under * flow.At(reservoir / under);
-            return (-drawn / volume, ReservoirSlope(drawn, reservoir, spec));
+            var drawn = under * flow.VolumeFlow(reservoir / under);
+            return (-drawn / volume, ReservoirRate(drawn, reservoir, spec));
         },
-        1, spec.ReservoirPressure / spec.AmbientPressure, spec.FormedPressure / spec.AmbientPressure, Longest);
+        1, spec.ReservoirPressure / spec.AmbientPressure, spec.FormedPressure / spec.AmbientPressure, MaxTime);
 
-    private static double ReservoirSlope(double drawn, double pressure, AirFlowSpec spec) =>
+    private static double ReservoirRate(double drawn, double pressure, AirFlowSpec spec) =>
         spec.ReservoirVolume is { } volume ? (drawn - (spec.PumpDisplacement ?? 0) * pressure) / volume : 0;
 
-    private static double? TimeOf(List<StiffPair.Moment> moments) => moments[^1].Time < Longest ? moments[^1].Time : null;
+    private static double? TimeOf(List<RosenbrockSolver.State> states) => states[^1].Time < MaxTime ? states[^1].Time : null;
 
-    private static double ChokedShare(List<StiffPair.Moment> moments, HoleFlow flow) =>
-        moments.Zip(moments.Skip(1)).Where(m => flow.IsChoked(m.First.Y) && flow.IsChoked(m.Second.Y)).Sum(m => m.Second.Time - m.First.Time)
-        / moments[^1].Time;
+    private static double ChokedShare(List<RosenbrockSolver.State> states, HoleFlow flow) =>
+        states.Zip(states.Skip(1)).Where(m => flow.IsChoked(m.First.Y) && flow.IsChoked(m.Second.Y)).Sum(m => m.Second.Time - m.First.Time)
+        / states[^1].Time;
 
-    private static AirLimit LimitOf(double volume, IReadOnlyList<VentHoles> holes, AirFlowSpec spec)
+    private static AirBottleneck BottleneckOf(double volume, IReadOnlyList<VentHoles> holes, AirFlowSpec spec)
     {
-        var twice = new List<(AirLimit Limit, StiffPair.Moment End)>
+        var twice = new List<(AirBottleneck Bottleneck, RosenbrockSolver.State End)>
         {
-            (AirLimit.Holes, Sinking(volume, new(holes, spec, factor: 2), spec)[^1]),
+            (AirBottleneck.Holes, SinkingStates(volume, new(holes, spec, factor: 2), spec)[^1]),
         };
         if (spec.ReservoirVolume is { } reservoir)
         {
             var flow = new HoleFlow(holes, spec);
             if (spec.PumpDisplacement is { } pump)
-                twice.Add((AirLimit.Pump, Sinking(volume, flow, spec with { PumpDisplacement = 2 * pump })[^1]));
-            twice.Add((AirLimit.Reservoir, Sinking(volume, flow, spec with { ReservoirVolume = 2 * reservoir })[^1]));
+                twice.Add((AirBottleneck.Pump, SinkingStates(volume, flow, spec with { PumpDisplacement = 2 * pump })[^1]));
+            twice.Add((AirBottleneck.Reservoir, SinkingStates(volume, flow, spec with { ReservoirVolume = 2 * reservoir })[^1]));
         }
         // Where none of them is done in time, the one that sweeps most.
-        return twice.OrderBy(t => t.End.Time).ThenBy(t => t.End.X).First().Limit;
+        return twice.OrderBy(t => t.End.Time).ThenBy(t => t.End.X).First().Bottleneck;
     }
 
-    private static ImmutableArray<DrawDownMoment> Evenly(List<StiffPair.Moment> moments, double volume, AirFlowSpec spec)
+    private static ImmutableArray<DrawDownSample> Resample(List<RosenbrockSolver.State> states, double volume, AirFlowSpec spec)
     {
-        var series = ImmutableArray.CreateBuilder<DrawDownMoment>(MomentCount);
+        var samples = ImmutableArray.CreateBuilder<DrawDownSample>(SampleCount);
         var next = 1;
-        for (var i = 0; i < MomentCount; i++)
+        for (var i = 0; i < SampleCount; i++)
         {
-            var time = moments[^1].Time * (i / (MomentCount - 1.0));
-            while (next < moments.Count - 1 && moments[next].Time < time) next++;
-            var (a, b) = (moments[next - 1], moments[next]);
+            var time = states[^1].Time * (i / (SampleCount - 1.0));
+            while (next < states.Count - 1 && states[next].Time < time) next++;
+            var (a, b) = (states[next - 1], states[next]);
             var share = (time - a.Time) / (b.Time - a.Time);
-            series.Add(new(time, double.Lerp(a.X, b.X, share) * volume, double.Lerp(a.Y, b.Y, share) * spec.AmbientPressure));
+            samples.Add(new(time, double.Lerp(a.X, b.X, share) * volume, double.Lerp(a.Y, b.Y, share) * spec.AmbientPressure));
         }
-        return series.MoveToImmutable();
+        return samples.MoveToImmutable();
     }
 
-    private static void CheckVolume(double volume) => Bound.Check(volume, 0, LargestVolume, "volume under the sheet", " L");
+    private static void CheckVolume(double volume) => Bound.Check(volume, 0, MaxVolume, "volume under the sheet", " L");
 }

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace BuckGen.Physics.Air;
 
 /// <summary>What holds the air back most.</summary>
-public enum AirLimit
+public enum AirBottleneck
 {
     /// <summary>The vents: more or wider ones would help most.</summary>
     Holes,
@@ -19,13 +19,13 @@ public enum AirLimit
 /// <param name="Seconds">Time since the valve opened, s.</param>
 /// <param name="Volume">Volume left under the sheet, L.</param>
 /// <param name="ReservoirPressure">Absolute pressure below the vents, Pa.</param>
-public readonly record struct DrawDownMoment(double Seconds, double Volume, double ReservoirPressure);
+public readonly record struct DrawDownSample(double Seconds, double Volume, double ReservoirPressure);
 
 /// <summary>How the air leaves.</summary>
 public sealed record DrawDownResult
 {
     /// <summary>
-    /// Time until the form is drawn while the sheet sinks, s; null when that takes longer than <see cref="DrawDown.Longest"/>, or
+    /// Time until the form is drawn while the sheet sinks, s; null when that takes longer than <see cref="DrawDown.MaxTime"/>, or
     /// for ever.
     /// </summary>
     public required double? Seconds { get; init; }
@@ -39,8 +39,8 @@ public sealed record DrawDownResult
     public required double ChokedShare { get; init; }
 
     /// <summary>What would shorten the time most if there were twice as much of it.</summary>
-    public required AirLimit Limit { get; init; }
+    public required AirBottleneck Bottleneck { get; init; }
 
     /// <summary>Evenly spaced moments from the opening of the valve to the end.</summary>
-    public required ImmutableArray<DrawDownMoment> Moments { get; init; }
+    public required ImmutableArray<DrawDownSample> Samples { get; init; }
 }

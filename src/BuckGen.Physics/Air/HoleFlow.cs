@@ -9,9 +9,9 @@ internal sealed class HoleFlow
     /// From this ratio up to 1 the flow falls evenly to nothing, as the slow flow of small pressure differences does; the square
     /// root of the nozzle relation would end in an infinite slope there. It changes times by less than 0.1 %.
     /// </summary>
-    private const double NearlyEqual = 0.999;
+    private const double LinearRatio = 0.999;
 
-    private readonly ImmutableArray<Group> groups;
+    private readonly ImmutableArray<HoleGroup> groups;
 
     /// <param name="holes">The vents.</param>
     /// <param name="spec">Temperature, discharge coefficient, friction.</param>
@@ -22,17 +22,17 @@ internal sealed class HoleFlow
         groups = [.. holes.Where(h => h.Count > 0).Select(h => GroupOf(h, spec, factor * speed))];
     }
 
-    private sealed record Group(
-        double AreaTimesSpeed, double Resistance, double ChokedInletMach, double ChokedFlow, double CriticalRatio, double NearlyNone);
+    private sealed record HoleGroup(
+        double AreaTimesSpeed, double Resistance, double ChokedInletMach, double ChokedFlow, double CriticalRatio, double FlowAtLinearRatio);
 
     /// <summary>Volume drawn, L/s, measured at the pressure before the holes.</summary>
     /// <param name="ratio">Pressure behind the holes over that before them; a little above 1 gives a little flow back.</param>
-    public double At(double ratio) => groups.Sum(g => g.AreaTimesSpeed * FlowFunction(g, ratio));
+    public double VolumeFlow(double ratio) => groups.Sum(g => g.AreaTimesSpeed * FlowFunction(g, ratio));
 
     /// <summary>True when a deeper vacuum would draw no more through any of the holes.</summary>
     public bool IsChoked(double ratio) => groups.All(g => ratio <= g.CriticalRatio);
 
-    private static Group GroupOf(VentHoles holes, AirFlowSpec spec, double speed)
+    private static HoleGroup GroupOf(VentHoles holes, AirFlowSpec spec, double speed)
     {
         var resistance = LongHole.Resistance(holes.Diameter, holes.Length, spec.WallFriction);
         var squareMillimetres = holes.Count * Math.PI / 4 * holes.Diameter * holes.Diameter;
@@ -42,14 +42,14 @@ internal sealed class HoleFlow
             LongHole.ChokedInletMach(resistance),
             LongHole.FlowFunction(0, resistance),
             LongHole.CriticalPressureRatio(resistance),
-            LongHole.FlowFunction(NearlyEqual, resistance));
+            LongHole.FlowFunction(LinearRatio, resistance));
     }
 
-    private static double FlowFunction(Group group, double ratio)
+    private static double FlowFunction(HoleGroup group, double ratio)
     {
         if (ratio <= group.CriticalRatio) return group.ChokedFlow;
-        return ratio < NearlyEqual
+        return ratio < LinearRatio
             ? LongHole.FlowFunction(ratio, group.Resistance, group.ChokedInletMach)
-            : group.NearlyNone * (1 - ratio) / (1 - NearlyEqual);
+            : group.FlowAtLinearRatio * (1 - ratio) / (1 - LinearRatio);
     }
 }

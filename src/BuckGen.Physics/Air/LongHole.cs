@@ -33,7 +33,7 @@ internal static class LongHole
     /// Flow of a choked long hole over that of a choked short one, 0 to 1. Its choking pressure ratio is less by the same factor.
     /// </summary>
     /// <param name="resistance">4fL/D, 0 or more.</param>
-    public static double Factor(double resistance)
+    public static double ChokedFlowFactor(double resistance)
     {
         Bound.Check(resistance, 0, 1e6, "resistance 4fL/D");
         return FannoFlow.FlowFunction(ChokedInletMach(resistance)) / Orifice.CriticalFlowFunction;
@@ -41,7 +41,7 @@ internal static class LongHole
 
     /// <summary>Pressure ratio at and below which the hole is choked, 0 to 0.5283.</summary>
     /// <param name="resistance">4fL/D, 0 or more.</param>
-    public static double CriticalPressureRatio(double resistance) => Orifice.CriticalPressureRatio * Factor(resistance);
+    public static double CriticalPressureRatio(double resistance) => Orifice.CriticalPressureRatio * ChokedFlowFactor(resistance);
 
     /// <summary>
     /// The mass flow of an ideal entry over A·p/√(R·T); for no resistance it is <see cref="Orifice.FlowFunction"/>.
@@ -62,8 +62,8 @@ internal static class LongHole
     {
         if (resistance == 0) return Orifice.FlowFunction(pressureRatio);
         if (pressureRatio == 1) return 0;
-        var most = FannoFlow.FlowFunction(chokedInletMach);
-        if (pressureRatio <= FannoFlow.ChokedPressureRatio(most)) return most;
+        var chokedFlow = FannoFlow.FlowFunction(chokedInletMach);
+        if (pressureRatio <= FannoFlow.ChokedPressureRatio(chokedFlow)) return chokedFlow;
         return FannoFlow.FlowFunction(FannoFlow.InletMach(resistance, pressureRatio, chokedInletMach));
     }
 
@@ -78,7 +78,7 @@ internal static class LongHole
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
     public static double MassFlow(
         double diameter, double length, double upstream, double downstream, double temperature,
-        double dischargeCoefficient = Orifice.SharpEdge, double friction = WoodFriction)
+        double dischargeCoefficient = Orifice.SharpEdgeCoefficient, double friction = WoodFriction)
     {
         var resistance = Resistance(diameter, length, friction);
         Bound.Check(upstream, 1, 1e6, "pressure before the hole", " Pa");

@@ -16,7 +16,7 @@ internal static class Orifice
     /// 0.84 for short tubes (Encyclopaedia Britannica, 11th edition, "Hydraulics", by § 64). 0.65 errs on the slow side for
     /// vents.
     /// </remarks>
-    public const double SharpEdge = 0.65;
+    public const double SharpEdgeCoefficient = 0.65;
 
     private const double G = DryAir.HeatRatio;
 
@@ -43,6 +43,6 @@ internal static class Orifice
     /// <param name="dischargeCoefficient">Share of the ideal flow that passes, 0.1 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
     public static double MassFlow(
-        double diameter, double upstream, double downstream, double temperature, double dischargeCoefficient = SharpEdge) =>
+        double diameter, double upstream, double downstream, double temperature, double dischargeCoefficient = SharpEdgeCoefficient) =>
         LongHole.MassFlow(diameter, length: 0, upstream, downstream, temperature, dischargeCoefficient);
 }

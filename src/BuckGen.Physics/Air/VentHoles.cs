@@ -8,12 +8,12 @@ namespace BuckGen.Physics.Air;
 internal sealed record VentHoles(double Diameter, double Length, int Count)
 {
     /// <summary>More holes of one kind than this are a slip of the pen.</summary>
-    public const int Most = 1_000_000;
+    public const int MaxCount = 1_000_000;
 
     internal void Validate()
     {
         Bound.Check(Diameter, 0.05, 100, "diameter of the vents", " mm");
         Bound.Check(Length, 0, 1000, "length of the vents", " mm");
-        Bound.Check(Count, 0, Most, "number of vents");
+        Bound.Check(Count, 0, MaxCount, "number of vents");
     }
 }

@@ -14,57 +14,57 @@ internal static class HeatStep
     public static (double[] Next, double Error) Take(double[] now, double seconds, SheetGrid grid, SheetFace first, SheetFace second)
     {
         var stage = Gamma * seconds;
-        var early = Stage(now, now, stage, grid, first, second);
-        var from = new double[now.Length];
-        for (var i = 0; i < now.Length; i++) from[i] = now[i] + (1 - Gamma) / Gamma * (early[i] - now[i]);
-        var next = Stage(from, early, stage, grid, first, second);
+        var firstStage = SolveStage(now, now, stage, grid, first, second);
+        var explicitPart = new double[now.Length];
+        for (var i = 0; i < now.Length; i++) explicitPart[i] = now[i] + (1 - Gamma) / Gamma * (firstStage[i] - now[i]);
+        var next = SolveStage(explicitPart, firstStage, stage, grid, first, second);
 
         var error = 0.0;
         // The change that the second stage adds over the first one's slope: the error of a first-order step, so a safe estimate.
-        for (var i = 0; i < now.Length; i++) error = Math.Max(error, Math.Abs(next[i] - from[i] - (early[i] - now[i])));
+        for (var i = 0; i < now.Length; i++) error = Math.Max(error, Math.Abs(next[i] - explicitPart[i] - (firstStage[i] - now[i])));
         return (next, error);
     }
 
     /// <summary>Solves T - from = seconds · slope(T).</summary>
-    private static double[] Stage(double[] from, double[] guess, double seconds, SheetGrid grid, SheetFace first, SheetFace second)
+    private static double[] SolveStage(double[] explicitPart, double[] guess, double seconds, SheetGrid grid, SheetFace first, SheetFace second)
     {
         var capacity = grid.Capacity;
         var conductance = grid.Conductance;
-        var last = from.Length - 1;
-        var found = (double[])guess.Clone();
-        var (diagonal, rest) = (new double[from.Length], new double[from.Length]);
-        for (var round = 0; round < 30; round++)
+        var last = explicitPart.Length - 1;
+        var temperatures = (double[])guess.Clone();
+        var (diagonal, residual) = (new double[explicitPart.Length], new double[explicitPart.Length]);
+        for (var iteration = 0; iteration < 30; iteration++)
         {
             for (var i = 0; i <= last; i++)
             {
                 var (below, above) = (i > 0 ? conductance[i - 1] : 0, i < last ? conductance[i] : 0);
-                var heat = (i > 0 ? below * (found[i - 1] - found[i]) : first.FluxInto(found[i]))
-                    + (i < last ? above * (found[i + 1] - found[i]) : second.FluxInto(found[i]));
-                var loss = below + above + (i == 0 ? first.Loss(found[i]) : 0) + (i == last ? second.Loss(found[i]) : 0);
+                var heat = (i > 0 ? below * (temperatures[i - 1] - temperatures[i]) : first.FluxInto(temperatures[i]))
+                    + (i < last ? above * (temperatures[i + 1] - temperatures[i]) : second.FluxInto(temperatures[i]));
+                var loss = below + above + (i == 0 ? first.LinearizedFilmCoefficient(temperatures[i]) : 0) + (i == last ? second.LinearizedFilmCoefficient(temperatures[i]) : 0);
                 diagonal[i] = capacity[i] + seconds * loss;
-                rest[i] = seconds * heat - capacity[i] * (found[i] - from[i]);
+                residual[i] = seconds * heat - capacity[i] * (temperatures[i] - explicitPart[i]);
             }
-            if (Correct(found, diagonal, rest, conductance, seconds) < 1e-9) break;
+            if (CorrectByNewton(temperatures, diagonal, residual, conductance, seconds) < 1e-9) break;
         }
-        return found;
+        return temperatures;
     }
 
     /// <summary>Newton's correction: elimination down, then up. Returns the largest, degrees C.</summary>
-    private static double Correct(double[] found, double[] diagonal, double[] rest, ReadOnlySpan<double> conductance, double seconds)
+    private static double CorrectByNewton(double[] temperatures, double[] diagonal, double[] residual, ReadOnlySpan<double> conductance, double seconds)
     {
-        for (var i = 1; i < found.Length; i++)
+        for (var i = 1; i < temperatures.Length; i++)
         {
             var coupling = seconds * conductance[i - 1];
             diagonal[i] -= coupling * coupling / diagonal[i - 1];
-            rest[i] += coupling / diagonal[i - 1] * rest[i - 1];
+            residual[i] += coupling / diagonal[i - 1] * residual[i - 1];
         }
-        var (largest, after) = (0.0, 0.0);
-        for (var i = found.Length - 1; i >= 0; i--)
+        var (maxCorrection, correction) = (0.0, 0.0);
+        for (var i = temperatures.Length - 1; i >= 0; i--)
         {
-            after = (rest[i] + (i < found.Length - 1 ? seconds * conductance[i] * after : 0)) / diagonal[i];
-            found[i] += after;
-            largest = Math.Max(largest, Math.Abs(after));
+            correction = (residual[i] + (i < temperatures.Length - 1 ? seconds * conductance[i] * correction : 0)) / diagonal[i];
+            temperatures[i] += correction;
+            maxCorrection = Math.Max(maxCorrection, Math.Abs(correction));
         }
-        return largest;
+        return maxCorrection;
     }
 }

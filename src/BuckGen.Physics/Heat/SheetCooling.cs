@@ -18,6 +18,6 @@ internal static class SheetCooling
         FlatSheet sheet, SheetFace buck, SheetFace air, double start, double wanted, SheetPlace place = SheetPlace.Hottest)
     {
         SheetHeating.CheckTemperatures(wanted, start);
-        return new SheetConduction(sheet, buck, air).Until(start, t => t.At(place) - wanted, SheetHeating.Longest);
+        return new SheetConduction(sheet, buck, air).RunUntil(start, t => t.At(place) - wanted, SheetHeating.MaxTime);
     }
 }

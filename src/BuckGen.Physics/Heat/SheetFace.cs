@@ -12,7 +12,7 @@ internal sealed record SheetFace
     /// <summary>The constant of Stefan and Boltzmann, W/(m²·K⁴): CODATA, exact since 2019 but for the digits left out.</summary>
     private const double StefanBoltzmann = 5.670374e-8;
 
-    private const double Zero = -273.15;
+    private const double AbsoluteZero = -273.15;
 
     /// <summary>Film coefficient to the air, or conductance of the contact, W/(m²·K), 0 to 1 000 000.</summary>
     /// <remarks>Still air takes about 5 to 10, air that is blown 20 to 100 (Incropera and DeWitt, from memory).</remarks>
@@ -78,14 +78,14 @@ internal sealed record SheetFace
     /// <param name="temperature">Temperature of the face, degrees C.</param>
     public double FluxInto(double temperature) =>
         Flux + FilmCoefficient * (AirTemperature - temperature)
-        + Emissivity * StefanBoltzmann * (FourthPower(HeaterTemperature - Zero) - FourthPower(temperature - Zero));
+        + Emissivity * StefanBoltzmann * (FourthPower(HeaterTemperature - AbsoluteZero) - FourthPower(temperature - AbsoluteZero));
 
     /// <summary>How much less heat enters when the face is a degree hotter, W/(m²·K).</summary>
-    internal double Loss(double temperature) =>
-        FilmCoefficient + 4 * Emissivity * StefanBoltzmann * Math.Pow(Math.Abs(temperature - Zero), 3);
+    internal double LinearizedFilmCoefficient(double temperature) =>
+        FilmCoefficient + 4 * Emissivity * StefanBoltzmann * Math.Pow(Math.Abs(temperature - AbsoluteZero), 3);
 
     /// <summary>True when the face's own temperature has a say in its heat.</summary>
-    internal bool HasExchange => FilmCoefficient > 0 || Emissivity > 0;
+    internal bool DependsOnTemperature => FilmCoefficient > 0 || Emissivity > 0;
 
     internal void Validate()
     {

@@ -9,7 +9,7 @@ internal sealed class SheetGrid
 {
     private readonly double[] capacity;
     private readonly double[] conductance;
-    private readonly double[] share;
+    private readonly double[] widthShare;
 
     /// <param name="sheet">The sheet.</param>
     /// <param name="intervals">Number of intervals between points, even, so that a point lies at the core.</param>
@@ -18,16 +18,16 @@ internal sealed class SheetGrid
         var thickness = sheet.Thickness / 1000;
         var points = new double[intervals + 1];
         for (var i = 0; i <= intervals; i++) points[i] = (1 - Math.Cos(Math.PI * i / intervals)) / 2;
-        share = new double[intervals + 1];
+        widthShare = new double[intervals + 1];
         conductance = new double[intervals];
         for (var i = 0; i < intervals; i++)
         {
             var gap = points[i + 1] - points[i];
-            share[i] += gap / 2;
-            share[i + 1] += gap / 2;
+            widthShare[i] += gap / 2;
+            widthShare[i + 1] += gap / 2;
             conductance[i] = sheet.Material.Conductivity / (gap * thickness);
         }
-        capacity = [.. share.Select(s => s * thickness * sheet.Material.Density * sheet.Material.HeatCapacity)];
+        capacity = [.. widthShare.Select(s => s * thickness * sheet.Material.Density * sheet.Material.HeatCapacity)];
     }
 
     /// <summary>Heat that warms each slice by a degree, J/(m²·K).</summary>
@@ -36,12 +36,12 @@ internal sealed class SheetGrid
     /// <summary>Heat that passes between neighbours for each degree between them, W/(m²·K).</summary>
     public ReadOnlySpan<double> Conductance => conductance;
 
-    public double[] Even(double temperature) => [.. share.Select(_ => temperature)];
+    public double[] Uniform(double temperature) => [.. widthShare.Select(_ => temperature)];
 
-    public SheetTemperatures Summary(double[] temperatures)
+    public SheetTemperatures Summarize(double[] temperatures)
     {
         var mean = 0.0;
-        for (var i = 0; i < temperatures.Length; i++) mean += share[i] * temperatures[i];
+        for (var i = 0; i < temperatures.Length; i++) mean += widthShare[i] * temperatures[i];
         return new(
             temperatures[0], temperatures[temperatures.Length / 2], temperatures[^1], mean, temperatures.Min(), temperatures.Max());
     }

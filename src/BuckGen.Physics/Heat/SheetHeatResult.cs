@@ -33,5 +33,5 @@ internal sealed record SheetHeatResult
     public required SheetTemperatures? Steady { get; init; }
 
     /// <summary>21 evenly spaced moments from the start to the end; one when the sheet starts as wanted.</summary>
-    public required ImmutableArray<SheetMoment> Moments { get; init; }
+    public required ImmutableArray<TemperatureSample> Samples { get; init; }
 }

@@ -8,7 +8,7 @@ namespace BuckGen.Physics.Heat;
 internal static class SheetHeating
 {
     /// <summary>Longest time that is followed, s: a day.</summary>
-    public const double Longest = 86_400;
+    public const double MaxTime = 86_400;
 
     /// <summary>Follows the sheet until a place of it is as warm as wanted.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -23,7 +23,7 @@ internal static class SheetHeating
         FlatSheet sheet, SheetFace first, SheetFace second, double wanted, SheetPlace place = SheetPlace.Coldest, double start = 20)
     {
         CheckTemperatures(wanted, start);
-        return new SheetConduction(sheet, first, second).Until(start, t => wanted - t.At(place), Longest);
+        return new SheetConduction(sheet, first, second).RunUntil(start, t => wanted - t.At(place), MaxTime);
     }
 
     /// <summary>The sheet's temperatures after a time.</summary>
@@ -35,9 +35,9 @@ internal static class SheetHeating
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
     public static SheetTemperatures After(FlatSheet sheet, SheetFace first, SheetFace second, double seconds, double start = 20)
     {
-        Bound.Check(seconds, 0, Longest, "time", " s");
+        Bound.Check(seconds, 0, MaxTime, "time", " s");
         CheckTemperatures(start, start);
-        return new SheetConduction(sheet, first, second).Follow(start, _ => 1, seconds)[^1].Temperatures;
+        return new SheetConduction(sheet, first, second).Integrate(start, _ => 1, seconds)[^1].Temperatures;
     }
 
     internal static void CheckTemperatures(double wanted, double start)

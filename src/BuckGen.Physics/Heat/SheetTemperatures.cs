@@ -43,7 +43,7 @@ internal readonly record struct SheetTemperatures(double First, double Core, dou
         _ => Second,
     };
 
-    internal static SheetTemperatures Between(SheetTemperatures a, SheetTemperatures b, double share) => new(
+    internal static SheetTemperatures Lerp(SheetTemperatures a, SheetTemperatures b, double share) => new(
         double.Lerp(a.First, b.First, share), double.Lerp(a.Core, b.Core, share), double.Lerp(a.Second, b.Second, share),
         double.Lerp(a.Mean, b.Mean, share), double.Lerp(a.Coldest, b.Coldest, share), double.Lerp(a.Hottest, b.Hottest, share));
 }
@@ -51,4 +51,4 @@ internal readonly record struct SheetTemperatures(double First, double Core, dou
 /// <summary>The sheet at a moment.</summary>
 /// <param name="Seconds">Time since the start, s.</param>
 /// <param name="Temperatures">How warm it is.</param>
-internal readonly record struct SheetMoment(double Seconds, SheetTemperatures Temperatures);
+internal readonly record struct TemperatureSample(double Seconds, SheetTemperatures Temperatures);

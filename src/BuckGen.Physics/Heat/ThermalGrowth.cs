@@ -7,5 +7,5 @@ internal static class ThermalGrowth
     /// <param name="length">The length.</param>
     /// <param name="perDegree">Expansion per degree.</param>
     /// <param name="degrees">By how many degrees it warms.</param>
-    public static double Of(double length, double perDegree, double degrees) => length * perDegree * degrees;
+    public static double LengthChange(double length, double perDegree, double degrees) => length * perDegree * degrees;
 }

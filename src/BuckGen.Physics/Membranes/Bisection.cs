@@ -13,61 +13,61 @@ internal sealed class Bisection
 {
     private readonly List<Vec2> nodes;
     private readonly List<MeshTriangle> triangles;
-    private readonly Dictionary<(int From, int To), int> owners = [];
+    private readonly Dictionary<(int From, int To), int> triangleOfEdge = [];
 
     private Bisection(TriangleMesh mesh)
     {
         (nodes, triangles) = ([.. mesh.Nodes], [.. mesh.Triangles]);
-        for (var i = 0; i < triangles.Count; i++) Own(i);
+        for (var i = 0; i < triangles.Count; i++) IndexEdges(i);
     }
 
     /// <summary>Halves triangles until none has a first side longer than is wanted at its middle.</summary>
     /// <param name="mesh">The mesh, with first sides as described above.</param>
-    /// <param name="size">Longest side wanted at a place, mm, above 0.</param>
+    /// <param name="maxEdgeLength">Longest side wanted at a place, mm, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The wanted size needs more than two million triangles.</exception>
-    public static TriangleMesh Refine(TriangleMesh mesh, Func<Vec2, double> size)
+    public static TriangleMesh Refine(TriangleMesh mesh, Func<Vec2, double> maxEdgeLength)
     {
         ArgumentNullException.ThrowIfNull(mesh);
-        ArgumentNullException.ThrowIfNull(size);
-        var work = new Bisection(mesh);
-        for (var i = 0; i < work.triangles.Count; i++)
+        ArgumentNullException.ThrowIfNull(maxEdgeLength);
+        var bisection = new Bisection(mesh);
+        for (var i = 0; i < bisection.triangles.Count; i++)
         {
             // A halved triangle's place is taken by one of its halves, which is checked next.
-            while (work.IsTooLarge(i, size)) work.Halve(i);
-            if (work.triangles.Count > 2_000_000) throw new ArgumentOutOfRangeException(
-                nameof(size), "The wanted size of the triangles makes more than 2 000 000 of them; use larger ones.");
+            while (bisection.IsTooCoarse(i, maxEdgeLength)) bisection.Bisect(i);
+            if (bisection.triangles.Count > 2_000_000) throw new ArgumentOutOfRangeException(
+                nameof(maxEdgeLength), "The wanted size of the triangles makes more than 2 000 000 of them; use larger ones.");
         }
-        return new([.. work.nodes], [.. work.triangles]);
+        return new([.. bisection.nodes], [.. bisection.triangles]);
     }
 
-    private bool IsTooLarge(int i, Func<Vec2, double> size)
+    private bool IsTooCoarse(int i, Func<Vec2, double> maxEdgeLength)
     {
         var (a, b, c) = triangles[i];
         // A little slack, so that rounding does not tell mirror images apart.
-        return nodes[a].DistanceTo(nodes[b]) > size((nodes[a] + nodes[b] + nodes[c]) * (1.0 / 3)) * (1 + 1e-9);
+        return nodes[a].DistanceTo(nodes[b]) > maxEdgeLength((nodes[a] + nodes[b] + nodes[c]) * (1.0 / 3)) * (1 + 1e-9);
     }
 
-    private void Halve(int i)
+    private void Bisect(int i)
     {
         var (a, b, _) = triangles[i];
-        if (owners.TryGetValue((b, a), out var other) && (triangles[other].A, triangles[other].B) != (b, a)) Halve(other);
+        if (triangleOfEdge.TryGetValue((b, a), out var other) && (triangles[other].A, triangles[other].B) != (b, a)) Bisect(other);
         nodes.Add(nodes[a].MidpointTo(nodes[b]));
-        Split(i, nodes.Count - 1);
-        if (owners.TryGetValue((b, a), out other)) Split(other, nodes.Count - 1);
+        SplitAt(i, nodes.Count - 1);
+        if (triangleOfEdge.TryGetValue((b, a), out other)) SplitAt(other, nodes.Count - 1);
     }
 
-    private void Split(int i, int middle)
+    private void SplitAt(int i, int middle)
     {
         var (a, b, c) = triangles[i];
-        owners.Remove((a, b));
+        triangleOfEdge.Remove((a, b));
         triangles[i] = new(c, a, middle);
         triangles.Add(new(b, c, middle));
-        Own(i);
-        Own(triangles.Count - 1);
+        IndexEdges(i);
+        IndexEdges(triangles.Count - 1);
     }
 
-    private void Own(int i)
+    private void IndexEdges(int i)
     {
-        foreach (var side in triangles[i].Sides()) owners[side] = i;
+        foreach (var side in triangles[i].Edges()) triangleOfEdge[side] = i;
     }
 }

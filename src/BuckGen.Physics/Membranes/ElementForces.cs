@@ -24,109 +24,109 @@ internal static class ElementForces
     /// <param name="nodes">The nodes.</param>
     /// <param name="material">What the sheet is made of.</param>
     /// <param name="pressure">Pressure from above, MPa.</param>
-    /// <param name="hands">Who works.</param>
-    public static double Set(MembraneElements elements, MembraneNodes nodes, Hyperelastic material, double pressure, TwoHands hands)
+    /// <param name="workers">Who works.</param>
+    public static double Assemble(MembraneElements elements, MembraneNodes nodes, HyperelasticMaterial material, double pressure, ForkJoin workers)
     {
-        nodes.Line();
+        nodes.InterleavePositions();
         // Where the halves begin hangs on the number of triangles alone, so the sums are the same on any machine.
-        var half = elements.Count < TwoHands.Worthwhile ? MembraneNodes.Padded(elements.Count) : MembraneNodes.Padded(elements.Count / 2);
-        var (first, second) = (default(Part), default(Part));
-        hands.Do(
-            () => first = Add(elements, nodes.Lined, nodes.Pull, 0, Math.Min(half, elements.Count), material, pressure),
-            half >= elements.Count ? null : () => second = Add(elements, nodes.Lined, nodes.PullToo, half, elements.Count, material, pressure));
-        nodes.GatherForces(half < elements.Count);
-        elements.LargestStretch = Math.Sqrt(Math.Max(first.Largest, second.Largest));
-        return -(first.Gas + second.Gas) / 6;
+        var half = elements.Count < ForkJoin.MinTriangles ? MembraneNodes.PaddedCount(elements.Count) : MembraneNodes.PaddedCount(elements.Count / 2);
+        var (first, second) = (default(PartialSum), default(PartialSum));
+        workers.Run(
+            () => first = AddElements(elements, nodes.InterleavedPositions, nodes.InterleavedForces, 0, Math.Min(half, elements.Count), material, pressure),
+            half >= elements.Count ? null : () => second = AddElements(elements, nodes.InterleavedPositions, nodes.SecondInterleavedForces, half, elements.Count, material, pressure));
+        nodes.DeinterleaveForces(half < elements.Count);
+        elements.MaxAreaStretch = Math.Sqrt(Math.Max(first.MaxAreaStretchSquared, second.MaxAreaStretchSquared));
+        return -(first.SixVolumes + second.SixVolumes) / 6;
     }
 
     // Called too seldom to be worth warming up: a whole run is over in a few thousand calls.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static Part Add(
-        MembraneElements elements, double[] places, double[] forces, int from, int to, Hyperelastic material, double pressure)
+    private static PartialSum AddElements(
+        MembraneElements elements, double[] positions, double[] forces, int from, int to, HyperelasticMaterial material, double pressure)
     {
         Array.Clear(forces);
-        var (gas, largest) = (Vector256<double>.Zero, Vector256<double>.Zero);
-        var (c1, c2, load) = (Vector256.Create(material.C1), Vector256.Create(material.C2), Vector256.Create(pressure / 6));
-        ref var place = ref places[0];
+        var (sixVolumes, maxAreaStretchSquared) = (Vector256<double>.Zero, Vector256<double>.Zero);
+        var (c1, c2, sixthOfPressure) = (Vector256.Create(material.C1), Vector256.Create(material.C2), Vector256.Create(pressure / 6));
+        ref var position = ref positions[0];
         ref var force = ref forces[0];
         for (var e = from; e < to; e += 4)
         {
             var a = elements.A.AsSpan(e, 4);
             var b = elements.B.AsSpan(e, 4);
             var c = elements.C.AsSpan(e, 4);
-            var (a0, a1, a2, a3) = (At(ref place, a[0]), At(ref place, a[1]), At(ref place, a[2]), At(ref place, a[3]));
-            var (b0, b1, b2, b3) = (At(ref place, b[0]), At(ref place, b[1]), At(ref place, b[2]), At(ref place, b[3]));
-            var (d0, d1, d2, d3) = (At(ref place, c[0]), At(ref place, c[1]), At(ref place, c[2]), At(ref place, c[3]));
-            var (px, py, pz) = Quads.Lanes(b0 - a0, b1 - a1, b2 - a2, b3 - a3);
-            var (qx, qy, qz) = Quads.Lanes(d0 - a0, d1 - a1, d2 - a2, d3 - a3);
-            var (_, _, heights) = Quads.Lanes(a0 + b0 + d0, a1 + b1 + d1, a2 + b2 + d2, a3 + b3 + d3);
+            var (a0, a1, a2, a3) = (VectorAt(ref position, a[0]), VectorAt(ref position, a[1]), VectorAt(ref position, a[2]), VectorAt(ref position, a[3]));
+            var (b0, b1, b2, b3) = (VectorAt(ref position, b[0]), VectorAt(ref position, b[1]), VectorAt(ref position, b[2]), VectorAt(ref position, b[3]));
+            var (d0, d1, d2, d3) = (VectorAt(ref position, c[0]), VectorAt(ref position, c[1]), VectorAt(ref position, c[2]), VectorAt(ref position, c[3]));
+            var (px, py, pz) = LaneTranspose.ToLanes(b0 - a0, b1 - a1, b2 - a2, b3 - a3);
+            var (qx, qy, qz) = LaneTranspose.ToLanes(d0 - a0, d1 - a1, d2 - a2, d3 - a3);
+            var (_, _, sumZ) = LaneTranspose.ToLanes(a0 + b0 + d0, a1 + b1 + d1, a2 + b2 + d2, a3 + b3 + d3);
             var (nx, ny, nz) = (py * qz - pz * qy, pz * qx - px * qz, px * qy - py * qx);
-            gas += nz * heights;
+            sixVolumes += nz * sumZ;
 
             var (g11, g12, g22) = (px * px + py * py + pz * pz, px * qx + py * qy + pz * qz, qx * qx + qy * qy + qz * qz);
-            var (m11, m12, m22) = (Lane(elements.Metric11, e), Lane(elements.Metric12, e), Lane(elements.Metric22, e));
-            var inverse = Lane(elements.InverseSquare, e);
-            var square = (g11 * g22 - g12 * g12) * inverse;
-            largest = Vector256.Max(largest, square);
-            var (alongM, alongAdj) = Stress(m11 * g11 + m12 * (g12 + g12) + m22 * g22, square, c1, c2);
-            var volume = Lane(elements.Volume, e);
-            alongM *= volume;
-            alongAdj *= volume * inverse;
-            var (s11, s12, s22) = (alongM * m11 + alongAdj * g22, alongM * m12 - alongAdj * g12, alongM * m22 + alongAdj * g11);
+            var (m11, m12, m22) = (LanesAt(elements.InverseMetric11, e), LanesAt(elements.InverseMetric12, e), LanesAt(elements.InverseMetric22, e));
+            var detM = LanesAt(elements.InverseMetricDeterminant, e);
+            var detC = (g11 * g22 - g12 * g12) * detM;
+            maxAreaStretchSquared = Vector256.Max(maxAreaStretchSquared, detC);
+            var (factorM, factorAdjC) = Stress(m11 * g11 + m12 * (g12 + g12) + m22 * g22, detC, c1, c2);
+            var volume = LanesAt(elements.Volume, e);
+            factorM *= volume;
+            factorAdjC *= volume * detM;
+            var (s11, s12, s22) = (factorM * m11 + factorAdjC * g22, factorM * m12 - factorAdjC * g12, factorM * m22 + factorAdjC * g11);
             var (r1, r2) = (s11 + s12, s12 + s22);
 
-            var (wx, wy, wz) = (load * nx, load * ny, load * nz);
+            var (wx, wy, wz) = (sixthOfPressure * nx, sixthOfPressure * ny, sixthOfPressure * nz);
             var count = Math.Min(4, to - e);
-            Pull(ref force, a, count, r1 * px + r2 * qx - wx, r1 * py + r2 * qy - wy, r1 * pz + r2 * qz - wz);
-            Pull(ref force, b, count, -(s11 * px + s12 * qx) - wx, -(s11 * py + s12 * qy) - wy, -(s11 * pz + s12 * qz) - wz);
-            Pull(ref force, c, count, -(s12 * px + s22 * qx) - wx, -(s12 * py + s22 * qy) - wy, -(s12 * pz + s22 * qz) - wz);
+            Scatter(ref force, a, count, r1 * px + r2 * qx - wx, r1 * py + r2 * qy - wy, r1 * pz + r2 * qz - wz);
+            Scatter(ref force, b, count, -(s11 * px + s12 * qx) - wx, -(s11 * py + s12 * qy) - wy, -(s11 * pz + s12 * qz) - wz);
+            Scatter(ref force, c, count, -(s12 * px + s22 * qx) - wx, -(s12 * py + s22 * qy) - wy, -(s12 * pz + s22 * qz) - wz);
         }
-        return new(Vector256.Sum(gas), Math.Max(Math.Max(largest[0], largest[1]), Math.Max(largest[2], largest[3])));
+        return new(Vector256.Sum(sixVolumes), Math.Max(Math.Max(maxAreaStretchSquared[0], maxAreaStretchSquared[1]), Math.Max(maxAreaStretchSquared[2], maxAreaStretchSquared[3])));
     }
 
     /// <summary>Twice the stress S of the remarks, by its parts along M and along det M·adj g.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (Vector256<double> AlongM, Vector256<double> AlongAdj) Stress(
-        Vector256<double> sum, Vector256<double> product, Vector256<double> c1, Vector256<double> c2)
+    private static (Vector256<double> FactorM, Vector256<double> FactorAdjC) Stress(
+        Vector256<double> traceC, Vector256<double> detC, Vector256<double> c1, Vector256<double> c2)
     {
         var (one, two) = (Vector256<double>.One, Vector256.Create(2.0));
-        var larger = (sum + Vector256.Sqrt(Vector256.Max(sum * sum - (two + two) * product, Vector256<double>.Zero))) / two;
+        var maxEigenvalue = (traceC + Vector256.Sqrt(Vector256.Max(traceC * traceC - (two + two) * detC, Vector256<double>.Zero))) / two;
         // The smaller, product over larger, times the product below one.
-        var wrinkled = Vector256.LessThan(product * product, larger);
+        var wrinkled = Vector256.LessThan(detC * detC, maxEigenvalue);
 
-        var share = one / product;
-        var (tautM, tautAdj) = (two * (c1 + c2 * share), two * (c2 - (c1 + c2 * sum) * share * share));
+        var inverseDetC = one / detC;
+        var (tautM, tautAdj) = (two * (c1 + c2 * inverseDetC), two * (c2 - (c1 + c2 * traceC) * inverseDetC * inverseDetC));
         if (wrinkled == Vector256<double>.Zero) return (tautM, tautAdj);
 
-        var stretch = Vector256.Sqrt(larger);
-        var drawn = two * (c1 + c2 / stretch) * Vector256.Max(one - one / (larger * stretch), Vector256<double>.Zero)
-            / Vector256.Max(larger - product / larger, Vector256.Create(1e-12));
-        return (Vector256.ConditionalSelect(wrinkled, drawn * larger, tautM), Vector256.ConditionalSelect(wrinkled, -drawn, tautAdj));
+        var maxStretch = Vector256.Sqrt(maxEigenvalue);
+        var uniaxial = two * (c1 + c2 / maxStretch) * Vector256.Max(one - one / (maxEigenvalue * maxStretch), Vector256<double>.Zero)
+            / Vector256.Max(maxEigenvalue - detC / maxEigenvalue, Vector256.Create(1e-12));
+        return (Vector256.ConditionalSelect(wrinkled, uniaxial * maxEigenvalue, tautM), Vector256.ConditionalSelect(wrinkled, -uniaxial, tautAdj));
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Pull(ref double force, ReadOnlySpan<int> nodes, int count, Vector256<double> x, Vector256<double> y, Vector256<double> z)
+    private static void Scatter(ref double force, ReadOnlySpan<int> nodes, int count, Vector256<double> x, Vector256<double> y, Vector256<double> z)
     {
-        var (first, second, third, fourth) = Quads.Places(x, y, z);
+        var (first, second, third, fourth) = LaneTranspose.ToPoints(x, y, z);
         // What fills up the last four is no triangle.
-        Pull(ref force, nodes[0], first);
-        if (count > 1) Pull(ref force, nodes[1], second);
-        if (count > 2) Pull(ref force, nodes[2], third);
-        if (count > 3) Pull(ref force, nodes[3], fourth);
+        Scatter(ref force, nodes[0], first);
+        if (count > 1) Scatter(ref force, nodes[1], second);
+        if (count > 2) Scatter(ref force, nodes[2], third);
+        if (count > 3) Scatter(ref force, nodes[3], fourth);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Pull(ref double force, int node, Vector256<double> by) =>
-        (At(ref force, node) + by).StoreUnsafe(ref Unsafe.Add(ref force, 4 * node));
+    private static void Scatter(ref double force, int node, Vector256<double> increment) =>
+        (VectorAt(ref force, node) + increment).StoreUnsafe(ref Unsafe.Add(ref force, 4 * node));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> At(ref double list, int node) => Vector256.LoadUnsafe(ref Unsafe.Add(ref list, 4 * node));
+    private static Vector256<double> VectorAt(ref double array, int node) => Vector256.LoadUnsafe(ref Unsafe.Add(ref array, 4 * node));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Lane(double[] list, int first) => Vector256.Create(list.AsSpan(first, 4));
+    private static Vector256<double> LanesAt(double[] array, int first) => Vector256.Create(array.AsSpan(first, 4));
 
     /// <summary>
     /// What a share of the triangles gives beside forces: six times the volume of gas and the largest square of stretch of area.
     /// </summary>
-    private readonly record struct Part(double Gas, double Largest);
+    private readonly record struct PartialSum(double SixVolumes, double MaxAreaStretchSquared);
 }

@@ -18,7 +18,7 @@ internal sealed record FormedSheet
     public required ImmutableArray<double> Thickness { get; init; }
 
     /// <summary>The larger and the smaller stretch of each triangle, length after over length before.</summary>
-    public required ImmutableArray<SheetStretch> Stretch { get; init; }
+    public required ImmutableArray<PrincipalStretches> Stretches { get; init; }
 
     /// <summary>
     /// Place of each node in the order in which the tool was met, from 0; -1 for nodes of the frame and those that never met it.
@@ -26,28 +26,28 @@ internal sealed record FormedSheet
     public required ImmutableArray<int> ContactOrder { get; init; }
 
     /// <summary>The nodes that neither met the tool nor are held by the frame, and how far off they are.</summary>
-    public required ImmutableArray<OpenNode> Open { get; init; }
+    public required ImmutableArray<FreeNode> FreeNodes { get; init; }
 
     /// <summary>The nodes that the sheet's own underside has caught: where webs stand.</summary>
-    public required ImmutableArray<int> Webbed { get; init; }
+    public required ImmutableArray<int> WebNodes { get; init; }
 
     /// <summary>Pressure difference at the end, Pa.</summary>
     public required double Pressure { get; init; }
 
     /// <summary>Volume swept below the plane of the frame, mm³; negative for what stands above it.</summary>
-    public required double Volume { get; init; }
+    public required double SweptVolume { get; init; }
 
     /// <summary>How it ended. Only a sheet at rest is worth reading.</summary>
     public required FormingOutcome Outcome { get; init; }
 
     /// <summary>Why the sheet did not come to rest, in plain words with the remedy; null where it did.</summary>
-    public string? Trouble => Outcome switch
+    public string? FailureMessage => Outcome switch
     {
-        FormingOutcome.AtRest => null,
+        FormingOutcome.Converged => null,
         FormingOutcome.Burst => FormattableString.Invariant(
-            $"The sheet burst near {BurstPlace.Plan} at a height of {BurstPlace.Z:0.#} mm: it touches nothing there and was stretched to more than 200 times its area. ")
+            $"The sheet burst near {BurstPosition.Plan} at a height of {BurstPosition.Z:0.#} mm: it touches nothing there and was stretched to more than 200 times its area. ")
             + "Either nothing holds it at this pressure, or the flanks of a web have passed each other. Use less pressure or smaller triangles.",
-        _ => "The sheet had not come to rest after 200 000 steps. Use larger triangles, or allow a larger residual on the way.",
+        _ => "The sheet did not converge within 200 000 steps. Use larger triangles, or allow a larger tolerance on the path.",
     };
 
     /// <summary>Steps taken.</summary>
@@ -57,11 +57,11 @@ internal sealed record FormedSheet
     public double Area => Sheet.Mesh.Triangles.Sum(AreaOf);
 
     /// <summary>Volume of plastic before and after: the sum of thickness times area, mm³.</summary>
-    public (double Before, double After) Plastic => (
+    public (double Before, double After) PlasticVolume => (
         Sheet.Mesh.Area * Sheet.Thickness, Sheet.Mesh.Triangles.Select((t, i) => AreaOf(t) * Thickness[i]).Sum());
 
     /// <summary>Mean thickness over the formed surface, mm.</summary>
-    public double MeanThickness => Plastic.After / Area;
+    public double MeanThickness => PlasticVolume.After / Area;
 
     /// <summary>The thinnest triangle, away from places where the mesh alone decides.</summary>
     /// <remarks>
@@ -75,24 +75,24 @@ internal sealed record FormedSheet
         ThinPlace? thinnest = null;
         for (var i = 0; i < Thickness.Length; i++)
         {
-            if (thinnest is { } least && Thickness[i] >= least.Thickness) continue;
-            var place = MiddleOf(Sheet.Mesh.Triangles[i]);
-            if (counts is null || counts(place)) thinnest = new(Thickness[i], place, i);
+            if (thinnest is { } current && Thickness[i] >= current.Thickness) continue;
+            var centroid = CentroidOf(Sheet.Mesh.Triangles[i]);
+            if (counts is null || counts(centroid)) thinnest = new(Thickness[i], centroid, i);
         }
         return thinnest;
     }
 
     /// <summary>The middle of a triangle.</summary>
-    public Vec3 MiddleOf(MeshTriangle t) => (Nodes[t.A] + Nodes[t.B] + Nodes[t.C]) * (1.0 / 3);
+    public Vec3 CentroidOf(MeshTriangle t) => (Nodes[t.A] + Nodes[t.B] + Nodes[t.C]) * (1.0 / 3);
 
     /// <summary>The thinnest triangle of which a corner still moves.</summary>
-    public Vec3 BurstPlace
+    public Vec3 BurstPosition
     {
         get
         {
-            var open = Open.Select(o => o.Node).ToHashSet();
-            var free = Enumerable.Range(0, Thickness.Length).Where(i => Sheet.Mesh.Triangles[i] is var t && (open.Contains(t.A) || open.Contains(t.B) || open.Contains(t.C)));
-            return MiddleOf(Sheet.Mesh.Triangles[free.MinBy(i => Thickness[i])]);
+            var freeNodes = FreeNodes.Select(o => o.Node).ToHashSet();
+            var stretching = Enumerable.Range(0, Thickness.Length).Where(i => Sheet.Mesh.Triangles[i] is var t && (freeNodes.Contains(t.A) || freeNodes.Contains(t.B) || freeNodes.Contains(t.C)));
+            return CentroidOf(Sheet.Mesh.Triangles[stretching.MinBy(i => Thickness[i])]);
         }
     }
 
@@ -103,10 +103,10 @@ internal sealed record FormedSheet
 internal enum FormingOutcome
 {
     /// <summary>The sheet came to rest: its unbalanced force fell to 0.0001 of the forces where it is held.</summary>
-    AtRest,
+    Converged,
 
     /// <summary>It did not within 200 000 steps.</summary>
-    TooSlow,
+    StepLimit,
 
     /// <summary>
     /// A free triangle was stretched to 200 times its area. Either nothing holds the sheet at this pressure, or the flanks of a
@@ -116,21 +116,21 @@ internal enum FormingOutcome
 }
 
 /// <summary>The two stretches of a triangle.</summary>
-/// <param name="Larger">The larger, length after over length before.</param>
-/// <param name="Smaller">The smaller.</param>
-internal readonly record struct SheetStretch(double Larger, double Smaller)
+/// <param name="Max">The larger, length after over length before.</param>
+/// <param name="Min">The smaller.</param>
+internal readonly record struct PrincipalStretches(double Max, double Min)
 {
     /// <summary>Whether the sheet is wrinkled there: narrower than a strip drawn as far draws itself in.</summary>
-    public bool IsWrinkled => Smaller * Smaller * Math.Max(Larger, 1) < 1 - 1e-6 && Smaller < 1;
+    public bool IsWrinkled => Min * Min * Math.Max(Max, 1) < 1 - 1e-6 && Min < 1;
 }
 
 /// <summary>A node that did not reach the tool.</summary>
 /// <param name="Node">Which.</param>
-/// <param name="Distance">How far off the tool, mm.</param>
-internal readonly record struct OpenNode(int Node, double Distance);
+/// <param name="Gap">How far off the tool, mm.</param>
+internal readonly record struct FreeNode(int Node, double Gap);
 
 /// <summary>The thinnest place.</summary>
 /// <param name="Thickness">Thickness, mm.</param>
-/// <param name="Place">Where, in the formed sheet.</param>
+/// <param name="Position">Where, in the formed sheet.</param>
 /// <param name="Triangle">Which triangle.</param>
-internal readonly record struct ThinPlace(double Thickness, Vec3 Place, int Triangle);
+internal readonly record struct ThinPlace(double Thickness, Vec3 Position, int Triangle);

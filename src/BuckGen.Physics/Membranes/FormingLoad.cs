@@ -20,7 +20,7 @@ internal sealed record FormingLoad(double Pressure)
     /// Unbalanced force that is tolerated on the way, as a share of the forces where the sheet is held, 0.001 to 0.2. The less,
     /// the nearer to rest the sheet is all the way, and the longer it takes.
     /// </summary>
-    public double Unrest { get; init; } = 0.05;
+    public double PathTolerance { get; init; } = 0.05;
 
     /// <summary>
     /// Coulomb's coefficient of friction between sheet and tool, 0 to 1 000 000; where it is null, what touches the tool sticks
@@ -40,7 +40,7 @@ internal sealed record FormingLoad(double Pressure)
         Bound.Check(Rise, 0, 10_000, "rise of the tool", " mm");
         if (SweptDepth is { } depth) Bound.Check(depth, 1e-6, 10_000, "swept depth", " mm");
         if (Friction is { } friction) Bound.Check(friction, 0, 1e6, "coefficient of friction");
-        Bound.Check(Unrest, 0.001, 0.2, "unrest tolerated");
+        Bound.Check(PathTolerance, 0.001, 0.2, "tolerance on the path");
         Bound.Check(MaxSteps, 1, 200_000, "number of steps");
     }
 }

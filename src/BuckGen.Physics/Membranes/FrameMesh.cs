@@ -11,15 +11,15 @@ internal static class FrameMesh
     /// both middle lines, and can be refined by <see cref="Bisection"/>.
     /// </summary>
     /// <param name="frame">The rectangle inside the frame, mm.</param>
-    /// <param name="cell">Longest side of a cell, mm.</param>
+    /// <param name="maxCellSize">Longest side of a cell, mm.</param>
     /// <exception cref="ArgumentOutOfRangeException">The rectangle is empty, or there would be more than a million
     /// cells.</exception>
-    public static TriangleMesh Of(Bounds frame, double cell)
+    public static TriangleMesh CrissCross(Bounds frame, double maxCellSize)
     {
         Bound.Check(frame.Width, 1e-6, 1e6, "width of the frame", " mm");
         Bound.Check(frame.Height, 1e-6, 1e6, "height of the frame", " mm");
-        Bound.Check(cell, Math.Sqrt(frame.Width * frame.Height / 1e6), 1e6, "size of a cell", " mm");
-        var (columns, rows) = (Cells(frame.Width, cell), Cells(frame.Height, cell));
+        Bound.Check(maxCellSize, Math.Sqrt(frame.Width * frame.Height / 1e6), 1e6, "size of a cell", " mm");
+        var (columns, rows) = (CellCount(frame.Width, maxCellSize), CellCount(frame.Height, maxCellSize));
         var nodes = ImmutableArray.CreateBuilder<Vec2>();
         var triangles = ImmutableArray.CreateBuilder<MeshTriangle>(4 * columns * rows);
         // A row of corners, then a row of middles, so that neighbours lie near each other in memory.
@@ -46,5 +46,5 @@ internal static class FrameMesh
             frame.Centre.X + (column - columns / 2.0) / columns * frame.Width, frame.Centre.Y + (row - rows / 2.0) / rows * frame.Height);
     }
 
-    private static int Cells(double length, double cell) => Math.Max(1, (int)Math.Ceiling(length / cell - 1e-9));
+    private static int CellCount(double length, double maxCellSize) => Math.Max(1, (int)Math.Ceiling(length / maxCellSize - 1e-9));
 }

@@ -11,5 +11,5 @@ internal interface ITool
     /// Distance to the surface, mm, negative inside the solid. The sign is exact; outside, the value may be less than the true
     /// distance but never more. It is continuous and nothing only at the surface.
     /// </summary>
-    double Distance(Vec3 point);
+    double SignedDistance(Vec3 point);
 }

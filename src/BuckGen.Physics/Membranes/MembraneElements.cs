@@ -9,20 +9,20 @@ internal sealed class MembraneElements
     {
         var mesh = sheet.Mesh;
         Count = mesh.Triangles.Length;
-        var padded = MembraneNodes.Padded(Count);
+        var padded = MembraneNodes.PaddedCount(Count);
         (A, B, C) = (new int[padded], new int[padded], new int[padded]);
-        (Metric11, Metric12, Metric22) = (new double[padded], new double[padded], new double[padded]);
-        (InverseSquare, Volume) = (new double[padded], new double[padded]);
+        (InverseMetric11, InverseMetric12, InverseMetric22) = (new double[padded], new double[padded], new double[padded]);
+        (InverseMetricDeterminant, Volume) = (new double[padded], new double[padded]);
         for (var e = 0; e < Count; e++)
         {
             var (a, b, c) = mesh.Triangles[e];
             var (p, q) = (mesh.Nodes[b] - mesh.Nodes[a], mesh.Nodes[c] - mesh.Nodes[a]);
             var twice = p.Cross(q);
             (A[e], B[e], C[e]) = (a, b, c);
-            InverseSquare[e] = 1 / (twice * twice);
-            Metric11[e] = q.LengthSquared * InverseSquare[e];
-            Metric12[e] = -p.Dot(q) * InverseSquare[e];
-            Metric22[e] = p.LengthSquared * InverseSquare[e];
+            InverseMetricDeterminant[e] = 1 / (twice * twice);
+            InverseMetric11[e] = q.LengthSquared * InverseMetricDeterminant[e];
+            InverseMetric12[e] = -p.Dot(q) * InverseMetricDeterminant[e];
+            InverseMetric22[e] = p.LengthSquared * InverseMetricDeterminant[e];
             Volume[e] = twice / 2 * sheet.Thickness;
         }
     }
@@ -31,7 +31,7 @@ internal sealed class MembraneElements
     public int Count { get; private set; }
 
     /// <summary>Largest stretch of area of a triangle, as <see cref="ElementForces"/> last saw it.</summary>
-    public double LargestStretch { get; set; }
+    public double MaxAreaStretch { get; set; }
 
     /// <summary>First node.</summary>
     public int[] A { get; }
@@ -46,12 +46,12 @@ internal sealed class MembraneElements
     /// Inverse of the metric of the two sides from the first node before forming, 1/mm²: times the metric after forming it gives
     /// the sum of the squared stretches.
     /// </summary>
-    public double[] Metric11 { get; }
-    public double[] Metric12 { get; }
-    public double[] Metric22 { get; }
+    public double[] InverseMetric11 { get; }
+    public double[] InverseMetric12 { get; }
+    public double[] InverseMetric22 { get; }
 
     /// <summary>One over the square of twice the area before forming, 1/mm⁴.</summary>
-    public double[] InverseSquare { get; }
+    public double[] InverseMetricDeterminant { get; }
 
     /// <summary>Volume of plastic, mm³.</summary>
     public double[] Volume { get; }
@@ -60,28 +60,28 @@ internal sealed class MembraneElements
     /// Drops the triangles of which no node can move any more, in place and in order, and returns the volume of gas above them,
     /// mm³, down from z = 0.
     /// </summary>
-    public double DropRigid(ReadOnlySpan<bool> movable, MembraneNodes nodes, Action<MeshTriangle> dropped)
+    public double RemoveFixed(ReadOnlySpan<bool> isFree, MembraneNodes nodes, Action<MeshTriangle> onRemoved)
     {
-        var (kept, gas) = (0, 0.0);
+        var (kept, gasVolume) = (0, 0.0);
         for (var e = 0; e < Count; e++)
         {
             var (a, b, c) = (A[e], B[e], C[e]);
-            if (movable[a] || movable[b] || movable[c])
+            if (isFree[a] || isFree[b] || isFree[c])
             {
                 (A[kept], B[kept], C[kept]) = (a, b, c);
-                (Metric11[kept], Metric12[kept], Metric22[kept]) = (Metric11[e], Metric12[e], Metric22[e]);
-                (InverseSquare[kept], Volume[kept]) = (InverseSquare[e], Volume[e]);
+                (InverseMetric11[kept], InverseMetric12[kept], InverseMetric22[kept]) = (InverseMetric11[e], InverseMetric12[e], InverseMetric22[e]);
+                (InverseMetricDeterminant[kept], Volume[kept]) = (InverseMetricDeterminant[e], Volume[e]);
                 kept++;
             }
             else
             {
                 var (p, q) = (new Vec2(nodes.X[b] - nodes.X[a], nodes.Y[b] - nodes.Y[a]), new Vec2(nodes.X[c] - nodes.X[a], nodes.Y[c] - nodes.Y[a]));
-                dropped(new(a, b, c));
-                gas -= p.Cross(q) * (nodes.Z[a] + nodes.Z[b] + nodes.Z[c]) / 6;
+                onRemoved(new(a, b, c));
+                gasVolume -= p.Cross(q) * (nodes.Z[a] + nodes.Z[b] + nodes.Z[c]) / 6;
             }
         }
         Count = kept;
-        for (var e = kept; e < MembraneNodes.Padded(kept); e++) A[e] = B[e] = C[e] = 0;
-        return gas;
+        for (var e = kept; e < MembraneNodes.PaddedCount(kept); e++) A[e] = B[e] = C[e] = 0;
+        return gasVolume;
     }
 }

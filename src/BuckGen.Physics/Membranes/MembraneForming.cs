@@ -25,35 +25,35 @@ internal static class MembraneForming
         ArgumentNullException.ThrowIfNull(load);
         sheet.Validate();
         load.Validate();
-        using var run = new FormingRun(sheet, tool, load);
-        var outcome = run.ToRest(cancellation);
+        using var run = new DynamicRelaxation(sheet, tool, load);
+        var outcome = run.RunToEquilibrium(cancellation);
         ImmutableArray<Vec3> nodes = [.. Enumerable.Range(0, run.Nodes.Count).Select(i => new Vec3(run.Nodes.X[i], run.Nodes.Y[i], run.Nodes.Z[i]))];
-        ImmutableArray<SheetStretch> stretch = [.. sheet.Mesh.Triangles.Select(t => StretchOf(t, sheet.Mesh, nodes))];
+        ImmutableArray<PrincipalStretches> stretch = [.. sheet.Mesh.Triangles.Select(t => PrincipalStretchesOf(t, sheet.Mesh, nodes))];
         return new()
         {
             Sheet = sheet,
             Nodes = nodes,
-            Stretch = stretch,
-            Thickness = [.. stretch.Select(s => sheet.Thickness / (s.Larger * s.Smaller))],
-            ContactOrder = [.. run.Contact.Order],
-            Open = [.. Enumerable.Range(0, nodes.Length).Where(i => run.Contact.Movable[i]).Select(i => new OpenNode(i, run.Contact.DistanceAt(nodes[i])))],
-            Webbed = [.. run.Web.Webbed.Order()],
+            Stretches = stretch,
+            Thickness = [.. stretch.Select(s => sheet.Thickness / (s.Max * s.Min))],
+            ContactOrder = [.. run.Contact.ContactOrder],
+            FreeNodes = [.. Enumerable.Range(0, nodes.Length).Where(i => run.Contact.IsFree[i]).Select(i => new FreeNode(i, run.Contact.GapAt(nodes[i])))],
+            WebNodes = [.. run.SelfContact.WebNodes.Order()],
             Pressure = run.Pressure * 1e6,
-            Volume = run.Volume,
+            SweptVolume = run.Volume,
             Outcome = outcome,
             Steps = run.Steps,
         };
     }
 
-    private static SheetStretch StretchOf(MeshTriangle t, TriangleMesh mesh, ImmutableArray<Vec3> nodes)
+    private static PrincipalStretches PrincipalStretchesOf(MeshTriangle t, TriangleMesh mesh, ImmutableArray<Vec3> nodes)
     {
         var (p, q) = (mesh.Nodes[t.B] - mesh.Nodes[t.A], mesh.Nodes[t.C] - mesh.Nodes[t.A]);
         var (u, v) = (nodes[t.B] - nodes[t.A], nodes[t.C] - nodes[t.A]);
-        var inverse = 1 / (p.Cross(q) * p.Cross(q));
-        var sum = inverse * (q.LengthSquared * u.Dot(u) - 2 * p.Dot(q) * u.Dot(v) + p.LengthSquared * v.Dot(v));
+        var detM = 1 / (p.Cross(q) * p.Cross(q));
+        var traceC = detM * (q.LengthSquared * u.Dot(u) - 2 * p.Dot(q) * u.Dot(v) + p.LengthSquared * v.Dot(v));
         var normal = u.Cross(v);
-        var product = inverse * normal.Dot(normal);
-        var larger = (sum + Math.Sqrt(Math.Max(sum * sum - 4 * product, 0))) / 2;
-        return new(Math.Sqrt(larger), Math.Sqrt(product / larger));
+        var detC = detM * normal.Dot(normal);
+        var maxEigenvalue = (traceC + Math.Sqrt(Math.Max(traceC * traceC - 4 * detC, 0))) / 2;
+        return new(Math.Sqrt(maxEigenvalue), Math.Sqrt(detC / maxEigenvalue));
     }
 }

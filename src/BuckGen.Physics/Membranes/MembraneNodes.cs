@@ -12,15 +12,15 @@ internal sealed class MembraneNodes
 {
     public MembraneNodes(int count)
     {
-        var padded = Padded(count);
+        var padded = PaddedCount(count);
         Count = count;
         (X, Y, Z) = (new double[padded], new double[padded], new double[padded]);
         (VelocityX, VelocityY, VelocityZ) = (new double[padded], new double[padded], new double[padded]);
         (ForceX, ForceY, ForceZ) = (new double[padded], new double[padded], new double[padded]);
-        (YieldX, YieldY, YieldZ) = (new double[padded], new double[padded], new double[padded]);
-        (Mass, MassUp) = (new double[padded], new double[padded]);
-        Clearance = new double[padded];
-        (Lined, Pull, PullToo) = (new double[4 * padded], new double[4 * padded], new double[4 * padded]);
+        (InverseMassX, InverseMassY, InverseMassZ) = (new double[padded], new double[padded], new double[padded]);
+        (MassXY, MassZ) = (new double[padded], new double[padded]);
+        MinGap = new double[padded];
+        (InterleavedPositions, InterleavedForces, SecondInterleavedForces) = (new double[4 * padded], new double[4 * padded], new double[4 * padded]);
     }
 
     public int Count { get; }
@@ -39,91 +39,91 @@ internal sealed class MembraneNodes
     public double[] ForceZ { get; }
 
     /// <summary>Acceleration by a unit of force, mm/N: one over the mass, nothing where the node is held.</summary>
-    public double[] YieldX { get; }
-    public double[] YieldY { get; }
-    public double[] YieldZ { get; }
+    public double[] InverseMassX { get; }
+    public double[] InverseMassY { get; }
+    public double[] InverseMassZ { get; }
 
     /// <summary>Fictitious mass along x and y, N/mm.</summary>
-    public double[] Mass { get; }
+    public double[] MassXY { get; }
 
     /// <summary>Fictitious mass along z, N/mm.</summary>
-    public double[] MassUp { get; }
+    public double[] MassZ { get; }
 
     /// <summary>How far a node can go before it could meet the tool, mm.</summary>
-    public double[] Clearance { get; }
+    public double[] MinGap { get; }
 
     /// <summary>The places once more, x, y, z and a spare of each node together, as the triangles ask for them.</summary>
-    public double[] Lined { get; }
+    public double[] InterleavedPositions { get; }
 
     /// <summary>Forces laid out likewise, of the first half of the triangles.</summary>
-    public double[] Pull { get; }
+    public double[] InterleavedForces { get; }
 
     /// <summary>Of the second half.</summary>
-    public double[] PullToo { get; }
+    public double[] SecondInterleavedForces { get; }
 
     /// <summary>Where a node is.</summary>
-    public Vec3 Place(int node) => new(X[node], Y[node], Z[node]);
+    public Vec3 Position(int node) => new(X[node], Y[node], Z[node]);
 
     /// <summary>Square of the distance between two nodes, mm².</summary>
-    public double Square(int a, int b) => (X[a] - X[b]) * (X[a] - X[b]) + (Y[a] - Y[b]) * (Y[a] - Y[b]) + (Z[a] - Z[b]) * (Z[a] - Z[b]);
+    public double DistanceSquared(int a, int b) => (X[a] - X[b]) * (X[a] - X[b]) + (Y[a] - Y[b]) * (Y[a] - Y[b]) + (Z[a] - Z[b]) * (Z[a] - Z[b]);
 
     /// <summary>The upper side of a triangle, as long as twice its area, mm².</summary>
-    public Vec3 Normal(int a, int b, int c) => (Place(b) - Place(a)).Cross(Place(c) - Place(a));
+    public Vec3 DoubleAreaVector(int a, int b, int c) => (Position(b) - Position(a)).Cross(Position(c) - Position(a));
 
     /// <summary>Lines up the places.</summary>
-    public void Line()
+    public void InterleavePositions()
     {
         for (var i = 0; i < X.Length; i += 4)
         {
-            var (a, b, c, d) = Quads.Places(Vector256.Create(X.AsSpan(i)), Vector256.Create(Y.AsSpan(i)), Vector256.Create(Z.AsSpan(i)));
-            a.CopyTo(Lined, 4 * i);
-            b.CopyTo(Lined, 4 * i + 4);
-            c.CopyTo(Lined, 4 * i + 8);
-            d.CopyTo(Lined, 4 * i + 12);
+            var (a, b, c, d) = LaneTranspose.ToPoints(Vector256.Create(X.AsSpan(i)), Vector256.Create(Y.AsSpan(i)), Vector256.Create(Z.AsSpan(i)));
+            a.CopyTo(InterleavedPositions, 4 * i);
+            b.CopyTo(InterleavedPositions, 4 * i + 4);
+            c.CopyTo(InterleavedPositions, 4 * i + 8);
+            d.CopyTo(InterleavedPositions, 4 * i + 12);
         }
     }
 
     /// <summary>Takes the forces apart again.</summary>
     /// <param name="both">Whether there are any of the second half.</param>
-    public void GatherForces(bool both)
+    public void DeinterleaveForces(bool both)
     {
         for (var i = 0; i < X.Length; i += 4)
         {
-            var (a, b, c, d) = (Pulled(i, both), Pulled(i + 1, both), Pulled(i + 2, both), Pulled(i + 3, both));
-            var (x, y, z) = Quads.Lanes(a, b, c, d);
+            var (a, b, c, d) = (InterleavedForce(i, both), InterleavedForce(i + 1, both), InterleavedForce(i + 2, both), InterleavedForce(i + 3, both));
+            var (x, y, z) = LaneTranspose.ToLanes(a, b, c, d);
             x.CopyTo(ForceX, i);
             y.CopyTo(ForceY, i);
             z.CopyTo(ForceZ, i);
         }
     }
 
-    private Vector256<double> Pulled(int node, bool both)
+    private Vector256<double> InterleavedForce(int node, bool both)
     {
-        var pull = Vector256.Create(Pull.AsSpan(4 * node));
-        return both ? pull + Vector256.Create(PullToo.AsSpan(4 * node)) : pull;
+        var force = Vector256.Create(InterleavedForces.AsSpan(4 * node));
+        return both ? force + Vector256.Create(SecondInterleavedForces.AsSpan(4 * node)) : force;
     }
 
     /// <summary>
     /// One step of the damped motion. <paramref name="damping"/> is the share of the velocity that a step removes, 0 to 1.
     /// </summary>
-    public void Move(double damping)
+    public void Integrate(double damping)
     {
-        var (keep, gain) = (new Vector<double>((1 - damping / 2) / (1 + damping / 2)), new Vector<double>(1 / (1 + damping / 2)));
+        var (velocityFactor, accelerationFactor) = (new Vector<double>((1 - damping / 2) / (1 + damping / 2)), new Vector<double>(1 / (1 + damping / 2)));
         for (var i = 0; i < X.Length; i += Vector<double>.Count)
         {
-            var x = keep * new Vector<double>(VelocityX, i) + gain * new Vector<double>(ForceX, i) * new Vector<double>(YieldX, i);
-            var y = keep * new Vector<double>(VelocityY, i) + gain * new Vector<double>(ForceY, i) * new Vector<double>(YieldY, i);
-            var z = keep * new Vector<double>(VelocityZ, i) + gain * new Vector<double>(ForceZ, i) * new Vector<double>(YieldZ, i);
+            var x = velocityFactor * new Vector<double>(VelocityX, i) + accelerationFactor * new Vector<double>(ForceX, i) * new Vector<double>(InverseMassX, i);
+            var y = velocityFactor * new Vector<double>(VelocityY, i) + accelerationFactor * new Vector<double>(ForceY, i) * new Vector<double>(InverseMassY, i);
+            var z = velocityFactor * new Vector<double>(VelocityZ, i) + accelerationFactor * new Vector<double>(ForceZ, i) * new Vector<double>(InverseMassZ, i);
             x.CopyTo(VelocityX, i);
             y.CopyTo(VelocityY, i);
             z.CopyTo(VelocityZ, i);
             (new Vector<double>(X, i) + x).CopyTo(X, i);
             (new Vector<double>(Y, i) + y).CopyTo(Y, i);
             (new Vector<double>(Z, i) + z).CopyTo(Z, i);
-            (new Vector<double>(Clearance, i) - Vector.SquareRoot(x * x + y * y + z * z)).CopyTo(Clearance, i);
+            (new Vector<double>(MinGap, i) - Vector.SquareRoot(x * x + y * y + z * z)).CopyTo(MinGap, i);
         }
     }
 
     /// <summary>A number of entries filled up to eights, whole vectors on any machine.</summary>
-    internal static int Padded(int count) => (count + 7) / 8 * 8;
+    internal static int PaddedCount(int count) => (count + 7) / 8 * 8;
 }

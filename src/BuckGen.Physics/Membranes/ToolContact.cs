@@ -8,103 +8,103 @@ internal sealed class ToolContact
 {
     private readonly ITool tool;
     private readonly MembraneNodes nodes;
-    private readonly double exact;
-    private readonly bool[] movable, onTool;
-    private readonly int[] order;
-    private int met;
+    private readonly double tolerance;
+    private readonly bool[] isFree, isInContact;
+    private readonly int[] contactOrder;
+    private int contactCount;
 
     /// <param name="tool">The tool.</param>
     /// <param name="nodes">The nodes.</param>
     /// <param name="clamped">Whether each node is held by the frame.</param>
-    /// <param name="exact">How near the surface is near enough, mm.</param>
-    public ToolContact(ITool tool, MembraneNodes nodes, IEnumerable<bool> clamped, double exact)
+    /// <param name="tolerance">How near the surface is near enough, mm.</param>
+    public ToolContact(ITool tool, MembraneNodes nodes, IEnumerable<bool> clamped, double tolerance)
     {
-        (this.tool, this.nodes, this.exact) = (tool, nodes, exact);
-        movable = [.. clamped.Select(c => !c)];
-        onTool = new bool[nodes.Count];
-        order = new int[nodes.Count];
-        Array.Fill(order, -1);
-        for (var i = 0; i < movable.Length; i++) nodes.Clearance[i] = movable[i] ? -1 : double.PositiveInfinity;
+        (this.tool, this.nodes, this.tolerance) = (tool, nodes, tolerance);
+        isFree = [.. clamped.Select(c => !c)];
+        isInContact = new bool[nodes.Count];
+        contactOrder = new int[nodes.Count];
+        Array.Fill(contactOrder, -1);
+        for (var i = 0; i < isFree.Length; i++) nodes.MinGap[i] = isFree[i] ? -1 : double.PositiveInfinity;
     }
 
     /// <summary>Whether each node is neither clamped nor on the tool.</summary>
-    public ReadOnlySpan<bool> Movable => movable;
+    public ReadOnlySpan<bool> IsFree => isFree;
 
     /// <summary>Whether each node lies on the tool.</summary>
-    public ReadOnlySpan<bool> OnTool => onTool;
+    public ReadOnlySpan<bool> IsInContact => isInContact;
 
     /// <summary>When each node first met the tool, counted in nodes; -1 for those that did not.</summary>
-    public ReadOnlySpan<int> Order => order;
+    public ReadOnlySpan<int> ContactOrder => contactOrder;
 
     /// <summary>How many nodes have met the tool.</summary>
-    public int Met => met;
+    public int ContactCount => contactCount;
 
     /// <summary>Looks after the nodes that have used up their clearance.</summary>
-    public void Update()
+    public void DetectContacts()
     {
-        var clearance = nodes.Clearance;
-        for (var i = 0; i < clearance.Length; i += Vector<double>.Count)
+        var minGap = nodes.MinGap;
+        for (var i = 0; i < minGap.Length; i += Vector<double>.Count)
         {
-            if (!Vector.LessThanAny(new Vector<double>(clearance, i), Vector<double>.Zero)) continue;
-            for (var node = i; node < Math.Min(i + Vector<double>.Count, nodes.Count); node++) if (clearance[node] < 0) Look(node);
+            if (!Vector.LessThanAny(new Vector<double>(minGap, i), Vector<double>.Zero)) continue;
+            for (var node = i; node < Math.Min(i + Vector<double>.Count, nodes.Count); node++) if (minGap[node] < 0) CheckNode(node);
         }
     }
 
     /// <summary>Distance of a place from the tool, mm.</summary>
-    public double DistanceAt(Vec3 place) => tool.Distance(place);
+    public double GapAt(Vec3 place) => tool.SignedDistance(place);
 
     /// <summary>Holds a node where it is, for good unless it is let go.</summary>
-    public void Hold(int node)
+    public void Fix(int node)
     {
         (nodes.VelocityX[node], nodes.VelocityY[node], nodes.VelocityZ[node]) = (0, 0, 0);
-        (nodes.YieldX[node], nodes.YieldY[node], nodes.YieldZ[node]) = (0, 0, 0);
-        nodes.Clearance[node] = double.PositiveInfinity;
-        movable[node] = false;
+        (nodes.InverseMassX[node], nodes.InverseMassY[node], nodes.InverseMassZ[node]) = (0, 0, 0);
+        nodes.MinGap[node] = double.PositiveInfinity;
+        isFree[node] = false;
     }
 
     /// <summary>Lets a node go that lies on the tool; whether it is still there is checked after the next step.</summary>
     public void Release(int node)
     {
-        (movable[node], onTool[node]) = (true, false);
-        nodes.Clearance[node] = 0;
+        (isFree[node], isInContact[node]) = (true, false);
+        nodes.MinGap[node] = 0;
     }
 
     /// <summary>Releases all nodes except the first ones that met the tool, up to the given number.</summary>
-    public void Forget(int after)
+    public void RollBack(int count)
     {
-        for (var i = 0; i < nodes.Count; i++) if (order[i] >= after) (order[i], movable[i], onTool[i]) = (-1, true, false);
-        met = after;
+        for (var i = 0; i < nodes.Count; i++) if (contactOrder[i] >= count) (contactOrder[i], isFree[i], isInContact[i]) = (-1, true, false);
+        contactCount = count;
     }
 
-    private void Look(int node)
+    private void CheckNode(int node)
     {
-        var here = nodes.Place(node);
-        var distance = tool.Distance(here);
-        if (distance > exact)
+        var position = nodes.Position(node);
+        var gap = tool.SignedDistance(position);
+        if (gap > tolerance)
         {
-            nodes.Clearance[node] = distance - exact;
+            nodes.MinGap[node] = gap - tolerance;
             return;
         }
-        if (distance < -exact) (nodes.X[node], nodes.Y[node], nodes.Z[node]) = Meeting(here, LastStep(node));
-        Hold(node);
-        onTool[node] = true;
-        if (order[node] < 0) order[node] = met++;
+        if (gap < -tolerance) (nodes.X[node], nodes.Y[node], nodes.Z[node]) = ContactPoint(position, LastDisplacement(node));
+        Fix(node);
+        isInContact[node] = true;
+        if (contactOrder[node] < 0) contactOrder[node] = contactCount++;
     }
 
     /// <summary>Where the way of the last step, which ends inside the tool, meets the surface.</summary>
-    private Vec3 Meeting(Vec3 end, Vec3 step)
+    private Vec3 ContactPoint(Vec3 end, Vec3 step)
     {
         var (outside, inside) = (0.0, 1.0);
         // A node that is inside from the first on, without a way, stays where it is.
-        if (tool.Distance(end - step) <= 0) return end - step;
-        while ((inside - outside) * step.Length > exact)
+        if (tool.SignedDistance(end - step) <= 0) return end - step;
+        while ((inside - outside) * step.Length > tolerance)
         {
             var middle = (outside + inside) / 2;
-            if (tool.Distance(end - step * (1 - middle)) > 0) outside = middle;
+            if (tool.SignedDistance(end - step * (1 - middle)) > 0) outside = middle;
             else inside = middle;
         }
         return end - step * (1 - inside);
     }
 
-    private Vec3 LastStep(int node) => new(nodes.VelocityX[node], nodes.VelocityY[node], nodes.VelocityZ[node]);
+    private Vec3 LastDisplacement(int node) => new(nodes.VelocityX[node], nodes.VelocityY[node], nodes.VelocityZ[node]);
 }

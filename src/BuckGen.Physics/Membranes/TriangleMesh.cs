@@ -16,15 +16,15 @@ internal sealed record TriangleMesh(ImmutableArray<Vec2> Nodes, ImmutableArray<M
 
     /// <summary>The sides that belong to one triangle only, with the mesh to their left.</summary>
     /// <exception cref="ArgumentException">A side belongs to more than two triangles, or twice in the same direction.</exception>
-    public ImmutableArray<(int From, int To)> Rim()
+    public ImmutableArray<(int From, int To)> BoundaryEdges()
     {
-        var sides = new HashSet<(int From, int To)>();
+        var edges = new HashSet<(int From, int To)>();
         foreach (var t in Triangles)
         {
-            foreach (var side in t.Sides())
-                if (!sides.Add(side)) throw new ArgumentException($"Two triangles claim the side from node {side.From} to node {side.To}.");
+            foreach (var edge in t.Edges())
+                if (!edges.Add(edge)) throw new ArgumentException($"Two triangles claim the side from node {edge.From} to node {edge.To}.");
         }
-        return [.. sides.Where(s => !sides.Contains((s.To, s.From)))];
+        return [.. edges.Where(s => !edges.Contains((s.To, s.From)))];
     }
 
     /// <exception cref="ArgumentException">A triangle is flat or clockwise, or names a node that isn't there.</exception>
@@ -32,7 +32,7 @@ internal sealed record TriangleMesh(ImmutableArray<Vec2> Nodes, ImmutableArray<M
     {
         foreach (var t in Triangles)
         {
-            foreach (var (node, _) in t.Sides())
+            foreach (var (node, _) in t.Edges())
                 if (node < 0 || node >= Nodes.Length) throw new ArgumentException($"A triangle names node {node} of {Nodes.Length}.");
             if (!(AreaOf(t) > 0)) throw new ArgumentException(FormattableString.Invariant(
                 $"The triangle of nodes {t.A}, {t.B}, {t.C} at {Nodes[t.A]} has the area {AreaOf(t)} mm²; it must be above 0."));
@@ -47,5 +47,5 @@ internal sealed record TriangleMesh(ImmutableArray<Vec2> Nodes, ImmutableArray<M
 internal readonly record struct MeshTriangle(int A, int B, int C)
 {
     /// <summary>The three sides in order.</summary>
-    public ImmutableArray<(int From, int To)> Sides() => [(A, B), (B, C), (C, A)];
+    public ImmutableArray<(int From, int To)> Edges() => [(A, B), (B, C), (C, A)];
 }

@@ -10,14 +10,14 @@ internal static class ContinuousStrip
     /// <summary>
     /// Every bay as if clamped at both ribs: the inner bays of a board over many ribs. Deflection q·l⁴/(384·D), moment q·l²/12.
     /// </summary>
-    public static PlateFactors Inner { get; } = new(1.0 / 384, 1.0 / 12);
+    public static PlateFactors InnerBay { get; } = new(1.0 / 384, 1.0 / 12);
 
     /// <summary>
     /// A number of bays in a row, the outermost ribs letting the board tilt; the worst bay and the worst rib rule.
     /// </summary>
     /// <param name="bays">How many gaps between ribs, 1 to 1000.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is out of range.</exception>
-    public static PlateFactors Of(int bays)
+    public static PlateFactors ForBays(int bays)
     {
         Bound.Check(bays, 1, 1000, "number of bays");
         var moments = SupportMoments(bays);
@@ -26,9 +26,9 @@ internal static class ContinuousStrip
         {
             var (left, right) = (moments[i], moments[i + 1]);
             // The moment along the bay is a parabola, greatest where its slope is nothing.
-            var top = Math.Clamp(0.5 + right - left, 0, 1);
-            moment = Math.Max(moment, Math.Max(Math.Abs(left), top * (1 - top) / 2 + left + (right - left) * top));
-            deflection = Math.Max(deflection, Sag(left, right));
+            var position = Math.Clamp(0.5 + right - left, 0, 1);
+            moment = Math.Max(moment, Math.Max(Math.Abs(left), position * (1 - position) / 2 + left + (right - left) * position));
+            deflection = Math.Max(deflection, MaxDeflection(left, right));
         }
         return new(deflection, moment);
     }
@@ -37,18 +37,18 @@ internal static class ContinuousStrip
     private static double[] SupportMoments(int bays)
     {
         // M[i-1] + 4·M[i] + M[i+1] = -1/2 at each inner rib: eliminated forward, put in backward.
-        var (moments, share, rest) = (new double[bays + 1], new double[bays + 1], new double[bays + 1]);
+        var (moments, factor, reducedLoad) = (new double[bays + 1], new double[bays + 1], new double[bays + 1]);
         for (var i = 1; i < bays; i++)
         {
-            share[i] = 1 / (4 - share[i - 1]);
-            rest[i] = (-0.5 - rest[i - 1]) * share[i];
+            factor[i] = 1 / (4 - factor[i - 1]);
+            reducedLoad[i] = (-0.5 - reducedLoad[i - 1]) * factor[i];
         }
-        for (var i = bays - 1; i > 0; i--) moments[i] = rest[i] - share[i] * moments[i + 1];
+        for (var i = bays - 1; i > 0; i--) moments[i] = reducedLoad[i] - factor[i] * moments[i + 1];
         return moments;
     }
 
     /// <summary>Greatest deflection of a bay over q·l⁴/D, from the moments at its ends.</summary>
-    private static double Sag(double left, double right)
+    private static double MaxDeflection(double left, double right)
     {
         double At(double x) => x * (1 - x) / 24 * (1 + x * (1 - x)) + left * x * (1 - x) * (2 - x) / 6 + right * x * (1 - x) * (1 + x) / 6;
         var (low, high) = (0.0, 1.0);

@@ -18,11 +18,11 @@ internal static class PadPlate
     /// <param name="padShare">Side of a pad over the distance between pads' middles, 0.05 to 0.9.</param>
     /// <param name="poissonRatio">Poisson's ratio, 0 to 0.49.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
-    public static PlateFactors Of(double padShare, double poissonRatio = 0.3)
+    public static PlateFactors ForPads(double padShare, double poissonRatio = 0.3)
     {
         Bound.Check(padShare, 0.05, 0.9, "side of a pad over the distance between pads");
         Bound.Check(poissonRatio, 0, 0.49, "Poisson's ratio");
-        var pad = Enumerable.Range(0, Terms + 1).Select(m => Spread(m * padShare)).ToArray();
+        var pad = Enumerable.Range(0, Terms + 1).Select(m => Sinc(m * padShare)).ToArray();
         var (deflection, overPad, between) = (0.0, 0.0, 0.0);
         for (var m = 0; m <= Terms; m++)
         {
@@ -44,5 +44,5 @@ internal static class PadPlate
     }
 
     /// <summary>sin(πx)/(πx).</summary>
-    private static double Spread(double x) => x == 0 ? 1 : Math.Sin(Math.PI * x) / (Math.PI * x);
+    private static double Sinc(double x) => x == 0 ? 1 : Math.Sin(Math.PI * x) / (Math.PI * x);
 }

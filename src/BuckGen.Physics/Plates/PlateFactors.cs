@@ -24,10 +24,10 @@ internal readonly record struct PlateFactors(double Deflection, double Moment)
     /// <param name="board">What it is made of.</param>
     /// <param name="pressure">Pressure, Pa, 0 to 1 000 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
-    public PlateResponse Under(double span, double thickness, BoardProperties board, double pressure = Atmosphere)
+    public PlateResponse ResponseTo(double span, double thickness, BoardProperties board, double pressure = Atmosphere)
     {
         Bound.Check(span, 1, 10_000, "span", " mm");
-        var stiffness = Stiffness(thickness, board);
+        var stiffness = FlexuralRigidity(thickness, board);
         Bound.Check(pressure, 0, 1e6, "pressure", " Pa");
         var load = pressure * 1e-6;
         return new(Deflection * load * Math.Pow(span, 4) / stiffness, 6 * Moment * load * span * span / (thickness * thickness));
@@ -39,9 +39,9 @@ internal readonly record struct PlateFactors(double Deflection, double Moment)
     /// <param name="deflection">Deflection allowed, mm, 0.001 to 100.</param>
     /// <param name="pressure">Pressure, Pa, 1 to 1 000 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
-    public double LargestSpan(double thickness, BoardProperties board, double deflection, double pressure = Atmosphere)
+    public double MaxSpan(double thickness, BoardProperties board, double deflection, double pressure = Atmosphere)
     {
-        var stiffness = Stiffness(thickness, board);
+        var stiffness = FlexuralRigidity(thickness, board);
         Bound.Check(deflection, 0.001, 100, "deflection allowed", " mm");
         Bound.Check(pressure, 1, 1e6, "pressure", " Pa");
         var load = pressure * 1e-6;
@@ -50,7 +50,7 @@ internal readonly record struct PlateFactors(double Deflection, double Moment)
         return Math.Min(byDeflection, byStress);
     }
 
-    private static double Stiffness(double thickness, BoardProperties board)
+    private static double FlexuralRigidity(double thickness, BoardProperties board)
     {
         ArgumentNullException.ThrowIfNull(board);
         Bound.Check(thickness, 0.2, 100, "thickness", " mm");

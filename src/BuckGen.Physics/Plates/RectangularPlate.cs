@@ -10,7 +10,7 @@ namespace BuckGen.Physics.Plates;
 internal static class RectangularPlate
 {
     /// <summary>Largest ratio of the sides that is computed; from about 5 on the plate behaves as a strip.</summary>
-    public const double LargestRatio = 20;
+    public const double MaxRatio = 20;
 
     private const int Terms = 41;
 
@@ -23,7 +23,7 @@ internal static class RectangularPlate
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
     public static PlateFactors SimplySupported(double ratio, double poissonRatio = 0.3)
     {
-        Bound.Check(ratio, 1, LargestRatio, "ratio of the sides");
+        Bound.Check(ratio, 1, MaxRatio, "ratio of the sides");
         Bound.Check(poissonRatio, 0, 0.49, "Poisson's ratio");
         var (deflection, moment) = (5.0 / 384, 1.0 / 8);
         for (var m = 1; m <= Terms; m += 2)
@@ -42,14 +42,14 @@ internal static class RectangularPlate
     /// <exception cref="ArgumentOutOfRangeException">The ratio is out of range.</exception>
     public static PlateFactors Clamped(double ratio)
     {
-        Bound.Check(ratio, 1, LargestRatio, "ratio of the sides");
+        Bound.Check(ratio, 1, MaxRatio, "ratio of the sides");
         var (alongShort, alongLong) = EdgeMoments(ratio);
         var deflection = SimplySupported(ratio).Deflection;
         var edge = 0.0;
         for (var i = 0; i < alongShort.Length; i++)
         {
             var m = 2 * i + 1;
-            deflection += Sign(m) * (Relief(alongShort[i], m, ratio) + ratio * ratio * Relief(alongLong[i], m, 1 / ratio));
+            deflection += Sign(m) * (EdgeMomentDeflection(alongShort[i], m, ratio) + ratio * ratio * EdgeMomentDeflection(alongLong[i], m, 1 / ratio));
             edge -= Sign(m) * alongLong[i];
         }
         return new(deflection, edge);
@@ -58,7 +58,7 @@ internal static class RectangularPlate
     /// <summary>
     /// Deflection in the middle from one term of the moments along a pair of edges, over the square of the edge's length.
     /// </summary>
-    private static double Relief(double moment, int m, double otherSide)
+    private static double EdgeMomentDeflection(double moment, int m, double otherSide)
     {
         var alpha = m * Math.PI * otherSide / 2;
         return moment * alpha * Math.Tanh(alpha) / (2 * Math.PI * Math.PI * m * m * Math.Cosh(alpha));
@@ -72,10 +72,10 @@ internal static class RectangularPlate
     {
         const int count = (Terms + 1) / 2;
         var (alongShort, alongLong) = (new double[count], new double[count]);
-        for (var round = 0; round < 60; round++)
+        for (var iteration = 0; iteration < 60; iteration++)
         {
-            for (var i = 0; i < count; i++) alongShort[i] = Term(i, ratio, 1, alongLong);
-            for (var i = 0; i < count; i++) alongLong[i] = Term(i, 1 / ratio, ratio, alongShort);
+            for (var i = 0; i < count; i++) alongShort[i] = EdgeMomentTerm(i, ratio, 1, alongLong);
+            for (var i = 0; i < count; i++) alongLong[i] = EdgeMomentTerm(i, 1 / ratio, ratio, alongShort);
         }
         return (alongShort, alongLong);
     }
@@ -87,7 +87,7 @@ internal static class RectangularPlate
     /// <param name="otherSide">The other side over this edge.</param>
     /// <param name="edge">This edge over the shorter side.</param>
     /// <param name="others">The moments along the other pair.</param>
-    private static double Term(int index, double otherSide, double edge, double[] others)
+    private static double EdgeMomentTerm(int index, double otherSide, double edge, double[] others)
     {
         var i = 2 * index + 1;
         var alpha = i * Math.PI * otherSide / 2;

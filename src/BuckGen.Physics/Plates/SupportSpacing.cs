@@ -4,7 +4,7 @@ namespace BuckGen.Physics.Plates;
 internal static class SupportSpacing
 {
     /// <summary>Farthest feet stand apart, in sides of a foot.</summary>
-    private const double MostSides = 20;
+    private const double MaxSides = 20;
 
     /// <summary>Largest distance between the middles of parallel ribs, mm, for a board over three ribs or more.</summary>
     /// <remarks>
@@ -15,10 +15,10 @@ internal static class SupportSpacing
     /// <param name="deflection">Deflection allowed, mm, 0.001 to 100.</param>
     /// <param name="pressure">Pressure, Pa, 1 to 1 000 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
-    public static double Ribs(double thickness, BoardProperties board, double deflection, double pressure = PlateFactors.Atmosphere)
+    public static double MaxRibSpacing(double thickness, BoardProperties board, double deflection, double pressure = PlateFactors.Atmosphere)
     {
-        var worst = new PlateFactors(ContinuousStrip.Of(3).Deflection, ContinuousStrip.Of(2).Moment);
-        return worst.LargestSpan(thickness, board, deflection, pressure);
+        var worst = new PlateFactors(ContinuousStrip.ForBays(3).Deflection, ContinuousStrip.ForBays(2).Moment);
+        return worst.MaxSpan(thickness, board, deflection, pressure);
     }
 
     /// <summary>
@@ -30,12 +30,12 @@ internal static class SupportSpacing
     /// <param name="deflection">Deflection allowed, mm, 0.001 to 100.</param>
     /// <param name="pressure">Pressure, Pa, 1 to 1 000 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range, or even 1000 bays are too few.</exception>
-    public static int Bays(
+    public static int MinBays(
         double width, double thickness, BoardProperties board, double deflection, double pressure = PlateFactors.Atmosphere)
     {
         Bound.Check(width, 1, 10_000, "width", " mm");
         var bays = 1;
-        while (ContinuousStrip.Of(bays).LargestSpan(thickness, board, deflection, pressure) < width / bays) bays++;
+        while (ContinuousStrip.ForBays(bays).MaxSpan(thickness, board, deflection, pressure) < width / bays) bays++;
         return bays;
     }
 
@@ -48,16 +48,16 @@ internal static class SupportSpacing
     /// <returns>At most 20 times the side of a foot; null when even feet nearly side by side, 1.12 times their side apart, are
     /// too far.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
-    public static double? Feet(
+    public static double? MaxFootSpacing(
         double footSide, double thickness, BoardProperties board, double deflection, double pressure = PlateFactors.Atmosphere)
     {
         ArgumentNullException.ThrowIfNull(board);
         Bound.Check(footSide, 1, 1000, "side of a foot", " mm");
         // Of a side over 20 times itself rounding leaves a hair less than a twentieth.
         bool Holds(double distance) =>
-            PadPlate.Of(Math.Max(footSide / distance, 1 / MostSides), board.PoissonRatio).LargestSpan(thickness, board, deflection, pressure) >= distance;
+            PadPlate.ForPads(Math.Max(footSide / distance, 1 / MaxSides), board.PoissonRatio).MaxSpan(thickness, board, deflection, pressure) >= distance;
 
-        var (near, far) = (footSide * 1.12, footSide * MostSides);
+        var (near, far) = (footSide * 1.12, footSide * MaxSides);
         if (Holds(far)) return far;
         if (!Holds(near)) return null;
         for (var i = 0; i < 30; i++)

@@ -80,9 +80,9 @@ public sealed record BuckDesign(
         forming ??= new();
         forming.Validate();
         if (Solid is null || Spec.Sheet is null || Layers.IsEmpty) return this;
-        if (FormedPartFindings.Hindrance(Spec, Footprint.IsEmpty ? null : Blank) is { } hindrance) return WithFurther([hindrance]);
-        var part = Abandoned.When(() => new PartForming(new(Solid, Layers, Footprint), Spec, Blank!, forming).Of(cancellation), cancellation);
-        return (this with { Formed = part }).WithFurther(FormedPartFindings.Of(part, Spec));
+        if (FormedPartFindings.WhyNotPredicted(Spec, Footprint.IsEmpty ? null : Blank) is { } hindrance) return WithFurther([hindrance]);
+        var part = Abandoned.When(() => new PartForming(new(Solid, Layers, Footprint), Spec, Blank!, forming).Predict(cancellation), cancellation);
+        return (this with { Formed = part }).WithFurther(FormedPartFindings.Find(part, Spec));
     }
 
     private BuckDesign WithFurther(IEnumerable<Finding> findings) => this with

@@ -19,14 +19,14 @@ public class DrawDownTests
         Assert.Equal(0.493, result.Seconds!.Value, 0.493 * 0.01);
         Assert.Equal(0.348, result.RigidSeconds!.Value, 0.348 * 0.01);
         Assert.Equal(1, result.ChokedShare, 1e-9);
-        Assert.Equal(AirLimit.Holes, result.Limit);
-        Assert.Equal(2.028, new HoleFlow(Twenty, Deep).At(0), 0.002);
+        Assert.Equal(AirBottleneck.Holes, result.Bottleneck);
+        Assert.Equal(2.028, new HoleFlow(Twenty, Deep).VolumeFlow(0), 0.002);
     }
 
     [Fact]
     public void The_choked_times_are_those_of_the_closed_forms()
     {
-        var drawn = new HoleFlow(Twenty, Deep).At(0);
+        var drawn = new HoleFlow(Twenty, Deep).VolumeFlow(0);
 
         var result = DrawDown.Simulate(1, Twenty, Deep);
 
@@ -40,8 +40,8 @@ public class DrawDownTests
     {
         var result = DrawDown.Simulate(1, Twenty, Deep with { ReservoirVolume = 4 });
 
-        Assert.Equal(21, result.Moments.Length);
-        Assert.All(result.Moments, (m, i) =>
+        Assert.Equal(21, result.Samples.Length);
+        Assert.All(result.Samples, (m, i) =>
         {
             Assert.Equal(result.Seconds!.Value * i / 20, m.Seconds, 1e-9);
             Assert.Equal(1 - i / 20.0, m.Volume, 1e-6);
@@ -55,9 +55,9 @@ public class DrawDownTests
     {
         // Choked: dp/dt = (Q·pa - S·p)/V.
         var spec = Deep with { ReservoirVolume = 1, PumpDisplacement = 5, ReservoirPressure = 50_000 };
-        var drawn = new HoleFlow(Twenty, spec).At(0);
+        var drawn = new HoleFlow(Twenty, spec).VolumeFlow(0);
 
-        Assert.All(DrawDown.Simulate(1, Twenty, spec).Moments, m =>
+        Assert.All(DrawDown.Simulate(1, Twenty, spec).Samples, m =>
         {
             var level = drawn * 101_325 / 5;
             Assert.Equal(level + (50_000 - level) * Math.Exp(-5 * m.Seconds), m.ReservoirPressure, 2.0);
@@ -87,10 +87,10 @@ public class DrawDownTests
 
         Assert.Null(result.Seconds);
         Assert.Null(result.RigidSeconds);
-        Assert.Equal(AirLimit.Reservoir, result.Limit);
+        Assert.Equal(AirBottleneck.Reservoir, result.Bottleneck);
         // The tank takes what brings it to ambient pressure and no more.
-        Assert.Equal(2 - (101_325 - 20_000) / 101_325.0, result.Moments[^1].Volume, 1e-3);
-        Assert.Null(DrawDown.HolesNeeded(2, 1, 0, new() { ReservoirVolume = 1, ReservoirPressure = 20_000 }));
+        Assert.Equal(2 - (101_325 - 20_000) / 101_325.0, result.Samples[^1].Volume, 1e-3);
+        Assert.Null(DrawDown.MinHoleCount(2, 1, 0, new() { ReservoirVolume = 1, ReservoirPressure = 20_000 }));
     }
 
     [Fact]
@@ -99,7 +99,7 @@ public class DrawDownTests
         // Nearly all the time the pump takes air at ambient pressure: 5 L at 0.5 L/s less what the box takes.
         var result = DrawDown.Simulate(5, [new(2, 3, 2000)], new() { ReservoirVolume = 0.05, PumpDisplacement = 0.5, SweptShare = 1 });
 
-        Assert.Equal(AirLimit.Pump, result.Limit);
+        Assert.Equal(AirBottleneck.Pump, result.Bottleneck);
         Assert.Equal(10, result.Seconds!.Value, 0.1);
         Assert.InRange(result.ChokedShare, 0, 0.01);
     }
@@ -111,8 +111,8 @@ public class DrawDownTests
 
         Assert.Null(result.Seconds);
         Assert.Equal(0, result.ChokedShare);
-        Assert.Equal(AirLimit.Holes, result.Limit);
-        Assert.Equal(1, result.Moments[^1].Volume);
+        Assert.Equal(AirBottleneck.Holes, result.Bottleneck);
+        Assert.Equal(1, result.Samples[^1].Volume);
     }
 
     [Fact]
@@ -122,7 +122,7 @@ public class DrawDownTests
             new AirFlowSpec { ReservoirVolume = has ? tank : null, PumpDisplacement = 2, ReservoirPressure = pressure, WantedTime = time });
         Gen.Select(Gen.Double[0.05, 5], Gen.Double[0.4, 2], Gen.Double[0, 12], specs).Sample((volume, diameter, length, spec) =>
         {
-            if (DrawDown.HolesNeeded(volume, diameter, length, spec) is not { } count) return;
+            if (DrawDown.MinHoleCount(volume, diameter, length, spec) is not { } count) return;
             Assert.True(DrawDown.Simulate(volume, [new(diameter, length, count)], spec).Seconds <= spec.WantedTime);
             var fewer = DrawDown.Simulate(volume, [new(diameter, length, count - 1)], spec).Seconds;
             Assert.True(fewer is null || fewer > spec.WantedTime);
@@ -151,7 +151,7 @@ public class DrawDownTests
 
         Refused("volume under the sheet is -1 L; it must be from 0 to 1000000000 L", () => DrawDown.Simulate(-1, Twenty, Deep));
         Refused("number of vents", () => DrawDown.Simulate(1, [new(1, 3, -1)], Deep));
-        Refused("diameter of the vents", () => DrawDown.HolesNeeded(1, 0, 3, Deep));
+        Refused("diameter of the vents", () => DrawDown.MinHoleCount(1, 0, 3, Deep));
         Refused("pressure in the reservoir", () => DrawDown.Simulate(1, Twenty, Deep with { ReservoirPressure = 200_000 }));
         Refused("displacement of the pump", () => DrawDown.Simulate(1, Twenty, Deep with { PumpDisplacement = 0 }));
         Refused("share to sweep", () => DrawDown.Simulate(1, Twenty, Deep with { SweptShare = 95 }));

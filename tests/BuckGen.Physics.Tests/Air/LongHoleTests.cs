@@ -13,7 +13,7 @@ public class LongHoleTests
     [InlineData(1.5, 0.697)]
     [InlineData(3.0, 0.586)]
     public void A_long_bore_passes_less(double resistance, double factor) =>
-        Assert.Equal(factor, LongHole.Factor(resistance), factor * 0.01);
+        Assert.Equal(factor, LongHole.ChokedFlowFactor(resistance), factor * 0.01);
 
     /// <summary>
     /// Tables of Fanno flow for γ = 1.4: the first two rows from S. Farokhi, Aircraft Propulsion, 2nd edition, appendix E; the

@@ -12,5 +12,5 @@ public class SuctionForceTests
     [InlineData(3.5, 350)]
     [InlineData(14.7, 1470)]
     public void A_board_of_10_inches(double psi, double pounds) =>
-        Assert.Equal(pounds * PoundForce, SuctionForce.Of(100 * Inch * Inch, psi * Psi), pounds * PoundForce * 0.01);
+        Assert.Equal(pounds * PoundForce, SuctionForce.OnArea(100 * Inch * Inch, psi * Psi), pounds * PoundForce * 0.01);
 }

@@ -70,7 +70,7 @@ public class HeatingTests
     public void What_enters_by_the_faces_is_what_warms_the_sheet()
     {
         var (first, second) = (Heater, SheetFace.InAir(8, 30));
-        var moments = new SheetConduction(new(4, Plastic), first, second, stepError: 0.0005).Follow(20, _ => 1, 120);
+        var moments = new SheetConduction(new(4, Plastic), first, second, stepTolerance: 0.0005).Integrate(20, _ => 1, 120);
 
         var entered = moments.Zip(moments.Skip(1)).Sum(m => (m.Second.Seconds - m.First.Seconds) / 2
             * (Flux(m.First.Temperatures) + Flux(m.Second.Temperatures)));
@@ -128,7 +128,7 @@ public class HeatingTests
         var result = SheetHeating.Until(new(2, Plastic), Heater, Heater, 120, start: 130);
 
         Assert.Equal((HeatOutcome.Reached, 0.0, 130.0), (result.Outcome, result.Seconds, result.End.Core));
-        Assert.Single(result.Moments);
+        Assert.Single(result.Samples);
     }
 
     [Fact]
@@ -179,9 +179,9 @@ public class HeatingTests
     {
         var result = SheetHeating.Until(new(3, Plastic), Heater, Heater, 140);
 
-        Assert.Equal(21, result.Moments.Length);
-        Assert.All(result.Moments, (m, i) => Assert.Equal(result.Seconds!.Value * i / 20, m.Seconds, 1e-9));
-        Assert.Equal((20.0, result.End), (result.Moments[0].Temperatures.Core, result.Moments[^1].Temperatures));
+        Assert.Equal(21, result.Samples.Length);
+        Assert.All(result.Samples, (m, i) => Assert.Equal(result.Seconds!.Value * i / 20, m.Seconds, 1e-9));
+        Assert.Equal((20.0, result.End), (result.Samples[0].Temperatures.Core, result.Samples[^1].Temperatures));
     }
 
     [Fact]

@@ -73,7 +73,7 @@ public class PlaneWallTests
         double Miss(int intervals, double stepError)
         {
             var face = SheetFace.InAir(2500, 0);
-            var cooled = new SheetConduction(Wall, face, face, intervals, stepError).Follow(100, _ => 1, 16 * 0.2)[^1].Temperatures;
+            var cooled = new SheetConduction(Wall, face, face, intervals, stepError).Integrate(100, _ => 1, 16 * 0.2)[^1].Temperatures;
             return new[]
             {
                 cooled.Core - 100 * PlaneWallSeries.Temperature(10, 0.2, 0), cooled.First - 100 * PlaneWallSeries.Temperature(10, 0.2, 1),

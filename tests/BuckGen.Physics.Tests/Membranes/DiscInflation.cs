@@ -24,7 +24,7 @@ internal sealed record DiscInflation(double Height, double Pressure, double Pole
 
     private static DiscInflation FromPole(double stretch, double ratio)
     {
-        var material = Hyperelastic.MooneyRivlin(1, ratio);
+        var material = HyperelasticMaterial.MooneyRivlin(1, ratio);
         double Tension(double along, double across) => 2 / across
             * (along - Math.Pow(along, -3) / (across * across)) * (material.C1 + material.C2 * across * across);
 

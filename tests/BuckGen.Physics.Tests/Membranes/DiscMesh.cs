@@ -6,7 +6,7 @@ namespace BuckGen.Physics.Tests.Membranes;
 /// <summary>A disc in rings: six triangles round the middle, each ring six nodes more. The middle is node 0.</summary>
 internal static class DiscMesh
 {
-    public static TriangleMesh Of(double radius, int rings)
+    public static TriangleMesh Create(double radius, int rings)
     {
         var (nodes, triangles) = (new List<Vec2> { new(0, 0) }, new List<MeshTriangle>());
         for (var ring = 1; ring <= rings; ring++)

@@ -6,13 +6,13 @@ namespace BuckGen.Physics.Tests.Membranes;
 /// <summary>Sheets that slide on the tool, with all friction from none to stick.</summary>
 public class FrictionTests
 {
-    private static readonly FormingLoad Slow = new(100 * Formed.Unit) { Unrest = 0.02 };
+    private static readonly FormingLoad Slow = new(100 * Formed.PressureUnit) { PathTolerance = 0.02 };
 
     private static readonly ITool Channel = new Cavity(Formed.Size, 0.5 * Formed.Size), Trough = new Pit(Formed.Size, Math.PI / 4, round: false);
 
     private static readonly Block Block = Block.Strip(0.5 * Formed.Size, 0.5 * Formed.Size);
 
-    /// <summary>Its edge lies between two columns of nodes; see the remarks of <see cref="SlidingContact"/>.</summary>
+    /// <summary>Its edge lies between two columns of nodes; see the remarks of <see cref="FrictionContact"/>.</summary>
     private static readonly Block OffNodes = Block.Strip(0.497 * Formed.Size, 0.5 * Formed.Size);
 
     /// <summary>Without friction there is one tension all along, over edges too: an even thickness, the width over the formed length.</summary>
@@ -24,10 +24,10 @@ public class FrictionTests
     {
         var formed = Form(tool, 0);
 
-        Assert.Equal(FormingOutcome.AtRest, formed.Outcome);
+        Assert.Equal(FormingOutcome.Converged, formed.Outcome);
         Assert.Equal(1 / length, formed.MeanThickness / formed.Sheet.Thickness, 0.01 / length);
-        Assert.All(formed.Places(), p => Assert.Equal(1 / length, p.Share, 0.03 / length));
-        Assert.Equal(formed.Plastic.Before, formed.Plastic.After, formed.Plastic.Before * 1e-9);
+        Assert.All(formed.ThicknessRatios(), p => Assert.Equal(1 / length, p.ThicknessRatio, 0.03 / length));
+        Assert.Equal(formed.PlasticVolume.Before, formed.PlasticVolume.After, formed.PlasticVolume.Before * 1e-9);
     }
 
     [Theory]
@@ -39,10 +39,10 @@ public class FrictionTests
     {
         var (much, stick) = (Form(tool, 1e4), Form(tool, null));
 
-        Assert.Equal(FormingOutcome.AtRest, much.Outcome);
+        Assert.Equal(FormingOutcome.Converged, much.Outcome);
         Assert.Equal(stick.MeanThickness, much.MeanThickness, 0.01 * stick.MeanThickness);
         Assert.All(much.Thickness.Zip(stick.Thickness), t => Assert.Equal(1, t.First / t.Second, worst));
-        if (ToolOf(tool) is Block) Assert.All(much.Places().Where(p => p.Place.X < 45), p => Assert.Equal(1, p.Share, 0.01));
+        if (ToolOf(tool) is Block) Assert.All(much.ThicknessRatios().Where(p => p.Position.X < 45), p => Assert.Equal(1, p.ThicknessRatio, 0.01));
     }
 
     /// <summary>The less friction, the more even: the thinnest place gets thicker, the thickest thinner.</summary>
@@ -54,8 +54,8 @@ public class FrictionTests
     {
         FormedSheet[] formed = [.. new double?[] { 0, 0.1, 0.3, 1, null }.Select(f => Form(tool, f))];
 
-        Assert.All(formed, f => Assert.Equal(FormingOutcome.AtRest, f.Outcome));
-        Assert.All(formed, f => Assert.Equal(0, Through.DeepestNode(f, ToolOf(tool)), 1e-6));
+        Assert.All(formed, f => Assert.Equal(FormingOutcome.Converged, f.Outcome));
+        Assert.All(formed, f => Assert.Equal(0, ToolPenetration.MaxNodePenetration(f, ToolOf(tool)), 1e-6));
         var (least, most) = (formed.Select(f => f.Thickness.Min()).ToArray(), formed.Select(f => f.Thickness.Max()).ToArray());
         for (var i = 1; i < formed.Length; i++)
             // Where friction holds all but everything, what is left is the difference of two runs.
@@ -73,7 +73,7 @@ public class FrictionTests
     [InlineData(0.4)]
     public void An_edge_passes_tension_on_as_Euler_says(double friction)
     {
-        var formed = MembraneForming.Form(Formed.Strip(80), Block, new(1e-3 * Formed.Unit) { Unrest = 0.02, Rise = 0.5 * Formed.Size, Friction = friction });
+        var formed = MembraneForming.Form(Formed.Strip(80), Block, new(1e-3 * Formed.PressureUnit) { PathTolerance = 0.02, Rise = 0.5 * Formed.Size, Friction = friction });
 
         static double Tension(double stretch) => stretch - Math.Pow(stretch, -3);
         var (low, high) = (0.25, 0.5);
@@ -83,10 +83,10 @@ public class FrictionTests
             if (Tension(Math.Sqrt(0.5) / (1 - middle)) > Math.Exp(friction * Math.PI / 4) * Tension(0.5 / middle)) high = middle;
             else low = middle;
         }
-        Assert.Equal(FormingOutcome.AtRest, formed.Outcome);
+        Assert.Equal(FormingOutcome.Converged, formed.Outcome);
         var (top, web) = (low / 0.5, (1 - low) / Math.Sqrt(0.5));
-        Assert.All(formed.Places().Where(p => p.Place.X < 47), p => Assert.Equal(top, p.Share, 0.01 * top));
-        Assert.All(formed.Places().Where(p => p.Place.X > 53), p => Assert.Equal(web, p.Share, 0.01 * web));
+        Assert.All(formed.ThicknessRatios().Where(p => p.Position.X < 47), p => Assert.Equal(top, p.ThicknessRatio, 0.01 * top));
+        Assert.All(formed.ThicknessRatios().Where(p => p.Position.X > 53), p => Assert.Equal(web, p.ThicknessRatio, 0.01 * web));
     }
 
     /// <summary>A box formed into and a block formed over, with edges and corners all round, at any friction.</summary>
@@ -102,13 +102,13 @@ public class FrictionTests
     public void Round_corners_too_it_comes_to_rest_and_nowhere_through_the_tool(string what, double friction)
     {
         ITool tool = what == "box" ? new Cavity(Formed.Size, 0.5 * Formed.Size) : new Frustum(Plans.Rectangle(new(0, 0), 48.5, 48.5, 10), 40, 5);
-        var load = new FormingLoad(30 * Formed.Unit) { Rise = what == "box" ? 0 : 40 };
+        var load = new FormingLoad(30 * Formed.PressureUnit) { Rise = what == "box" ? 0 : 40 };
         var (slid, stuck) = (MembraneForming.Form(Formed.Quarter(16), tool, load with { Friction = friction }), MembraneForming.Form(Formed.Quarter(16), tool, load));
 
-        Assert.Equal(FormingOutcome.AtRest, slid.Outcome);
-        Assert.Equal(slid.Plastic.Before, slid.Plastic.After, slid.Plastic.Before * 1e-9);
-        Assert.Equal(0, Through.DeepestNode(slid, tool), 1e-6);
-        Assert.Equal(0, Through.Upside(slid, tool));
+        Assert.Equal(FormingOutcome.Converged, slid.Outcome);
+        Assert.Equal(slid.PlasticVolume.Before, slid.PlasticVolume.After, slid.PlasticVolume.Before * 1e-9);
+        Assert.Equal(0, ToolPenetration.MaxNodePenetration(slid, tool), 1e-6);
+        Assert.Equal(0, ToolPenetration.InvertedCount(slid, tool));
         Assert.Equal(stuck.MeanThickness, slid.MeanThickness, 0.02 * stuck.MeanThickness);
         var worst = slid.Thickness.Zip(stuck.Thickness, (a, b) => Math.Abs(a / b - 1)).Max();
         if (friction == 1e4) Assert.InRange(worst, 0, what == "box" ? 0.01 : 0.1);

@@ -12,7 +12,7 @@ internal sealed class Frustum(Func<Vec2, double> plan, double height, double dra
 {
     private readonly double slope = Math.Tan(draft * Math.PI / 180), cos = Math.Cos(draft * Math.PI / 180);
 
-    public double Distance(Vec3 point) => Math.Min(point.Z, Buck(plan(point.Plan), point.Z));
+    public double SignedDistance(Vec3 point) => Math.Min(point.Z, Buck(plan(point.Plan), point.Z));
 
     // None of the parts rises faster than 1 in any direction, so neither do the greatest and the least of them: a true lower bound.
     private double Buck(double side, double z)

@@ -68,7 +68,7 @@ public class MaleBuckTests
 
         var formed = AssertForms(Formed.Quarter(cells), tool, height * Formed.Size);
 
-        Assert.NotEmpty(formed.Webbed);
+        Assert.NotEmpty(formed.WebNodes);
         // The part kept in a quarter stays in its quarter.
         Assert.All(formed.Nodes, p => Assert.True(p.X >= 0 && p.Y >= 0));
         // As much as wraps it has 1/(1 + H); the webs are more.
@@ -86,9 +86,9 @@ public class MaleBuckTests
 
         var (first, second) = (Run(), Run());
 
-        Assert.NotEmpty(first.Webbed);
+        Assert.NotEmpty(first.WebNodes);
         Assert.Equal(first.Nodes, second.Nodes);
-        Assert.Equal(first.Webbed, second.Webbed);
+        Assert.Equal(first.WebNodes, second.WebNodes);
         static (long, long) Key(Vec2 p) => ((long)Math.Round(p.X * 1000), (long)Math.Round(p.Y * 1000));
         var flat = first.Sheet.Mesh.Nodes;
         var byPlace = Enumerable.Range(0, flat.Length).ToDictionary(i => Key(flat[i]));
@@ -103,32 +103,32 @@ public class MaleBuckTests
     public void A_burst_is_told_with_its_place_and_remedy()
     {
         var blown = MembraneForming.Form(Formed.Disc(6), new NoTool(), new(1e6) { SweptDepth = 100 });
-        Assert.Null(blown.Trouble);
+        Assert.Null(blown.FailureMessage);
 
         var formed = blown with { Outcome = FormingOutcome.Burst };
 
-        Assert.Contains("burst near (", formed.Trouble, StringComparison.Ordinal);
-        Assert.Contains("less pressure", formed.Trouble, StringComparison.Ordinal);
+        Assert.Contains("burst near (", formed.FailureMessage, StringComparison.Ordinal);
+        Assert.Contains("less pressure", formed.FailureMessage, StringComparison.Ordinal);
     }
 
-    private static ClampedSheet Sheet(double width, double height, double cell) => ClampedSheet.Of(
-        FrameMesh.Of(new(-width / 2, -height / 2, width / 2, height / 2), cell), Hyperelastic.NeoHookean(0.2), 1.5);
+    private static ClampedSheet Sheet(double width, double height, double cell) => ClampedSheet.FromMesh(
+        FrameMesh.CrissCross(new(-width / 2, -height / 2, width / 2, height / 2), cell), HyperelasticMaterial.NeoHookean(0.2), 1.5);
 
     private static FormedSheet AssertForms(ClampedSheet sheet, ITool tool, double rise)
     {
         var formed = MembraneForming.Form(sheet, tool, new(Vacuum) { Rise = rise });
 
-        Assert.Equal(FormingOutcome.AtRest, formed.Outcome);
-        Assert.Null(formed.Trouble);
-        Assert.Equal(formed.Plastic.Before, formed.Plastic.After, formed.Plastic.Before * 1e-3);
+        Assert.Equal(FormingOutcome.Converged, formed.Outcome);
+        Assert.Null(formed.FailureMessage);
+        Assert.Equal(formed.PlasticVolume.Before, formed.PlasticVolume.After, formed.PlasticVolume.Before * 1e-3);
         Assert.Equal(sheet.Mesh.Area / formed.Area * sheet.Thickness, formed.MeanThickness, 1e-9);
         Assert.All(formed.Nodes, p => Assert.InRange(p.Z, -1e-6, rise + 1e-6));
-        Assert.InRange(Through.DeepestNode(formed, tool), -1e-6, 0);
+        Assert.InRange(ToolPenetration.MaxNodePenetration(formed, tool), -1e-6, 0);
         // A side laid over a square edge lies half its length below it at most; a third is what is seen.
-        var (share, place) = Through.Deepest(formed, tool);
+        var (share, place) = ToolPenetration.MaxPenetration(formed, tool);
         Assert.True(share > -0.4, $"{-share:P0} of a side below the surface at {place}");
-        Assert.All(formed.Stretch, s => Assert.InRange(s.Larger * s.Smaller, 1e-3, 400));
-        Assert.Equal(0, Through.Upside(formed, tool));
+        Assert.All(formed.Stretches, s => Assert.InRange(s.Max * s.Min, 1e-3, 400));
+        Assert.Equal(0, ToolPenetration.InvertedCount(formed, tool));
         return formed;
     }
 }

@@ -14,7 +14,7 @@ public class MeshTests
     [Fact]
     public void A_frame_is_filled_whole_and_its_rim_is_the_frame()
     {
-        var mesh = FrameMesh.Of(Frame, 20);
+        var mesh = FrameMesh.CrissCross(Frame, 20);
 
         Assert.Equal(15 * 10 * 4, mesh.Triangles.Length);
         AssertSound(mesh);
@@ -23,7 +23,7 @@ public class MeshTests
     [Fact]
     public void A_refined_mesh_is_as_fine_as_wanted_and_no_node_hangs()
     {
-        var mesh = Bisection.Refine(FrameMesh.Of(Frame, 40), Wanted);
+        var mesh = Bisection.Refine(FrameMesh.CrissCross(Frame, 40), Wanted);
 
         AssertSound(mesh);
         Assert.All(mesh.Triangles, t =>
@@ -41,7 +41,7 @@ public class MeshTests
     [Fact]
     public void A_mesh_refined_by_a_mirrored_wish_is_a_mirror_image()
     {
-        var mesh = Bisection.Refine(FrameMesh.Of(Frame, 40), Wanted);
+        var mesh = Bisection.Refine(FrameMesh.CrissCross(Frame, 40), Wanted);
 
         static (long, long) Key(double x, double y) => ((long)Math.Round(x * 1e6), (long)Math.Round(y * 1e6));
         var places = mesh.Nodes.Select(p => Key(p.X, p.Y)).ToHashSet();
@@ -55,12 +55,12 @@ public class MeshTests
         const double half = Formed.Size;
         double Size(Vec2 p) => Math.Max(3, 0.25 * (half - Math.Max(p.X, p.Y)));
         var even = Formed.Quarter(6);
-        var sheet = ClampedSheet.Of(Bisection.Refine(even.Mesh, Size), even.Material, even.Thickness, [0], [0]);
+        var sheet = ClampedSheet.FromMesh(Bisection.Refine(even.Mesh, Size), even.Material, even.Thickness, [0], [0]);
 
-        var formed = MembraneForming.Form(sheet, new Cavity(half, 0.5 * half), new(30 * Formed.Unit));
+        var formed = MembraneForming.Form(sheet, new Cavity(half, 0.5 * half), new(30 * Formed.PressureUnit));
 
-        Assert.Equal(FormingOutcome.AtRest, formed.Outcome);
-        Assert.Equal(0.763, formed.Places().Where(p => p.Place.Plan.Length < 0.15 * half).Average(p => p.Share), 0.015);
+        Assert.Equal(FormingOutcome.Converged, formed.Outcome);
+        Assert.Equal(0.763, formed.ThicknessRatios().Where(p => p.Position.Plan.Length < 0.15 * half).Average(p => p.ThicknessRatio), 0.015);
     }
 
     [Fact]
@@ -75,10 +75,10 @@ public class MeshTests
         Refused<ArgumentOutOfRangeException>("first constant of the material", () => Form(sheet with { Material = new(0) }));
         Refused<ArgumentOutOfRangeException>("pressure", () => MembraneForming.Form(sheet, new NoTool(), new(-1)));
         Refused<ArgumentOutOfRangeException>("rise of the tool", () => MembraneForming.Form(sheet, new NoTool(), new(1000) { Rise = -1 }));
-        Refused<ArgumentException>("holds for", () => Form(sheet with { Holds = [] }));
-        Refused<ArgumentException>("clamped nowhere", () => Form(sheet with { Holds = [.. sheet.Holds.Select(_ => NodeHold.None)] }));
+        Refused<ArgumentException>("boundary conditions for", () => Form(sheet with { BoundaryConditions = [] }));
+        Refused<ArgumentException>("clamped nowhere", () => Form(sheet with { BoundaryConditions = [.. sheet.BoundaryConditions.Select(_ => BoundaryCondition.None)] }));
         Refused<ArgumentException>("it must be above 0", () => Form(sheet with { Mesh = new(sheet.Mesh.Nodes, [new(0, 4, 1)]) }));
-        Refused<ArgumentOutOfRangeException>("size of a cell", () => FrameMesh.Of(Frame, 1e-3));
+        Refused<ArgumentOutOfRangeException>("size of a cell", () => FrameMesh.CrissCross(Frame, 1e-3));
     }
 
     /// <summary>Every triangle counter-clockwise, each side shared by two triangles or on the frame, nothing missing.</summary>
@@ -86,12 +86,12 @@ public class MeshTests
     {
         mesh.Validate();
         Assert.Equal(Frame.Width * Frame.Height, mesh.Area, 1e-6);
-        Assert.All(mesh.Rim(), s =>
+        Assert.All(mesh.BoundaryEdges(), s =>
         {
             var (a, b) = (mesh.Nodes[s.From], mesh.Nodes[s.To]);
             Assert.True((a.X == b.X && Math.Abs(a.X) == 150) || (a.Y == b.Y && Math.Abs(a.Y) == 100));
         });
-        Assert.Equal(2 * (Frame.Width + Frame.Height), mesh.Rim().Sum(s => mesh.Nodes[s.From].DistanceTo(mesh.Nodes[s.To])), 1e-6);
-        Assert.Equal(1, mesh.Nodes.Length - (3 * mesh.Triangles.Length + mesh.Rim().Length) / 2 + mesh.Triangles.Length);
+        Assert.Equal(2 * (Frame.Width + Frame.Height), mesh.BoundaryEdges().Sum(s => mesh.Nodes[s.From].DistanceTo(mesh.Nodes[s.To])), 1e-6);
+        Assert.Equal(1, mesh.Nodes.Length - (3 * mesh.Triangles.Length + mesh.BoundaryEdges().Length) / 2 + mesh.Triangles.Length);
     }
 }

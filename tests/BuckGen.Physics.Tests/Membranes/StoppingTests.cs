@@ -10,7 +10,7 @@ public class StoppingTests
     public void Forming_stops_in_its_middle_when_told_to()
     {
         using var stop = new CancellationTokenSource();
-        var sheet = ClampedSheet.Of(FrameMesh.Of(new(-50, -50, 50, 50), 10), Hyperelastic.NeoHookean(0.2), 1);
+        var sheet = ClampedSheet.FromMesh(FrameMesh.CrissCross(new(-50, -50, 50, 50), 10), HyperelasticMaterial.NeoHookean(0.2), 1);
 
         Assert.ThrowsAny<OperationCanceledException>(() => MembraneForming.Form(sheet, new StoppingTool(stop), new(90_000), stop.Token));
     }
@@ -18,7 +18,7 @@ public class StoppingTests
     /// <summary>Stops the forming as soon as it is asked for a distance.</summary>
     private sealed class StoppingTool(CancellationTokenSource stop) : ITool
     {
-        public double Distance(Vec3 point)
+        public double SignedDistance(Vec3 point)
         {
             stop.Cancel();
             return point.Z + 40;

@@ -6,19 +6,19 @@ namespace BuckGen.Physics.Tests.Membranes;
 /// <summary>Nothing to meet.</summary>
 internal sealed class NoTool : ITool
 {
-    public double Distance(Vec3 point) => 1e9;
+    public double SignedDistance(Vec3 point) => 1e9;
 }
 
 /// <summary>A round hole with an upright wall and a flat floor.</summary>
 internal sealed class Cup(double radius, double depth) : ITool
 {
-    public double Distance(Vec3 point) => Math.Min(radius - point.Plan.Length, point.Z + depth);
+    public double SignedDistance(Vec3 point) => Math.Min(radius - point.Plan.Length, point.Z + depth);
 }
 
 /// <summary>A square hole about the origin with upright walls and a flat floor; along a strip it is a channel.</summary>
 internal sealed class Cavity(double half, double depth) : ITool
 {
-    public double Distance(Vec3 point) => Math.Min(half - Math.Max(Math.Abs(point.X), Math.Abs(point.Y)), point.Z + depth);
+    public double SignedDistance(Vec3 point) => Math.Min(half - Math.Max(Math.Abs(point.X), Math.Abs(point.Y)), point.Z + depth);
 }
 
 /// <summary>A pit with a straight slope from the rim to the middle line or to the tip.</summary>
@@ -27,7 +27,7 @@ internal sealed class Cavity(double half, double depth) : ITool
 /// <param name="round">A cone; otherwise a trough along y.</param>
 internal sealed class Pit(double radius, double slope, bool round) : ITool
 {
-    public double Distance(Vec3 point) =>
+    public double SignedDistance(Vec3 point) =>
         (radius - (round ? point.Plan.Length : Math.Abs(point.X))) * Math.Sin(slope) + point.Z * Math.Cos(slope);
 }
 
@@ -36,7 +36,7 @@ internal sealed class Pit(double radius, double slope, bool round) : ITool
 /// <param name="plan">Distance of a place from the block's outline in plan, mm, negative inside.</param>
 internal sealed class Block(double height, Func<Vec2, double> plan) : ITool
 {
-    public double Distance(Vec3 point)
+    public double SignedDistance(Vec3 point)
     {
         var (side, above) = (plan(point.Plan), point.Z - height);
         return Math.Min(point.Z, side > 0 && above > 0 ? Math.Sqrt(side * side + above * above) : Math.Max(side, above));

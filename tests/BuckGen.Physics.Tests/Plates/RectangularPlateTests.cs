@@ -43,7 +43,7 @@ public class RectangularPlateTests
     {
         var board = new BoardProperties("any", 1000, 10, "");
 
-        var response = RectangularPlate.SimplySupported(ratio).Under(100, 10, board, 1e6);
+        var response = RectangularPlate.SimplySupported(ratio).ResponseTo(100, 10, board, 1e6);
 
         Assert.Equal(beta * 100, response.Stress, 0.1);
         Assert.Equal(alpha * 100, response.Deflection, 0.08);

@@ -20,7 +20,7 @@ public class SupportTests
     [InlineData(4, 0.0065, 0.1071)]
     public void Bays_in_a_row_as_in_the_handbook(int bays, double deflection, double moment)
     {
-        var strip = ContinuousStrip.Of(bays);
+        var strip = ContinuousStrip.ForBays(bays);
 
         Assert.Equal(deflection, strip.Deflection, 0.00005);
         Assert.Equal(moment, strip.Moment, 0.00005);
@@ -31,16 +31,16 @@ public class SupportTests
     {
         for (var bays = 2; bays < 40; bays++)
         {
-            Assert.True(ContinuousStrip.Of(bays).Deflection <= ContinuousStrip.Of(3).Deflection + 1e-9);
-            Assert.True(ContinuousStrip.Of(bays).Moment <= ContinuousStrip.Of(2).Moment + 1e-9);
+            Assert.True(ContinuousStrip.ForBays(bays).Deflection <= ContinuousStrip.ForBays(3).Deflection + 1e-9);
+            Assert.True(ContinuousStrip.ForBays(bays).Moment <= ContinuousStrip.ForBays(2).Moment + 1e-9);
         }
     }
 
     [Fact]
     public void An_inner_bay_is_the_strip_of_a_long_clamped_plate()
     {
-        Assert.Equal(ContinuousStrip.Inner.Deflection, RectangularPlate.Clamped(20).Deflection, 1e-5);
-        Assert.Equal(ContinuousStrip.Inner.Moment, RectangularPlate.Clamped(20).Moment, 2e-4);
+        Assert.Equal(ContinuousStrip.InnerBay.Deflection, RectangularPlate.Clamped(20).Deflection, 1e-5);
+        Assert.Equal(ContinuousStrip.InnerBay.Moment, RectangularPlate.Clamped(20).Moment, 2e-4);
     }
 
     /// <summary>
@@ -57,7 +57,7 @@ public class SupportTests
 
         // 0.0058004: the book's last figure is one too high.
         Assert.Equal(0.00581, points, 0.00001);
-        Assert.InRange(PadPlate.Of(0.05).Deflection / points, 0.985, 1);
+        Assert.InRange(PadPlate.ForPads(0.05).Deflection / points, 0.985, 1);
     }
 
     /// <summary>The same book, table of flat slabs on columns of side u, ν = 0.2 (from memory): moment over the column.</summary>
@@ -68,14 +68,14 @@ public class SupportTests
     [InlineData(0.4, 0.0678)]
     [InlineData(0.5, 0.0487)]
     public void The_moment_over_a_pad_as_in_Timoshenkos_table(double padShare, double moment) =>
-        Assert.Equal(moment, PadPlate.Of(padShare, 0.2).Moment, 0.0005);
+        Assert.Equal(moment, PadPlate.ForPads(padShare, 0.2).Moment, 0.0005);
 
     [Fact]
     public void Wider_pads_bend_the_board_less()
     {
         Gen.Double[0.05, 0.8].Sample(share =>
         {
-            var (pads, wider) = (PadPlate.Of(share), PadPlate.Of(share * 1.1));
+            var (pads, wider) = (PadPlate.ForPads(share), PadPlate.ForPads(share * 1.1));
             Assert.True(wider.Deflection < pads.Deflection && wider.Moment < pads.Moment);
         }, iter: 30);
     }
@@ -86,8 +86,8 @@ public class SupportTests
         Gen.Select(Jobs, Gen.Double[1, 8]).Sample((job, ratio) =>
         {
             var plate = RectangularPlate.SimplySupported(ratio);
-            var span = plate.LargestSpan(job.Thickness, Mdf, job.Deflection);
-            var (deflection, stress) = plate.Under(span, job.Thickness, Mdf);
+            var span = plate.MaxSpan(job.Thickness, Mdf, job.Deflection);
+            var (deflection, stress) = plate.ResponseTo(span, job.Thickness, Mdf);
             Assert.True(deflection <= job.Deflection * (1 + 1e-9) && stress <= Mdf.AllowedStress * (1 + 1e-9));
             Assert.True(deflection >= job.Deflection * (1 - 1e-9) || stress >= Mdf.AllowedStress * (1 - 1e-9));
         });
@@ -100,10 +100,10 @@ public class SupportTests
         {
             bool Holds(int bays)
             {
-                var (deflection, stress) = ContinuousStrip.Of(bays).Under(width / bays, job.Thickness, Mdf);
+                var (deflection, stress) = ContinuousStrip.ForBays(bays).ResponseTo(width / bays, job.Thickness, Mdf);
                 return deflection <= job.Deflection && stress <= Mdf.AllowedStress;
             }
-            var bays = SupportSpacing.Bays(width, job.Thickness, Mdf, job.Deflection);
+            var bays = SupportSpacing.MinBays(width, job.Thickness, Mdf, job.Deflection);
             Assert.True(Holds(bays));
             Assert.True(bays == 1 || !Holds(bays - 1));
         });
@@ -114,12 +114,12 @@ public class SupportTests
     {
         Jobs.Sample(job =>
         {
-            var ribs = SupportSpacing.Ribs(job.Thickness, Mdf, job.Deflection);
-            Assert.True(ContinuousStrip.Of(2).Under(ribs, job.Thickness, Mdf).Stress <= Mdf.AllowedStress * (1 + 1e-9));
-            Assert.True(ContinuousStrip.Of(3).Under(ribs, job.Thickness, Mdf).Deflection <= job.Deflection * (1 + 1e-9));
+            var ribs = SupportSpacing.MaxRibSpacing(job.Thickness, Mdf, job.Deflection);
+            Assert.True(ContinuousStrip.ForBays(2).ResponseTo(ribs, job.Thickness, Mdf).Stress <= Mdf.AllowedStress * (1 + 1e-9));
+            Assert.True(ContinuousStrip.ForBays(3).ResponseTo(ribs, job.Thickness, Mdf).Deflection <= job.Deflection * (1 + 1e-9));
 
-            var feet = SupportSpacing.Feet(20, job.Thickness, Mdf, job.Deflection)!.Value;
-            var (deflection, stress) = PadPlate.Of(20 / feet).Under(feet, job.Thickness, Mdf);
+            var feet = SupportSpacing.MaxFootSpacing(20, job.Thickness, Mdf, job.Deflection)!.Value;
+            var (deflection, stress) = PadPlate.ForPads(20 / feet).ResponseTo(feet, job.Thickness, Mdf);
             Assert.True(deflection <= job.Deflection * (1 + 1e-6) && stress <= Mdf.AllowedStress * (1 + 1e-6));
         }, iter: 30);
     }
@@ -129,19 +129,19 @@ public class SupportTests
     [InlineData(8.8622692545275789)]
     [InlineData(7.0)]
     public void Thick_boards_on_small_feet_span_twenty_of_their_sides(double side) =>
-        Assert.Equal(20 * side, SupportSpacing.Feet(side, 40, Mdf, 5)!.Value, 1e-9);
+        Assert.Equal(20 * side, SupportSpacing.MaxFootSpacing(side, 40, Mdf, 5)!.Value, 1e-9);
 
     [Fact]
     public void A_board_too_thin_for_any_grid_of_feet_gets_none() =>
-        Assert.Null(SupportSpacing.Feet(1000, 3, Mdf, 0.01));
+        Assert.Null(SupportSpacing.MaxFootSpacing(1000, 3, Mdf, 0.01));
 
     [Fact]
     public void A_hand_worked_base_of_12_mm_MDF()
     {
         // q = 0.101325 MPa, D = 2500·12³/(12·0.91) = 395 604 N·mm. For 0.5 mm: (0.5·395 604/(0.0068834·0.101325))^¼ = 129.8 mm;
         // for 22/3 MPa: 12·√(7.3333/(6·0.125·0.101325)) = 117.9 mm. The stress rules.
-        Assert.Equal(117.9, SupportSpacing.Ribs(12, Mdf, 0.5), 0.05);
-        Assert.Equal(129.8, ContinuousStrip.Of(3).LargestSpan(12, Mdf with { SafetyFactor = 1 }, 0.5), 0.1);
+        Assert.Equal(117.9, SupportSpacing.MaxRibSpacing(12, Mdf, 0.5), 0.05);
+        Assert.Equal(129.8, ContinuousStrip.ForBays(3).MaxSpan(12, Mdf with { SafetyFactor = 1 }, 0.5), 0.1);
     }
 
     [Fact]
@@ -150,11 +150,11 @@ public class SupportTests
         void Refused(string words, Action act) =>
             Assert.Contains(words, Assert.Throws<ArgumentOutOfRangeException>(act).Message, StringComparison.Ordinal);
 
-        Refused("thickness is 0 mm", () => ContinuousStrip.Inner.Under(100, 0, Mdf));
-        Refused("modulus", () => ContinuousStrip.Inner.Under(100, 12, Mdf with { Modulus = double.NaN }));
-        Refused("safety factor", () => SupportSpacing.Ribs(12, Mdf with { SafetyFactor = 0.5 }, 0.5));
-        Refused("number of bays", () => ContinuousStrip.Of(0));
-        Refused("side of a pad", () => PadPlate.Of(0.01));
+        Refused("thickness is 0 mm", () => ContinuousStrip.InnerBay.ResponseTo(100, 0, Mdf));
+        Refused("modulus", () => ContinuousStrip.InnerBay.ResponseTo(100, 12, Mdf with { Modulus = double.NaN }));
+        Refused("safety factor", () => SupportSpacing.MaxRibSpacing(12, Mdf with { SafetyFactor = 0.5 }, 0.5));
+        Refused("number of bays", () => ContinuousStrip.ForBays(0));
+        Refused("side of a pad", () => PadPlate.ForPads(0.01));
         Refused("thickness of the MDF is 60 mm; it must be from 2.5 to 45 mm", () => BoardProperties.Mdf(60));
     }
 }

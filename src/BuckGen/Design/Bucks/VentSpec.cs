@@ -67,7 +67,7 @@ public sealed record VentSpec
         }
         catch (ArgumentOutOfRangeException outOfRange)
         {
-            throw new SpecException(Bound.Words(outOfRange));
+            throw new SpecException(Bound.MessageOf(outOfRange));
         }
 
         BuckSpec.Require(Land is >= 0.5 and <= 50, "land round bores", Land, " mm", "from 0.5 to 50 mm");

@@ -10,28 +10,28 @@ internal static class BuckSlabs
     /// Farthest that the wall moves within a slab, mm; a mitred right angle may stand aside by a tenth of it, a sharper corner by
     /// more.
     /// </summary>
-    private const double LargestMove = 1;
+    private const double MaxWallShift = 1;
 
     /// <summary>The slabs, lowest first.</summary>
     /// <param name="solid">The drafted wood.</param>
     /// <param name="layers">The layers as they are cut.</param>
     /// <param name="stepped">True for the layers with their steps, false for the wall after sanding or filling.</param>
-    public static IEnumerable<WoodSlab> Of(StackedSolid solid, IReadOnlyList<Layer> layers, bool stepped)
+    public static IEnumerable<WoodSlab> FromLayers(StackedSolid solid, IReadOnlyList<Layer> layers, bool stepped)
     {
         foreach (var layer in layers.Where(l => stepped || l.Role != LayerRole.Wall)) yield return new(layer.Bottom, layer.Top, layer.Region, layer.Region);
         if (stepped) yield break;
         var shape = solid.Shape;
         double[] heights = [.. shape.CloseHeights([.. layers.Where(l => l.Role == LayerRole.Wall).Select(l => l.Bottom).Append(shape.Face)])];
         var plans = Array.ConvertAll(heights, solid.At);
-        for (int low = 0, high = 1; high < heights.Length; high++)
+        for (int lower = 0, upper = 1; upper < heights.Length; upper++)
         {
-            var isLast = high + 1 == heights.Length;
-            var moves = Math.Abs(shape.OffsetAt(isLast ? heights[high] : heights[high + 1]) - shape.OffsetAt(heights[low]));
+            var isLast = upper + 1 == heights.Length;
+            var wallShift = Math.Abs(shape.OffsetAt(isLast ? heights[upper] : heights[upper + 1]) - shape.OffsetAt(heights[lower]));
             // Where pieces come and go the outlines follow each other closely.
-            var isCalm = !isLast && moves <= LargestMove && Count(plans[high + 1]) == Count(plans[low]);
-            if (isCalm) continue;
-            yield return new(heights[low], heights[high], plans[low], plans[high]);
-            low = high;
+            var canExtend = !isLast && wallShift <= MaxWallShift && Count(plans[upper + 1]) == Count(plans[lower]);
+            if (canExtend) continue;
+            yield return new(heights[lower], heights[upper], plans[lower], plans[upper]);
+            lower = upper;
         }
     }
 

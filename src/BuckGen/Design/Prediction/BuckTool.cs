@@ -12,32 +12,32 @@ namespace BuckGen.Design.Prediction;
 internal sealed class BuckTool : ITool
 {
     private readonly Pillar[] pillars;
-    private readonly double frame;
+    private readonly double frameHeight;
 
     /// <param name="slabs">The slabs, lowest first, each on the one before; heights are measured from the table.</param>
-    /// <param name="frame">Height of the clamp frame above the table at the end, mm.</param>
+    /// <param name="frameHeight">Height of the clamp frame above the table at the end, mm.</param>
     /// <param name="around">Where the sheet is.</param>
-    public BuckTool(IEnumerable<WoodSlab> slabs, double frame, Bounds around)
+    public BuckTool(IEnumerable<WoodSlab> slabs, double frameHeight, Bounds around)
     {
-        this.frame = frame;
+        this.frameHeight = frameHeight;
         var known = new Dictionary<Region, PlanDistance>(ReferenceEqualityComparer.Instance);
-        pillars = [.. slabs.Where(s => !s.Upper.IsEmpty && !s.Lower.IsEmpty).Select(s => Pillar.Of(s, DistanceOf))];
+        pillars = [.. slabs.Where(s => !s.Upper.IsEmpty && !s.Lower.IsEmpty).Select(s => Pillar.FromSlab(s, DistanceOf))];
 
         PlanDistance DistanceOf(Region region) => known.TryGetValue(region, out var made) ? made : known[region] = new(region, around);
     }
 
     /// <inheritdoc/>
-    public double Distance(Vec3 point) => Distance(point, p => p.Cosine);
+    public double SignedDistance(Vec3 point) => UnionDistance(point, p => p.MinCosine);
 
     /// <summary>
-    /// Distance beside plain walls, mm: exact there, where <see cref="Distance(Vec3)"/> keeps to the worst corner of a slab; at
+    /// Distance beside plain walls, mm: exact there, where <see cref="SignedDistance(Vec3)"/> keeps to the worst corner of a slab; at
     /// sharp corners it may be too much.
     /// </summary>
-    public double DistanceFromWalls(Vec3 point) => Distance(point, p => p.WallCosine);
+    public double DistanceFromWalls(Vec3 point) => UnionDistance(point, p => p.MaxCosine);
 
-    private double Distance(Vec3 point, Func<Pillar, double> cosine)
+    private double UnionDistance(Vec3 point, Func<Pillar, double> cosine)
     {
-        var (place, height) = (new Vec2(point.X, point.Y), point.Z + frame);
+        var (place, height) = (new Vec2(point.X, point.Y), point.Z + frameHeight);
         // The table.
         var nearest = height;
         for (var i = pillars.Length - 1; i >= 0; i--)
@@ -46,8 +46,8 @@ internal sealed class BuckTool : ITool
             if (height < pillar.Bottom) continue;
             var above = height - pillar.Top;
             if (above >= nearest) break;
-            if (above <= 0) nearest = Math.Min(nearest, Math.Max(above, pillar.Beside(place, height) * cosine(pillar)));
-            else nearest = Math.Min(nearest, pillar.Over(place, above, cosine(pillar)));
+            if (above <= 0) nearest = Math.Min(nearest, Math.Max(above, pillar.SideDistance(place, height) * cosine(pillar)));
+            else nearest = Math.Min(nearest, pillar.DistanceAbove(place, above, cosine(pillar)));
         }
         return nearest;
     }
@@ -55,9 +55,9 @@ internal sealed class BuckTool : ITool
     /// <summary>
     /// A slab with the distances in its two plans, and the cosines of the draft where it is greatest and where it is least.
     /// </summary>
-    private sealed record Pillar(double Bottom, double Top, PlanDistance Lower, PlanDistance Upper, double Cosine, double WallCosine)
+    private sealed record Pillar(double Bottom, double Top, PlanDistance Lower, PlanDistance Upper, double MinCosine, double MaxCosine)
     {
-        public static Pillar Of(WoodSlab slab, Func<Region, PlanDistance> distanceOf)
+        public static Pillar FromSlab(WoodSlab slab, Func<Region, PlanDistance> distanceOf)
         {
             var (lower, upper) = (distanceOf(slab.Lower), distanceOf(slab.Upper));
             if (lower == upper) return new(slab.Bottom, slab.Top, lower, upper, 1, 1);
@@ -71,7 +71,7 @@ internal sealed class BuckTool : ITool
         }
 
         /// <summary>Distance in the plan of a point between bottom and top.</summary>
-        public double Beside(Vec2 place, double height)
+        public double SideDistance(Vec2 place, double height)
         {
             var low = Lower.At(place);
             if (Lower == Upper) return low;
@@ -80,7 +80,7 @@ internal sealed class BuckTool : ITool
         }
 
         /// <summary>Distance of a point above the top.</summary>
-        public double Over(Vec2 place, double above, double cosine)
+        public double DistanceAbove(Vec2 place, double above, double cosine)
         {
             var aside = Math.Max(0, Upper.At(place)) * cosine;
             return Math.Sqrt(aside * aside + above * above);

@@ -10,17 +10,17 @@ internal static class FormedPartFindings
     private const string Source = "simulated stretching of the sheet over the designed buck";
 
     /// <summary>Why nothing can be predicted; null when it can.</summary>
-    public static Finding? Hindrance(BuckSpec spec, Blank? blank) =>
+    public static Finding? WhyNotPredicted(BuckSpec spec, Blank? blank) =>
         blank is null ? NotPredicted("The wall of the part is not predicted, because nothing is left of the plane in which the sheet is clamped.", "Use less draft or a lower buck.")
         : spec.Draft < 0 ? NotPredicted("The wall of the part is not predicted, because the walls of the buck lean over and lock the part.", "Give the walls draft.") with { Value = spec.Draft, Limit = 0 }
-        : blank.Gap < PartForming.Passing ? NotPredicted("The wall of the part is not predicted, because the part does not fit into the frame.", "Use a larger frame or a smaller part.") with { Value = blank.Gap, Limit = PartForming.Passing }
+        : blank.Gap < PartForming.MinClearance ? NotPredicted("The wall of the part is not predicted, because the part does not fit into the frame.", "Use a larger frame or a smaller part.") with { Value = blank.Gap, Limit = PartForming.MinClearance }
         : null;
 
     private static Finding NotPredicted(string message, string remedy) => new("wall-not-predicted", Severity.Note, message, remedy) { Source = Source };
 
-    public static IEnumerable<Finding> Of(FormedPart part, BuckSpec spec)
+    public static IEnumerable<Finding> Find(FormedPart part, BuckSpec spec)
     {
-        if (!part.IsAtRest)
+        if (!part.IsConverged)
         {
             yield return new("forming-unsure", Severity.Warning,
                 part.BurstAt is null ? "The prediction of the wall did not converge." : "The prediction of the wall failed here: the sheet folds or tears, or the shape is too fine for the triangles.",
@@ -35,16 +35,16 @@ internal static class FormedPartFindings
                 "Give the parts more room or more draft, or make a block that the sheet meets first beside the web.") { Place = web, Source = Source };
         foreach (var place in part.Bridged)
             yield return new("sheet-bridges", Severity.Warning,
-                FormattableString.Invariant($"The sheet does not reach the buck here: it stands {place.Distance:0.#} mm off."),
+                FormattableString.Invariant($"The sheet does not reach the buck here: it stands {place.Gap:0.#} mm off."),
                 "Make the corner rounder or the gap wider, set a vent there, or use a thinner or hotter sheet.")
             {
-                Place = place.Place, Height = place.Height, Value = place.Distance, Source = Source,
+                Place = place.Place, Height = place.Height, Value = place.Gap, Source = Source,
             };
     }
 
     private static Finding? Unjudged(FormedPart part) => part.Thinnest is null
-        ? new("wall-not-judged", Severity.Note, FormattableString.Invariant($"The thinnest wall is not known: no place of the part takes a ball of {part.Ball:0.#} mm radius."),
-            "Try detail = \"fine\" in [forming], which uses a smaller ball, or set a smaller corner-ball.") { Value = part.Ball, Source = Source }
+        ? new("wall-not-judged", Severity.Note, FormattableString.Invariant($"The thinnest wall is not known: no place of the part takes a ball of {part.BallRadius:0.#} mm radius."),
+            "Try detail = \"fine\" in [forming], which uses a smaller ball, or set a smaller corner-ball.") { Value = part.BallRadius, Source = Source }
         : null;
 
     private static Finding? Plug(BuckSpec spec) => spec is { Kind: BuckKind.Female, Former.PlugGap: { } gap }
@@ -65,7 +65,7 @@ internal static class FormedPartFindings
     private static Finding? Film(FormedPart part, BuckSpec spec) => part.Thinnest is { } thin && spec.Sheet?.LeastWall is { } wanted && thin.Thickness < wanted
         ? new("wall-too-thin", Severity.Warning,
             FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.###} mm; {wanted:0.###} mm is wanted."),
-            part.GaugeNeeded is { } gauge ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.") : "Use a thicker sheet, more draft or rounder corners.")
+            part.RequiredGauge is { } gauge ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.") : "Use a thicker sheet, more draft or rounder corners.")
         {
             Place = thin.Place, Height = thin.Height, Value = thin.Thickness, Limit = wanted, Source = Source,
         }

@@ -16,22 +16,22 @@ internal sealed class PartForming
     /// Steps after which the simulation stops: a sheet that sticks is at rest after one to five thousand, one that slides creeps
     /// for many more.
     /// </summary>
-    private const int MaxSteps = 20_000, MaxSlidingSteps = 200_000;
+    private const int MaxSteps = 20_000, MaxFrictionSteps = 200_000;
 
     private const int CoarseTriangles = 1_800, QuickTriangles = 7_000, FineTriangles = 50_000;
 
     /// <summary>Room between plate and frame with which the plate goes through, mm.</summary>
-    internal const double Passing = 0.5;
+    internal const double MinClearance = 0.5;
 
     /// <summary>Relative error allowed for the wall when the gauge is searched, and the number of tries.</summary>
-    private const double GaugeNearness = 0.01;
-    private const int GaugeTries = 2;
+    private const double GaugeTolerance = 0.01;
+    private const int MaxGaugeTries = 2;
 
     private readonly BuckSpec spec;
     private readonly FormingSpec forming;
     private readonly BuckTool tool;
     private readonly Bounds opening, part;
-    private readonly double frame, rise;
+    private readonly double frameHeight, rise;
     private readonly PlanDistance footprint;
     private readonly PlanDistance[] edges;
 
@@ -41,42 +41,42 @@ internal sealed class PartForming
         var middle = wood.Footprint.Bounds.Centre;
         var half = new Vec2(blank.Opening.Width / 2, blank.Opening.Height / 2);
         opening = Bounds.Of(middle - half, middle + half);
-        WoodSlab[] slabs = [.. BuckSlabs.Of(wood.Solid, wood.Layers, forming.Stepped)];
+        WoodSlab[] slabs = [.. BuckSlabs.FromLayers(wood.Solid, wood.Layers, forming.Stepped)];
         // What is too large to pass the frame is what the frame comes to stand on.
-        frame = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(Passing))).Select(s => s.Top).DefaultIfEmpty(0).Max();
-        rise = Math.Max(0, slabs.Max(s => s.Top) - frame);
-        tool = new(slabs, frame, opening);
+        frameHeight = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(MinClearance))).Select(s => s.Top).DefaultIfEmpty(0).Max();
+        rise = Math.Max(0, slabs.Max(s => s.Top) - frameHeight);
+        tool = new(slabs, frameHeight, opening);
         (footprint, part) = (new(wood.Footprint, opening), wood.Footprint.Bounds);
         var face = wood.Solid.At(wood.Solid.Shape.Face);
         edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
     }
 
     /// <summary>The formed part, compared with what a coarser net gives.</summary>
-    public FormedPart Of(CancellationToken cancellation)
+    public FormedPart Predict(CancellationToken cancellation)
     {
         var gauge = spec.Sheet!.Gauge;
         var quick = Form(QuickTriangles, gauge, cancellation);
         var (best, coarser) = forming.Detail == FormingDetail.Quick
             ? (quick, Form(CoarseTriangles, gauge, cancellation))
             : (Form(FineTriangles, gauge, cancellation), quick);
-        return best.Part with { Refinement = Change(best, coarser, coarser.Ball), GaugeNeeded = GaugeNeeded(best, quick, cancellation) };
+        return best.Part with { MeshSensitivity = ThicknessChange(best, coarser, coarser.BallRadius), RequiredGauge = RequiredGauge(best, quick, cancellation) };
     }
 
-    private static double? Change(PartReading best, PartReading coarser, double ball) =>
-        best.IsAtRest && coarser.IsAtRest && best.Thinnest(ball) is { } fine && coarser.Thinnest(ball) is { } coarse ? fine.Thickness / coarse.Thickness - 1 : null;
+    private static double? ThicknessChange(PartPostprocessor best, PartPostprocessor coarser, double ball) =>
+        best.IsConverged && coarser.IsConverged && best.Thinnest(ball) is { } fine && coarser.Thinnest(ball) is { } coarse ? fine.Thickness / coarse.Thickness - 1 : null;
 
-    private PartReading Form(int triangles, double gauge, CancellationToken cancellation)
+    private PartPostprocessor Form(int maxTriangles, double gauge, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
-        var (mesh, finest) = SheetNet.Of(opening, edges, triangles);
-        var sheet = ClampedSheet.Of(mesh, Hyperelastic.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
+        var (mesh, minEdgeLength) = SheetMesh.Graded(opening, edges, maxTriangles);
+        var sheet = ClampedSheet.FromMesh(mesh, HyperelasticMaterial.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
         var air = spec.Vents?.Air ?? new AirFlowSpec();
         var load = new FormingLoad(air.AmbientPressure - air.ReservoirPressure)
         {
-            Rise = rise, Friction = forming.Friction, MaxSteps = forming.Friction is null ? MaxSteps : MaxSlidingSteps,
+            Rise = rise, Friction = forming.Friction, MaxSteps = forming.Friction is null ? MaxSteps : MaxFrictionSteps,
         };
         var formed = MembraneForming.Form(sheet, tool, load, cancellation);
-        return new(formed, tool, footprint, part, frame, forming, finest);
+        return new(formed, tool, footprint, part, frameHeight, forming, minEdgeLength);
     }
 
     /// <summary>
@@ -84,18 +84,18 @@ internal sealed class PartForming
     /// uses the quick net and assumes that the ratio of its wall to that of the best net stays the same; rounded up to
     /// hundredths.
     /// </summary>
-    private double? GaugeNeeded(PartReading best, PartReading quick, CancellationToken cancellation)
+    private double? RequiredGauge(PartPostprocessor best, PartPostprocessor quick, CancellationToken cancellation)
     {
-        if (spec.Sheet!.LeastWall is not { } asked || !best.IsAtRest || !quick.IsAtRest) return null;
-        if (best.Thinnest(best.Ball) is not { } fine || quick.Thinnest(quick.Ball) is not { } seen) return null;
-        var wanted = asked * seen.Thickness / fine.Thickness;
-        var gauge = spec.Sheet.Gauge * wanted / seen.Thickness;
-        for (var tries = 0; tries < GaugeTries && gauge <= SheetSpec.ThickestGauge; tries++)
+        if (spec.Sheet!.LeastWall is not { } minWall || !best.IsConverged || !quick.IsConverged) return null;
+        if (best.Thinnest(best.BallRadius) is not { } fine || quick.Thinnest(quick.BallRadius) is not { } seen) return null;
+        var targetWall = minWall * seen.Thickness / fine.Thickness;
+        var gauge = spec.Sheet.Gauge * targetWall / seen.Thickness;
+        for (var tries = 0; tries < MaxGaugeTries && gauge <= SheetSpec.ThickestGauge; tries++)
         {
             var next = Form(QuickTriangles, gauge, cancellation);
-            if (!next.IsAtRest || next.Thinnest(quick.Ball) is not { } there) return null;
-            if (Math.Abs(there.Thickness / wanted - 1) <= GaugeNearness) break;
-            gauge *= wanted / there.Thickness;
+            if (!next.IsConverged || next.Thinnest(quick.BallRadius) is not { } there) return null;
+            if (Math.Abs(there.Thickness / targetWall - 1) <= GaugeTolerance) break;
+            gauge *= targetWall / there.Thickness;
         }
         return gauge is >= SheetSpec.ThinnestGauge and <= SheetSpec.ThickestGauge ? Math.Ceiling(gauge * 100 - 1e-6) / 100 : null;
     }

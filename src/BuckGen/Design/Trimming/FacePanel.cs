@@ -60,7 +60,7 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
     {
         var length = Math.Max(part.Width, part.Height);
         var perDegree = (spec.Sheet?.Plastic?.Expansion?.High * Millionth ?? Expansion) - (panel.Stock.Material?.Expansion?.Low * Millionth ?? 0);
-        return (PartTolerance.Formed.At(length) + ThermalGrowth.Of(length, Math.Max(0, perDegree), Warming)) / 2;
+        return (PartTolerance.Formed.At(length) + ThermalGrowth.LengthChange(length, Math.Max(0, perDegree), Warming)) / 2;
     }
 
     private static Region Edge(PartShell shell, PanelSpec panel, Region holes)

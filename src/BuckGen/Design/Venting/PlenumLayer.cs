@@ -21,7 +21,7 @@ internal static class PlenumLayer
         var thickness = Thickness(buck);
         // A round foot bears like a square one of the same area.
         var side = buck.Plenum!.Width * Math.Sqrt(Math.PI) / 2;
-        var pitches = Boards(thickness).Select(b => SupportSpacing.Feet(side, thickness, b, buck.Plenum.LargestBow)).ToArray();
+        var pitches = Boards(thickness).Select(b => SupportSpacing.MaxFootSpacing(side, thickness, b, buck.Plenum.LargestBow)).ToArray();
         return Array.TrueForAll(pitches, p => p is not null) ? Math.Min(pitches.Min()!.Value, LargestPitch) : null;
     }
 
@@ -29,7 +29,7 @@ internal static class PlenumLayer
     public static double WidestChannel(BuckSpec buck)
     {
         var thickness = Thickness(buck);
-        return Boards(thickness).Min(b => SupportSpacing.Ribs(thickness, b, buck.Plenum!.LargestBow));
+        return Boards(thickness).Min(b => SupportSpacing.MaxRibSpacing(thickness, b, buck.Plenum!.LargestBow));
     }
 
     /// <summary>Thickness of the board that rests on the plenum, mm.</summary>

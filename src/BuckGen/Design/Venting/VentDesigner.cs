@@ -45,10 +45,10 @@ internal static class VentDesigner
         var diameter = spec.Diameter ?? Math.Max(sizing.Largest, VentSizing.NarrowestEver);
         var surface = layers.Last(l => l.Role == LayerRole.Base);
         var volume = TrappedAir.Litres(layers, solid, buck);
-        if (!(volume <= DrawDown.LargestVolume))
-            throw new SpecException(FormattableString.Invariant($"There are {volume:0} L of air under the sheet; the limit is {DrawDown.LargestVolume:0} L. Check the drawing's unit."));
+        if (!(volume <= DrawDown.MaxVolume))
+            throw new SpecException(FormattableString.Invariant($"There are {volume:0} L of air under the sheet; the limit is {DrawDown.MaxVolume:0} L. Check the drawing's unit."));
         var length = VentAir.HoleLength(surface, spec);
-        var needed = DrawDown.HolesNeeded(volume, diameter, length, spec.Air);
+        var needed = DrawDown.MinHoleCount(volume, diameter, length, spec.Air);
 
         var room = new BoreRoom(layers, dowels, spec, diameter);
         var middle = Middle.Of(solid.Shape.At(solid.Shape.ReferenceHeight, cancellation).Loops);
@@ -72,7 +72,7 @@ internal static class VentDesigner
         ];
         return new(spec, sizing, diameter, spacing, [.. placed.Vents], air, findings)
         {
-            BoardForce = SuctionForce.Of(surface.Wood.Area, spec.Air.AmbientPressure - spec.Air.ReservoirPressure),
+            BoardForce = SuctionForce.OnArea(surface.Wood.Area, spec.Air.AmbientPressure - spec.Air.ReservoirPressure),
         };
 
         VentPlacing Placed(double between) => VentPlacing.Of(floors, room, spec, diameter, between, middle, cancellation);

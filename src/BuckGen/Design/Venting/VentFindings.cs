@@ -26,10 +26,10 @@ internal static class VentFindings
     {
         if (air.DrawDown.Seconds is { } seconds && seconds <= spec.WantedTime) yield break;
         var time = air.DrawDown.Seconds is { } s ? FormattableString.Invariant($"{s:0.##} s") : "more than a minute";
-        var limit = air.DrawDown.Limit switch
+        var limit = air.DrawDown.Bottleneck switch
         {
-            AirLimit.Pump => "the pump",
-            AirLimit.Reservoir => "the tank",
+            AirBottleneck.Pump => "the pump",
+            AirBottleneck.Reservoir => "the tank",
             _ => "the vents",
         };
         yield return new("air-too-slow", Severity.Warning,

@@ -105,7 +105,7 @@ internal sealed class FilesInWork
     /// </summary>
     private IEnumerable<ModelData> Models()
     {
-        if (plan.Design.Formed is { IsAtRest: true } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);
+        if (plan.Design.Formed is { IsConverged: true } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);
         if (smooth.Value is { IsEmpty: false } mesh && mesh.Triangles.Length <= LargestModel)
             yield return ModelData.Of("Buck", mesh);
     }

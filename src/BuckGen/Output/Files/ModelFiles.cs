@@ -11,7 +11,7 @@ internal static class ModelFiles
     public static IEnumerable<OutputFile> Of(BuckDesign design, SolidMesh? smooth)
     {
         if (BuckModel.Stepped(design) is { IsEmpty: false } stepped) yield return new("model/buck-stepped.stl", StlFile.Write(stepped));
-        if (design.Formed is { IsAtRest: true } part) yield return new("model/part.glb", GlbFile.Write(part, "part"));
+        if (design.Formed is { IsConverged: true } part) yield return new("model/part.glb", GlbFile.Write(part, "part"));
         if (smooth is not { IsEmpty: false }) yield break;
         yield return new("model/buck.stl", StlFile.Write(smooth));
         yield return new("model/buck.glb", GlbFile.Write(smooth, "buck"));

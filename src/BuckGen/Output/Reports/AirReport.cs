@@ -21,7 +21,7 @@ public sealed record AirReport(
 {
     internal static AirReport Of(VentDesign v) => new(
         Rounded.Of(v.Air.Volume), v.Air.Needed, v.Vents.Length, v.Air.RuledByFlow ? "flow" : "shape", Rounded.Of(v.Air.DrawDown.Seconds),
-        Rounded.Of(v.Air.DrawDown.RigidSeconds), Rounded.Of(v.Air.DrawDown.ChokedShare), Words.Of(v.Air.DrawDown.Limit),
+        Rounded.Of(v.Air.DrawDown.RigidSeconds), Rounded.Of(v.Air.DrawDown.ChokedShare), Words.Of(v.Air.DrawDown.Bottleneck),
         Rounded.Of(v.Sizing.FormedThickness), Rounded.Of(v.Sizing.ArealRatio),
         Rounded.Of(v.BoardForce));
 }

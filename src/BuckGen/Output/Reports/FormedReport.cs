@@ -31,10 +31,10 @@ public sealed record FormedReport(
     ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged)
 {
     internal static FormedReport Of(FormedPart part) => new(
-        Words.Of(part.Spec.Detail), part.Spec.Stepped, part.IsAtRest, Rounded.Of(part.Gauge), WallReport.Of(part.Thinnest), WallReport.Of(part.ThinnestOfSheet),
-        Rounded.Of(part.Ball), Rounded.Of(part.Mean), Rounded.Of(part.MeanOfSheet), Rounded.Of(part.VolumeError), Rounded.Of(part.Refinement), Rounded.Of(part.GaugeNeeded),
-        part.Triangles.Length, Rounded.Of(part.Finest), Rounded.Of(part.FrameHeight), part.Spec.Modulus, part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(PlaceReport.Of)],
-        [.. part.Bridged.Select(b => new BridgedReport(Rounded.Of(b.Distance), Rounded.Of(b.Place.X), Rounded.Of(b.Place.Y), Rounded.Of(b.Height)))]);
+        Words.Of(part.Spec.Detail), part.Spec.Stepped, part.IsConverged, Rounded.Of(part.Gauge), WallReport.Of(part.Thinnest), WallReport.Of(part.ThinnestOfSheet),
+        Rounded.Of(part.BallRadius), Rounded.Of(part.MeanThickness), Rounded.Of(part.MeanThicknessOfSheet), Rounded.Of(part.VolumeError), Rounded.Of(part.MeshSensitivity), Rounded.Of(part.RequiredGauge),
+        part.Triangles.Length, Rounded.Of(part.MinEdgeLength), Rounded.Of(part.FrameHeight), part.Spec.Modulus, part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(PlaceReport.Of)],
+        [.. part.Bridged.Select(b => new BridgedReport(Rounded.Of(b.Gap), Rounded.Of(b.Place.X), Rounded.Of(b.Place.Y), Rounded.Of(b.Height)))]);
 }
 
 /// <summary>A thin place.</summary>

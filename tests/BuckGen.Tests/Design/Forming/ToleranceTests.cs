@@ -22,9 +22,9 @@ public class ToleranceTests
     [Fact]
     public void A_warm_part_grows()
     {
-        Assert.Equal(0.020, ThermalGrowth.Of(20, 5e-5, 20), 1e-12);
+        Assert.Equal(0.020, ThermalGrowth.LengthChange(20, 5e-5, 20), 1e-12);
         // The same in millimetres and degrees C: 9e-5 per degree.
-        Assert.Equal(0.020 * 25.4, ThermalGrowth.Of(508, 9e-5, 20 / 1.8), 1e-9);
+        Assert.Equal(0.020 * 25.4, ThermalGrowth.LengthChange(508, 9e-5, 20 / 1.8), 1e-9);
     }
 
     [Fact]

@@ -33,7 +33,7 @@ public class BuckToolTests
         for (var i = 0; i < 4000; i++)
         {
             var (p, z) = (new Vec2(Around.MinX + random.NextDouble() * Around.Width, Around.MinY + random.NextDouble() * Around.Height), random.NextDouble() * (design.Height + 5));
-            var distance = tool.Distance(new(p.X, p.Y, z));
+            var distance = tool.SignedDistance(new(p.X, p.Y, z));
             var wood = IsWood(design, stepped, p, z, out var edge);
             // Where sharp corners run up a drafted wall, the interpolated wall may stand aside by a tenth of a millimetre.
             if (edge < (stepped ? 1e-6 : 0.15)) near++;
@@ -52,7 +52,7 @@ public class BuckToolTests
         for (var i = 0; i < 600; i++)
         {
             var point = new Vec3(Around.MinX + random.NextDouble() * Around.Width, Around.MinY + random.NextDouble() * Around.Height, random.NextDouble() * (design.Height + 30));
-            var distance = tool.Distance(point);
+            var distance = tool.SignedDistance(point);
             if (distance <= 0.3) continue;
             tried++;
             for (var k = 0; k < 60; k++)
@@ -77,14 +77,14 @@ public class BuckToolTests
     {
         var design = Design(Shapes.RectangleAt(-3, -4, 106, 68), BuckKind.Male, CornerJoin.Mitre, draft: 0);
 
-        Assert.Equal(expected, Tool(design, stepped: false).Distance(new(x, y, z)), 9);
-        Assert.Equal(expected, Tool(design, stepped: true).Distance(new(x, y, z)), 9);
+        Assert.Equal(expected, Tool(design, stepped: false).SignedDistance(new(x, y, z)), 9);
+        Assert.Equal(expected, Tool(design, stepped: true).SignedDistance(new(x, y, z)), 9);
     }
 
     private static BuckDesign Design(Region outline, BuckKind kind, CornerJoin corners, double draft = 5) =>
         Formed.Design(outline, Formed.Spec(kind, 36, draft) with { Stock = [new("12 mm", 12)], Corners = corners });
 
-    private static BuckTool Tool(BuckDesign design, bool stepped) => new(BuckSlabs.Of(design.Solid!, design.Layers, stepped), 0, Around);
+    private static BuckTool Tool(BuckDesign design, bool stepped) => new(BuckSlabs.FromLayers(design.Solid!, design.Layers, stepped), 0, Around);
 
     private static bool IsWood(BuckDesign design, bool stepped, Vec2 p, double z, out double edge)
     {

@@ -36,14 +36,14 @@ public class FormedPartTests
     {
         var (design, part) = (Designs[name].Value, Designs[name].Value.Formed!);
 
-        Assert.True(part.IsAtRest);
+        Assert.True(part.IsConverged);
         Assert.InRange(part.VolumeError, -0.001, 0.001);
         // Mean thickness is volume over area: the gauge by the ratio of the areas.
         var opening = design.Blank!.Opening;
-        Assert.Equal(part.Gauge * opening.Width * opening.Height / part.Triangles.Sum(t => Area(part, t)), part.MeanOfSheet, 1e-6);
+        Assert.Equal(part.Gauge * opening.Width * opening.Height / part.Triangles.Sum(t => Area(part, t)), part.MeanThicknessOfSheet, 1e-6);
         Assert.NotNull(part.Thinnest);
-        Assert.InRange(part.Thinnest.Thickness, 0.02, part.Mean);
-        Assert.InRange(part.Mean, part.Thinnest.Thickness, part.Gauge * 1.0001);
+        Assert.InRange(part.Thinnest.Thickness, 0.02, part.MeanThickness);
+        Assert.InRange(part.MeanThickness, part.Thinnest.Thickness, part.Gauge * 1.0001);
     }
 
     /// <summary>No triangle passes through the wood but for cutting off an edge, by no more than its own size allows.</summary>
@@ -53,14 +53,14 @@ public class FormedPartTests
     {
         var (design, part) = (Designs[name].Value, Designs[name].Value.Formed!);
         var box = part.Points.Aggregate(Bounds.Nothing, (b, p) => b.With(new Vec2(p.X, p.Y)));
-        var tool = new BuckTool(BuckSlabs.Of(design.Solid!, design.Layers, part.Spec.Stepped), 0, box);
-        Assert.All(part.Points, p => Assert.InRange(tool.Distance(new(p.X, p.Y, p.Z)), -1e-6, double.PositiveInfinity));
+        var tool = new BuckTool(BuckSlabs.FromLayers(design.Solid!, design.Layers, part.Spec.Stepped), 0, box);
+        Assert.All(part.Points, p => Assert.InRange(tool.SignedDistance(new(p.X, p.Y, p.Z)), -1e-6, double.PositiveInfinity));
         foreach (var t in part.Triangles)
         {
             Vec3[] c = [.. ((int[])[t.A, t.B, t.C]).Select(i => new Vec3(part.Points[i].X, part.Points[i].Y, part.Points[i].Z))];
             var longest = Math.Max((c[1] - c[0]).Length, Math.Max((c[2] - c[1]).Length, (c[0] - c[2]).Length));
             // Over a right-angled edge a chord lies at most half its length below the edge.
-            Assert.InRange(tool.Distance((c[0] + c[1] + c[2]) * (1.0 / 3)), -longest / 2 - 1e-6, double.PositiveInfinity);
+            Assert.InRange(tool.SignedDistance((c[0] + c[1] + c[2]) * (1.0 / 3)), -longest / 2 - 1e-6, double.PositiveInfinity);
         }
     }
 
@@ -139,7 +139,7 @@ public class FormedPartTests
     public void The_thinnest_wall_of_a_plain_part_is_the_same_on_a_finer_net()
     {
         foreach (var (outline, spec) in (ReadOnlySpan<(Region, BuckSpec)>)[(Shapes.Slot(60, 25), Male(20)), (Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 18, 5) with { Stock = [Formed.Mdf6] })])
-            Assert.InRange(Design(outline, spec, new() { Detail = FormingDetail.Fine }).Formed!.Refinement!.Value, -0.08, 0.08);
+            Assert.InRange(Design(outline, spec, new() { Detail = FormingDetail.Fine }).Formed!.MeshSensitivity!.Value, -0.08, 0.08);
     }
 
     /// <summary>The gauge is found by forming: formed again with it, the thinnest wall is the one asked for.</summary>
@@ -150,11 +150,11 @@ public class FormedPartTests
         var asked = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet! with { LeastWall = 0.7 } });
         Assert.Contains(asked.Findings, f => f.Id == "wall-too-thin");
 
-        var again = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet with { Gauge = asked.Formed!.GaugeNeeded!.Value } });
+        var again = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet with { Gauge = asked.Formed!.RequiredGauge!.Value } });
 
         Assert.Equal(0.7, again.Formed!.Thinnest!.Thickness, 0.7 * 0.02);
-        Assert.InRange(asked.Formed.GaugeNeeded.Value, 0.8, 3);
-        Assert.Null(again.Formed.GaugeNeeded);
+        Assert.InRange(asked.Formed.RequiredGauge.Value, 0.8, 3);
+        Assert.Null(again.Formed.RequiredGauge);
     }
 
     [Fact]
@@ -192,7 +192,7 @@ public class FormedPartTests
         FormedPart Part(double? friction) => Design(Shapes.Slot(50, 20), Male(18), new() { Friction = friction }).Formed!;
         var (stuck, sliding) = (Part(null), Part(0.1));
 
-        Assert.True(sliding.IsAtRest);
+        Assert.True(sliding.IsConverged);
         Assert.True(sliding.Thinnest!.Thickness > 1.05 * stuck.Thinnest!.Thickness, $"{sliding.Thinnest} {stuck.Thinnest}");
         Assert.InRange(sliding.VolumeError, -0.001, 0.001);
     }
@@ -240,7 +240,7 @@ public class FormedPartTests
 
         var part = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet! with { LeastWall = 20 } }).Formed!;
 
-        Assert.Null(part.GaugeNeeded);
+        Assert.Null(part.RequiredGauge);
     }
 
     /// <summary>A prediction that was given up is told, and neither drawn nor put into numbers.</summary>
@@ -248,9 +248,9 @@ public class FormedPartTests
     public void What_did_not_come_to_rest_shows_nothing()
     {
         var design = Design(Shapes.Rectangle(80, 50), Male(20));
-        var given = design.Formed! with { IsAtRest = false, Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, BurstAt = new(3, 4) };
+        var given = design.Formed! with { IsConverged = false, Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, BurstAt = new(3, 4) };
 
-        Assert.True(FormedPartFindings.Of(given, design.Spec).Single() is { Id: "forming-unsure", Place: not null });
+        Assert.True(FormedPartFindings.Find(given, design.Spec).Single() is { Id: "forming-unsure", Place: not null });
         var files = OutputFiles.Of(CutPlan.Create(design with { Formed = given }, new()), new() { Model = true });
         Assert.DoesNotContain(files, f => f.Path == "model/part.glb");
         Assert.Contains("did not converge", System.Text.Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));

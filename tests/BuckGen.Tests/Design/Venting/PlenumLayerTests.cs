@@ -20,9 +20,9 @@ public class PlenumLayerTests
         BoardProperties[] boards = thickness < 3.5 ? [BoardProperties.Mdf(thickness)] : [BoardProperties.Mdf(thickness), BoardProperties.BirchPlywood(thickness)];
         var spec = Spec(thickness);
 
-        Assert.Equal(boards.Min(b => SupportSpacing.Ribs(thickness, b, 0.3)), PlenumLayer.WidestChannel(spec));
+        Assert.Equal(boards.Min(b => SupportSpacing.MaxRibSpacing(thickness, b, 0.3)), PlenumLayer.WidestChannel(spec));
         // A round foot of 10 mm has the area of a square one of 8.862 mm.
-        Assert.Equal(Math.Min(120, boards.Min(b => SupportSpacing.Feet(8.8623, thickness, b, 0.3)!.Value)), PlenumLayer.FeetPitch(spec)!.Value, 0.001);
+        Assert.Equal(Math.Min(120, boards.Min(b => SupportSpacing.MaxFootSpacing(8.8623, thickness, b, 0.3)!.Value)), PlenumLayer.FeetPitch(spec)!.Value, 0.001);
     }
 
     [Fact]

@@ -59,10 +59,10 @@ public sealed class VentFindingTests
     }
 
     [Theory]
-    [InlineData(2.345, AirLimit.Holes, 40, "2.35 s", "the vents", "Allow wider vents or a smaller spacing: about 40 vents of this size would do.")]
-    [InlineData(2.345, AirLimit.Pump, 20, "2.35 s", "the pump", "Use a larger pump or tank, or accept a slower draw.")]
-    [InlineData(null, AirLimit.Reservoir, null, "more than a minute", "the tank", "Use a larger pump or tank, or accept a slower draw.")]
-    public void Air_that_leaves_too_slowly(double? seconds, AirLimit limit, int? needed, string time, string what, string remedy)
+    [InlineData(2.345, AirBottleneck.Holes, 40, "2.35 s", "the vents", "Allow wider vents or a smaller spacing: about 40 vents of this size would do.")]
+    [InlineData(2.345, AirBottleneck.Pump, 20, "2.35 s", "the pump", "Use a larger pump or tank, or accept a slower draw.")]
+    [InlineData(null, AirBottleneck.Reservoir, null, "more than a minute", "the tank", "Use a larger pump or tank, or accept a slower draw.")]
+    public void Air_that_leaves_too_slowly(double? seconds, AirBottleneck limit, int? needed, string time, string what, string remedy)
     {
         var finding = Assert.Single(VentFindings.OfAir(Air(seconds, limit, needed), 20, new() { WantedTime = 1.25 }));
         Assert.Equal($"The 0.123 L of air under the sheet take {time} to leave through 20 vents, more than the wanted 1.25 s; {what} hold it back.", finding.Message);
@@ -74,10 +74,10 @@ public sealed class VentFindingTests
     [InlineData(1.2)]
     [InlineData(1.25)]
     public void Air_that_leaves_in_time_is_not_told(double seconds) =>
-        Assert.Empty(VentFindings.OfAir(Air(seconds, AirLimit.Pump, 1), 20, new() { WantedTime = 1.25 }));
+        Assert.Empty(VentFindings.OfAir(Air(seconds, AirBottleneck.Pump, 1), 20, new() { WantedTime = 1.25 }));
 
-    private static VentAir Air(double? seconds, AirLimit limit, int? needed) => new(
-        0.1234, needed, false, new() { Seconds = seconds, RigidSeconds = null, ChokedShare = 0, Limit = limit, Moments = [] });
+    private static VentAir Air(double? seconds, AirBottleneck limit, int? needed) => new(
+        0.1234, needed, false, new() { Seconds = seconds, RigidSeconds = null, ChokedShare = 0, Bottleneck = limit, Samples = [] });
 
     private static void AssertAbout(
         Finding finding, string id, Vec2? place = null, double? height = null, double? value = null, double? limit = null)

@@ -84,13 +84,13 @@ public class ThicknessTests
     {
         var part = Block.Value.Formed!;
 
-        var line = Assert.Single(SheetCut.Of(part, 25.3));
+        var line = Assert.Single(SheetSection.AtY(part, 25.3));
 
         Assert.Equal((part.Points.Min(p => p.X), part.Points.Max(p => p.X)), (line[0].X, line[^1].X));
-        Assert.Equal(line.Select(p => p.Along).Order(), line.Select(p => p.Along));
-        Assert.InRange(line[^1].Along, line[^1].X - line[0].X, 1.6 * (line[^1].X - line[0].X));
+        Assert.Equal(line.Select(p => p.ArcLength).Order(), line.Select(p => p.ArcLength));
+        Assert.InRange(line[^1].ArcLength, line[^1].X - line[0].X, 1.6 * (line[^1].X - line[0].X));
         var top = Block.Value.Height;
-        Assert.InRange(line.Single(p => p.Along == line.MinBy(q => Math.Abs(q.X - 40)).Along).Thickness, 0.98, 1.0001);
+        Assert.InRange(line.Single(p => p.ArcLength == line.MinBy(q => Math.Abs(q.X - 40)).ArcLength).Thickness, 0.98, 1.0001);
         Assert.Equal(top, line.Max(p => p.Z), 1e-6);
     }
 
@@ -125,8 +125,8 @@ public class ThicknessTests
         var points = Enumerable.Range(0, 121).Select(i => new Vec2(i % 11 * 10, i / 11 * 10)).ToArray();
         return new()
         {
-            Spec = new(), Gauge = 1, FrameHeight = 0, Thinnest = null, ThinnestOfSheet = null, Mean = 1, MeanOfSheet = 1, VolumeError = 0, Bridged = [], Webs = [],
-            IsAtRest = true, Finest = 10, Ball = 2,
+            Spec = new(), Gauge = 1, FrameHeight = 0, Thinnest = null, ThinnestOfSheet = null, MeanThickness = 1, MeanThicknessOfSheet = 1, VolumeError = 0, Bridged = [], Webs = [],
+            IsConverged = true, MinEdgeLength = 10, BallRadius = 2,
             Points = [.. points.Select(p => new FormedPoint(p.X, p.Y, 0, thickness(p), -1))],
             Triangles = [.. Enumerable.Range(0, 110).Where(i => i % 11 < 10).SelectMany(i => (FormedTriangle[])[new(i, i + 1, i + 12, 1, 1), new(i, i + 12, i + 11, 1, 1)])],
         };

@@ -21,7 +21,7 @@ public static class ThicknessMap
     public static Picture? Of(BuckDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        if (design.Formed is not { IsAtRest: true } part) return null;
+        if (design.Formed is not { IsConverged: true } part) return null;
         var real = part.Points.Aggregate(Bounds.Nothing, (b, p) => b.With(new Vec2(p.X, p.Y)));
         var view = PaperView.Centred(real, Tallest, Below, 0);
         var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);

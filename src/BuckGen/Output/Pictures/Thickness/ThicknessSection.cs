@@ -20,7 +20,7 @@ internal static class ThicknessSection
     /// <summary>The picture; null for a design whose part was not predicted, or not to the end.</summary>
     public static Picture? Of(BuckDesign design)
     {
-        if (design.Formed is not { IsAtRest: true } part || SectionPicture.CutAt(design) is not { } cut || SheetCut.Of(part, cut) is not [var line, ..] lines) return null;
+        if (design.Formed is not { IsConverged: true } part || SectionPicture.CutAt(design) is not { } cut || SheetSection.AtY(part, cut) is not [var line, ..] lines) return null;
         var view = PaperView.Centred(design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(new Bounds(l.Region.Bounds.MinX, 0, l.Region.Bounds.MaxX, design.Height))).With(new Bounds(part.Points.Min(p => p.X), 0, part.Points.Max(p => p.X), design.Height)), Tallest, CurveBelow + CurveHeight + Between, 0);
         var scale = ThicknessScale.Of(part);
         var page = new Bounds(0, 0, PaperView.PageWidth, view.Corner.Y + view.Height + Above);
@@ -37,7 +37,7 @@ internal static class ThicknessSection
     }
 
     /// <summary>The sheet as a broad line, black below, so that its brightest colours show as well.</summary>
-    private static IEnumerable<PictureShape> Sheet(ImmutableArray<CutPoint> line, ThicknessScale scale, PaperView view)
+    private static IEnumerable<PictureShape> Sheet(ImmutableArray<SectionPoint> line, ThicknessScale scale, PaperView view)
     {
         ImmutableArray<Vec2> places = [.. line.Select(p => view.Map.Apply(new(p.X, p.Z)))];
         yield return Way(places, 0, places.Length - 1, new(PictureColours.Black, 1.5));
@@ -55,16 +55,16 @@ internal static class ThicknessSection
     private static PictureShape Way(ImmutableArray<Vec2> places, int from, int to, Ink ink) =>
         new([new([.. Enumerable.Range(from, to - from).Select(i => new Segment(places[i], places[i + 1]))], false)], ink);
 
-    private static IEnumerable<PictureItem> CurveOf(ImmutableArray<CutPoint> line, FormedPart part, IReadOnlyList<(double From, double To)> footprint)
+    private static IEnumerable<PictureItem> CurveOf(ImmutableArray<SectionPoint> line, FormedPart part, IReadOnlyList<(double From, double To)> footprint)
     {
-        var (length, most) = (line[^1].Along, 1.05 * Math.Max(part.Gauge, line.Max(p => p.Thickness)));
+        var (length, most) = (line[^1].ArcLength, 1.05 * Math.Max(part.Gauge, line.Max(p => p.Thickness)));
         var box = new Bounds(Left, CurveBelow, PaperView.PageWidth - PaperView.Margin, CurveBelow + CurveHeight);
         Vec2 At(double along, double thickness) => new(box.MinX + along / length * box.Width, box.MinY + thickness / most * box.Height);
 
         foreach (var span in footprint)
         {
             var on = line.Where(p => p.X >= span.From - 1e-6 && p.X <= span.To + 1e-6).ToArray();
-            if (on.Length > 1) yield return new PictureShape([new(Loop.Rectangle(Bounds.Of(At(on[0].Along, 0), At(on[^1].Along, most))).Segments, true)], Part);
+            if (on.Length > 1) yield return new PictureShape([new(Loop.Rectangle(Bounds.Of(At(on[0].ArcLength, 0), At(on[^1].ArcLength, most))).Segments, true)], Part);
         }
         foreach (var mark in AxisMarks.Along(part.Gauge, 4))
         {
@@ -74,7 +74,7 @@ internal static class ThicknessSection
         foreach (var mark in AxisMarks.Along(length, 8))
             yield return new PictureText(At(mark, 0) - new Vec2(0, 4), FormattableString.Invariant($"{mark:0}"), TextLines.Height, TextAlign.Middle, PictureColours.Black);
         yield return new PictureShape([new(Loop.Rectangle(box).Segments, true)], Axis);
-        yield return Way([.. line.Select(p => At(p.Along, p.Thickness))], 0, line.Length - 1, Curve);
+        yield return Way([.. line.Select(p => At(p.ArcLength, p.Thickness))], 0, line.Length - 1, Curve);
         yield return new PictureText(new(box.Centre.X, box.MinY - 8.5), "mm along the sheet, from the left side of the frame", TextLines.Height, TextAlign.Middle, PictureColours.Black);
     }
 }

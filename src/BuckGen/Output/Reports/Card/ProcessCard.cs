@@ -24,8 +24,8 @@ public static class ProcessCard
     /// <param name="title">What the job is called; empty for the outline's name.</param>
     public static ImmutableArray<byte>? Write(CutPlan plan, string title) => Write(plan, title, []).Card;
 
-    private static IEnumerable<string> Predicted(FormedPart? part) => part is { IsAtRest: true, Thinnest: { } thin }
-        ? [CardText.Line($"Predicted   {part.Mean:0.##} mm on average, thinnest {thin.Thickness:0.##} mm at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
+    private static IEnumerable<string> Predicted(FormedPart? part) => part is { IsConverged: true, Thinnest: { } thin }
+        ? [CardText.Line($"Predicted   {part.MeanThickness:0.##} mm on average, thinnest {thin.Thickness:0.##} mm at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
         : [];
 
     /// <summary>The card with further sections after the order of work, and why any of them gave nothing.</summary>

@@ -6,60 +6,60 @@ namespace BuckGen.Physics.Membranes;
 /// work a little before it sleeps takes a few microseconds. Where the other thread has not even begun when this one is done,
 /// since the machine is busy, this one does the rest too. Who does what changes nothing in the results.
 /// </remarks>
-internal sealed class TwoHands : IDisposable
+internal sealed class ForkJoin : IDisposable
 {
     /// <summary>Number of triangles from which on two hands are faster than one.</summary>
-    public const int Worthwhile = 12_000;
+    public const int MinTriangles = 12_000;
 
-    private readonly SemaphoreSlim given = new(0), done = new(0);
-    private Thread? other;
+    private readonly SemaphoreSlim workReady = new(0), workDone = new(0);
+    private Thread? worker;
     private Action? work;
     private Exception? failure;
-    private int taken = 1;
-    private volatile bool ended;
+    private int claimed = 1;
+    private volatile bool isDisposed;
 
     /// <summary>Does one thing and, where there is one, another; comes back when both are done.</summary>
-    public void Do(Action here, Action? there)
+    public void Run(Action onThisThread, Action? onWorker)
     {
-        if (there is null || Environment.ProcessorCount == 1)
+        if (onWorker is null || Environment.ProcessorCount == 1)
         {
-            here();
-            there?.Invoke();
+            onThisThread();
+            onWorker?.Invoke();
             return;
         }
-        if (other is null)
+        if (worker is null)
         {
-            other = new(Work) { IsBackground = true, Name = "second half of a membrane" };
-            other.Start();
+            worker = new(WorkLoop) { IsBackground = true, Name = "second half of a membrane" };
+            worker.Start();
         }
-        work = there;
-        Volatile.Write(ref taken, 0);
-        if (given.CurrentCount == 0) given.Release();
-        here();
-        if (Take()) there();
-        else done.Wait();
+        work = onWorker;
+        Volatile.Write(ref claimed, 0);
+        if (workReady.CurrentCount == 0) workReady.Release();
+        onThisThread();
+        if (TryClaim()) onWorker();
+        else workDone.Wait();
         if (failure is not null) throw new InvalidOperationException("The second half of the triangles failed: " + failure.Message, failure);
     }
 
     public void Dispose()
     {
-        ended = true;
-        given.Release();
-        other?.Join();
-        given.Dispose();
-        done.Dispose();
+        isDisposed = true;
+        workReady.Release();
+        worker?.Join();
+        workReady.Dispose();
+        workDone.Dispose();
     }
 
     /// <summary>Whether the work is still free; the first thread to ask does it.</summary>
-    private bool Take() => Interlocked.Exchange(ref taken, 1) == 0;
+    private bool TryClaim() => Interlocked.Exchange(ref claimed, 1) == 0;
 
-    private void Work()
+    private void WorkLoop()
     {
         while (true)
         {
-            given.Wait();
-            if (ended) return;
-            if (!Take()) continue;
+            workReady.Wait();
+            if (isDisposed) return;
+            if (!TryClaim()) continue;
             try
             {
                 work!();
@@ -70,7 +70,7 @@ internal sealed class TwoHands : IDisposable
             {
                 failure = e;
             }
-            done.Release();
+            workDone.Release();
         }
     }
 }

@@ -23,137 +23,139 @@ namespace BuckGen.Physics.Membranes;
 /// nodes that stick, and where nodes lie just on the edge, one row more is drawn down the wall.
 /// </para>
 /// </remarks>
-internal sealed class SlidingContact
+internal sealed class FrictionContact
 {
     /// <summary>Steps between two looks at the normals of the sheet, which turn slowly.</summary>
-    private const int Pause = 4;
+    private const int NormalUpdateInterval = 4;
 
     private readonly ToolContact contact;
     private readonly MembraneNodes nodes;
     private readonly MembraneElements elements;
-    private readonly double friction, cell, exact, least;
+    private readonly double friction, elementSize, tolerance, minSeparationForce;
     private readonly Vec3[] sheetNormal, toolNormal;
-    private readonly Func<int, NodeHold> hold;
+    private readonly Func<int, BoundaryCondition> boundaryConditionOf;
     private int steps;
 
     /// <param name="contact">Who is on the tool.</param>
     /// <param name="nodes">The nodes.</param>
     /// <param name="elements">The triangles; none may be dropped while the sheet slides.</param>
     /// <param name="friction">Coefficient of friction.</param>
-    /// <param name="hold">What each node may not do.</param>
-    /// <param name="cell">Size of a triangle before forming, mm.</param>
-    /// <param name="tension">The sheet's own unit of tension, N/mm.</param>
-    public SlidingContact(
-        ToolContact contact, MembraneNodes nodes, MembraneElements elements, double friction, Func<int, NodeHold> hold, double cell, double tension)
+    /// <param name="boundaryConditionOf">The boundary condition of a node.</param>
+    /// <param name="elementSize">Size of a triangle before forming, mm.</param>
+    /// <param name="tensionScale">The sheet's own unit of tension, N/mm.</param>
+    public FrictionContact(
+        ToolContact contact, MembraneNodes nodes, MembraneElements elements, double friction,
+        Func<int, BoundaryCondition> boundaryConditionOf, double elementSize, double tensionScale)
     {
-        (this.contact, this.nodes, this.elements, this.friction, this.hold, this.cell) = (contact, nodes, elements, friction, hold, cell);
+        (this.contact, this.nodes, this.elements) = (contact, nodes, elements);
+        (this.friction, this.boundaryConditionOf, this.elementSize) = (friction, boundaryConditionOf, elementSize);
         // What lies on a flat top without pressure must not be lifted off by rounding, nor by the slight waves of the first
         // steps.
-        (exact, least) = (1e-7 * cell, 1e-3 * tension * cell);
+        (tolerance, minSeparationForce) = (1e-7 * elementSize, 1e-3 * tensionScale * elementSize);
         (sheetNormal, toolNormal) = (new Vec3[nodes.Count], new Vec3[nodes.Count]);
     }
 
     /// <summary>Force that is not yet balanced by friction, summed over the nodes on the tool, N.</summary>
-    public double Free { get; private set; }
+    public double SlipResidual { get; private set; }
 
     /// <summary>Force along the tool that friction holds, N.</summary>
-    public double Held { get; private set; }
+    public double FrictionForce { get; private set; }
 
     /// <summary>
     /// Sets the velocities of the nodes on the tool such that the coming step of all nodes brings them to their new places.
     /// </summary>
     /// <param name="damping">Share of the velocity that a step removes.</param>
-    /// <param name="release">Gives a node back its freedom to move.</param>
-    public void Prepare(double damping, Action<int> release)
+    /// <param name="onRelease">Gives a node back its freedom to move.</param>
+    public void ApplyFriction(double damping, Action<int> onRelease)
     {
-        if (steps++ % Pause == 0) SumNormals();
-        var (keep, gain) = ((1 - damping / 2) / (1 + damping / 2), 1 / (1 + damping / 2));
-        (Free, Held) = (0, 0);
+        if (steps++ % NormalUpdateInterval == 0) UpdateSheetNormals();
+        var (velocityFactor, accelerationFactor) = ((1 - damping / 2) / (1 + damping / 2), 1 / (1 + damping / 2));
+        (SlipResidual, FrictionForce) = (0, 0);
         for (var i = 0; i < nodes.Count; i++)
         {
-            if (!contact.OnTool[i])
+            if (!contact.IsInContact[i])
             {
                 toolNormal[i] = default;
                 continue;
             }
-            var here = nodes.Place(i);
-            if (toolNormal[i] == default) toolNormal[i] = Unit(Within(i, Gradient(here)));
+            var position = nodes.Position(i);
+            if (toolNormal[i] == default) toolNormal[i] = Normalized(Constrained(i, GapGradient(position)));
             var normal = toolNormal[i];
             var force = new Vec3(nodes.ForceX[i], nodes.ForceY[i], nodes.ForceZ[i]);
             // On a sharp edge the tool's normal is any of many, so that alone does not tell that a node is pulled off.
-            if (force.Dot(normal) > least && force.Dot(sheetNormal[i]) > least)
+            if (force.Dot(normal) > minSeparationForce && force.Dot(sheetNormal[i]) > minSeparationForce)
             {
                 contact.Release(i);
-                release(i);
+                onRelease(i);
                 continue;
             }
-            var (along, pressing) = Split(i, force, normal);
-            var held = Math.Min(along.Length, friction * pressing);
-            (Free, Held) = (Free + along.Length - held, Held + held);
+            var (tangentialForce, normalForce) = SplitForce(i, force, normal);
+            var frictionForce = Math.Min(tangentialForce.Length, friction * normalForce);
+            (SlipResidual, FrictionForce) = (SlipResidual + tangentialForce.Length - frictionForce, FrictionForce + frictionForce);
 
             var velocity = new Vec3(nodes.VelocityX[i], nodes.VelocityY[i], nodes.VelocityZ[i]);
-            velocity = Within(i, (velocity - normal * velocity.Dot(normal)) * keep + along * (gain / nodes.Mass[i]));
+            velocity = Constrained(i, (velocity - normal * velocity.Dot(normal)) * velocityFactor + tangentialForce * (accelerationFactor / nodes.MassXY[i]));
             var speed = velocity.Length;
-            var left = speed - gain * friction * pressing / nodes.Mass[i];
-            var way = left > 0 ? Way(i, here, velocity * (Math.Min(left, cell / 8) / speed)) : default;
-            if (way != default) toolNormal[i] = default;
+            var slipSpeed = speed - accelerationFactor * friction * normalForce / nodes.MassXY[i];
+            var slip = slipSpeed > 0 ? SlipAlongSurface(i, position, velocity * (Math.Min(slipSpeed, elementSize / 8) / speed)) : default;
+            if (slip != default) toolNormal[i] = default;
             // The coming step takes its share away.
-            (nodes.VelocityX[i], nodes.VelocityY[i], nodes.VelocityZ[i]) = (way.X / keep, way.Y / keep, way.Z / keep);
+            (nodes.VelocityX[i], nodes.VelocityY[i], nodes.VelocityZ[i]) = (slip.X / velocityFactor, slip.Y / velocityFactor, slip.Z / velocityFactor);
         }
     }
 
     /// <summary>The part of a force along the tool, and how hard the rest presses.</summary>
-    private (Vec3 Along, double Pressing) Split(int i, Vec3 force, Vec3 normal)
+    private (Vec3 Tangential, double Normal) SplitForce(int i, Vec3 force, Vec3 normal)
     {
         var sheet = sheetNormal[i];
         // Just below a sharp edge the sheet may still lie at right angles to the wall; turned farther away than that, it is
         // folded.
         if (sheet.Dot(normal) < -0.5) sheet = normal;
-        var through = force.Dot(sheet);
-        var inSheet = force - sheet * through;
-        return (Within(i, inSheet - (sheet + normal) * (inSheet.Dot(normal) / (1 + sheet.Dot(normal)))), Math.Max(0, -through));
+        var normalComponent = force.Dot(sheet);
+        var inSheet = force - sheet * normalComponent;
+        return (Constrained(i, inSheet - (sheet + normal) * (inSheet.Dot(normal) / (1 + sheet.Dot(normal)))), Math.Max(0, -normalComponent));
     }
 
     /// <summary>The way along the surface nearest to a straight one; none where it would leave the surface or jump.</summary>
-    private Vec3 Way(int i, Vec3 here, Vec3 straight)
+    private Vec3 SlipAlongSurface(int i, Vec3 position, Vec3 displacement)
     {
-        var place = here + straight;
-        for (var turn = 0; turn < 12; turn++)
+        var projected = position + displacement;
+        for (var iteration = 0; iteration < 12; iteration++)
         {
-            var distance = contact.DistanceAt(place);
-            if (Math.Abs(distance) <= exact) return (place - here).Length <= 2 * straight.Length ? place - here : default;
-            var gradient = Within(i, Gradient(place));
-            var square = gradient.Dot(gradient);
-            if (!(square > 1e-6)) break;
-            place -= gradient * (distance / square);
+            var gap = contact.GapAt(projected);
+            if (Math.Abs(gap) <= tolerance) return (projected - position).Length <= 2 * displacement.Length ? projected - position : default;
+            var gradient = Constrained(i, GapGradient(projected));
+            var gradientSquared = gradient.Dot(gradient);
+            if (!(gradientSquared > 1e-6)) break;
+            projected -= gradient * (gap / gradientSquared);
         }
         return default;
     }
 
-    private Vec3 Gradient(Vec3 at)
+    private Vec3 GapGradient(Vec3 position)
     {
-        var h = 1e-4 * cell;
+        var h = 1e-4 * elementSize;
         var (x, y, z) = (new Vec3(h, 0, 0), new Vec3(0, h, 0), new Vec3(0, 0, h));
         return new Vec3(
-            contact.DistanceAt(at + x) - contact.DistanceAt(at - x), contact.DistanceAt(at + y) - contact.DistanceAt(at - y),
-            contact.DistanceAt(at + z) - contact.DistanceAt(at - z)) * (0.5 / h);
+            contact.GapAt(position + x) - contact.GapAt(position - x), contact.GapAt(position + y) - contact.GapAt(position - y),
+            contact.GapAt(position + z) - contact.GapAt(position - z)) * (0.5 / h);
     }
 
     /// <summary>What is left of a direction in the planes of symmetry that a node lies in.</summary>
-    private Vec3 Within(int i, Vec3 v) => new(hold(i).HasFlag(NodeHold.X) ? 0 : v.X, hold(i).HasFlag(NodeHold.Y) ? 0 : v.Y, v.Z);
+    private Vec3 Constrained(int i, Vec3 v) => new(boundaryConditionOf(i).HasFlag(BoundaryCondition.FixedX) ? 0 : v.X, boundaryConditionOf(i).HasFlag(BoundaryCondition.FixedY) ? 0 : v.Y, v.Z);
 
     /// <summary>Each triangle counts as one, whatever its size, so that neither side of an edge outweighs the other.</summary>
-    private void SumNormals()
+    private void UpdateSheetNormals()
     {
         Array.Clear(sheetNormal);
         for (var e = 0; e < elements.Count; e++)
         {
             var (a, b, c) = (elements.A[e], elements.B[e], elements.C[e]);
-            var normal = Unit(nodes.Normal(a, b, c));
+            var normal = Normalized(nodes.DoubleAreaVector(a, b, c));
             (sheetNormal[a], sheetNormal[b], sheetNormal[c]) = (sheetNormal[a] + normal, sheetNormal[b] + normal, sheetNormal[c] + normal);
         }
-        for (var i = 0; i < nodes.Count; i++) sheetNormal[i] = Unit(Within(i, sheetNormal[i]));
+        for (var i = 0; i < nodes.Count; i++) sheetNormal[i] = Normalized(Constrained(i, sheetNormal[i]));
     }
 
-    private static Vec3 Unit(Vec3 v) => v == default ? v : v * (1 / v.Length);
+    private static Vec3 Normalized(Vec3 v) => v == default ? v : v * (1 / v.Length);
 }

@@ -10,19 +10,19 @@ namespace BuckGen.Physics.Membranes;
 /// </remarks>
 /// <param name="C1">First constant, MPa, above 0 to 1000.</param>
 /// <param name="C2">Second constant, MPa, 0 to 1000.</param>
-internal sealed record Hyperelastic(double C1, double C2 = 0)
+internal sealed record HyperelasticMaterial(double C1, double C2 = 0)
 {
     /// <summary>Shear modulus of the sheet at rest, MPa.</summary>
     public double ShearModulus => 2 * (C1 + C2);
 
     /// <summary>The neo-Hookean material.</summary>
     /// <param name="shearModulus">Shear modulus, MPa, above 0 to 2000.</param>
-    public static Hyperelastic NeoHookean(double shearModulus) => new(shearModulus / 2);
+    public static HyperelasticMaterial NeoHookean(double shearModulus) => new(shearModulus / 2);
 
     /// <summary>The material of Mooney and Rivlin.</summary>
     /// <param name="shearModulus">Shear modulus, MPa, above 0 to 2000.</param>
     /// <param name="ratio">C2/C1, 0 to 10.</param>
-    public static Hyperelastic MooneyRivlin(double shearModulus, double ratio) =>
+    public static HyperelasticMaterial MooneyRivlin(double shearModulus, double ratio) =>
         new(shearModulus / 2 / (1 + ratio), shearModulus / 2 / (1 + ratio) * ratio);
 
     internal void Validate()

@@ -1,0 +1,269 @@
+namespace BuckGen.Physics.Membranes;
+
+/// <summary>Follows a sheet from flat to formed by a damped motion so slow that it is near rest all the way.</summary>
+/// <remarks>
+/// Dynamic relaxation (after A. S. Day and J. R. H. Otter, from memory): the masses are made such that a step is always stable,
+/// the damping is near critical for the slowest motion, and tool or gas move on only as fast as the unbalanced forces stay small.
+/// So the way of every node is that of the sheet at rest, and where it meets the tool does not depend on mass or damping.
+/// </remarks>
+internal sealed class DynamicRelaxation : IDisposable
+{
+    /// <summary>Stiffness of the gas: how much of the sheet's own unit of pressure, μ·t0/reach, a mean depth of one reach makes.
+    /// Any value is right as long as it outweighs the fall of a bubble's pressure past its peak, about 0.2.</summary>
+    private const double RelativeGasStiffness = 3;
+
+    /// <summary>Steps between two looks at masses and damping.</summary>
+    private const int MassUpdateInterval = 32;
+
+    /// <summary>Least steps between two looks for webs; a flank must not pass through the other in between.</summary>
+    private const int SelfContactInterval = 8;
+
+    private const double MaxLoadRate = 1 / 250.0, MinLoadRate = 1e-6;
+
+    /// <summary>
+    /// Unbalanced force tolerated while nothing is met: the sheet is elastic, so the way to its first contact leaves no trace.
+    /// </summary>
+    private const double PreContactTolerance = 0.3;
+
+    /// <summary>Time between two moments that one may go back to, over the time in which the slowest motion dies down.</summary>
+    private const double SnapshotInterval = 4;
+
+    /// <summary>Unbalanced force at which the sheet counts as being at rest.</summary>
+    private const double EquilibriumTolerance = 1e-4;
+
+    /// <summary>Stretch of area of a free triangle from which on the sheet counts as burst.</summary>
+    private const double BurstAreaStretch = 200;
+
+    private readonly ClampedSheet sheet;
+    private readonly FormingLoad load;
+    private readonly MembraneNodes nodes;
+    private readonly MembraneElements elements;
+    private readonly ToolContact contact;
+    private readonly SelfContact selfContact;
+    private readonly FrictionContact? frictionContact;
+    private readonly ForkJoin workers = new();
+    private readonly double[] previousForceX, previousForceY, previousForceZ;
+    private readonly int[] clampedNodes;
+    private readonly double area, characteristicLength, tensionScale, gasStiffness, maxPressure;
+
+    private double startVolume, frameHeight, loadRate = MinLoadRate * 10, gasDepth, pressure, removedVolume, volume, damping = 0.1;
+    private int contactsAtRemoval, stepCount;
+    private bool isRising, isBeforeContact, isSettling;
+    private int snapshotStep;
+    private Snapshot? olderSnapshot, newerSnapshot;
+
+    public DynamicRelaxation(ClampedSheet sheet, ITool tool, FormingLoad load)
+    {
+        (this.sheet, this.load) = (sheet, load);
+        area = sheet.Mesh.Area;
+        characteristicLength = sheet.CharacteristicLength();
+        tensionScale = sheet.Material.ShearModulus * sheet.Thickness;
+        gasStiffness = RelativeGasStiffness * tensionScale / (characteristicLength * characteristicLength);
+        maxPressure = load.Pressure * 1e-6;
+        nodes = new(sheet.Mesh.Nodes.Length);
+        elements = new(sheet);
+        (previousForceX, previousForceY, previousForceZ) = (new double[nodes.X.Length], new double[nodes.X.Length], new double[nodes.X.Length]);
+        clampedNodes = [.. Enumerable.Range(0, nodes.Count).Where(i => sheet.BoundaryConditions[i] == BoundaryCondition.Clamped)];
+        for (var i = 0; i < nodes.Count; i++) (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (sheet.Mesh.Nodes[i].X, sheet.Mesh.Nodes[i].Y, load.Rise);
+        (frameHeight, isRising) = (load.Rise, load.Rise > 0);
+        // Where the gas is let in up to a volume, haste would let in too much.
+        isBeforeContact = isRising || load.SweptDepth is null;
+        contact = new(tool, nodes, sheet.BoundaryConditions.Select(h => h == BoundaryCondition.Clamped), 1e-9 * characteristicLength);
+        selfContact = new(nodes, contact, SymmetryLimits.FromSheet(sheet));
+        contact.DetectContacts();
+        if (load.Friction is not { } friction) return;
+        frictionContact = new(contact, nodes, elements, friction, i => sheet.BoundaryConditions[i], Math.Sqrt(area / nodes.Count), tensionScale);
+        // What slides leaves a trace of its way from the start.
+        isBeforeContact &= contact.ContactCount == 0;
+    }
+
+    public MembraneNodes Nodes => nodes;
+
+    public ToolContact Contact => contact;
+
+    public SelfContact SelfContact => selfContact;
+
+    public int Steps => stepCount;
+
+    /// <summary>Pressure at the end, MPa.</summary>
+    public double Pressure => pressure;
+
+    /// <summary>Volume swept below the frame, mm³.</summary>
+    public double Volume => volume;
+
+    /// <summary>Unbalanced force at the end, as a share of the forces where the sheet is held.</summary>
+    public double Residual { get; private set; } = 1;
+
+    /// <summary>Runs to the end.</summary>
+    public FormingOutcome RunToEquilibrium(CancellationToken cancellation)
+    {
+        UpdateMasses();
+        olderSnapshot = newerSnapshot = TakeSnapshot();
+        while (stepCount < load.MaxSteps)
+        {
+            Step();
+            if (isBeforeContact) WatchForContact();
+            // A figure that is not a number is a burst too.
+            if (!(elements.MaxAreaStretch < BurstAreaStretch)) return FormingOutcome.Burst;
+            if (stepCount % 4 == 0)
+            {
+                Residual = RelativeResidual();
+                var tolerance = isBeforeContact ? Math.Max(PreContactTolerance, load.PathTolerance) : load.PathTolerance;
+                isSettling &= Residual >= load.PathTolerance;
+                if (!isSettling) loadRate = Math.Clamp(loadRate * (Residual < tolerance ? 1.05 : Residual < 2 * tolerance ? 0.97 : 0.8), MinLoadRate, MaxLoadRate);
+            }
+            if (IsSelfContactDue) selfContact.DetectContacts(elements);
+            if (stepCount % MassUpdateInterval == 0)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                RemoveFixedElements();
+                UpdateMasses();
+                if (elements.Count == 0) return FormingOutcome.Converged;
+            }
+            if (!isRising && !IsFilling && Residual < EquilibriumTolerance) return FormingOutcome.Converged;
+        }
+        return FormingOutcome.StepLimit;
+    }
+
+    /// <summary>
+    /// Ends the haste before the frame arrives or when the gas is in; where a node has met the tool, by going back to a moment
+    /// well before that, since where it meets must not depend on haste.
+    /// </summary>
+    private void WatchForContact()
+    {
+        if (contact.ContactCount > olderSnapshot!.ContactCount)
+        {
+            olderSnapshot.Restore(nodes);
+            contact.RollBack(olderSnapshot.ContactCount);
+            (frameHeight, gasDepth, pressure, volume, damping, loadRate) = olderSnapshot.State;
+        }
+        else if (isRising ? frameHeight > 0.03 * load.Rise : load.Rise == 0 && IsFilling)
+        {
+            if (stepCount - snapshotStep >= SnapshotInterval / damping) (olderSnapshot, newerSnapshot, snapshotStep) = (newerSnapshot, TakeSnapshot(), stepCount);
+            return;
+        }
+        loadRate *= load.PathTolerance / PreContactTolerance;
+        (isBeforeContact, isSettling, olderSnapshot, newerSnapshot) = (false, true, null, null);
+    }
+
+    /// <summary>
+    /// Whether it is time to look for webs: often where the drive is fast against the size of the triangles, else less so.
+    /// </summary>
+    private bool IsSelfContactDue => !isRising && !isBeforeContact && stepCount % SelfContactInterval == 0
+        && (stepCount % (4 * SelfContactInterval) == 0 || loadRate * characteristicLength * SelfContactInterval > 0.2 * Math.Sqrt(area / nodes.Count));
+
+    private Snapshot TakeSnapshot() => new(nodes, new(frameHeight, gasDepth, pressure, volume, damping, loadRate), contact.ContactCount);
+
+    public void Dispose() => workers.Dispose();
+
+    /// <summary>Whether gas is still let in.</summary>
+    private bool IsFilling => pressure < maxPressure && (load.SweptDepth is not { } depth || (volume - startVolume) / area < depth);
+
+    private void Step()
+    {
+        stepCount++;
+        var updatesDamping = stepCount % MassUpdateInterval == MassUpdateInterval / 2;
+        if (updatesDamping)
+        {
+            nodes.ForceX.CopyTo(previousForceX, 0);
+            nodes.ForceY.CopyTo(previousForceY, 0);
+            nodes.ForceZ.CopyTo(previousForceZ, 0);
+        }
+        var (volumeBefore, gasDepthBefore) = (volume, gasDepth);
+        AdvanceLoad();
+        volume = removedVolume + ElementForces.Assemble(elements, nodes, sheet.Material, pressure, workers);
+        if (!isRising) pressure = Math.Max(0, gasStiffness * (gasDepth - (volume - startVolume) / area));
+        if (updatesDamping) SetDamping(gasStiffness * (gasDepth - gasDepthBefore) * (volume - volumeBefore));
+        if (isRising) StopFrame();
+        frictionContact?.ApplyFriction(damping, SetInverseMass);
+        nodes.Integrate(damping);
+        contact.DetectContacts();
+    }
+
+    /// <summary>Moves the frame or lets gas in.</summary>
+    private void AdvanceLoad()
+    {
+        if (isSettling) return;
+        if (isRising)
+        {
+            var frameBefore = frameHeight;
+            frameHeight = Math.Max(0, frameHeight - loadRate * characteristicLength);
+            foreach (var i in clampedNodes) (nodes.Z[i], nodes.VelocityZ[i]) = (frameHeight, frameHeight - frameBefore);
+        }
+        else if (IsFilling)
+        {
+            gasDepth += loadRate * (characteristicLength + pressure / gasStiffness);
+        }
+    }
+
+    /// <summary>Takes the frame's way, which is made, out of its velocity; at the end of the rise the gas takes over.</summary>
+    private void StopFrame()
+    {
+        foreach (var i in clampedNodes) nodes.VelocityZ[i] = 0;
+        if (frameHeight > 0) return;
+        isRising = false;
+        startVolume = volume;
+    }
+
+    /// <summary>Unbalanced forces of the nodes that can move over the forces of those that can't.</summary>
+    private double RelativeResidual()
+    {
+        var (residual, reaction) = (0.0, 0.6 * tensionScale * area / characteristicLength);
+        for (var i = 0; i < nodes.Count; i++)
+        {
+            var (x, y, z) = (nodes.ForceX[i], nodes.ForceY[i], nodes.ForceZ[i]);
+            if (contact.IsFree[i])
+            {
+                if (nodes.InverseMassX[i] == 0) x = 0;
+                if (nodes.InverseMassY[i] == 0) y = 0;
+                residual += Math.Sqrt(x * x + y * y + z * z);
+            }
+            else if (frictionContact is null || !contact.IsInContact[i])
+            {
+                reaction += Math.Sqrt(x * x + y * y + z * z);
+            }
+        }
+        return frictionContact is null ? residual / reaction : (residual + frictionContact.SlipResidual) / (reaction + frictionContact.FrictionForce);
+    }
+
+    /// <summary>
+    /// Critical damping of the motion that is going on, by Rayleigh's quotient: the change of force against the way of the last
+    /// step, less what the gas let in has done.
+    /// </summary>
+    private void SetDamping(double gasWork)
+    {
+        var (work, inertia) = (-gasWork, 1e-300);
+        for (var i = 0; i < nodes.Count; i++)
+        {
+            var (x, y, z) = (nodes.VelocityX[i], nodes.VelocityY[i], nodes.VelocityZ[i]);
+            work += x * (nodes.ForceX[i] - previousForceX[i]) + y * (nodes.ForceY[i] - previousForceY[i]) + z * (nodes.ForceZ[i] - previousForceZ[i]);
+            inertia += nodes.MassXY[i] * (x * x + y * y) + nodes.MassZ[i] * z * z;
+        }
+        var frequency = Math.Sqrt(Math.Max(0, -work / inertia));
+        damping = Math.Clamp(0.8 * damping + 0.2 * 2 * frequency, 0.001, 1);
+    }
+
+    private void RemoveFixedElements()
+    {
+        // What slides can still stretch.
+        if (frictionContact is not null || isRising || contact.ContactCount - contactsAtRemoval < nodes.Count / 50) return;
+        contactsAtRemoval = contact.ContactCount;
+        removedVolume += elements.RemoveFixed(contact.IsFree, nodes, selfContact.KeepFixed);
+    }
+
+    private void UpdateMasses()
+    {
+        FictitiousMass.Assemble(elements, nodes, sheet.Material, pressure, isRising ? 0 : gasStiffness / area);
+        for (var i = 0; i < nodes.Count; i++) if (contact.IsFree[i]) SetInverseMass(i);
+    }
+
+    /// <summary>Lets a node follow the forces on it.</summary>
+    private void SetInverseMass(int i)
+    {
+        var boundaryCondition = sheet.BoundaryConditions[i];
+        var inverseMass = 1 / nodes.MassXY[i];
+        nodes.InverseMassX[i] = boundaryCondition.HasFlag(BoundaryCondition.FixedX) ? 0 : inverseMass;
+        nodes.InverseMassY[i] = boundaryCondition.HasFlag(BoundaryCondition.FixedY) ? 0 : inverseMass;
+        nodes.InverseMassZ[i] = 1 / nodes.MassZ[i];
+    }
+}

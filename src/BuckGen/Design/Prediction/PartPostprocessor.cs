@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using BuckGen.Geometry;
+using BuckGen.Physics.Membranes;
+
+namespace BuckGen.Design.Prediction;
+
+/// <summary>Computes from a formed sheet what its maker wants to know.</summary>
+internal sealed class PartPostprocessor
+{
+    /// <summary>
+    /// Share of the ball's radius that must lie free, so that a ball on a plain wall counts despite rounding and draft.
+    /// </summary>
+    private const double MinFreeShare = 0.9;
+
+    /// <summary>Triangles that a ball must span, so that its place is resolved.</summary>
+    private const double MinTrianglesInBall = 2;
+
+    /// <summary>
+    /// Least distance at which the sheet counts as standing off, mm, if it is no less than the gauge: less is the rounding of
+    /// every corner.
+    /// </summary>
+    private const double MinBridgeGap = 1;
+
+    /// <summary>Height, in gauges, from which a fold is a web; lower ones are the wrinkles of tight corners.</summary>
+    private const double MinWebHeight = 2;
+
+    /// <summary>Places nearer to each other than this count as one, mm; at most this many are reported.</summary>
+    private const double MinSpacing = 15;
+    private const int MaxPlaces = 12;
+
+    /// <summary>How far outside the footprint the part still counts, mm: upright walls stand on its edge.</summary>
+    private const double EdgeTolerance = 0.05;
+
+    private readonly FormedSheet formed;
+    private readonly BuckTool tool;
+    private readonly PlanDistance footprint;
+    private readonly Bounds partBounds;
+    private readonly double frameHeight;
+    private readonly FormingSpec spec;
+    private readonly Vec3[] areaVectors;
+    private readonly double[] volumes, areas;
+
+    public PartPostprocessor(
+        FormedSheet formed, BuckTool tool, PlanDistance footprint, Bounds partBounds, double frameHeight, FormingSpec spec, double minEdgeLength)
+    {
+        (this.formed, this.tool, this.footprint, this.partBounds) = (formed, tool, footprint, partBounds);
+        (this.frameHeight, this.spec, MinEdgeLength) = (frameHeight, spec, minEdgeLength);
+        var count = formed.Nodes.Length;
+        (areaVectors, volumes, areas) = (new Vec3[count], new double[count], new double[count]);
+        foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)))
+        {
+            var normal = (formed.Nodes[t.B] - formed.Nodes[t.A]).Cross(formed.Nodes[t.C] - formed.Nodes[t.A]);
+            foreach (var node in (int[])[t.A, t.B, t.C])
+            {
+                areaVectors[node] += normal;
+                areas[node] += normal.Length;
+                volumes[node] += normal.Length * formed.Thickness[i];
+            }
+        }
+    }
+
+    /// <summary>Sides of the smallest triangles, mm.</summary>
+    public double MinEdgeLength { get; }
+
+    /// <summary>
+    /// Radius of the ball by which the thinnest place is found: the wanted one, if the triangles are small enough to resolve it,
+    /// mm.
+    /// </summary>
+    public double BallRadius => Math.Max(spec.CornerBall, MinTrianglesInBall * MinEdgeLength);
+
+    /// <summary>Whether the sheet came to rest.</summary>
+    public bool IsConverged => formed.Outcome == FormingOutcome.Converged;
+
+    /// <summary>The thinnest place of the part that a ball can touch; null when there is none.</summary>
+    /// <param name="ball">The ball's radius, mm.</param>
+    public ThinnestPlace? Thinnest(double ball) => Thinnest(Enumerable.Range(0, formed.Nodes.Length).Where(i => IsOnPart(formed.Nodes[i])), ball);
+
+    /// <summary>The part.</summary>
+    public FormedPart Part
+    {
+        get
+        {
+            var part = new FormedPart
+            {
+                Spec = spec, Gauge = formed.Sheet.Thickness, FrameHeight = frameHeight, BallRadius = BallRadius, MinEdgeLength = MinEdgeLength, IsConverged = IsConverged,
+                Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, MeanThickness = 0, MeanThicknessOfSheet = 0, VolumeError = 0, Bridged = [], Webs = [],
+                BurstAt = formed.Outcome == FormingOutcome.Burst && formed.BurstPosition.Plan is { IsFinite: true } place ? place : null,
+            };
+            return IsConverged ? WithResults(part) : part;
+        }
+    }
+
+    private FormedPart WithResults(FormedPart part)
+    {
+        var (before, after) = formed.PlasticVolume;
+        return part with
+        {
+            Points = [.. formed.Nodes.Select((n, i) => new FormedPoint(n.X, n.Y, n.Z + frameHeight, volumes[i] / areas[i], formed.ContactOrder[i]))],
+            Triangles = [.. formed.Sheet.Mesh.Triangles.Select((t, i) => new FormedTriangle(t.A, t.B, t.C, formed.Thickness[i], formed.Stretches[i].Max))],
+            Thinnest = Thinnest(BallRadius),
+            ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), BallRadius),
+            MeanThickness = MeanThickness(),
+            MeanThicknessOfSheet = formed.MeanThickness,
+            VolumeError = after / before - 1,
+            Bridged = BridgedPlaces(),
+            Webs = [.. Separated(formed.WebNodes.Select(i => formed.Nodes[i]).Where(n => tool.SignedDistance(n) > MinWebHeight * formed.Sheet.Thickness)).Select(n => n.Plan)],
+        };
+    }
+
+    private bool IsOnPart(Vec3 place) => footprint.At(place.Plan) <= EdgeTolerance;
+
+    private double MeanThickness()
+    {
+        var (volume, area) = (0.0, 0.0);
+        foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)).Where(t => IsOnPart(formed.CentroidOf(t.t))))
+        {
+            var twice = (formed.Nodes[t.B] - formed.Nodes[t.A]).Cross(formed.Nodes[t.C] - formed.Nodes[t.A]).Length;
+            (volume, area) = (volume + twice * formed.Thickness[i], area + twice);
+        }
+        return area > 0 ? volume / area : 0;
+    }
+
+    private ThinnestPlace? Thinnest(IEnumerable<int> nodes, double ball)
+    {
+        ThinnestPlace? thinnest = null;
+        foreach (var i in nodes)
+        {
+            var thickness = volumes[i] / areas[i];
+            if (thickness >= (thinnest?.Thickness ?? double.PositiveInfinity) || !AdmitsBall(i, ball)) continue;
+            thinnest = new(thickness, formed.Nodes[i].Plan, formed.Nodes[i].Z + frameHeight);
+        }
+        return thinnest;
+    }
+
+    private bool AdmitsBall(int node, double ball)
+    {
+        var length = areaVectors[node].Length;
+        return length > 0 && tool.DistanceFromWalls(formed.Nodes[node] + areaVectors[node] * (ball / length)) >= MinFreeShare * ball;
+    }
+
+    private ImmutableArray<BridgedPlace> BridgedPlaces()
+    {
+        var minGap = Math.Max(MinBridgeGap, formed.Sheet.Thickness);
+        // Counters and gaps between pieces of a male buck lie outside its footprint, but among it.
+        var freeNodes = formed.Nodes.Where((n, i) => formed.ContactOrder[i] < 0 && partBounds.Contains(n.Plan)).Select(n => (Place: n, Distance: tool.DistanceFromWalls(n)))
+            .Where(o => o.Distance > minGap).OrderByDescending(o => o.Distance);
+        return [.. Separated(freeNodes.Select(o => o.Place)).Select(n => new BridgedPlace(n.Plan, n.Z + frameHeight, tool.DistanceFromWalls(n)))];
+    }
+
+    /// <summary>The first of each group of near places.</summary>
+    private static List<Vec3> Separated(IEnumerable<Vec3> places)
+    {
+        var kept = new List<Vec3>();
+        foreach (var place in places)
+            if (kept.Count < MaxPlaces && kept.TrueForAll(k => (k - place).Length > MinSpacing)) kept.Add(place);
+        return kept;
+    }
+}
