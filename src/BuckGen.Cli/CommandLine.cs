@@ -25,7 +25,7 @@ internal static class CommandLine
         var parsed = Root(terminal, cancellation).Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            terminal.Say($"buckgen: {parsed.Errors[0].Message.TrimEnd('.')}. See 'buckgen --help'.");
+            terminal.WriteMessage($"buckgen: {parsed.Errors[0].Message.TrimEnd('.')}. See 'buckgen --help'.");
             return ExitStatus.BadInput;
         }
 
@@ -36,18 +36,18 @@ internal static class CommandLine
         }
         catch (OperationCanceledException)
         {
-            terminal.Say("buckgen: stopped; the last complete result is untouched.");
+            terminal.WriteMessage("buckgen: stopped; the last complete result is untouched.");
             return ExitStatus.BadInput;
         }
         catch (Exception failure) when (failure is OutlineException or SpecException or JobFileException or CatalogException or CutFileException
                                             or UsageException or DrillException or IOException or UnauthorizedAccessException)
         {
-            terminal.Say($"buckgen: {failure.Message}");
+            terminal.WriteMessage($"buckgen: {failure.Message}");
             return ExitStatus.BadInput;
         }
         catch (Exception fault)
         {
-            terminal.Say($"buckgen: a fault of the program itself ({fault.GetType().Name}: {fault.Message}); please report it with the command and the drawing.");
+            terminal.WriteMessage($"buckgen: a fault of the program itself ({fault.GetType().Name}: {fault.Message}); please report it with the command and the drawing.");
             return ExitStatus.Fault;
         }
     }

@@ -6,8 +6,8 @@ using BuckGen.Cli.Terminals;
 using var cancellation = new CancellationTokenSource();
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
 using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
-Console.SetOut(GuardedWriter.ForAnswers(Console.Out));
-Console.SetError(GuardedWriter.ForRemarks(Console.Error));
+Console.SetOut(GuardedWriter.ForOutput(Console.Out));
+Console.SetError(GuardedWriter.ForErrors(Console.Error));
 var terminal = new Terminal(Console.Out, Console.Error, Console.IsOutputRedirected, Console.IsErrorRedirected)
 {
     PluginFolder = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "buckgen", "plugins"),
@@ -16,7 +16,7 @@ var terminal = new Terminal(Console.Out, Console.Error, Console.IsOutputRedirect
 Console.SetOut(Console.Error);
 StrayPlugins.Watch(terminal.Error);
 int status;
-if (WorkerStart.Of(args) is { } start)
+if (WorkerStart.Parse(args) is { } start)
 {
     using var worker = new Worker(start);
     status = worker.Run(terminal, (line, to) => CommandLine.Run(line, to, cancellation.Token), cancellation);

@@ -5,7 +5,7 @@ namespace BuckGen.Dxf;
 /// <summary>A drawing cannot be read or written. The only exception that reading and writing raise for bad content.</summary>
 public sealed class DxfException : Exception
 {
-    private const int MostTold = 3;
+    private const int MaxShown = 3;
 
     /// <summary>Makes an exception for one fault.</summary>
     /// <param name="fault">What is wrong.</param>
@@ -39,7 +39,7 @@ public sealed class DxfException : Exception
 
     private static string Describe(ImmutableArray<DxfFault> faults)
     {
-        var listed = string.Join("; ", faults.Take(MostTold));
-        return faults.Length > MostTold ? $"{listed}; and {faults.Length - MostTold} more" : listed;
+        var listed = string.Join("; ", faults.Take(MaxShown));
+        return faults.Length > MaxShown ? $"{listed}; and {faults.Length - MaxShown} more" : listed;
     }
 }

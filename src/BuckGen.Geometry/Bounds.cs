@@ -27,7 +27,7 @@ public readonly record struct Bounds(double MinX, double MinY, double MaxX, doub
     public Vec2 LowerLeft => new(MinX, MinY);
 
     /// <summary>The smallest bounds of two points.</summary>
-    public static Bounds Of(Vec2 a, Vec2 b) =>
+    public static Bounds FromCorners(Vec2 a, Vec2 b) =>
         new(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y));
 
     /// <summary>The smallest bounds that also enclose a point.</summary>
@@ -53,5 +53,5 @@ public readonly record struct Bounds(double MinX, double MinY, double MaxX, doub
         Math.Max(0, Math.Max(b.MinX - MaxX, MinX - b.MaxX)), Math.Max(0, Math.Max(b.MinY - MaxY, MinY - b.MaxY))).Length;
 
     /// <summary>True when the two share a point.</summary>
-    internal bool Meets(Bounds b) => b.MinX <= MaxX && b.MaxX >= MinX && b.MinY <= MaxY && b.MaxY >= MinY;
+    internal bool Intersects(Bounds b) => b.MinX <= MaxX && b.MaxX >= MinX && b.MinY <= MaxY && b.MaxY >= MinY;
 }

@@ -9,21 +9,21 @@ namespace BuckGen.Geometry;
 internal static class CrossedCorners
 {
     /// <summary>Largest number of pieces that are checked beyond a corner.</summary>
-    private const int MostPieces = 64;
+    private const int MaxPieces = 64;
 
     /// <summary>
     /// The pieces of a loop cut at such crossings, with the stretches behind them left out; the pieces themselves if there are
     /// none.
     /// </summary>
     /// <param name="loop">The pieces of a closed loop, in order.</param>
-    /// <param name="longest">Longest stretch, mm, that is left out.</param>
+    /// <param name="maxLength">Longest stretch, mm, that is left out.</param>
     /// <param name="coincident">Distance, mm, below which two points are one: a loop that only touches itself there is left
     /// alone.</param>
-    public static ImmutableArray<Segment> CutOff(ImmutableArray<Segment> loop, double longest, double coincident)
+    public static ImmutableArray<Segment> CutOff(ImmutableArray<Segment> loop, double maxLength, double coincident)
     {
         var pieces = loop;
         for (var i = 0; i < pieces.Length; i++)
-            while (CutAfter(pieces, i, longest, coincident) is { } cut)
+            while (CutAfter(pieces, i, maxLength, coincident) is { } cut)
             {
                 // A stretch across the start of the loop takes the pieces between off its front as well as off its end.
                 var atEnd = Math.Min(pieces.Length - cut.Length, pieces.Length - 1 - i);
@@ -36,18 +36,18 @@ internal static class CrossedCorners
     /// <summary>
     /// The pieces without the short stretch on which the loop comes back to one of them; null when it does not.
     /// </summary>
-    private static ImmutableArray<Segment>? CutAfter(ImmutableArray<Segment> pieces, int first, double longest, double coincident)
+    private static ImmutableArray<Segment>? CutAfter(ImmutableArray<Segment> pieces, int first, double maxLength, double coincident)
     {
         Span<Vec2> points = stackalloc Vec2[2];
         var (before, between) = (pieces[first], 0.0);
-        for (var step = 1; step < Math.Min(MostPieces, pieces.Length) && between <= longest; step++)
+        for (var step = 1; step < Math.Min(MaxPieces, pieces.Length) && between <= maxLength; step++)
         {
             var after = pieces[(first + step) % pieces.Length];
-            var count = Meeting.Find(before, after, 0, points);
+            var count = SegmentIntersection.Find(before, after, 0, points);
             for (var k = 0; k < count; k++)
             {
                 var stretch = points[k].DistanceTo(before.End) + between + points[k].DistanceTo(after.Start);
-                if (stretch <= longest && stretch > 2 * coincident && Cut(pieces, first, step, points[k], coincident) is { } cut) return cut;
+                if (stretch <= maxLength && stretch > 2 * coincident && Cut(pieces, first, step, points[k], coincident) is { } cut) return cut;
             }
 
             between += after.Length;

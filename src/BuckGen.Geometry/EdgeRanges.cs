@@ -39,35 +39,35 @@ internal sealed class EdgeRanges
         Collect(1, p, least * (1 + 1e-9), found);
     }
 
-    private void Descend(int box, Vec2 p, ref double least)
+    private void Descend(int box, Vec2 p, ref double min)
     {
-        if (SquareTo(boxes[box], p) > least) return;
+        if (SquareTo(boxes[box], p) > min) return;
         if (box >= leaves)
         {
             var first = (box - leaves) * Few;
-            for (var i = first; i < Math.Min(first + Few, edges.Length); i++) least = Math.Min(least, edges[i].SquareTo(p));
+            for (var i = first; i < Math.Min(first + Few, edges.Length); i++) min = Math.Min(min, edges[i].SquareTo(p));
             return;
         }
 
         var (one, other) = (2 * box, 2 * box + 1);
         if (SquareTo(boxes[other], p) < SquareTo(boxes[one], p)) (one, other) = (other, one);
-        Descend(one, p, ref least);
-        Descend(other, p, ref least);
+        Descend(one, p, ref min);
+        Descend(other, p, ref min);
     }
 
-    private void Collect(int box, Vec2 p, double most, List<int> found)
+    private void Collect(int box, Vec2 p, double max, List<int> found)
     {
-        if (SquareTo(boxes[box], p) > most) return;
+        if (SquareTo(boxes[box], p) > max) return;
         if (box < leaves)
         {
-            Collect(2 * box, p, most, found);
-            Collect(2 * box + 1, p, most, found);
+            Collect(2 * box, p, max, found);
+            Collect(2 * box + 1, p, max, found);
             return;
         }
 
         var first = (box - leaves) * Few;
         for (var i = first; i < Math.Min(first + Few, edges.Length); i++)
-            if (edges[i].SquareTo(p) <= most) found.Add(i);
+            if (edges[i].SquareTo(p) <= max) found.Add(i);
     }
 
     /// <summary>Square of the distance to a box, less what rounding may have taken from it; 0 inside.</summary>

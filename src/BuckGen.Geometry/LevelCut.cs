@@ -4,7 +4,7 @@ namespace BuckGen.Geometry;
 internal static class LevelCut
 {
     /// <summary>The stretches of the line y = height that lie in the region, from left to right.</summary>
-    public static IReadOnlyList<(double From, double To)> Of(Region region, double height)
+    public static IReadOnlyList<(double From, double To)> Find(Region region, double height)
     {
         var crossings = region.Segments.SelectMany(s => Crossings(s, height)).Order().ToArray();
         var stretches = new List<(double From, double To)>();
@@ -23,11 +23,11 @@ internal static class LevelCut
     /// A height at which the line runs a long way through the region: the best of several evenly spread ones, the lowest of
     /// equals.
     /// </summary>
-    public static double Best(Region region, int candidates)
+    public static double FindBestHeight(Region region, int candidates)
     {
         var box = region.Bounds;
         return Enumerable.Range(1, candidates).Select(i => box.MinY + box.Height * i / (candidates + 1.0))
-            .MaxBy(y => Math.Round(Of(region, y).Sum(s => s.To - s.From), 3));
+            .MaxBy(y => Math.Round(Find(region, y).Sum(s => s.To - s.From), 3));
     }
 
     private static IEnumerable<double> Crossings(Segment s, double height)

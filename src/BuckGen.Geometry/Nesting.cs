@@ -56,10 +56,10 @@ internal static class Nesting
     /// </remarks>
     private static bool Encloses(Loop outer, LoopInterior interior, Loop inner)
     {
-        if (!outer.Bounds.Meets(inner.Bounds)) return false;
+        if (!outer.Bounds.Intersects(inner.Bounds)) return false;
         foreach (var p in Probes(inner))
             if (!interior.IsNear(p, Touching)) return interior.Contains(p);
-        return interior.Contains(InsidePoint.Of(inner));
+        return interior.Contains(InsidePoint.Find(inner));
     }
 
     /// <summary>Points of a loop, those spread over it first.</summary>

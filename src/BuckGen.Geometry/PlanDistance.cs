@@ -11,7 +11,7 @@ namespace BuckGen.Geometry;
 /// </remarks>
 internal sealed class PlanDistance
 {
-    private const int FewEdges = 6, Deepest = 8, ManyEdges = 600;
+    private const int FewEdges = 6, MaxDepth = 8, ManyEdges = 600;
 
     private readonly Region region;
     private readonly PlanEdge[] edges;
@@ -33,7 +33,7 @@ internal sealed class PlanDistance
         edges = [.. region.Loops.SelectMany(EdgesOf)];
         all = [.. Enumerable.Range(0, edges.Length)];
         if (edges.Length > ManyEdges) ranges = new(edges, [.. region.Segments.Select(s => s.Bounds)]);
-        else root = Square.Of(edges, all, centre, half, Deepest);
+        else root = Square.Build(edges, all, centre, half, MaxDepth);
     }
 
     /// <summary>Distance of a point from the edge, mm; negative inside the region.</summary>
@@ -83,7 +83,7 @@ internal sealed class PlanDistance
     /// <summary>A square with the pieces that can be nearest in it, or its quarters.</summary>
     private sealed record Square(int[] Edges, Square[]? Quarters)
     {
-        public static Square Of(PlanEdge[] edges, int[] candidates, Vec2 centre, double half, int depth)
+        public static Square Build(PlanEdge[] edges, int[] candidates, Vec2 centre, double half, int depth)
         {
             var distances = Array.ConvertAll(candidates, i => Math.Sqrt(edges[i].SquareTo(centre)));
             var limit = distances.Min() + 2 * Math.Sqrt(2) * half * (1 + 1e-9);
@@ -94,7 +94,7 @@ internal sealed class PlanDistance
             [
                 .. from upper in (double[])[-quarter, quarter]
                    from right in (double[])[-quarter, quarter]
-                   select Of(edges, near, centre + new Vec2(right, upper), quarter, depth - 1),
+                   select Build(edges, near, centre + new Vec2(right, upper), quarter, depth - 1),
             ]);
         }
     }

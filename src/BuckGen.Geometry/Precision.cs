@@ -7,7 +7,7 @@ internal static class Precision
     public const double Depth = 1e-9;
 
     /// <summary>A piece shorter than this, mm, is left out.</summary>
-    public const double ShortestPiece = 1e-6;
+    public const double MinPieceLength = 1e-6;
 
     /// <summary>Ends nearer than this, mm, are joined.</summary>
     public const double Join = 1e-5;

@@ -89,7 +89,7 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
     {
         get
         {
-            var bounds = Bounds.Of(Start, End);
+            var bounds = Bounds.FromCorners(Start, End);
             if (!IsArc) return bounds;
             var (centre, radius) = (Centre, Radius);
             ReadOnlySpan<Vec2> extremes = [new(radius, 0), new(0, radius), new(-radius, 0), new(0, -radius)];

@@ -11,15 +11,15 @@ internal readonly record struct TightTurn(Vec2 Place, double Radius, bool Left)
 
     /// <summary>The tight turns of a loop.</summary>
     /// <param name="loop">The loop.</param>
-    /// <param name="least">Smallest radius that is not tight, mm.</param>
-    public static IEnumerable<TightTurn> Of(Loop loop, double least)
+    /// <param name="minRadius">Smallest radius that is not tight, mm.</param>
+    public static IEnumerable<TightTurn> Find(Loop loop, double minRadius)
     {
         var segments = loop.Segments;
         for (var i = 0; i < segments.Length; i++)
         {
             var (s, next) = (segments[i], segments[(i + 1) % segments.Length]);
             // An arc that has the radius within rounding is round enough.
-            if (s.IsArc && s.Radius < least * (1 - 1e-9) && Math.Abs(s.Sweep) > Smooth) yield return new(s.PointAt(0.5), s.Radius, s.Bulge > 0);
+            if (s.IsArc && s.Radius < minRadius * (1 - 1e-9) && Math.Abs(s.Sweep) > Smooth) yield return new(s.PointAt(0.5), s.Radius, s.Bulge > 0);
             var turn = s.DirectionAt(1).AngleTo(next.DirectionAt(0));
             if (Math.Abs(turn) > Smooth) yield return new(s.End, 0, turn > 0);
         }

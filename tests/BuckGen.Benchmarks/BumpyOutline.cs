@@ -16,7 +16,7 @@ internal static class BumpyOutline
 
     public static Region Region(int count) => BuckGen.Geometry.Region.FromLoops([Loop.Polygon(Points(count))]);
 
-    public static Outline Outline(int count) => BuckGen.Intake.Outlines.Outline.Of("bumpy", Region(count));
+    public static Outline Outline(int count) => BuckGen.Intake.Outlines.Outline.FromRegion("bumpy", Region(count));
 
     /// <summary>The outline as the SVG file that a drawing program would save.</summary>
     public static byte[] Svg(int count)

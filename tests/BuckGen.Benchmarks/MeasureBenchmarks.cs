@@ -25,5 +25,5 @@ public class MeasureBenchmarks
     public double OnePolygonBuffer() => polygon.Buffer(1.05).Area;
 
     [Benchmark]
-    public double Measures() => OutlineMeasures.Of(outline).SharpestCorner?.Angle ?? 0;
+    public double Measures() => OutlineMeasures.Measure(outline).SharpestCorner?.Angle ?? 0;
 }

@@ -19,7 +19,7 @@ public class PredictionBenchmarks
 
     /// <summary>Makes the design.</summary>
     [GlobalSetup]
-    public void Make() => design = BuckDesign.Create(Outline.Of("tray", Region.FromLoops([Loop.Rectangle(new(0, 0, 200, 120))])),
+    public void Make() => design = BuckDesign.Create(Outline.FromRegion("tray", Region.FromLoops([Loop.Rectangle(new(0, 0, 200, 120))])),
         new BuckSpec { Kind = Kind, Depth = 24, Stock = [new("6 mm", 6)], Sheet = new() { Gauge = 1 }, Base = new(new("6 mm", 6)) });
 
     /// <summary>The quick way, with the coarser net it is held against.</summary>

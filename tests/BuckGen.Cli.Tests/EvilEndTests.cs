@@ -47,11 +47,11 @@ public sealed class EvilEndTests : EvilWorkshop
     [Fact]
     public void Only_a_part_whose_call_runs_is_to_blame()
     {
-        WorkerLine begins = WorkerLine.Of(new PluginCall("Evil.dll", "evil check", TimeSpan.FromSeconds(60))), ends = WorkerLine.Of(new PluginCall("Evil.dll", "evil check", null));
+        WorkerLine begins = WorkerLine.FromCall(new PluginCall("Evil.dll", "evil check", TimeSpan.FromSeconds(60))), ends = WorkerLine.FromCall(new PluginCall("Evil.dll", "evil check", null));
 
-        Assert.Equal(new("Evil.dll", "evil check", "it fell"), Log(begins).Blamed("it fell"));
-        Assert.Equal("Evil.dll", Log(begins, ends, begins).Blamed("it fell")!.File);
-        Assert.Null(Log(begins, ends).Blamed("it fell"));
+        Assert.Equal(new("Evil.dll", "evil check", "it fell"), Log(begins).RunningPart("it fell"));
+        Assert.Equal("Evil.dll", Log(begins, ends, begins).RunningPart("it fell")!.File);
+        Assert.Null(Log(begins, ends).RunningPart("it fell"));
         Assert.Null(Log(begins).Overdue());
         Assert.Equal("it did not come back within 0 s", Log(begins with { Seconds = 0 }).Overdue()!.Reason);
         Assert.Equal((null as int?, 1), (Log(begins).Status, Log(begins, ends, new(WorkerEvent.Done, Status: 1)).Status));

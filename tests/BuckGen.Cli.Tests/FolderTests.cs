@@ -92,7 +92,7 @@ public sealed class FolderTests : Workshop
         var error = new StringWriter();
         using var full = new FullWriter();
 
-        var status = CommandLine.Run(["buck", Write("plate.svg", Plate), "--depth", "24", "--stock", "12", "--out", At("out")], new(GuardedWriter.ForAnswers(full), GuardedWriter.ForRemarks(error)));
+        var status = CommandLine.Run(["buck", Write("plate.svg", Plate), "--depth", "24", "--stock", "12", "--out", At("out")], new(GuardedWriter.ForOutput(full), GuardedWriter.ForErrors(error)));
 
         Assert.Equal(0, status);
         Assert.Equal($"buckgen: wrote 6 files to {At("out")}. The result could not be printed (No room).", error.ToString().TrimEnd());

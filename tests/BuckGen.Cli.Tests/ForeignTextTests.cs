@@ -8,7 +8,7 @@ namespace BuckGen.Cli.Tests;
 /// <summary>Text of others on the console: it is told, whole and visible, and can neither steer the terminal nor be taken for markup.</summary>
 public sealed partial class ForeignTextTests : Workshop
 {
-    private const int LongestMessage = 300;
+    private const int MaxMessageLength = 300;
 
     public static TheoryData<string> Names => ForeignText.Names;
 
@@ -19,7 +19,7 @@ public sealed partial class ForeignTextTests : Workshop
     [MemberData(nameof(Writable))]
     public void Every_name_in_a_job(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         Write("plate.svg", Plate);
         Write("job.toml", $"""
             title = {Toml($"title {text.Text}")}
@@ -52,7 +52,7 @@ public sealed partial class ForeignTextTests : Workshop
     [MemberData(nameof(Names))]
     public void A_word_on_the_command_line_that_is_not_understood(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         var drawing = Write("plate.svg", Plate);
 
         Refused(text.Shown, "catalog", text.Text);
@@ -78,7 +78,7 @@ public sealed partial class ForeignTextTests : Workshop
     [MemberData(nameof(Names))]
     public void The_program_s_own_parser_and_its_directives(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
 
         foreach (var args in (string[][])[[text.Text], ["--", text.Text], [$"--{text.Text}"], ["[diagram]", "catalog", text.Text], ["[suggest]", $"buckgen {text.Text} "], ["buck", "a", text.Text], ["buck", "--help", text.Text]])
             AssertVisible(Cli.Run(args));
@@ -88,7 +88,7 @@ public sealed partial class ForeignTextTests : Workshop
     [MemberData(nameof(Writable))]
     public void A_catalog_of_one_s_own(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         var file = Write("my.toml", $"""
             [[plastic]]
             id = {Toml($"id{text.Text}")}
@@ -117,7 +117,7 @@ public sealed partial class ForeignTextTests : Workshop
     [MemberData(nameof(Names))]
     public void Layers_and_ids_of_a_drawing(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         // A DXF has a line for a text: what breaks lines can't be in it.
         var layer = text.Text.Replace("\r", "", StringComparison.Ordinal).Replace("\n", "", StringComparison.Ordinal);
         var dxf = Write("plate.dxf", Encoding.UTF8.GetBytes(
@@ -136,7 +136,7 @@ public sealed partial class ForeignTextTests : Workshop
     [MemberData(nameof(Writable))]
     public void Names_of_files_and_folders(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         var (part, shown) = (FileName(text.Text), FileName(text.Shown));
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows takes few of these names");
         var drawing = Write($"x{part}.svg", Plate);
@@ -156,7 +156,7 @@ public sealed partial class ForeignTextTests : Workshop
         var run = Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24", "--stock", new string('x', length));
 
         run.AssertRefused("buckgen: The stock 'xxx", "see 'buckgen catalog'.");
-        Assert.InRange(run.Error.Length, 0, LongestMessage + 1);
+        Assert.InRange(run.Error.Length, 0, MaxMessageLength + 1);
         Assert.Equal(length > 250, run.Error.Contains(" [...] ", StringComparison.Ordinal));
     }
 
@@ -192,7 +192,7 @@ public sealed partial class ForeignTextTests : Workshop
         Assert.NotEqual(3, run.Status);
         Assert.Null(ForeignText.Hidden(run.Out, "\n"));
         Assert.Null(ForeignText.Hidden(run.Error, "\n"));
-        Assert.All(run.Error.Split('\n'), line => Assert.InRange(line.Length, 0, LongestMessage));
+        Assert.All(run.Error.Split('\n'), line => Assert.InRange(line.Length, 0, MaxMessageLength));
         // Lines are wrapped wherever the console is too narrow.
         var read = Squeezed(run.Out + run.Error);
         Assert.All(says, s => Assert.Contains(Squeezed(s), read, StringComparison.Ordinal));

@@ -26,7 +26,7 @@ public class RoundTripTests
         Entity.Array[1, 8].Sample(
             entities =>
             {
-                var back = DxfReader.Read(Drawings.Bytes(Drawings.Of(entities), version));
+                var back = DxfReader.Read(Drawings.Bytes(Drawings.Create(entities), version));
                 Assert.Equal(entities, back.Entities.Select(entity => entity with { Line = 0 }));
                 Assert.Empty(back.Notes);
             },

@@ -21,7 +21,7 @@ public class DesignFuzzTests
     [Fact]
     public void Every_design_keeps_every_law()
     {
-        var report = FuzzReport.Of(FuzzSettings.Or(Usual), Laws);
+        var report = FuzzReport.Create(FuzzSettings.Or(Usual), Laws);
         TestContext.Current.TestOutputHelper?.WriteLine(report.ToString());
         Assert.True(report.Faults.Count == 0, report.ToString());
         // Refusing everything would keep all laws too.

@@ -17,7 +17,7 @@ public class LawTests
     private static readonly Stock Board = new("board", 6, 600, 600);
 
     private static readonly BuckDesign Sound = BuckDesign.Create(
-        Outline.Of("frame", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(40, 40), 25)])),
+        Outline.FromRegion("frame", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(40, 40), 25)])),
         new BuckSpec { Depth = 18, Stock = [Board], Base = new(Board, 15), Sheet = new(), Vents = new(), Dowels = new(4, 0.1, 3) });
 
     private static readonly CutPlan Plan = CutPlan.Create(Sound, new());
@@ -57,7 +57,7 @@ public class LawTests
     public void Vents_round_the_corners_of_a_foot_that_was_moved_inward_keep_the_law()
     {
         var design = BuckDesign.Create(
-            Outline.Of("triangle", Region.FromLoops([Loop.Polygon([new(0, 0), new(120, 0), new(60, 60)])])),
+            Outline.FromRegion("triangle", Region.FromLoops([Loop.Polygon([new(0, 0), new(120, 0), new(60, 60)])])),
             Sound.Spec with { Draft = -10, Vents = new() { Spacing = 5, BoreDiameter = 2, Land = 0.5, Diameter = 1.5 } });
         Assert.Empty(new VentLaw().Broken(Run(design)));
         Breaks(new VentLaw(), design with { Vents = design.Vents! with { Vents = [.. design.Vents.Vents.Select(v => v with { Centre = v.Centre + (new Vec2(60, 25) - v.Centre).Unit() * 0.5 })] } });
@@ -68,7 +68,7 @@ public class LawTests
     public void A_vent_in_a_counter_that_closes_within_the_lowest_layer_keeps_the_law_where_that_is_told()
     {
         var design = BuckDesign.Create(
-            Outline.Of("ring", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(40, 40), 3)])),
+            Outline.FromRegion("ring", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(40, 40), 3)])),
             Sound.Spec with { Depth = 18, Draft = 20, Steps = Steps.Inside, Stock = [new("thick board", 18, 600, 600)] });
         var pit = Assert.Single(design.Vents!.Vents, v => v.Reason == VentReason.Counter);
         Assert.Equal(0, pit.Centre.DistanceTo(new(40, 40)), 0.1);

@@ -28,12 +28,12 @@ internal static class BlankCommand
         command.SetAction(parsed =>
         {
             var extensions = buck.Extensions(parsed, terminal);
-            var how = reading.Of(parsed, extensions);
+            var how = reading.Read(parsed, extensions);
             var spec = buck.Buck(parsed, how, extensions, withSheet: true);
             spec.Validate();
             var plan = BuckRun.Plan(terminal, BuckRun.Read(parsed.GetValue(outline)!, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation);
-            var summary = Summary.Of(plan, "", []);
-            if (parsed.GetValue(json)) terminal.Answer(SummaryJson.Write(summary));
+            var summary = Summary.Create(plan, "", []);
+            if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));
             else
             {
                 BlankPrinter.Print(terminal.Printer(), summary);

@@ -29,13 +29,13 @@ internal static class BuckCommand
         {
             var path = parsed.GetValue(outline)!;
             var extensions = buck.Extensions(parsed, terminal);
-            var how = reading.Of(parsed, extensions);
+            var how = reading.Read(parsed, extensions);
             var spec = buck.Buck(parsed, how, extensions);
             spec.Validate();
             var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: new());
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-buck";
             var (output, force) = (buck.Output(parsed, extensions), parsed.GetValue(run.Force));
-            return BuckRun.Write(terminal, plan, OutputFiles.Of(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
+            return BuckRun.Write(terminal, plan, OutputFiles.Create(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

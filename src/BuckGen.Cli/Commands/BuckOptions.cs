@@ -28,7 +28,7 @@ internal sealed class BuckOptions
         Description = "Sheets you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may follow. Required.",
         HelpName = "SHEET",
         AllowMultipleArgumentsPerToken = true,
-    }.Offering(CatalogFiles.Sheets);
+    }.WithCompletions(CatalogFiles.Sheets);
 
     private readonly Option<string?> catalogFile = CatalogFiles.Option();
 
@@ -49,7 +49,7 @@ internal sealed class BuckOptions
     private readonly Option<string?> basePlate = new Option<string?>("--base")
     {
         Description = "A plate under the stack, from this sheet.", HelpName = "SHEET",
-    }.Offering(CatalogFiles.Sheets);
+    }.WithCompletions(CatalogFiles.Sheets);
 
     private readonly Option<double?> baseMargin = QuantityOption.Length("--base-margin", "How far the plate reaches beyond the foot.", BaseDefaults.Margin);
     private readonly Option<double?> blockMargin = QuantityOption.Length("--block-margin", "Wood round a cavity.", Defaults.BlockMargin);
@@ -122,7 +122,7 @@ internal sealed class BuckOptions
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
         };
-        return part.Of(parsed, vents.Of(parsed, buck, extensions.VentPatterns, withVents), catalog, withSheet);
+        return part.Apply(parsed, vents.Apply(parsed, buck, extensions.VentPatterns, withVents), catalog, withSheet);
     }
 
     public CuttingSpec Cutting(ParseResult parsed) =>
@@ -145,7 +145,7 @@ internal sealed class BuckOptions
     {
         var stock = QuantityText.TryLength(text, out var thickness)
             ? new Stock(FormattableString.Invariant($"{thickness:0.###} mm"), thickness) { SizeIsAssumed = true }
-            : Stock.Of(catalog.FindStock(text)
+            : Stock.FromCatalog(catalog.FindStock(text)
               ?? throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'."));
         return size is { } s ? stock with { SheetWidth = s.Width, SheetHeight = s.Height, SizeIsAssumed = false } : stock;
     }

@@ -32,8 +32,8 @@ internal static class BuckRun
         Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation,
         CutScope scope = CutScope.Everything, FormingSpec? forming = null)
     {
-        var design = terminal.Working($"Designing the buck of {outline.Name}", () => BuckDesign.Create(outline, buck, extensions, null, cancellation));
-        if (forming is not null && buck.Sheet is not null) design = terminal.Working("Forming the sheet", () => design.WithFormedPart(forming, cancellation));
+        var design = terminal.RunWithStatus($"Designing the buck of {outline.Name}", () => BuckDesign.Create(outline, buck, extensions, null, cancellation));
+        if (forming is not null && buck.Sheet is not null) design = terminal.RunWithStatus("Forming the sheet", () => design.WithFormedPart(forming, cancellation));
         return CutPlan.Create(design, cutting, scope, cancellation);
     }
 
@@ -43,24 +43,24 @@ internal static class BuckRun
     {
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
         var (removed, remarks) = OutputFolder.Write(folder, files, force, cancellation);
-        if (removed.Length > 0) terminal.Say($"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not make: {string.Join(", ", removed)}");
-        foreach (var remark in remarks) terminal.Say(remark);
-        Tell(terminal, files, folder, json);
+        if (removed.Length > 0) terminal.WriteMessage($"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not make: {string.Join(", ", removed)}");
+        foreach (var remark in remarks) terminal.WriteMessage(remark);
+        PrintResult(terminal, files, folder, json);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
     }
 
     /// <summary>Prints what was made. The files exist already; if printing fails, one line still names their folder.</summary>
-    private static void Tell(Terminal terminal, ImmutableArray<OutputFile> files, string folder, bool json)
+    private static void PrintResult(Terminal terminal, ImmutableArray<OutputFile> files, string folder, bool json)
     {
         try
         {
             var summary = files.Single(f => f.Path == OutputFiles.SummaryPath).Content;
-            if (json) terminal.Answer(summary);
+            if (json) terminal.WriteJson(summary);
             else PlanPrinter.Print(terminal.Printer(), SummaryJson.Read(summary), folder);
         }
         catch (Exception failure)
         {
-            terminal.Say($"buckgen: wrote {files.Length} files to {folder}. {(failure is PrintException ? failure.Message : "Only printing them went wrong.")}");
+            terminal.WriteMessage($"buckgen: wrote {files.Length} files to {folder}. {(failure is PrintException ? failure.Message : "Only printing them went wrong.")}");
             if (failure is not PrintException) throw;
         }
     }

@@ -15,7 +15,7 @@ internal static class CatalogCommand
     {
         var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
         var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, in full detail.", Arity = ArgumentArity.ZeroOrOne }
-            .Offering(() => CatalogFiles.Sheets().Concat(CatalogFiles.Plastics()));
+            .WithCompletions(() => CatalogFiles.Sheets().Concat(CatalogFiles.Plastics()));
         var command = new HelpedCommand("catalog", CommandGroup.Setup, "List known boards and plastics, each with its sources.")
         {
             Examples = ["buckgen catalog", "buckgen catalog petg", "buckgen catalog mdf-12 --json"],
@@ -46,7 +46,7 @@ internal static class CatalogCommand
             var word = parsed.GetValue(id);
             var entry = word is null ? null : catalog.FindEntry(word)
                 ?? throw new UsageException($"'{word}' is not in the catalog; it holds {string.Join(", ", Entries(catalog).Select(e => e.Id))}.");
-            if (parsed.GetValue(json)) terminal.Answer(Json(catalog, entry));
+            if (parsed.GetValue(json)) terminal.WriteJson(Json(catalog, entry));
             else if (entry is not null) EntryPrinter.Print(terminal.Printer(), entry);
             else CatalogPrinter.Print(terminal.Printer(), catalog);
             return ExitStatus.Done;

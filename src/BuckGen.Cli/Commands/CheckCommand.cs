@@ -25,8 +25,8 @@ internal static class CheckCommand
         command.SetAction(parsed =>
         {
             var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, (usual, wanted) => wanted ? usual : null, cancellation);
-            var summary = Summary.Of(plan, title, []);
-            if (parsed.GetValue(json)) terminal.Answer(SummaryJson.Write(summary));
+            var summary = Summary.Create(plan, title, []);
+            if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));
             else FindingsPrinter.Print(terminal.Printer(), summary.Findings);
             return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
         });

@@ -11,7 +11,7 @@ internal static class CompletionCommand
 
     public static Command Create(Terminal terminal)
     {
-        var shell = new Argument<string>("SHELL") { Description = $"Which shell: {string.Join(", ", Shells)}." }.Offering(() => Shells);
+        var shell = new Argument<string>("SHELL") { Description = $"Which shell: {string.Join(", ", Shells)}." }.WithCompletions(() => Shells);
         var command = new HelpedCommand("completion", CommandGroup.Setup, "Print a script that completes commands when you press TAB.")
         {
             Examples = ["buckgen completion bash", "buckgen completion zsh", "buckgen completion powershell"],

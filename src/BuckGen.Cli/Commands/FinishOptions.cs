@@ -28,7 +28,7 @@ internal sealed class FinishOptions
     /// <summary>
     /// The spec with a ring, and with template and panel when they are asked for; they are cut from the first sheet named.
     /// </summary>
-    public BuckSpec Of(ParseResult parsed, BuckSpec buck)
+    public BuckSpec Apply(ParseResult parsed, BuckSpec buck)
     {
         foreach (var (option, needs) in (ReadOnlySpan<(Option, Option)>)[(bushing, flange), (bit, flange), (fit, panel), (panelMargin, panel)])
             if (parsed.GetResult(option) is { Implicit: false } && parsed.GetResult(needs) is not { Implicit: false })

@@ -40,10 +40,10 @@ internal static class FormCommand
         command.SetAction(parsed =>
         {
             var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, (usual, _) => Forming(parsed, usual), cancellation);
-            var summary = Summary.Of(plan, title, []);
+            var summary = Summary.Create(plan, title, []);
             if (plan.Design.Spec.Sheet is null) throw new UsageException("There is no sheet to form; give its thickness with --gauge, or in [sheet] of the job file.");
-            if (parsed.GetValue(map) is { } picture) PictureFile.Write("--map", picture, ThicknessMap.Of(plan.Design) ?? throw new UsageException("There is no map to draw, because the prediction of the wall did not finish; run it without --map to see why."));
-            if (parsed.GetValue(json)) terminal.Answer(SummaryJson.Write(summary));
+            if (parsed.GetValue(map) is { } picture) PictureFile.Write("--map", picture, ThicknessMap.Draw(plan.Design) ?? throw new UsageException("There is no map to draw, because the prediction of the wall did not finish; run it without --map to see why."));
+            if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));
             else
             {
                 FormedPrinter.Print(terminal.Printer(), summary.Formed);

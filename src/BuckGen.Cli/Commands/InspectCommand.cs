@@ -25,10 +25,10 @@ internal static class InspectCommand
         command.Add(OptionGroup.Output, svg, json);
         command.SetAction(parsed =>
         {
-            var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Of(parsed, plugins.Extensions(parsed, terminal)), cancellation);
-            if (parsed.GetValue(svg) is { } picture) PictureFile.Write("--svg", picture, OutlinePicture.Of(read));
-            var report = OutlineReport.Of(read, cancellation);
-            if (parsed.GetValue(json)) terminal.Answer(SummaryJson.Write(report));
+            var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Read(parsed, plugins.Extensions(parsed, terminal)), cancellation);
+            if (parsed.GetValue(svg) is { } picture) PictureFile.Write("--svg", picture, OutlinePicture.Draw(read));
+            var report = OutlineReport.Create(read, cancellation);
+            if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(report));
             else OutlinePrinter.Print(terminal.Printer(), report);
             return ExitStatus.Done;
         });

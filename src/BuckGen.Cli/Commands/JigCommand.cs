@@ -32,8 +32,8 @@ internal static class JigCommand
         {
             var path = parsed.GetValue(outline)!;
             var extensions = buck.Extensions(parsed, terminal);
-            var how = reading.Of(parsed, extensions);
-            var spec = finish.Of(parsed, buck.Buck(parsed, how, extensions, withSheet: true));
+            var how = reading.Read(parsed, extensions);
+            var spec = finish.Apply(parsed, buck.Buck(parsed, how, extensions, withSheet: true));
             spec.Validate();
             var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation, CutScope.Accessories);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-jig";

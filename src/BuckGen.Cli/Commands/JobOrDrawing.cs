@@ -34,7 +34,7 @@ internal sealed class JobOrDrawing(Command command, ReadingOptions reading, Buck
         }
 
         var extensions = buck.Extensions(parsed, terminal);
-        var how = reading.Of(parsed, extensions);
+        var how = reading.Read(parsed, extensions);
         var spec = buck.Buck(parsed, how, extensions);
         return ("", BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: forming(new(), true)));
     }

@@ -29,7 +29,7 @@ internal static class MakeCommand
             var folder = parsed.GetValue(run.Out) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", "out");
             var force = parsed.GetValue(run.Force);
             return BuckRun.Write(
-                terminal, plan, OutputFiles.Of(plan, read.Output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
+                terminal, plan, OutputFiles.Create(plan, read.Output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

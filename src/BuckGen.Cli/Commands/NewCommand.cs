@@ -25,8 +25,8 @@ internal static class NewCommand
             if (string.IsNullOrWhiteSpace(path)) throw new UsageException("The job file's name is empty; name the file to write.");
             if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the file to write.");
             if (File.Exists(path)) throw new UsageException($"{path} exists already; choose another name or remove it first.");
-            WholeFile.Write(path, Encoding.UTF8.GetBytes(JobTemplate.Text(parsed.GetValue(outline)!)), replace: false);
-            terminal.Tell($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");
+            AtomicFile.Write(path, Encoding.UTF8.GetBytes(JobTemplate.Text(parsed.GetValue(outline)!)), replace: false);
+            terminal.WriteResult($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");
             return ExitStatus.Done;
         });
         return command;

@@ -14,10 +14,10 @@ internal sealed class PartOptions
     private readonly Option<string?> plastic = new Option<string?>("--plastic")
     {
         Description = "The plastic, by its id in the catalog, such as petg.", HelpName = "PLASTIC",
-    }.Offering(CatalogFiles.Plastics);
+    }.WithCompletions(CatalogFiles.Plastics);
 
     private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet before forming.", Defaults.Gauge);
-    private readonly Option<double?> leastWall = QuantityOption.Length("--least-wall", "Thinnest wall you want of the formed part; the results state the gauge for it, as a mean and as predicted.");
+    private readonly Option<double?> minWall = QuantityOption.Length("--least-wall", "Thinnest wall you want of the formed part; the results state the gauge for it, as a mean and as predicted.");
     private readonly Option<Drawn?> drawn = QuantityOption.Choice("--drawn", "What the drawing shows:", Drawn.Buck);
     private readonly Option<string?> frame = new("--frame") { Description = "Clear opening of the clamp frame, such as 300x200mm.", HelpName = "WIDTHxHEIGHT" };
     private readonly Option<double?> travel = QuantityOption.Length("--travel", "How far the former lifts the buck.");
@@ -28,7 +28,7 @@ internal sealed class PartOptions
 
     public void AddTo(HelpedCommand command)
     {
-        command.Add(OptionGroup.Sheet, plastic, gauge, leastWall, drawn, sizes);
+        command.Add(OptionGroup.Sheet, plastic, gauge, minWall, drawn, sizes);
         command.Add(OptionGroup.Former, frame, travel);
     }
 
@@ -37,10 +37,10 @@ internal sealed class PartOptions
     /// <param name="buck">The spec so far.</param>
     /// <param name="catalog">Where the plastic is looked up.</param>
     /// <param name="always">True for a sheet even when no option concerns it.</param>
-    public BuckSpec Of(ParseResult parsed, BuckSpec buck, Catalog catalog, bool always)
+    public BuckSpec Apply(ParseResult parsed, BuckSpec buck, Catalog catalog, bool always)
     {
         // Vents are sized by the sheet.
-        var hasSheet = always || buck.Vents is not null || parsed.GetValue(gauge) is not null || parsed.GetValue(plastic) is not null || parsed.GetValue(leastWall) is not null
+        var hasSheet = always || buck.Vents is not null || parsed.GetValue(gauge) is not null || parsed.GetValue(plastic) is not null || parsed.GetValue(minWall) is not null
             || parsed.GetValue(sizes) is { Length: > 0 };
         return buck with
         {
@@ -51,16 +51,16 @@ internal sealed class PartOptions
                     ? catalog.FindPlastic(word) ?? throw new UsageException($"--plastic is '{word}', which is not in the catalog; see 'buckgen catalog'.")
                     : null,
                 Gauge = parsed.GetValue(gauge) ?? Defaults.Gauge,
-                LeastWall = parsed.GetValue(leastWall),
-                Sizes = [.. (parsed.GetValue(sizes) ?? []).Select(s => Of(SizeText.Parse("--plastic-sheet", s)))],
+                MinWall = parsed.GetValue(minWall),
+                Sizes = [.. (parsed.GetValue(sizes) ?? []).Select(s => ToSheetSize(SizeText.Parse("--plastic-sheet", s)))],
             },
             Former = buck.Former with
             {
-                Opening = parsed.GetValue(frame) is { } text ? Of(SizeText.Parse("--frame", text)) : null,
+                Opening = parsed.GetValue(frame) is { } text ? ToSheetSize(SizeText.Parse("--frame", text)) : null,
                 Travel = parsed.GetValue(travel),
             },
         };
     }
 
-    private static SheetSize Of((double Width, double Height) size) => new(size.Width, size.Height);
+    private static SheetSize ToSheetSize((double Width, double Height) size) => new(size.Width, size.Height);
 }

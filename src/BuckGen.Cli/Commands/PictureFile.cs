@@ -14,6 +14,6 @@ internal static class PictureFile
         // An earlier picture may be replaced; a drawing may not.
         if (File.Exists(path) && !SvgPicture.IsOurs(File.ReadAllBytes(path)))
             throw new UsageException($"{path} exists and is no picture of BuckGen's; choose another name or remove it first.");
-        WholeFile.Write(path, SvgPicture.Write(picture).AsSpan(), replace: true);
+        AtomicFile.Write(path, SvgPicture.Write(picture).AsSpan(), replace: true);
     }
 }

@@ -19,7 +19,7 @@ internal sealed class PluginOptions
 
     private readonly Option<bool> isolate = new(Isolate) { Description = "Run plug-ins in a process of their own; 'buckgen plugins' explains why." };
 
-    private readonly Option<double?> seconds = QuantityOption.Number("--plugin-seconds", "Longest a plug-in may take for one call.", PluginRun.Usual.Call.TotalSeconds, "seconds");
+    private readonly Option<double?> seconds = QuantityOption.Number("--plugin-seconds", "Longest a plug-in may take for one call.", PluginRun.Default.Call.TotalSeconds, "seconds");
 
     /// <summary>All of them; they also apply to a job file.</summary>
     public Option[] All => [folder, isolate, seconds];
@@ -48,8 +48,8 @@ internal sealed class PluginOptions
     {
         var plugins = Load(parsed, terminal, named);
         foreach (var plugin in plugins.Plugins.Where(p => p.Problem is not null))
-            terminal.Say($"Plug-in {plugin.Name} ({plugin.Path}){(plugin.Parts.IsEmpty ? " is left out" : " is left out in part")}: {plugin.Problem}.");
-        return plugins.AddTo(BuckGen.Plugins.Extensions.Own);
+            terminal.WriteMessage($"Plug-in {plugin.Name} ({plugin.Path}){(plugin.Parts.IsEmpty ? " is left out" : " is left out in part")}: {plugin.Problem}.");
+        return plugins.AddTo(BuckGen.Plugins.Extensions.BuiltIn);
     }
 
     private TimeSpan? Allowed(ParseResult parsed) => parsed.GetValue(seconds) switch

@@ -27,15 +27,15 @@ internal static class QuantityOption
     /// <summary>A word out of a few.</summary>
     public static Option<T?> Choice<T>(string name, string description, T otherwise) where T : struct, Enum => new Option<T?>(name)
     {
-        Description = $"{description} {Words.Of<T>()}. Default: {Words.Of(otherwise)}.",
-        HelpName = string.Join('|', Enum.GetValues<T>().Select(Words.Of)),
+        Description = $"{description} {Words.List<T>()}. Default: {Words.Format(otherwise)}.",
+        HelpName = string.Join('|', Enum.GetValues<T>().Select(Words.Format)),
         CustomParser = result =>
         {
             if (Words.TryParse<T>(result.Tokens[0].Value, out var value)) return value;
-            result.AddError($"{name} is '{result.Tokens[0].Value}'; it must be {Words.Of<T>()}");
+            result.AddError($"{name} is '{result.Tokens[0].Value}'; it must be {Words.List<T>()}");
             return null;
         },
-    }.Offering(() => Enum.GetValues<T>().Select(Words.Of));
+    }.WithCompletions(() => Enum.GetValues<T>().Select(Words.Format));
 
     private static Option<double?> Make(
         string name, string description, double? otherwise, string unit, Parser parse, string kind, string helpName) => new(name)

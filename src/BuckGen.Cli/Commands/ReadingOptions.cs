@@ -12,7 +12,7 @@ internal sealed class ReadingOptions
     private readonly Option<string?> units = new Option<string?>("--units")
     {
         Description = "Unit of the drawing when the file is wrong or silent: mm, cm, m, in or ft.", HelpName = "UNIT",
-    }.Offering(() => ["mm", "cm", "m", "in", "ft"]);
+    }.WithCompletions(() => ["mm", "cm", "m", "in", "ft"]);
 
     private readonly Option<string[]> layers = new("--layers")
     {
@@ -24,19 +24,19 @@ internal sealed class ReadingOptions
     private readonly Option<double?> tolerance = QuantityOption.Length(
         "--tolerance", "How near lines and arcs follow drawn curves.", Tolerance.Default.Chord);
 
-    private readonly Option<double?> smallest = QuantityOption.Length(
-        "--smallest-loop", "Closed loops narrower than this are left out, such as specks below the kerf.", OutlineOptions.Default.SmallestLoop);
+    private readonly Option<double?> minLoopWidth = QuantityOption.Length(
+        "--smallest-loop", "Closed loops narrower than this are left out, such as specks below the kerf.", OutlineOptions.Default.MinLoopWidth);
 
-    public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Drawing, units, layers, join, tolerance, smallest);
+    public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Drawing, units, layers, join, tolerance, minLoopWidth);
 
     /// <summary>How a file is read.</summary>
     /// <param name="parsed">The arguments.</param>
     /// <param name="extensions">The kinds of files that are understood.</param>
-    public OutlineOptions Of(ParseResult parsed, Extensions extensions)
+    public OutlineOptions Read(ParseResult parsed, Extensions extensions)
     {
         var tolerances = new Tolerance(
             parsed.GetValue(tolerance) ?? Tolerance.Default.Chord, parsed.GetValue(join) ?? Tolerance.Default.Join, Tolerance.Default.Coincident);
-        return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []], parsed.GetValue(smallest) ?? OutlineOptions.Default.SmallestLoop)
+        return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []], parsed.GetValue(minLoopWidth) ?? OutlineOptions.Default.MinLoopWidth)
         {
             Formats = extensions.OutlineFormats,
         };

@@ -15,7 +15,7 @@ internal sealed class VentOptions
     private readonly Option<string?> pattern = new Option<string?>("--vents")
     {
         Description = "Place vents (needs --base): walls, grid, given, or the name of a plug-in's pattern [walls]", HelpName = "PATTERN",
-    }.Offering(() => Extensions.Own.VentPatterns.Select(p => p.Name));
+    }.WithCompletions(() => Extensions.BuiltIn.VentPatterns.Select(p => p.Name));
 
     private readonly Option<double?> spacing = QuantityOption.Length("--vent-spacing", "Largest distance between two vents along a wall.", Defaults.Spacing);
     private readonly Option<double?> diameter = QuantityOption.Length("--vent-diameter", "Diameter of the vents instead of the calculated one.");
@@ -30,7 +30,7 @@ internal sealed class VentOptions
     /// <param name="buck">The spec so far.</param>
     /// <param name="patterns">The patterns that can be named.</param>
     /// <param name="always">True for vents even without an option for them.</param>
-    public BuckSpec Of(ParseResult parsed, BuckSpec buck, ImmutableArray<IVentPattern> patterns, bool always)
+    public BuckSpec Apply(ParseResult parsed, BuckSpec buck, ImmutableArray<IVentPattern> patterns, bool always)
     {
         if (always && buck.Base is null) buck = buck with { Base = new(buck.Stock.MaxBy(s => s.Thickness)!) };
         return buck with

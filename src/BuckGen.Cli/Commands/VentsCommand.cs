@@ -28,7 +28,7 @@ internal static class VentsCommand
         {
             var path = parsed.GetValue(outline)!;
             var extensions = buck.Extensions(parsed, terminal);
-            var how = reading.Of(parsed, extensions);
+            var how = reading.Read(parsed, extensions);
             var spec = buck.Buck(parsed, how, extensions, withVents: true);
             spec.Validate();
             var output = buck.Output(parsed, extensions);

@@ -6,7 +6,7 @@ namespace BuckGen.Cli.Isolation;
 internal sealed class CapturedText
 {
     /// <summary>Largest number of characters: far above the longest summary.</summary>
-    private const int Most = 50_000_000;
+    private const int MaxLength = 50_000_000;
 
     private readonly StringBuilder text = new();
 
@@ -33,7 +33,7 @@ internal sealed class CapturedText
         int count;
         while ((count = await reader.ReadAsync(block)) > 0)
             lock (text)
-                if (text.Length + count <= Most) text.Append(block, 0, count);
+                if (text.Length + count <= MaxLength) text.Append(block, 0, count);
                 else IsFlooded = true;
     }
 }

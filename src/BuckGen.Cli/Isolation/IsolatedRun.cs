@@ -28,17 +28,17 @@ internal static class IsolatedRun
         var leftOut = ImmutableArray<LeftOutPart>.Empty;
         while (true)
         {
-            var end = terminal.Working("Working in a process for the plug-ins", () => WorkerProcess.Run(args, leftOut, cancellation));
+            var end = terminal.RunWithStatus("Working in a process for the plug-ins", () => WorkerProcess.Run(args, leftOut, cancellation));
             if (end.Status is { } status)
             {
-                terminal.Repeat(end.Out, end.Error);
+                terminal.Relay(end.Out, end.Error);
                 return status;
             }
 
             // A part that is left out is not called; so the same one twice means that it is not the one.
-            if (end.Culprit is not { } culprit || leftOut.Any(l => l.File == culprit.File && (l.Part.Length == 0 || l.Part == culprit.Part)))
+            if (end.FailedPart is not { } culprit || leftOut.Any(l => l.File == culprit.File && (l.Part.Length == 0 || l.Part == culprit.Part)))
             {
-                terminal.Say($"buckgen: the process for the plug-ins ended, and no call of a plug-in was to blame ({end.Why}); the last complete result is whole. Leave the plug-ins out one by one.");
+                terminal.WriteMessage($"buckgen: the process for the plug-ins ended, and no call of a plug-in was to blame ({end.Reason}); the last complete result is whole. Leave the plug-ins out one by one.");
                 return ExitStatus.BadInput;
             }
 

@@ -32,7 +32,7 @@ internal sealed class Worker : IProgress<PluginCall>, IDisposable
     }
 
     /// <inheritdoc/>
-    public void Report(PluginCall value) => Say(WorkerLine.Of(value));
+    public void Report(PluginCall value) => Say(WorkerLine.FromCall(value));
 
     /// <inheritdoc/>
     public void Dispose() => pipe.Dispose();

@@ -11,7 +11,7 @@ namespace BuckGen.Cli.Isolation;
 /// <param name="Status">The exit status of a command that is done.</param>
 internal sealed record WorkerLine(WorkerEvent Event, string File = "", string Part = "", double Seconds = 0, int Status = 0)
 {
-    public static WorkerLine Of(PluginCall call) => call.Allowed is { } allowed
+    public static WorkerLine FromCall(PluginCall call) => call.Allowed is { } allowed
         ? new(WorkerEvent.Begins, call.File, call.Part, allowed.TotalSeconds)
         : new(WorkerEvent.Ends, call.File, call.Part);
 

@@ -41,7 +41,7 @@ internal sealed class WorkerLog
 
     /// <summary>The part whose call runs; null for none.</summary>
     /// <param name="reason">What it did.</param>
-    public LeftOutPart? Blamed(string reason)
+    public LeftOutPart? RunningPart(string reason)
     {
         lock (gate)
             return calls.TryPeek(out var running) ? new(running.Call.File, running.Call.Part, reason) : null;

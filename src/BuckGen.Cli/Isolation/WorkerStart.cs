@@ -20,7 +20,7 @@ internal sealed record WorkerStart(string Pipe, ImmutableArray<LeftOutPart> Left
     private const string MemoryKey = "DOTNET_GCHeapHardLimitPercent", MemoryLimit = "32", OwnMemoryKey = "DOTNET_GCHeapHardLimit";
 
     /// <summary>Reads the arguments; null for those of a person.</summary>
-    public static WorkerStart? Of(string[] args)
+    public static WorkerStart? Parse(string[] args)
     {
         if (args is not [Word, var pipe, .. var rest]) return null;
         var leftOut = ImmutableArray.CreateBuilder<LeftOutPart>();

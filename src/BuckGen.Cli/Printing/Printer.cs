@@ -10,16 +10,16 @@ namespace BuckGen.Cli.Printing;
 internal sealed class Printer(IAnsiConsole console)
 {
     /// <summary>The most characters of a message; a longer one is cut in its middle.</summary>
-    public const int LongestMessage = 300;
+    public const int MaxMessageLength = 300;
 
     /// <summary>A message on a line of its own, wrapped to the console's width.</summary>
-    public void Line(string text = "") => console.WriteLine(VisibleText.Of(text, LongestMessage));
+    public void Line(string text = "") => console.WriteLine(VisibleText.Escape(text, MaxMessageLength));
 
     /// <summary>A line of words, each in its own colour.</summary>
     public void Line(params ReadOnlySpan<Word> words)
     {
         var line = new Paragraph();
-        foreach (var word in words) line.Append(VisibleText.Of(word.Text, LongestMessage), new Style(word.Colour));
+        foreach (var word in words) line.Append(VisibleText.Escape(word.Text, MaxMessageLength), new Style(word.Colour));
         console.Write(line);
         console.WriteLine();
     }
@@ -41,13 +41,13 @@ internal sealed class Printer(IAnsiConsole console)
 
     private void Write(Table table, IEnumerable<IReadOnlyList<string>> rows)
     {
-        foreach (var row in rows) table.AddRow(row.Select(cell => new Text(VisibleText.Of(cell))));
+        foreach (var row in rows) table.AddRow(row.Select(cell => new Text(VisibleText.Escape(cell))));
         console.Write(table);
     }
 
     private static TableColumn Spectre(Column column)
     {
-        var made = new TableColumn(new Text(VisibleText.Of(column.Title)));
+        var made = new TableColumn(new Text(VisibleText.Escape(column.Title)));
         if (column.AlignRight) made.RightAligned();
         return column.OneLine ? made.NoWrap() : made;
     }

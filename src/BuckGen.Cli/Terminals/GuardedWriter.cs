@@ -10,10 +10,10 @@ internal sealed class GuardedWriter(TextWriter writer, Action<Exception> failed)
     /// <summary>
     /// For answers: what can't be printed is a <see cref="PrintException"/>, never mistaken for a failure of the work.
     /// </summary>
-    public static GuardedWriter ForAnswers(TextWriter writer) => new(writer, failure => throw new PrintException(failure));
+    public static GuardedWriter ForOutput(TextWriter writer) => new(writer, failure => throw new PrintException(failure));
 
     /// <summary>For error lines and progress: when they can't be written, the work goes on.</summary>
-    public static GuardedWriter ForRemarks(TextWriter writer) => new(writer, _ => { });
+    public static GuardedWriter ForErrors(TextWriter writer) => new(writer, _ => { });
 
     /// <inheritdoc/>
     public override Encoding Encoding => writer.Encoding;

@@ -21,20 +21,20 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
     public string? PluginFolder { get; init; }
 
     /// <summary>How plug-ins are called.</summary>
-    public PluginRun PluginRun { get; init; } = PluginRun.Usual;
+    public PluginRun PluginRun { get; init; } = PluginRun.Default;
 
     /// <summary>A message to people, on the error stream: one line of visible characters.</summary>
-    public void Say(string message) => Error.WriteLine(VisibleText.Of(message, Printing.Printer.LongestMessage));
+    public void WriteMessage(string message) => Error.WriteLine(VisibleText.Escape(message, Printing.Printer.MaxMessageLength));
 
     /// <summary>A result for people, in one line of visible characters.</summary>
-    public void Tell(string answer) => Out.WriteLine(VisibleText.Of(answer));
+    public void WriteResult(string answer) => Out.WriteLine(VisibleText.Escape(answer));
 
     /// <summary>A result for a program.</summary>
     /// <param name="json">JSON in UTF-8, without hidden characters.</param>
-    public void Answer(ImmutableArray<byte> json) => Out.Write(Encoding.UTF8.GetString(json.AsSpan()));
+    public void WriteJson(ImmutableArray<byte> json) => Out.Write(Encoding.UTF8.GetString(json.AsSpan()));
 
     /// <summary>What another process of this program printed, which is visible already.</summary>
-    public void Repeat(string answers, string messages)
+    public void Relay(string answers, string messages)
     {
         Error.Write(messages);
         Out.Write(answers);
@@ -55,10 +55,10 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
     }
 
     /// <summary>Does some work; shows a line about it meanwhile, but only to a person.</summary>
-    public T Working<T>(string what, Func<T> work)
+    public T RunWithStatus<T>(string what, Func<T> work)
     {
         if (ErrorRedirected) return work();
         var console = AnsiConsole.Create(new() { Out = new AnsiConsoleOutput(Error) });
-        return console.Status().Start(Markup.Escape(VisibleText.Of(what, Printing.Printer.LongestMessage)), _ => work());
+        return console.Status().Start(Markup.Escape(VisibleText.Escape(what, Printing.Printer.MaxMessageLength)), _ => work());
     }
 }

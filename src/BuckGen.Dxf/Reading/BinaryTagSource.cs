@@ -95,6 +95,6 @@ internal static class BinaryTagSource
             return text;
         }
 
-        public readonly DxfException Fault(string message) => new(message, line, type is null ? null : Excerpt.Of(type));
+        public readonly DxfException Fault(string message) => new(message, line, type is null ? null : Excerpt.Shorten(type));
     }
 }

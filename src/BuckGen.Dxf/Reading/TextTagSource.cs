@@ -8,8 +8,8 @@ namespace BuckGen.Dxf.Reading;
 /// <summary>Reads the tags of a DXF text: a line with a group code, a line with a value, and so on to EOF.</summary>
 internal static class TextTagSource
 {
-    private const int LowestCode = -5;
-    private const int HighestCode = 1071;
+    private const int MinCode = -5;
+    private const int MaxCode = 1071;
     private const string DamagedAbove = "stands where a group code should; a line is missing or damaged above, export the file again";
 
     public static IEnumerable<DxfTag> Read(byte[] bytes, ValueDecoder decoder, ReadContext context)
@@ -50,7 +50,7 @@ internal static class TextTagSource
     {
         var trimmed = bytes.Trim(" \t"u8);
         if (int.TryParse(trimmed, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var code)
-            && code is >= LowestCode and <= HighestCode)
+            && code is >= MinCode and <= MaxCode)
         {
             return code;
         }
@@ -89,7 +89,7 @@ internal static class TextTagSource
         }
     }
 
-    private static string Shown(ReadOnlySpan<byte> bytes) => Excerpt.Of(Encoding.Latin1.GetString(bytes[..Math.Min(bytes.Length, 40)]));
+    private static string Shown(ReadOnlySpan<byte> bytes) => Excerpt.Shorten(Encoding.Latin1.GetString(bytes[..Math.Min(bytes.Length, 40)]));
 
-    private static string? Shown(string? type) => type is null ? null : Excerpt.Of(type);
+    private static string? Shown(string? type) => type is null ? null : Excerpt.Shorten(type);
 }

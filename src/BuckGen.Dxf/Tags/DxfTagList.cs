@@ -9,11 +9,11 @@ public sealed class DxfTagList : IDxfTagSink
     public IReadOnlyList<DxfTag> Tags => tags;
 
     /// <inheritdoc/>
-    public void Write(int code, string value) => tags.Add(new(code, TagText.Of(code, value)));
+    public void Write(int code, string value) => tags.Add(new(code, TagText.Format(code, value)));
 
     /// <inheritdoc/>
-    public void Write(int code, int value) => tags.Add(new(code, TagText.Of(value)));
+    public void Write(int code, int value) => tags.Add(new(code, TagText.Format(value)));
 
     /// <inheritdoc/>
-    public void Write(int code, double value) => tags.Add(new(code, TagText.Of(code, value)));
+    public void Write(int code, double value) => tags.Add(new(code, TagText.Format(code, value)));
 }

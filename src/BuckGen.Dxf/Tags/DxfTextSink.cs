@@ -8,13 +8,13 @@ namespace BuckGen.Dxf.Tags;
 public sealed class DxfTextSink(Stream stream) : IDxfTagSink
 {
     /// <inheritdoc/>
-    public void Write(int code, string value) => WriteLines(code, TagText.Of(code, value));
+    public void Write(int code, string value) => WriteLines(code, TagText.Format(code, value));
 
     /// <inheritdoc/>
-    public void Write(int code, int value) => WriteLines(code, TagText.Of(value));
+    public void Write(int code, int value) => WriteLines(code, TagText.Format(value));
 
     /// <inheritdoc/>
-    public void Write(int code, double value) => WriteLines(code, TagText.Of(code, value));
+    public void Write(int code, double value) => WriteLines(code, TagText.Format(code, value));
 
     // Bytes, not a text writer: a text writer may add a mark in front or double the carriage returns.
     private void WriteLines(int code, string value) =>

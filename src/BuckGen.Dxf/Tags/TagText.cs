@@ -5,10 +5,10 @@ namespace BuckGen.Dxf.Tags;
 /// <summary>The one place where values turn into text, whatever the culture of the machine.</summary>
 internal static class TagText
 {
-    public static string Of(int value) => value.ToString(CultureInfo.InvariantCulture);
+    public static string Format(int value) => value.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Fixed notation, one to six decimals, never an exponent and never a negative zero.</summary>
-    public static string Of(int code, double value)
+    public static string Format(int code, double value)
     {
         if (!double.IsFinite(value))
             throw new DxfException($"the value of group {code} is {Shown(value)}; only finite numbers can be written");
@@ -18,7 +18,7 @@ internal static class TagText
         return text == "-0.0" ? "0.0" : text;
     }
 
-    public static string Of(int code, string value)
+    public static string Format(int code, string value)
     {
         foreach (var c in value)
         {

@@ -27,7 +27,7 @@ public static class DxfWriter
     {
         ArgumentNullException.ThrowIfNull(drawing);
         ArgumentNullException.ThrowIfNull(sink);
-        var plan = WritePlan.Of(drawing);
+        var plan = WritePlan.FromDrawing(drawing);
         switch (version)
         {
             case DxfVersion.R12:

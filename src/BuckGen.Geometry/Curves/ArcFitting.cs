@@ -19,7 +19,7 @@ internal sealed record CurveFit(ImmutableArray<Segment> Pieces, double Error);
 internal static class ArcFitting
 {
     private const int Samples = 40;
-    private const int DeepestHalving = 24;
+    private const int MaxHalvings = 24;
 
     /// <summary>A curve that spans at most this many tolerances is fitted as a whole.</summary>
     private const double Short = 10;
@@ -46,7 +46,7 @@ internal static class ArcFitting
             default:
                 // Quarters first, so that a loop or an S never looks straight by chance; on a few tolerances there is room for
                 // neither.
-                var parts = curve.LongestPossible <= Short * tolerance && curve.Start != curve.End ? 1 : 4;
+                var parts = curve.MaxLength <= Short * tolerance && curve.Start != curve.End ? 1 : 4;
                 for (var part = 0; part < parts; part++)
                     error = Math.Max(error, AddFitted(pieces, curve, (double)part / parts, (part + 1.0) / parts, tolerance, 0));
                 break;
@@ -79,7 +79,7 @@ internal static class ArcFitting
             return besideLine;
         }
 
-        if (depth == DeepestHalving)
+        if (depth == MaxHalvings)
         {
             pieces.Add(chord);
             return Distance(curve, t0, t1, chord, chord, double.PositiveInfinity) ?? 0;

@@ -15,7 +15,7 @@ public abstract record Curve
     public abstract Curve Transformed(Affine map);
 
     /// <summary>A length that the curve does not exceed, mm; infinite when none is known.</summary>
-    internal virtual double LongestPossible => double.PositiveInfinity;
+    internal virtual double MaxLength => double.PositiveInfinity;
 
     /// <summary>Where the curve starts.</summary>
     public Vec2 Start => PointAt(0);
@@ -51,7 +51,7 @@ public sealed record BezierCurve(Vec2 P0, Vec2 P1, Vec2 P2, Vec2 P3) : Curve
         new(p0, p0 + (p1 - p0) * (2.0 / 3), p2 + (p1 - p2) * (2.0 / 3), p2);
 
     /// <inheritdoc/>
-    internal override double LongestPossible => P0.DistanceTo(P1) + P1.DistanceTo(P2) + P2.DistanceTo(P3);
+    internal override double MaxLength => P0.DistanceTo(P1) + P1.DistanceTo(P2) + P2.DistanceTo(P3);
 
     /// <inheritdoc/>
     public override Vec2 PointAt(double t)

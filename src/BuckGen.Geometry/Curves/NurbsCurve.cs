@@ -40,7 +40,7 @@ public sealed record NurbsCurve(
     }
 
     /// <inheritdoc/>
-    internal override double LongestPossible => Points.Skip(1).Zip(Points, (b, a) => a.DistanceTo(b)).Sum();
+    internal override double MaxLength => Points.Skip(1).Zip(Points, (b, a) => a.DistanceTo(b)).Sum();
 
     /// <inheritdoc/>
     public override Vec2 PointAt(double t)

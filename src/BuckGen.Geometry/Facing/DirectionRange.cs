@@ -31,7 +31,7 @@ internal readonly record struct DirectionRange(double Middle, double Half)
     public double Nearest(double angle) => Middle + Math.Clamp(From(angle), -Half, Half);
 
     /// <summary>True when two ranges come as near to each other as a slack.</summary>
-    public bool Meets(DirectionRange other, double slack) => Math.Abs(From(other.Middle)) <= Half + other.Half + slack;
+    public bool Intersects(DirectionRange other, double slack) => Math.Abs(From(other.Middle)) <= Half + other.Half + slack;
 
     /// <summary>A range that holds both.</summary>
     public DirectionRange With(DirectionRange other)

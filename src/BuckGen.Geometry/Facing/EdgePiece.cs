@@ -22,7 +22,7 @@ internal readonly record struct EdgePiece(Segment Segment, int Loop, double Turn
     public DirectionRange NormalsOfCorner => new(NormalAtStart - Turn / 2, Math.Abs(Turn) / 2);
 
     /// <summary>The pieces of a region, loop by loop.</summary>
-    public static EdgePiece[] Of(Region region)
+    public static EdgePiece[] FromRegion(Region region)
     {
         var pieces = new List<EdgePiece>();
         foreach (var (number, loop) in region.Loops.Index())

@@ -9,7 +9,7 @@ internal sealed class EdgeTree
     private const int LeafSize = 4;
 
     /// <summary>A few times the depth of a tree of a hundred thousand pieces.</summary>
-    public const int FewLooks = 60;
+    public const int FewVisits = 60;
     private readonly List<Branch> branches = [];
 
     public EdgeTree(EdgePiece[] pieces)
@@ -52,7 +52,7 @@ internal sealed class EdgeTree
     /// </summary>
     public bool SoonHasNearer(Vec2 p, double distance)
     {
-        var looks = FewLooks;
+        var looks = FewVisits;
         return HasNearer(Root, p, distance, ref looks);
     }
 
@@ -61,7 +61,7 @@ internal sealed class EdgeTree
         if (looks-- <= 0) return false;
         var branch = branches[number];
         if (DistanceTo(branch.Bounds, p) >= distance) return false;
-        if (FarthestFrom(branch.Bounds, p) < distance) return true;
+        if (MaxDistance(branch.Bounds, p) < distance) return true;
         if (branch.IsLeaf)
         {
             for (var i = branch.From; i < branch.To; i++)
@@ -93,7 +93,7 @@ internal sealed class EdgeTree
         {
             bounds = bounds.With(Pieces[i].Segment.Bounds);
             normals = normals.With(Pieces[i].Normals).With(Pieces[i].NormalsOfCorner);
-            if (Math.Abs(Pieces[i].Turn) is var turn && turn <= Bends.Facet) facet = Math.Max(facet, turn);
+            if (Math.Abs(Pieces[i].Turn) is var turn && turn <= AngleTolerances.Facet) facet = Math.Max(facet, turn);
         }
 
         return Add(new(bounds, normals, facet, from, to, -1, -1));
@@ -113,7 +113,7 @@ internal sealed class EdgeTree
 
     private static double DistanceTo(Bounds b, Vec2 p) => b.DistanceTo(new Bounds(p.X, p.Y, p.X, p.Y));
 
-    private static double FarthestFrom(Bounds b, Vec2 p) =>
+    private static double MaxDistance(Bounds b, Vec2 p) =>
         new Vec2(Math.Max(p.X - b.MinX, b.MaxX - p.X), Math.Max(p.Y - b.MinY, b.MaxY - p.Y)).Length;
 
     /// <summary>A stretch of edge, or several.</summary>

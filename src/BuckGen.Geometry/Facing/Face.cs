@@ -31,7 +31,7 @@ internal readonly record struct Face(Segment? Line, Vec2 Centre, double Radius, 
     {
         var size = Math.Abs(piece.Turn);
         var bridged = piece.Turn > 0 == wood;
-        if (size < Flat || (bridged && size > Bends.Facet)) return null;
+        if (size < Flat || (bridged && size > AngleTolerances.Facet)) return null;
         return new(null, piece.Segment.Start, 0, wood ? piece.NormalsOfCorner : piece.NormalsOfCorner.Opposite, bridged);
     }
 
@@ -48,11 +48,11 @@ internal readonly record struct Face(Segment? Line, Vec2 Centre, double Radius, 
         {
             var normal = DirectionRange.AngleOf((point - Centre) * Radius);
             var off = Math.Abs(Math.IEEERemainder(angle - normal, 2 * Math.PI));
-            return off <= Bends.Square ? off : null;
+            return off <= AngleTolerances.Square ? off : null;
         }
 
         var outside = Normals.Outside(angle);
-        if (outside > Bends.Square) return null;
+        if (outside > AngleTolerances.Square) return null;
         // Beside a bridged corner the two lines run into the circle, the more the farther the way is from square to them.
         return IsBridged ? Math.Abs(Normals.From(angle)) + Normals.Half : outside;
     }

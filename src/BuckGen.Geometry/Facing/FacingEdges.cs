@@ -32,19 +32,19 @@ internal static class FacingEdges
     /// <summary>All narrow places no wider than a reach, narrowest first.</summary>
     /// <param name="region">The region.</param>
     /// <param name="reach">Widest place looked for, mm.</param>
-    /// <param name="leastDetour">Shortest way round, mm, for a width: places nearer together along the edge are left out.</param>
-    public static List<NarrowPlace> Within(Region region, double reach, Func<double, double>? leastDetour = null)
+    /// <param name="minDetour">Shortest way round, mm, for a width: places nearer together along the edge are left out.</param>
+    public static List<NarrowPlace> Within(Region region, double reach, Func<double, double>? minDetour = null)
     {
         var pieces = Numbered(region);
         var index = new SegmentIndex(pieces.Select(p => p.Segment));
         var found = new List<NarrowPlace>();
         for (var i = 0; i < pieces.Length; i++)
         {
-            foreach (var j in index.NumbersMeeting(pieces[i].Segment.Bounds.Grown(reach)))
+            foreach (var j in index.IndicesIntersecting(pieces[i].Segment.Bounds.Grown(reach)))
             {
-                if (j <= i || (leastDetour is not null && IsTooNearAlong(pieces[i], pieces[j], leastDetour))) continue;
+                if (j <= i || (minDetour is not null && IsTooNearAlong(pieces[i], pieces[j], minDetour))) continue;
                 if (Across(pieces[i], pieces[j]) is not { } way || way.Width > reach || way.Width == 0) continue;
-                if (leastDetour is not null && way.Detour < leastDetour(way.Width)) continue;
+                if (minDetour is not null && way.Detour < minDetour(way.Width)) continue;
                 if (IsEntered(way.Middle, way.Width / 2, pieces, pieces[i], pieces[j])) continue;
                 if (index.DistanceWithin(way.Middle, way.Width / 2) >= way.Width / 2 * (1 - Slack))
                     found.Add(way with { ThroughWood = region.Contains(way.Middle) });
@@ -55,12 +55,12 @@ internal static class FacingEdges
     }
 
     /// <summary>A quick no from lengths alone: the way across is at least the distance of the bounds.</summary>
-    private static bool IsTooNearAlong(Piece a, Piece b, Func<double, double> leastDetour)
+    private static bool IsTooNearAlong(Piece a, Piece b, Func<double, double> minDetour)
     {
         if (a.Loop != b.Loop) return false;
         var along = Math.Abs(b.Before - a.Before);
         var longest = Math.Min(along, a.Loop.Length - along) + a.Segment.Length + b.Segment.Length;
-        return longest < leastDetour(a.Segment.Bounds.DistanceTo(b.Segment.Bounds));
+        return longest < minDetour(a.Segment.Bounds.DistanceTo(b.Segment.Bounds));
     }
 
     /// <summary>The way across between two pieces that do not share a corner.</summary>

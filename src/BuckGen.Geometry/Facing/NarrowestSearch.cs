@@ -6,7 +6,7 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
     /// <summary>
     /// How many faces and branches are checked: a number for any edge, and some for each piece. Our own, no source.
     /// </summary>
-    private const long LooksForAny = 10_000_000, LooksForPiece = 20;
+    private const long BaseVisits = 10_000_000, VisitsPerPiece = 20;
 
     /// <summary>A search that has become long ends where only places narrower by less than this, mm, can be left.</summary>
     private const double NearEnough = 1e-3;
@@ -18,14 +18,14 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
     private const double SameWidth = 1e-6;
 
     /// <summary>More than rounding changes in an angle, radians.</summary>
-    private const double Hair = 1e-9;
+    private const double AngleSlack = 1e-9;
 
     private readonly PriorityQueue<(int A, int B), double> stretches = new();
     private readonly List<OppositePoints> ways = [];
     private readonly List<Place> equals = [];
     private readonly Face?[] faces = FacesOf(tree.Pieces, wood);
     private Place? best;
-    private long looks = LooksForAny + LooksForPiece * tree.Pieces.Length;
+    private long visits = BaseVisits + VisitsPerPiece * tree.Pieces.Length;
 
     /// <summary>Wider places need no check.</summary>
     private double Limit => best is { } place ? place.Way.Width + SameWidth : double.PositiveInfinity;
@@ -37,11 +37,11 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
         {
             cancellation.ThrowIfCancellationRequested();
             // Stretches come nearest first, so that nothing narrower than this one is left.
-            if (looks < 0) return new(best is { } soFar ? Found(soFar) : null, best is { } near && near.Way.Width - least <= NearEnough ? null : least);
+            if (visits < 0) return new(best is { } soFar ? Found(soFar) : null, best is { } near && near.Way.Width - least <= NearEnough ? null : least);
             var (a, b) = pair;
             if (tree[a].IsLeaf && tree[b].IsLeaf)
             {
-                if (LeastBetween(tree[a], tree[b]) <= Limit) LookBetween(tree[a], tree[b]);
+                if (MinDistance(tree[a], tree[b]) <= Limit) LookBetween(tree[a], tree[b]);
             }
             else if (a == b)
             {
@@ -61,7 +61,7 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
         foreach (var place in equals.Order())
         {
             cancellation.ThrowIfCancellationRequested();
-            if (looks < 0) break;
+            if (visits < 0) break;
             if (IsClear(place.Way)) return new(Found(place), null);
         }
 
@@ -74,18 +74,18 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
     private void Add(int a, int b)
     {
         var (one, other) = (tree[a], tree[b]);
-        if (!one.Normals.Meets(other.Normals.Opposite, Bends.Parallel + Hair)) return;
+        if (!one.Normals.Intersects(other.Normals.Opposite, AngleTolerances.Parallel + AngleSlack)) return;
         var least = one.Bounds.DistanceTo(other.Bounds);
         if (least > Limit) return;
         if (least > 0)
         {
             var way = DirectionRange.Between(one.Bounds, other.Bounds);
             var (from, to) = wood ? (one.Normals, other.Normals.Opposite) : (one.Normals.Opposite, other.Normals);
-            if (!from.Meets(way, Bends.Square + Hair) || !to.Meets(way, Bends.Square + Hair)) return;
+            if (!from.Intersects(way, AngleTolerances.Square + AngleSlack) || !to.Intersects(way, AngleTolerances.Square + AngleSlack)) return;
             // Middles of ways between the two lie no farther than this from the middle of the two.
             var spread = (one.Bounds.Diagonal + other.Bounds.Diagonal) / 4;
-            var clear = Clear(least / 2, Math.Max(one.Facet, other.Facet) + Bends.Parallel) - spread;
-            looks -= EdgeTree.FewLooks / 4;
+            var clear = Clear(least / 2, Math.Max(one.Facet, other.Facet) + AngleTolerances.Parallel) - spread;
+            visits -= EdgeTree.FewVisits / 4;
             if (clear > 0 && tree.SoonHasNearer(one.Bounds.Centre.MidpointTo(other.Bounds.Centre), clear)) return;
         }
 
@@ -95,7 +95,7 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
     /// <summary>
     /// No two points of two leaves lie nearer, as seen along the way from one to the other; closer than by their bounds.
     /// </summary>
-    private double LeastBetween(EdgeTree.Branch one, EdgeTree.Branch other)
+    private double MinDistance(EdgeTree.Branch one, EdgeTree.Branch other)
     {
         var way = other.Bounds.Centre - one.Bounds.Centre;
         if (way.LengthSquared == 0) return 0;
@@ -121,13 +121,13 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
 
     private void LookBetween(EdgeTree.Branch one, EdgeTree.Branch other)
     {
-        looks -= 4L * (one.To - one.From) * (other.To - other.From);
+        visits -= 4L * (one.To - one.From) * (other.To - other.From);
         for (var i = 2 * one.From; i < 2 * one.To; i++)
         {
             if (faces[i] is not { } a) continue;
             for (var j = one == other ? i : 2 * other.From; j < 2 * other.To; j++)
             {
-                if (faces[j] is not { } b || !a.Normals.Meets(b.Normals.Opposite, Bends.Parallel + Hair)) continue;
+                if (faces[j] is not { } b || !a.Normals.Intersects(b.Normals.Opposite, AngleTolerances.Parallel + AngleSlack)) continue;
                 ways.Clear();
                 OppositePoints.Find(a, b, ways);
                 foreach (var way in ways) Take(new(way, i / 2, j / 2));
@@ -149,7 +149,7 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
         }
     }
 
-    private bool IsClear(OppositePoints way) => !tree.HasNearer(way.Middle, Clear(way.Width / 2, way.Misfit), ref looks);
+    private bool IsClear(OppositePoints way) => !tree.HasNearer(way.Middle, Clear(way.Width / 2, way.Misfit), ref visits);
 
     /// <summary>How far from its middle a circle has to be clear of edges, mm.</summary>
     private double Clear(double radius, double misfit)

@@ -42,7 +42,7 @@ internal readonly record struct OppositePoints(Vec2 A, Vec2 B, double Misfit, bo
     {
         // The two sides of a needle are no walls that face each other, however thin it is.
         if (line.End == other.Start || other.End == line.Start) return;
-        if (b.Normals.Opposite.Outside(a.Normals.Middle) > Bends.Parallel) return;
+        if (b.Normals.Opposite.Outside(a.Normals.Middle) > AngleTolerances.Parallel) return;
         var across = a.Normals.Middle + a.Normals.From(b.Normals.Opposite.Middle) / 2;
         var (way, normal) = (DirectionRange.Towards(across), DirectionRange.Towards(b.Normals.Middle));
         var along = way.Left;
@@ -65,7 +65,7 @@ internal readonly record struct OppositePoints(Vec2 A, Vec2 B, double Misfit, bo
     private static void FromLine(Face a, Face b, Segment line, List<OppositePoints> found)
     {
         var back = a.Normals.Middle + Math.PI;
-        if (b.Normals.Outside(back) > Bends.Square) return;
+        if (b.Normals.Outside(back) > AngleTolerances.Square) return;
         var q = b.PointFor(back);
         Add(a, b, line.PointAt(Math.Clamp(line.ParameterOf(q), 0, 1)), q, found);
     }
@@ -80,12 +80,12 @@ internal readonly record struct OppositePoints(Vec2 A, Vec2 B, double Misfit, bo
         }
 
         var width = -a.Radius - b.Radius;
-        if (width > 0 && between.Length <= Bends.Parallel * width) RoundOneCentre(a, b, width, found);
+        if (width > 0 && between.Length <= AngleTolerances.Parallel * width) RoundOneCentre(a, b, width, found);
     }
 
     private static void AddTowards(Face a, Face b, double angle, List<OppositePoints> found, bool isMiddle = false)
     {
-        if (a.Normals.Outside(angle) <= Bends.Square && b.Normals.Outside(angle + Math.PI) <= Bends.Square)
+        if (a.Normals.Outside(angle) <= AngleTolerances.Square && b.Normals.Outside(angle + Math.PI) <= AngleTolerances.Square)
             Add(a, b, a.PointFor(angle), b.PointFor(angle + Math.PI), found, isMiddle);
     }
 
@@ -97,7 +97,7 @@ internal readonly record struct OppositePoints(Vec2 A, Vec2 B, double Misfit, bo
         {
             var middle = way + 2 * Math.PI * turn;
             var (low, high) = (Math.Max(-a.Normals.Half, middle - b.Normals.Half), Math.Min(a.Normals.Half, middle + b.Normals.Half));
-            if (low > high + Bends.Square) continue;
+            if (low > high + AngleTolerances.Square) continue;
             foreach (var angle in Places(Math.Min(low, high), Math.Max(low, high), inset))
                 AddTowards(a, b, a.Normals.Middle + angle, found, angle == (low + high) / 2);
         }

@@ -17,7 +17,7 @@ internal sealed class AirInHoles
         interiors = [.. Holes.Select(h => new LoopInterior(h))];
         for (var i = 0; i < Holes.Length; i++) tree.Insert(SegmentIndex.ToEnvelope(Holes[i].Bounds), i);
         if (!Holes.IsEmpty) tree.Build();
-        standing = (Holes.IsEmpty ? [] : region.Islands).ToLookup(i => At(InsidePoint.Of(i)));
+        standing = (Holes.IsEmpty ? [] : region.Islands).ToLookup(i => At(InsidePoint.Find(i)));
     }
 
     /// <summary>The holes, in the order of the region's islands.</summary>
@@ -30,13 +30,13 @@ internal sealed class AirInHoles
     {
         var innermost = -1;
         if (Holes.IsEmpty) return innermost;
-        foreach (var i in tree.Query(SegmentIndex.ToEnvelope(Bounds.Of(p, p))).Order())
+        foreach (var i in tree.Query(SegmentIndex.ToEnvelope(Bounds.FromCorners(p, p))).Order())
             if ((innermost < 0 || Math.Abs(Holes[i].SignedArea) < Math.Abs(Holes[innermost].SignedArea)) && interiors[i].Contains(p)) innermost = i;
         return innermost;
     }
 
     /// <summary>A point of the air in a hole, on none of the islands that stand in it.</summary>
     public Vec2 PointIn(int hole) => standing[hole].Any()
-        ? InsidePoint.Of(new Island(Holes[hole], [.. standing[hole].Select(i => i.Outer)]))
-        : InsidePoint.Of(Holes[hole]);
+        ? InsidePoint.Find(new Island(Holes[hole], [.. standing[hole].Select(i => i.Outer)]))
+        : InsidePoint.Find(Holes[hole]);
 }

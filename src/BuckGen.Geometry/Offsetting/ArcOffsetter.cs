@@ -14,7 +14,7 @@ namespace BuckGen.Geometry.Offsetting;
 internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffsetter
 {
     /// <summary>How far along the outline, in pieces, neighbours are tried before the index is searched.</summary>
-    private const int FarthestNeighbour = 100;
+    private const int MaxNeighbourSteps = 100;
 
     /// <inheritdoc/>
     public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default)
@@ -22,13 +22,13 @@ internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffse
         ArgumentNullException.ThrowIfNull(region);
         ArgumentNullException.ThrowIfNull(join);
         cancellation.ThrowIfCancellationRequested();
-        if (Math.Abs(distance) < Precision.ShortestPiece || region.IsEmpty) return region;
+        if (Math.Abs(distance) < Precision.MinPieceLength || region.IsEmpty) return region;
         // Work near the origin, where doubles are finest.
         var toOrigin = Affine.Translation(-region.Bounds.Centre);
         var back = Affine.Translation(region.Bounds.Centre);
         var centred = region.Transformed(toOrigin);
         var inside = new RegionInterior(centred);
-        var parts = KeptParts(RawOffset.Of(centred, distance, join, moved), cancellation);
+        var parts = KeptParts(RawOffset.Create(centred, distance, join, moved), cancellation);
         // On the far side of the outline no material changes: a long mitre may come out there, and walls of no width leave their
         // sides there.
         parts.RemoveAll(p => (p.IsMitre || moved == MovedSides.Both) && inside.Contains(p.Segment.PointAt(0.5)) == distance > 0);
@@ -62,7 +62,7 @@ internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffse
             foreach (var (from, to) in open.Intervals)
             {
                 var part = from == 0 && to == 1 ? piece.Segment : piece.Segment.Part(from, to);
-                if (part.Length > Precision.ShortestPiece) kept.Add(piece with { Segment = part });
+                if (part.Length > Precision.MinPieceLength) kept.Add(piece with { Segment = part });
             }
         }
 
@@ -74,7 +74,7 @@ internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffse
     /// </summary>
     private static void RemoveNeighbours(OpenIntervals open, in Carrier carrier, RawPiece piece, List<ForbiddenZone> zones)
     {
-        for (var step = 1; step <= FarthestNeighbour && !open.IsEmpty; step += 1 + step / 2)
+        for (var step = 1; step <= MaxNeighbourSteps && !open.IsEmpty; step += 1 + step / 2)
         {
             if (piece.Zone + step < zones.Count) open.Remove(carrier, zones[piece.Zone + step]);
             if (piece.Zone >= step) open.Remove(carrier, zones[piece.Zone - step]);

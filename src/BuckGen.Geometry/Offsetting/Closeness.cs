@@ -59,7 +59,7 @@ internal static class Closeness
             for (var i = 0; i < loop.Segments.Length * Samples.Length; i++)
             {
                 var p = loop.Segments[i / Samples.Length].PointAt(Samples[i % Samples.Length]);
-                if (other.Bounds.DistanceTo(Bounds.Of(p, p)) > Distance + Rounding) continue;
+                if (other.Bounds.DistanceTo(Bounds.FromCorners(p, p)) > Distance + Rounding) continue;
                 var distance = Distance == double.MaxValue ? other.Index.Distance(p) : other.Index.DistanceWithin(p, Distance);
                 // Of equals the one that comes first along the loop, whichever loop it is near to.
                 if (distance < Distance || (distance == Distance && i < nearest)) (Distance, nearest, Place) = (distance, i, p);

@@ -23,12 +23,12 @@ internal static class CoincidentPieces
             cancellation.ThrowIfCancellationRequested();
             open.Reset();
             var piece = pieces[i];
-            foreach (var j in index.Query(SegmentIndex.ToEnvelope(piece.Segment.Bounds.Grown(Precision.ShortestPiece))))
+            foreach (var j in index.Query(SegmentIndex.ToEnvelope(piece.Segment.Bounds.Grown(Precision.MinPieceLength))))
                 if (j != i && LieOnOneCurve(piece.Segment, pieces[j].Segment)) RemoveShared(open, pieces, i, j);
             foreach (var (from, to) in open.Intervals)
             {
                 var part = from == 0 && to == 1 ? piece.Segment : piece.Segment.Part(from, to);
-                if (part.Length > Precision.ShortestPiece) kept.Add(piece with { Segment = part });
+                if (part.Length > Precision.MinPieceLength) kept.Add(piece with { Segment = part });
             }
         }
 
@@ -44,7 +44,7 @@ internal static class CoincidentPieces
         {
             var middle = (cuts[k] + cuts[k + 1]) / 2;
             var p = piece.PointAt(middle);
-            if (cuts[k + 1] - cuts[k] < 1e-12 || other.DistanceTo(p) > Precision.ShortestPiece) continue;
+            if (cuts[k + 1] - cuts[k] < 1e-12 || other.DistanceTo(p) > Precision.MinPieceLength) continue;
             var opposite = piece.DirectionAt(middle).Dot(other.DirectionAt(other.NearestParameter(p))) < 0;
             if (opposite || YieldsTo(pieces, i, j)) open.Remove(cuts[k], cuts[k + 1]);
         }
@@ -57,8 +57,8 @@ internal static class CoincidentPieces
     {
         if (a.IsArc != b.IsArc) return false;
         if (a.IsArc)
-            return a.Centre.DistanceTo(b.Centre) < Precision.ShortestPiece && Math.Abs(a.Radius - b.Radius) < Precision.ShortestPiece;
-        return Aside(a, b.Start) < Precision.ShortestPiece && Aside(a, b.End) < Precision.ShortestPiece;
+            return a.Centre.DistanceTo(b.Centre) < Precision.MinPieceLength && Math.Abs(a.Radius - b.Radius) < Precision.MinPieceLength;
+        return Aside(a, b.Start) < Precision.MinPieceLength && Aside(a, b.End) < Precision.MinPieceLength;
     }
 
     private static double Aside(Segment line, Vec2 p) => Math.Abs((p - line.Start).Cross(line.Chord)) / line.Chord.Length;

@@ -28,5 +28,5 @@ public sealed record CornerJoin(Corners Corners = Corners.Round, double MitreLim
     /// <remarks>
     /// A cut mitre is widest at a needle, where its two corners stand one distance to either side of the middle line.
     /// </remarks>
-    public double FarthestReach => Corners == Corners.Round ? 1 : Math.Sqrt(MitreLimit * MitreLimit + 1);
+    public double MaxReach => Corners == Corners.Round ? 1 : Math.Sqrt(MitreLimit * MitreLimit + 1);
 }

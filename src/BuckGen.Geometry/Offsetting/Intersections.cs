@@ -58,7 +58,7 @@ internal static class Intersections
     private static bool Reaches(double squared, double radius, out double halfSquared)
     {
         halfSquared = Math.Max(0, squared);
-        return squared >= -2 * radius * Precision.ShortestPiece;
+        return squared >= -2 * radius * Precision.MinPieceLength;
     }
 }
 

@@ -41,8 +41,8 @@ internal static class LooseEnds
         for (var k = 0; k <= Samples; k++)
         {
             var p = pieces[number].PointAt((double)k / Samples);
-            var near = index.NumbersMeeting(Bounds.Of(p, p).Grown(Precision.ShortestPiece));
-            if (!near.Any(j => j != number && !gone.Contains(j) && pieces[j].DistanceTo(p) <= Precision.ShortestPiece)) return false;
+            var near = index.IndicesIntersecting(Bounds.FromCorners(p, p).Grown(Precision.MinPieceLength));
+            if (!near.Any(j => j != number && !gone.Contains(j) && pieces[j].DistanceTo(p) <= Precision.MinPieceLength)) return false;
         }
 
         return true;

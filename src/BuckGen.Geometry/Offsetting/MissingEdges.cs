@@ -5,7 +5,7 @@ namespace BuckGen.Geometry.Offsetting;
 /// </summary>
 internal sealed class MissingEdges
 {
-    private const int MostPlaces = 8;
+    private const int MaxPlaces = 8;
     private const double SharpTurn = 0.05;
     private readonly Region source;
     private readonly SegmentIndex outline;
@@ -55,7 +55,7 @@ internal sealed class MissingEdges
             for (var i = 0; i < loop.Segments.Length; i++)
             {
                 var (segment, next) = (loop.Segments[i], loop.Segments[(i + 1) % loop.Segments.Length]);
-                var count = (int)Math.Clamp(segment.Length / Math.Abs(distance), 1, MostPlaces);
+                var count = (int)Math.Clamp(segment.Length / Math.Abs(distance), 1, MaxPlaces);
                 for (var k = 0; k < count; k++) yield return (segment.PointAt((k + 0.5) / count), Away(segment, (k + 0.5) / count));
                 var turn = segment.DirectionAt(1).AngleTo(next.DirectionAt(0));
                 if (Math.Abs(turn) > SharpTurn && turn > 0 == distance > 0) yield return (segment.End, Away(segment, 1).Turned(turn / 2));

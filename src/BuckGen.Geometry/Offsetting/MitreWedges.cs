@@ -18,7 +18,7 @@ internal sealed class MitreWedges
     {
         (this.distance, this.limit) = (Math.Abs(distance), limit);
         // Rungs differ in whether they see the tiny pieces of a corner; either way it may be mitred.
-        foreach (var loop in source.Loops.Concat(source.Loops.Select(TinyPieces.TakenOut)).Distinct())
+        foreach (var loop in source.Loops.Concat(source.Loops.Select(TinyPieces.Remove)).Distinct())
         {
             for (var i = 0; i < loop.Segments.Length; i++)
             {
@@ -26,7 +26,7 @@ internal sealed class MitreWedges
                 // At a cusp rounding decides which way it turns.
                 if (before.Cross(after) > 0 != distance > 0 && before.Dot(after) > -1 + 1e-12) continue;
                 var at = loop.Segments[i].End;
-                tree.Insert(SegmentIndex.ToEnvelope(Bounds.Of(at, at)), corners.Count);
+                tree.Insert(SegmentIndex.ToEnvelope(Bounds.FromCorners(at, at)), corners.Count);
                 corners.Add((at, before.Left * -Math.Sign(distance), after.Left * -Math.Sign(distance), (before - after).Unit()));
             }
         }
@@ -37,7 +37,7 @@ internal sealed class MitreWedges
     /// <summary>True when a mitre reaches over a point, or comes within a slack, mm, of it.</summary>
     public bool Cover(Vec2 p, double slack)
     {
-        foreach (var i in tree.Query(SegmentIndex.ToEnvelope(Bounds.Of(p, p).Grown(distance * Math.Sqrt(limit * limit + 1) + slack))))
+        foreach (var i in tree.Query(SegmentIndex.ToEnvelope(Bounds.FromCorners(p, p).Grown(distance * Math.Sqrt(limit * limit + 1) + slack))))
         {
             var (corner, first, second, middle) = corners[i];
             var (from, turn) = (p - corner, Math.Sign(first.Cross(second)));

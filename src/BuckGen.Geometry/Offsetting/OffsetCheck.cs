@@ -22,7 +22,7 @@ internal static class OffsetCheck
         var doubtful = source.Area * 1e-9 + (source.Loops.Skip(1).Any() ? source.Perimeter * tolerance / 2 : 0);
         if (distance >= 0 && result.Area < source.Area - doubtful) return "growing lost area";
         if (distance <= 0 && result.Area > source.Area + doubtful) return "shrinking gained area";
-        if (distance > 0 && source.Islands.FirstOrDefault(i => !result.Contains(InsidePoint.Of(i))) is { } lost)
+        if (distance > 0 && source.Islands.FirstOrDefault(i => !result.Contains(InsidePoint.Find(i))) is { } lost)
             return $"the island at {lost.Outer.Segments[0].Start} is lost";
         var outline = new SegmentIndex(source.Segments);
         var inside = new RegionInterior(source);
@@ -37,15 +37,15 @@ internal static class OffsetCheck
 
     private static string? DistanceFault(Loop loop, SegmentIndex outline, double distance, CornerJoin join, double tolerance, CancellationToken cancellation)
     {
-        var (least, most) = (Math.Abs(distance) - tolerance, Math.Abs(distance) * join.FarthestReach + tolerance);
+        var (min, max) = (Math.Abs(distance) - tolerance, Math.Abs(distance) * join.MaxReach + tolerance);
         foreach (var segment in loop.Segments)
         {
             cancellation.ThrowIfCancellationRequested();
             foreach (var t in (ReadOnlySpan<double>)[0, 0.5])
             {
                 var p = segment.PointAt(t);
-                var found = outline.DistanceWithin(p, most);
-                if (found < least || found > most)
+                var found = outline.DistanceWithin(p, max);
+                if (found < min || found > max)
                     return FormattableString.Invariant($"the point {p} lies {outline.Distance(p):F4} mm from the outline");
             }
         }

@@ -20,8 +20,8 @@ internal sealed class OpenIntervals
     /// <summary>Removes what lies inside a zone.</summary>
     public void Remove(in Carrier piece, ForbiddenZone zone)
     {
-        if (!zone.Bounds.Meets(piece.Bounds)) return;
-        if (Swallows(zone, piece))
+        if (!zone.Bounds.Intersects(piece.Bounds)) return;
+        if (Covers(zone, piece))
         {
             intervals.Clear();
             return;
@@ -62,7 +62,7 @@ internal sealed class OpenIntervals
     }
 
     /// <summary>A quick yes: a convex zone holds the whole piece if it holds the corners of a triangle round it.</summary>
-    private static bool Swallows(ForbiddenZone zone, in Carrier piece)
+    private static bool Covers(ForbiddenZone zone, in Carrier piece)
     {
         if (!zone.IsConvex || !zone.Contains(piece.Start) || !zone.Contains(piece.Segment.End)) return false;
         if (!piece.IsArc) return true;

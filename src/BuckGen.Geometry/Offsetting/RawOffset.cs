@@ -17,10 +17,10 @@ internal readonly record struct RawPiece(Segment Segment, int Zone, bool IsMitre
 internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zones)
 {
     /// <summary>Builds the raw offset of a region.</summary>
-    public static RawOffset Of(Region region, double distance, CornerJoin join, MovedSides moved = MovedSides.Drawn)
+    public static RawOffset Create(Region region, double distance, CornerJoin join, MovedSides moved = MovedSides.Drawn)
     {
         var raw = new RawOffset([], []);
-        foreach (var loop in join.Corners == Corners.Mitre ? region.Loops.Select(TinyPieces.TakenOut) : region.Loops)
+        foreach (var loop in join.Corners == Corners.Mitre ? region.Loops.Select(TinyPieces.Remove) : region.Loops)
         {
             var first = raw.Zones.Count;
             foreach (var segment in loop.Segments) raw.Zones.Add(new NearSegment(segment, Math.Abs(distance)));
@@ -57,9 +57,9 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
         {
             var segment = segments[i];
             // An arc offset past its own centre has no point at the distance.
-            if (segment.IsArc && segment.Radius + distance * Math.Sign(segment.Bulge) <= Precision.ShortestPiece) continue;
+            if (segment.IsArc && segment.Radius + distance * Math.Sign(segment.Bulge) <= Precision.MinPieceLength) continue;
             var piece = Concentric(segment, starts[i], ends[i]);
-            if (piece.Length > Precision.ShortestPiece) Pieces.Add(new(piece, zoneOf(i)));
+            if (piece.Length > Precision.MinPieceLength) Pieces.Add(new(piece, zoneOf(i)));
         }
     }
 
@@ -89,7 +89,7 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
 
         Vec2[] path = [from, .. MitreTip(corner, from, to, turn, Math.Abs(distance), join.MitreLimit), to];
         for (var i = 0; i + 1 < path.Length; i++)
-            if (path[i].DistanceTo(path[i + 1]) > Precision.ShortestPiece) Pieces.Add(new(new(path[i], path[i + 1]), zone, true));
+            if (path[i].DistanceTo(path[i + 1]) > Precision.MinPieceLength) Pieces.Add(new(new(path[i], path[i + 1]), zone, true));
         Vec2[] wedge = [corner, .. path];
         if (turn < 0) Array.Reverse(wedge);
         Zones.Add(new InsideMitre(wedge));

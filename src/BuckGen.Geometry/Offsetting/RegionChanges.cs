@@ -92,7 +92,7 @@ internal static class RegionChanges
     {
         var (small, large) = grows ? (near, far) : (far, near);
         var wood = new RegionInterior(large);
-        var standing = small.Islands.ToLookup(s => wood.IslandAt(InsidePoint.Of(s)));
+        var standing = small.Islands.ToLookup(s => wood.IslandAt(InsidePoint.Find(s)));
         foreach (var (i, island) in large.Islands.Index())
         {
             var inside = standing[i].ToArray();

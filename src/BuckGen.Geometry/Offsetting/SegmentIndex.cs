@@ -20,7 +20,7 @@ internal sealed class SegmentIndex
     public double DistanceWithin(Vec2 p, double reach)
     {
         var nearest = double.PositiveInfinity;
-        foreach (var i in tree.Query(ToEnvelope(Bounds.Of(p, p).Grown(reach))))
+        foreach (var i in tree.Query(ToEnvelope(Bounds.FromCorners(p, p).Grown(reach))))
             nearest = Math.Min(nearest, segments[i].DistanceTo(p));
         return nearest <= reach ? nearest : double.PositiveInfinity;
     }
@@ -29,10 +29,10 @@ internal sealed class SegmentIndex
     public double Distance(Vec2 p) => segments.Min(s => s.DistanceTo(p));
 
     /// <summary>The numbers of the pieces whose bounds meet a rectangle.</summary>
-    public IEnumerable<int> NumbersMeeting(Bounds bounds) => tree.Query(ToEnvelope(bounds));
+    public IEnumerable<int> IndicesIntersecting(Bounds bounds) => tree.Query(ToEnvelope(bounds));
 
     /// <summary>The pieces whose bounds meet a rectangle.</summary>
-    public IEnumerable<Segment> Meeting(Bounds bounds) => tree.Query(ToEnvelope(bounds)).Select(i => segments[i]);
+    public IEnumerable<Segment> Intersecting(Bounds bounds) => tree.Query(ToEnvelope(bounds)).Select(i => segments[i]);
 
     internal static Envelope ToEnvelope(Bounds b) => new(b.MinX, b.MaxX, b.MinY, b.MaxY);
 }

@@ -27,14 +27,14 @@ internal static class SegmentMerging
     }
 
     /// <summary>Of the shortest pieces nothing may be left when the ends beside them are set on each other.</summary>
-    private static bool IsNothing(Segment segment) => segment.Start == segment.End || segment.Length <= Precision.ShortestPiece;
+    private static bool IsNothing(Segment segment) => segment.Start == segment.End || segment.Length <= Precision.MinPieceLength;
 
     private static Segment? Joined(Segment a, Segment b)
     {
         if (a.IsArc != b.IsArc) return null;
         if (!a.IsArc)
             return a.Chord.Dot(b.Chord) > 0
-                && new Segment(a.Start, b.End).DistanceTo(a.End) < Precision.ShortestPiece ? new(a.Start, b.End) : null;
+                && new Segment(a.Start, b.End).DistanceTo(a.End) < Precision.MinPieceLength ? new(a.Start, b.End) : null;
         if (a.Bulge > 0 != b.Bulge > 0 || Math.Abs(a.Sweep + b.Sweep) > Math.PI + 1e-9) return null;
         if (a.Centre.DistanceTo(b.Centre) > Precision.Join || Math.Abs(a.Radius - b.Radius) > Precision.Join) return null;
         return Segment.Arc(a.Start, b.End, a.Sweep + b.Sweep);

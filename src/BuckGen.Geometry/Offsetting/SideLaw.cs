@@ -25,7 +25,7 @@ internal sealed class SideLaw(SegmentIndex outline, RegionInterior inside, doubl
                 if (IsOnWrongSide(segment.PointAt(0.5)))
                     return FormattableString.Invariant($"the edge at {segment.PointAt(0.5)} lies {(distance > 0 ? "in the material" : "in the air")}");
             // The direction of the shortest pieces is left to rounding.
-            if ((segment == longest || segment.Length >= tolerance) && IsTheWrongWayRound(segment))
+            if ((segment == longest || segment.Length >= tolerance) && HasWrongOrientation(segment))
                 return FormattableString.Invariant($"the edge at {segment.PointAt(0.5)} has its material on the wrong side");
         }
 
@@ -37,7 +37,7 @@ internal sealed class SideLaw(SegmentIndex outline, RegionInterior inside, doubl
         inside.Contains(p) == distance > 0 && outline.DistanceWithin(p, tolerance) > tolerance;
 
     /// <summary>Growing wood has the outline it came from on its left, shrinking wood on its right.</summary>
-    private bool IsTheWrongWayRound(Segment segment)
+    private bool HasWrongOrientation(Segment segment)
     {
         var (p, left, most) = (segment.PointAt(0.5), segment.DirectionAt(0.5).Left * aside, Math.Abs(distance) + 2 * tolerance);
         var (atLeft, atRight) = (outline.DistanceWithin(p + left, most), outline.DistanceWithin(p - left, most));

@@ -8,6 +8,6 @@ internal sealed class TidiedOffsetter(IOffsetter offsetter) : IOffsetter
     public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(region);
-        return offsetter.Offset(Region.FromLoops(region.Loops.Select(TinyPieces.TakenOut)), distance, join, cancellation);
+        return offsetter.Offset(Region.FromLoops(region.Loops.Select(TinyPieces.Remove)), distance, join, cancellation);
     }
 }

@@ -11,17 +11,17 @@ internal static class TinyPieces
     /// A run of pieces within this of one point, mm, is a corner; a piece that runs back this near to the last one is no edge. It
     /// is a quarter of the usual chord error.
     /// </summary>
-    public const double Largest = 2.5e-3;
+    public const double MaxSize = 2.5e-3;
 
     /// <summary>Most pieces in a run that comes back to its first point.</summary>
-    private const int LongestRun = 6;
+    private const int MaxRunLength = 6;
 
     /// <summary>
     /// The loop without runs of tiny pieces and without slivers; the loop itself if there are none, or if nothing else is left.
     /// </summary>
-    public static Loop TakenOut(Loop loop)
+    public static Loop Remove(Loop loop)
     {
-        var pieces = CrossedCorners.CutOff(loop.Segments, 2 * Largest, Precision.ShortestPiece).ToList();
+        var pieces = CrossedCorners.CutOff(loop.Segments, 2 * MaxSize, Precision.MinPieceLength).ToList();
         while (Collapse(pieces) || Unfold(pieces)) continue;
         return pieces.Count == loop.Segments.Length || pieces.Count < 2 ? loop : Loop.FromSegments(pieces);
     }
@@ -31,7 +31,7 @@ internal static class TinyPieces
     {
         for (var i = 0; i < pieces.Count; i++)
         {
-            for (var run = Math.Min(LongestRun, pieces.Count - 2); run > 0; run--)
+            for (var run = Math.Min(MaxRunLength, pieces.Count - 2); run > 0; run--)
             {
                 if (!IsTiny(pieces, i, run)) continue;
                 var (before, after) = ((i + pieces.Count - 1) % pieces.Count, (i + run) % pieces.Count);
@@ -50,7 +50,7 @@ internal static class TinyPieces
         for (var k = 0; k < run; k++)
         {
             var piece = pieces[(first + k) % pieces.Count];
-            if (piece.End.DistanceTo(corner) > Largest || piece.PointAt(0.5).DistanceTo(corner) > Largest) return false;
+            if (piece.End.DistanceTo(corner) > MaxSize || piece.PointAt(0.5).DistanceTo(corner) > MaxSize) return false;
         }
 
         return true;
@@ -83,7 +83,7 @@ internal static class TinyPieces
     }
 
     private static bool IsReached(List<Segment> pieces, Vec2 tip, int one, int two) =>
-        Enumerable.Range(0, pieces.Count).Any(i => i != one && i != two && pieces[i].DistanceTo(tip) <= Largest);
+        Enumerable.Range(0, pieces.Count).Any(i => i != one && i != two && pieces[i].DistanceTo(tip) <= MaxSize);
 
     private static bool Folds(Segment piece, Segment next) => piece.DirectionAt(1).Dot(next.DirectionAt(0)) < -0.9;
 
@@ -92,7 +92,7 @@ internal static class TinyPieces
     /// </summary>
     private static Segment? Shortened(Segment longer, Segment shorter)
     {
-        if (longer.DistanceTo(shorter.End) > Largest || longer.DistanceTo(shorter.PointAt(0.5)) > Largest) return null;
+        if (longer.DistanceTo(shorter.End) > MaxSize || longer.DistanceTo(shorter.PointAt(0.5)) > MaxSize) return null;
         return longer.Part(longer.NearestParameter(shorter.End), 1) with { Start = shorter.End };
     }
 }

@@ -3,9 +3,9 @@ namespace BuckGen.Geometry.Polygonal;
 /// <summary>Finds the arcs in a closed polygon that was made by cutting arcs into chords.</summary>
 internal static class ArcRecovery
 {
-    private const int FewestPoints = 4;
+    private const int MinPoints = 4;
     private const double SharpestTurn = 0.5;
-    private const int Patience = 8;
+    private const int MaxFailures = 8;
 
     /// <summary>The polygon as a loop in which each run of corners on one circle has become an arc.</summary>
     /// <param name="points">The corners, the first not repeated.</param>
@@ -27,7 +27,7 @@ internal static class ArcRecovery
     {
         (int Last, Segment? Arc) best = (first + 1, null);
         // A few points in a row may say nothing of the arc, as when a short side lies between two long ones.
-        for (var last = first + FewestPoints - 1; last <= points.Count && last - best.Last <= Patience; last++)
+        for (var last = first + MinPoints - 1; last <= points.Count && last - best.Last <= MaxFailures; last++)
         {
             if (Through(points[first], points[(first + last) / 2], points[last % points.Count]) is { } arc
                 && Math.Abs(arc.Bulge) <= 1 && Fits(points, first, last, arc, tolerance)) best = (last, arc);

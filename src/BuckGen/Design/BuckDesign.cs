@@ -64,7 +64,7 @@ public sealed record BuckDesign(
     /// <exception cref="OutlineException">The outline is too large or can't be offset.</exception>
     public static BuckDesign Create(
         Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
-        Abandoned.When(() => BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.Own, DesignProgress.Reporter(progress, cancellation), cancellation), cancellation);
+        CancellableWork.Run(() => BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.BuiltIn, DesignProgress.Reporter(progress, cancellation), cancellation), cancellation);
 
     /// <summary>
     /// Predicts how the sheet forms over the buck: the same design with the formed part and what is found on it.
@@ -81,7 +81,7 @@ public sealed record BuckDesign(
         forming.Validate();
         if (Solid is null || Spec.Sheet is null || Layers.IsEmpty) return this;
         if (FormedPartFindings.WhyNotPredicted(Spec, Footprint.IsEmpty ? null : Blank) is { } hindrance) return WithFurther([hindrance]);
-        var part = Abandoned.When(() => new PartForming(new(Solid, Layers, Footprint), Spec, Blank!, forming).Predict(cancellation), cancellation);
+        var part = CancellableWork.Run(() => new PartForming(new(Solid, Layers, Footprint), Spec, Blank!, forming).Predict(cancellation), cancellation);
         return (this with { Formed = part }).WithFurther(FormedPartFindings.Find(part, Spec));
     }
 

@@ -56,7 +56,7 @@ internal static class BuckDesigner
         var outward = shape.CloseHeights(heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         shape.Prepare(outward, cancellation);
         var changes = RegionChanges.Find(h => shape.At(h, cancellation), outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
-        var blank = Blank.Of(shape, spec, plan.Depth, heights, offsetter, cancellation);
+        var blank = Blank.Compute(shape, spec, plan.Depth, heights, offsetter, cancellation);
         next();
         var vents = spec.Vents is not null && blank is not null
             ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, blank, offsetter, cancellation)
@@ -66,22 +66,22 @@ internal static class BuckDesigner
         next();
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
         var layers = LayerMarks.Complete(
-            blanks, IslandLetters.Assign(blanks), holes, LayerVents.Of(blanks, vents), solid, spec, cancellation);
+            blanks, IslandLetters.Assign(blanks), holes, LayerVents.ByLayer(blanks, vents), solid, spec, cancellation);
 
         next();
-        var finishing = Finishing.Of(shape, spec, blank, extensions.Jigs, offsetter, cancellation);
+        var finishing = Finishing.Create(shape, spec, blank, extensions.Jigs, offsetter, cancellation);
         next();
         IEnumerable<Finding> findings =
         [
-            .. StackChecks.Of(plan, spec, solid, blanks),
-            .. ShapeChangeFindings.Of(changes, HeightResolution, spec),
-            .. SlotFindings.Of(shape.At(shape.ReferenceHeight, cancellation), shape, changes, spec),
+            .. StackChecks.Run(plan, spec, solid, blanks),
+            .. ShapeChangeFindings.Find(changes, HeightResolution, spec),
+            .. SlotFindings.Find(shape.At(shape.ReferenceHeight, cancellation), shape, changes, spec),
             .. dowels.Findings,
             .. vents?.Findings ?? [],
-            .. PlenumChecks.Of(spec, blanks),
-            .. LeftOffLabels.Of(layers.Concat(finishing.Jigs.SelectMany(j => j.Layers))),
+            .. PlenumChecks.Run(spec, blanks),
+            .. LeftOffLabels.Find(layers.Concat(finishing.Jigs.SelectMany(j => j.Layers))),
             .. finishing.Findings,
-            .. DesignChecks.Of(new(spec, shape, plan, blanks, blank), extensions.Checks, cancellation),
+            .. DesignChecks.Run(new(spec, shape, plan, blanks, blank), extensions.Checks, cancellation),
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot, cancellation) : shape.At(shape.Face, cancellation);
         return new(outline, spec, plan, layers, vents, flange,
@@ -96,7 +96,7 @@ internal static class BuckDesigner
     /// </summary>
     private static void RequireFew(Outline outline, StackPlan plan, BuckSpec spec)
     {
-        var heights = (long)(2 * plan.Sheets.Length + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.LookStep);
+        var heights = (long)(2 * plan.Sheets.Length + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.SampleStep);
         var pieces = outline.Region.Segments.Count();
         if (pieces * heights > MaxPieces)
             throw new SpecException(FormattableString.Invariant(
@@ -114,8 +114,8 @@ internal static class BuckDesigner
         var direction = PartSizing.Direction(spec.Kind, spec.Drawn);
         if (direction == 0) return (shape, new(spec.Drawn, spec.ShrinkageAllowed, 0));
         // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
-        var wall = Blank.Of(shape, spec, depth, heights, offsetter, cancellation) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
-        var moved = Specks.Without(offsetter.Offset(enlarged, wall, spec.Corners, cancellation), spec.Tolerance.Chord);
+        var wall = Blank.Compute(shape, spec, depth, heights, offsetter, cancellation) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
+        var moved = NegligibleLoops.Remove(offsetter.Offset(enlarged, wall, spec.Corners, cancellation), spec.Tolerance.Chord);
         return moved.IsEmpty
             ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))
             : (Drafted(moved), new(spec.Drawn, spec.ShrinkageAllowed, wall));

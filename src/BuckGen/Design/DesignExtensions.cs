@@ -8,11 +8,11 @@ namespace BuckGen.Design;
 public sealed record DesignExtensions
 {
     /// <summary>What comes with the library.</summary>
-    public static DesignExtensions Own { get; } = new();
+    public static DesignExtensions BuiltIn { get; } = new();
 
     /// <summary>The checks of the design.</summary>
-    public ImmutableArray<IDesignCheck> Checks { get; init; } = DesignChecks.Own;
+    public ImmutableArray<IDesignCheck> Checks { get; init; } = DesignChecks.BuiltIn;
 
     /// <summary>What follows the forming.</summary>
-    public ImmutableArray<IJig> Jigs { get; init; } = OwnJigs.All;
+    public ImmutableArray<IJig> Jigs { get; init; } = BuiltInJigs.All;
 }

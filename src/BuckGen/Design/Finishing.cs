@@ -13,7 +13,7 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
     private static readonly Finishing None = new([], []);
 
     /// <summary>Makes what the spec asks for.</summary>
-    public static Finishing Of(DraftedShape shape, BuckSpec spec, Blank? blank, ImmutableArray<IJig> jigs, IOffsetter offsetter, CancellationToken cancellation)
+    public static Finishing Create(DraftedShape shape, BuckSpec spec, Blank? blank, ImmutableArray<IJig> jigs, IOffsetter offsetter, CancellationToken cancellation)
     {
         // Without an area at both ends there is nothing to form; other findings say so.
         if (blank is null || shape.At(shape.Foot, cancellation).IsEmpty || shape.At(shape.Face, cancellation).IsEmpty) return None;
@@ -22,7 +22,7 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
         foreach (var jig in jigs)
         {
             cancellation.ThrowIfCancellationRequested();
-            var (parts, failure) = ForeignCode.Call(jig, () => jig.Name, () => NamedApart(JigAnswer.Of(jig, part, spec), made));
+            var (parts, failure) = ForeignCode.Call(jig, () => jig.Name, () => NamedApart(JigResult.Make(jig, part, spec), made));
             if (failure is not null) findings.Add(failure);
             else made.AddRange(parts);
         }
@@ -35,7 +35,7 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
     {
         var taken = made.SelectMany(m => m.Layers).Select(l => (l.Name, l.Number)).ToHashSet();
         foreach (var layer in parts.SelectMany(p => p.Layers))
-            if (!taken.Add((layer.Name, layer.Number))) throw new AnswerException(FormattableString.Invariant($"there is a layer {layer.Name} {layer.Number} already"));
+            if (!taken.Add((layer.Name, layer.Number))) throw new ForeignResultException(FormattableString.Invariant($"there is a layer {layer.Name} {layer.Number} already"));
         return parts;
     }
 }

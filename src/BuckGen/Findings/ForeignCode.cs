@@ -7,7 +7,7 @@ namespace BuckGen.Findings;
 internal static class ForeignCode
 {
     /// <summary>Most characters that are shown of a foreign exception.</summary>
-    private const int LongestReason = 300;
+    private const int MaxReasonLength = 300;
 
     /// <summary>False for what comes with the library.</summary>
     public static bool IsForeign(object extension) => extension is IForeignPart || extension.GetType().Assembly != typeof(ForeignCode).Assembly;
@@ -45,7 +45,7 @@ internal static class ForeignCode
         try
         {
             var reason = failure.Message.ReplaceLineEndings(" ");
-            return reason.Length <= LongestReason ? reason : reason[..LongestReason] + "...";
+            return reason.Length <= MaxReasonLength ? reason : reason[..MaxReasonLength] + "...";
         }
         catch (Exception)
         {

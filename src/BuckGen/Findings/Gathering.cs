@@ -6,11 +6,11 @@ namespace BuckGen.Findings;
 internal static class Gathering
 {
     /// <summary>Findings with one id, up to which each is listed.</summary>
-    public const int MostListed = 20;
+    public const int MaxListed = 20;
 
     /// <summary>The findings in their order; of a more frequent id, the finding at the worst place represents all.</summary>
     public static IEnumerable<Finding> Apply(IEnumerable<Finding> findings) =>
-        findings.GroupBy(f => f.Id, StringComparer.Ordinal).SelectMany(g => g.Skip(MostListed).Any() ? [One([.. g])] : g.AsEnumerable());
+        findings.GroupBy(f => f.Id, StringComparer.Ordinal).SelectMany(g => g.Skip(MaxListed).Any() ? [One([.. g])] : g.AsEnumerable());
 
     private static Finding One(Finding[] findings)
     {

@@ -18,7 +18,7 @@ public sealed record Job(
     string Title, string OutlineFile, OutlineOptions Reading, BuckSpec Buck, CuttingSpec Cutting, OutputOptions Output)
 {
     /// <summary>The checks and jigs that take part in the design.</summary>
-    public DesignExtensions Design { get; init; } = DesignExtensions.Own;
+    public DesignExtensions Design { get; init; } = DesignExtensions.BuiltIn;
 
     /// <summary>How the wall of the formed part is predicted.</summary>
     public FormingSpec Forming { get; init; } = new();

@@ -29,7 +29,7 @@ public static class JobFile
     /// <param name="text">The job file's text.</param>
     /// <param name="name">The job file's name, for messages.</param>
     /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
-    public static JobPlugins Plugins(string text, string name) => JobPlugins.Of(Root(Parse(text, name), name));
+    public static JobPlugins Plugins(string text, string name) => JobPlugins.Read(Root(Parse(text, name), name));
 
     /// <summary>Reads a job.</summary>
     /// <param name="text">The file's text.</param>
@@ -42,14 +42,14 @@ public static class JobFile
     /// <exception cref="JobFileException">The file is not understood; the message names the line.</exception>
     public static Job Read(string text, string name, Catalog? catalog = null, Extensions? extensions = null)
     {
-        extensions ??= Extensions.Own;
+        extensions ??= Extensions.BuiltIn;
         var document = Parse(text, name);
         var root = Root(document, name);
         if (CatalogName(root) is { } file && catalog is null)
             throw root.Fault(root.LineOf("catalog"), $"the job names the catalog \"{file}\", which was not read along with it; pass it to JobFile.Read");
         catalog ??= extensions.Catalog;
         // They were loaded before, to read the job with them.
-        _ = JobPlugins.Of(root);
+        _ = JobPlugins.Read(root);
         var (tables, stock) = Tables(document, name);
         extensions = SettingTables.Apply(tables, extensions);
         JobTable Table(string key) => tables.GetValueOrDefault(key) ?? new JobTable(name, key, 1);
@@ -61,7 +61,7 @@ public static class JobFile
         var sheets = stock.Select(s => ReadStock(s, catalog)).ToImmutableArray();
         var title = root.Text("title", Path.GetFileNameWithoutExtension(name));
         var reading = new OutlineOptions(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")],
-            outline.Length("smallest-loop", OutlineOptions.Default.SmallestLoop)) { Formats = extensions.OutlineFormats };
+            outline.Length("smallest-loop", OutlineOptions.Default.MinLoopWidth)) { Formats = extensions.OutlineFormats };
         var (forming, predict) = FinishTables.Forming(Table("forming"));
         var job = new Job(
             title,
@@ -92,7 +92,7 @@ public static class JobFile
             PredictWall = predict,
             PanelDrawing = FinishTables.PanelDrawing(tables.GetValueOrDefault("panel"), reading),
         };
-        foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RefuseTheRest();
+        foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RejectUnknownKeys();
         return job;
     }
 

@@ -9,7 +9,7 @@ namespace BuckGen.Jobs;
 /// <param name="Call">How long each call of a plug-in may take, from 1 s to an hour; null for the usual time.</param>
 public sealed record JobPlugins(ImmutableArray<string> Files, bool Isolated, TimeSpan? Call)
 {
-    internal static JobPlugins Of(JobTable root)
+    internal static JobPlugins Read(JobTable root)
     {
         var seconds = root.OptionalNumber("plugin-seconds");
         if (seconds is not (null or (>= 1 and <= 3600)))

@@ -9,14 +9,14 @@ namespace BuckGen.Jobs;
 internal sealed class JobTable(string file, string name, int line)
 {
     private readonly Dictionary<string, (object? Value, int Line)> values = new(StringComparer.Ordinal);
-    private readonly HashSet<string> asked = new(StringComparer.Ordinal);
+    private readonly HashSet<string> usedKeys = new(StringComparer.Ordinal);
 
     /// <summary>Remembers a key; a key given twice is refused.</summary>
     public void Add(KeyValueSyntax item)
     {
         var key = TomlValue.KeyOf(item);
         var at = item.Span.Start.Line + 1;
-        if (!values.TryAdd(key, (TomlValue.Of(item.Value), at))) throw Fault(at, $"\"{key}\" is given twice; remove one");
+        if (!values.TryAdd(key, (TomlValue.ToObject(item.Value), at))) throw Fault(at, $"\"{key}\" is given twice; remove one");
     }
 
     public string Text(string key, string otherwise) => Take(key) is not { } found
@@ -26,7 +26,7 @@ internal sealed class JobTable(string file, string name, int line)
     /// <summary>True when the key is given.</summary>
     public bool Has(string key)
     {
-        asked.Add(key);
+        usedKeys.Add(key);
         return values.ContainsKey(key);
     }
 
@@ -66,7 +66,7 @@ internal sealed class JobTable(string file, string name, int line)
         if (Take(key) is not { } found) return otherwise;
         return Words.TryParse<T>(found.Value as string, out var value)
             ? value
-            : throw Fault(found.Line, $"\"{key}\" is {TomlValue.Shown(found.Value)}; it must be {Words.Of<T>()}");
+            : throw Fault(found.Line, $"\"{key}\" is {TomlValue.Shown(found.Value)}; it must be {Words.List<T>()}");
     }
 
     /// <summary>One of several things by its name, without regard to case; null when the key is not given.</summary>
@@ -82,7 +82,7 @@ internal sealed class JobTable(string file, string name, int line)
     /// <summary>All keys with their values as text.</summary>
     public ImmutableDictionary<string, string> AllTexts()
     {
-        foreach (var key in values.Keys) asked.Add(key);
+        foreach (var key in values.Keys) usedKeys.Add(key);
         return values.ToImmutableDictionary(v => v.Key, v => TomlValue.AsText(v.Value.Value) ?? "");
     }
 
@@ -133,11 +133,11 @@ internal sealed class JobTable(string file, string name, int line)
     }
 
     /// <summary>Refuses unknown keys and lists the known ones.</summary>
-    public void RefuseTheRest()
+    public void RejectUnknownKeys()
     {
         foreach (var (key, (_, at)) in values)
-            if (!asked.Contains(key))
-                throw Fault(at, $"{Place}\"{key}\" is not known; known here: {string.Join(", ", asked.Order(StringComparer.Ordinal))}");
+            if (!usedKeys.Contains(key))
+                throw Fault(at, $"{Place}\"{key}\" is not known; known here: {string.Join(", ", usedKeys.Order(StringComparer.Ordinal))}");
     }
 
     public JobFileException Fault(int at, string what) => new($"{file}, line {at}: {what}.");
@@ -167,7 +167,7 @@ internal sealed class JobTable(string file, string name, int line)
 
     private (object? Value, int Line)? Take(string key)
     {
-        asked.Add(key);
+        usedKeys.Add(key);
         return values.TryGetValue(key, out var found) ? found : null;
     }
 

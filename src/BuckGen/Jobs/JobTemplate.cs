@@ -12,7 +12,7 @@ public static class JobTemplate
     {
         ArgumentNullException.ThrowIfNull(outlineFile);
         if (string.Concat(outlineFile.EnumerateRunes()) != outlineFile)
-            throw new JobFileException($"The drawing's name \"{VisibleText.Of(outlineFile)}\" holds half a character, which a job file can't hold; rename the drawing.");
+            throw new JobFileException($"The drawing's name \"{VisibleText.Escape(outlineFile)}\" holds half a character, which a job file can't hold; rename the drawing.");
         using var stream = typeof(JobTemplate).Assembly.GetManifestResourceStream("BuckGen.Jobs.template.toml")!;
         using var reader = new StreamReader(stream);
         return reader.ReadToEnd().Replace("file = \"outline.svg\"", $"file = \"{Escaped(outlineFile)}\"", StringComparison.Ordinal);

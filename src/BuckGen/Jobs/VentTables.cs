@@ -28,7 +28,7 @@ internal static class VentTables
             Air = air,
             Points = [.. table.LengthLists("points", 2, "[[\"10mm\", \"20mm\"]]").Select(p => new Vec2(p[0], p[1]))],
             KeepOut = [.. table.LengthLists("keep-out", 4, "[[\"0mm\", \"0mm\", \"30mm\", \"20mm\"]]")
-                .Select(k => Bounds.Of(new(k[0], k[1]), new(k[2], k[3])))],
+                .Select(k => Bounds.FromCorners(new(k[0], k[1]), new(k[2], k[3])))],
         };
     }
 
@@ -75,7 +75,7 @@ internal static class VentTables
         {
             Width = table.Length("width", defaults.Width),
             PortDiameter = table.Length("port-diameter", defaults.PortDiameter),
-            LargestBow = table.Length("largest-bow", defaults.LargestBow),
+            MaxBow = table.Length("largest-bow", defaults.MaxBow),
             Port = table.Size("port") is { } port ? new Vec2(port.Width, port.Height) : null,
         };
     }

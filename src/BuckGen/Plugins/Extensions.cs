@@ -16,7 +16,7 @@ namespace BuckGen.Plugins;
 public sealed record Extensions
 {
     /// <summary>What comes with the library.</summary>
-    public static Extensions Own { get; } = new();
+    public static Extensions BuiltIn { get; } = new();
 
     /// <summary>Kinds of drawings, in the order in which they are tried.</summary>
     public ImmutableArray<IOutlineFormat> OutlineFormats { get; init; } = Intake.Reading.OutlineFormats.All;
@@ -25,7 +25,7 @@ public sealed record Extensions
     public ImmutableArray<IVentPattern> VentPatterns { get; init; } = BuckGen.Design.Bucks.VentPatterns.All;
 
     /// <summary>Checks and jigs.</summary>
-    public DesignExtensions Design { get; init; } = DesignExtensions.Own;
+    public DesignExtensions Design { get; init; } = DesignExtensions.BuiltIn;
 
     /// <summary>Sheets and plastics.</summary>
     public Catalog Catalog { get; init; } = Catalog.BuiltIn;
@@ -45,7 +45,7 @@ public sealed record Extensions
     {
         ArgumentNullException.ThrowIfNull(extension);
         if (extension is GuardedSet several) return several.Parts.Aggregate(this, (all, part) => all.With(part));
-        if (PartKind.Of(extension.GetType()).IsEmpty) throw new ArgumentException($"{extension.GetType().Name} is no extension; it has none of the interfaces {string.Join(", ", PartKind.All.Select(k => k.Interface.Name))}.", nameof(extension));
+        if (PartKind.ForType(extension.GetType()).IsEmpty) throw new ArgumentException($"{extension.GetType().Name} is no extension; it has none of the interfaces {string.Join(", ", PartKind.All.Select(k => k.Interface.Name))}.", nameof(extension));
         var with = this;
         // Readers of plug-ins are tried first: the library's own would refuse what they don't know.
         if (extension is IOutlineFormat reader) with = with with { OutlineFormats = [reader, .. with.OutlineFormats.Where(f => f.Name != reader.Name)] };
@@ -62,7 +62,7 @@ public sealed record Extensions
     internal ImmutableArray<IWithSettings> TakingSettings(string name)
     {
         IEnumerable<object> all = [.. OutlineFormats, .. VentPatterns, .. Design.Jigs, .. Design.Checks, .. CutFileFormats, .. ReportSections];
-        var takers = all.OfType<IWithSettings>().Where(e => e is not GuardedPart { TakesSettings: false } && PartKind.Of(e.GetType()).Any(k => k.NameOf(e) == name)).Distinct().ToArray();
+        var takers = all.OfType<IWithSettings>().Where(e => e is not GuardedPart { TakesSettings: false } && PartKind.ForType(e.GetType()).Any(k => k.NameOf(e) == name)).Distinct().ToArray();
         // Several parts may be one object, which gets its settings once.
         return [.. takers.Where((t, i) => t is not GuardedPart part || !takers.Take(i).OfType<GuardedPart>().Any(part.IsOf))];
     }

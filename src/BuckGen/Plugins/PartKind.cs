@@ -27,5 +27,5 @@ internal sealed record PartKind(string Word, Type Interface, Func<object, string
     ];
 
     /// <summary>The kinds that a type is of; none for a type that is no extension.</summary>
-    public static ImmutableArray<PartKind> Of(Type type) => [.. All.Where(k => k.Interface.IsAssignableFrom(type))];
+    public static ImmutableArray<PartKind> ForType(Type type) => [.. All.Where(k => k.Interface.IsAssignableFrom(type))];
 }

@@ -29,7 +29,7 @@ internal sealed class PluginGuard(string file, string part, PluginRun run)
         run.Calls?.Report(begun);
         try
         {
-            new Thread(() => outcome.SetResult(Tried(call))) { IsBackground = true, Name = $"plug-in {Path.GetFileNameWithoutExtension(file)}" }.Start();
+            new Thread(() => outcome.SetResult(TryCall(call))) { IsBackground = true, Name = $"plug-in {Path.GetFileNameWithoutExtension(file)}" }.Start();
             if (!outcome.Task.Wait(run.IsWatched ? Timeout.InfiniteTimeSpan : begun.Allowed!.Value, run.Cancellation))
             {
                 leftOut = begun.Overdue;
@@ -46,7 +46,7 @@ internal sealed class PluginGuard(string file, string part, PluginRun run)
     }
 
     /// <summary>Nothing of a plug-in's exceptions goes on but their words: they may be classes of its own.</summary>
-    private static Outcome<T> Tried<T>(Func<T> call)
+    private static Outcome<T> TryCall<T>(Func<T> call)
     {
         try
         {

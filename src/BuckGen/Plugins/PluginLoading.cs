@@ -56,7 +56,7 @@ internal static class PluginLoading
         var (parts, problems) = (new List<GuardedPart>(), new List<string>());
         foreach (var type in assembly.GetExportedTypes().Where(t => t is { IsClass: true, IsAbstract: false }).OrderBy(t => t.FullName, StringComparer.Ordinal))
         {
-            if (PartKind.Of(type).IsEmpty) continue;
+            if (PartKind.ForType(type).IsEmpty) continue;
             try
             {
                 parts.AddRange(GuardedPart.AllOf(Made(type), guardOf));
@@ -70,7 +70,7 @@ internal static class PluginLoading
         if (parts.Count == 0 && problems.Count == 0) problems.Add("it provides nothing: no public class implements one of the interfaces that extend BuckGen");
         return plugin with
         {
-            Extensions = [.. parts], Parts = [.. parts.SelectMany(p => PartKind.Of(p.GetType()).Select(k => new PluginPart(k.Word, p.Name)))],
+            Extensions = [.. parts], Parts = [.. parts.SelectMany(p => PartKind.ForType(p.GetType()).Select(k => new PluginPart(k.Word, p.Name)))],
             Problem = problems.Count == 0 ? null : string.Join("; ", problems),
         };
     }

@@ -6,7 +6,7 @@ namespace BuckGen.Plugins;
 public sealed record PluginRun
 {
     /// <summary>Ten seconds to start, thirty for each call, and nothing left out.</summary>
-    public static PluginRun Usual { get; } = new();
+    public static PluginRun Default { get; } = new();
 
     /// <summary>How long a plug-in may take to start: to be loaded and to make its parts.</summary>
     public TimeSpan Start { get; init; } = TimeSpan.FromSeconds(10);

@@ -11,7 +11,7 @@ public sealed record PluginSet(ImmutableArray<Plugin> Plugins)
 
     /// <summary>Loads plug-ins, each in a context of its own, so that they can't get at each other's libraries.</summary>
     /// <param name="files">The assemblies; a file named twice is loaded once.</param>
-    /// <param name="run">How they are called; <see cref="PluginRun.Usual"/> when left out.</param>
+    /// <param name="run">How they are called; <see cref="PluginRun.Default"/> when left out.</param>
     /// <remarks>
     /// A plug-in that can't be used is listed with what is wrong with it; nothing is thrown. What the parts return is checked
     /// when they are called: a part that fails, takes too long or gives what can't be used gives nothing, and a finding names it.
@@ -20,7 +20,7 @@ public sealed record PluginSet(ImmutableArray<Plugin> Plugins)
     public static PluginSet Load(IEnumerable<string> files, PluginRun? run = null)
     {
         ArgumentNullException.ThrowIfNull(files);
-        return new([.. files.Select(Path.GetFullPath).Distinct(StringComparer.Ordinal).Select(f => PluginLoading.Load(f, run ?? PluginRun.Usual))]);
+        return new([.. files.Select(Path.GetFullPath).Distinct(StringComparer.Ordinal).Select(f => PluginLoading.Load(f, run ?? PluginRun.Default))]);
     }
 
     /// <summary>

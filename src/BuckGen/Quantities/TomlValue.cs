@@ -7,16 +7,16 @@ namespace BuckGen.Quantities;
 internal static class TomlValue
 {
     /// <summary>Text, number, flag, list or table; other values as their text.</summary>
-    public static object? Of(ValueSyntax? value) => value switch
+    public static object? ToObject(ValueSyntax? value) => value switch
     {
         StringValueSyntax text => text.Value,
         IntegerValueSyntax whole => whole.Value,
         FloatValueSyntax number => number.Value,
         BooleanValueSyntax flag => flag.Value,
-        ArraySyntax list => list.Items.Select(i => Of(i.Value)).ToArray(),
+        ArraySyntax list => list.Items.Select(i => ToObject(i.Value)).ToArray(),
         // A key given twice keeps its last value here; the parser's own check refuses it before.
         InlineTableSyntax table => table.Items.Select(i => i.KeyValue).OfType<KeyValueSyntax>()
-            .GroupBy(KeyOf, StringComparer.Ordinal).ToDictionary(g => g.Key, g => Of(g.Last().Value)),
+            .GroupBy(KeyOf, StringComparer.Ordinal).ToDictionary(g => g.Key, g => ToObject(g.Last().Value)),
         _ => value?.ToString(),
     };
 

@@ -17,13 +17,13 @@ public static class VisibleText
     /// The text in one line of visible characters: a line break becomes <c>\n</c>, U+202E becomes <c>\u202E</c>.
     /// </summary>
     /// <param name="text">Any text, lone surrogates included. What this method gave comes back unchanged.</param>
-    /// <param name="longest">The most characters given, at least 20. A longer text loses its middle: its start says what it is
+    /// <param name="maxLength">The most characters given, at least 20. A longer text loses its middle: its start says what it is
     /// about, its end what to do.</param>
-    public static string Of(string text, int longest = int.MaxValue)
+    public static string Escape(string text, int maxLength = int.MaxValue)
     {
         ArgumentNullException.ThrowIfNull(text);
-        ArgumentOutOfRangeException.ThrowIfLessThan(longest, 20);
-        return Cut(Escaped(text), longest);
+        ArgumentOutOfRangeException.ThrowIfLessThan(maxLength, 20);
+        return Cut(Escaped(text), maxLength);
     }
 
     /// <summary>Several lines, each of them visible.</summary>
@@ -68,11 +68,11 @@ public static class VisibleText
         _ => string.Create(CultureInfo.InvariantCulture, $"\\U{character:X8}"),
     };
 
-    private static string Cut(string shown, int longest)
+    private static string Cut(string shown, int maxLength)
     {
-        if (shown.Length <= longest) return shown;
-        var end = (longest - Mark.Length) / 3;
-        var start = longest - Mark.Length - end;
+        if (shown.Length <= maxLength) return shown;
+        var end = (maxLength - Mark.Length) / 3;
+        var start = maxLength - Mark.Length - end;
         // A pair of surrogates stays whole.
         if (char.IsHighSurrogate(shown[start - 1])) start--;
         if (char.IsLowSurrogate(shown[^end])) end--;

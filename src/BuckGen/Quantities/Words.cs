@@ -12,10 +12,10 @@ public static class Words
     }
 
     /// <summary>The word for a choice.</summary>
-    public static string Of<T>(T value) where T : struct, Enum => value.ToString().ToLowerInvariant();
+    public static string Format<T>(T value) where T : struct, Enum => value.ToString().ToLowerInvariant();
 
     /// <summary>All words, for messages: "outside, inside or middle".</summary>
-    public static string Of<T>() where T : struct, Enum
+    public static string List<T>() where T : struct, Enum
     {
         var words = Enum.GetNames<T>().Select(n => n.ToLowerInvariant()).ToArray();
         return $"{string.Join(", ", words[..^1])} or {words[^1]}";

@@ -8,9 +8,9 @@ internal static class Drawing
     /// <summary>An SVG in millimetres.</summary>
     /// <param name="dice">The choices.</param>
     /// <param name="size">Width of what is drawn, mm.</param>
-    public static string Of(Dice dice, double size)
+    public static string CreateRandom(RandomSource dice, double size)
     {
-        var aspect = dice.Is(0.3) ? dice.Size(0.02, 1) : 1;
+        var aspect = dice.Chance(0.3) ? dice.Size(0.02, 1) : 1;
         var (w, h) = (size, size * aspect);
         var path = dice.Whole(0, 9) switch
         {

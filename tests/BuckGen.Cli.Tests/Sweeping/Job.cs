@@ -6,26 +6,26 @@ internal static class Job
     /// <summary>The text.</summary>
     /// <param name="dice">The choices.</param>
     /// <param name="size">Width of what is drawn, mm.</param>
-    public static string Of(Dice dice, double size)
+    public static string CreateRandom(RandomSource dice, double size)
     {
         var thick = dice.Size(0.3, 60);
         // Few boards mostly, so that a run stays short.
-        var boards = dice.Is(0.1) ? 40 : 8;
-        var depth = Math.Max(0.1, Math.Min(dice.Is(0.6) ? size * dice.Between(0.02, 1.5) : dice.Size(0.1, 1000), Math.Min(1000, boards * thick)));
-        List<string> lines = ["[outline]", "file = \"drawing.svg\"", "[buck]", $"depth = \"{Dice.Text(depth)}mm\""];
-        Put(0.5, "draft", () => Dice.Text(dice.One(0, -1, 1) * dice.Size(0.1, 45)));
+        var boards = dice.Chance(0.1) ? 40 : 8;
+        var depth = Math.Max(0.1, Math.Min(dice.Chance(0.6) ? size * dice.Between(0.02, 1.5) : dice.Size(0.1, 1000), Math.Min(1000, boards * thick)));
+        List<string> lines = ["[outline]", "file = \"drawing.svg\"", "[buck]", $"depth = \"{RandomSource.Text(depth)}mm\""];
+        Put(0.5, "draft", () => RandomSource.Text(dice.One(0, -1, 1) * dice.Size(0.1, 45)));
         Word(0.5, "kind", "male", "female");
         Word(0.5, "outline-at", "face", "base");
         Word(0.3, "drawn", "buck", "inside", "outside");
         Word(0.4, "corners", "round", "mitre");
         Word(0.5, "steps", "outside", "inside", "middle");
-        Put(0.2, "depth-tolerance", () => Dice.Text(dice.Between(0, 50)));
-        Put(0.2, "letter-height", () => Dice.Text(dice.Between(2, 50)));
+        Put(0.2, "depth-tolerance", () => RandomSource.Text(dice.Between(0, 50)));
+        Put(0.2, "letter-height", () => RandomSource.Text(dice.Between(2, 50)));
         Length(0.3, "block-margin", 0.1, 500);
-        lines.AddRange(["[[stock]]", "name = \"A\"", $"thickness = \"{Dice.Text(thick)}mm\""]);
+        lines.AddRange(["[[stock]]", "name = \"A\"", $"thickness = \"{RandomSource.Text(thick)}mm\""]);
         Sizes(0.6, "sheet", 20, 5000);
-        Put(0.3, "price", () => Dice.Text(dice.Size(0.01, 1e6)));
-        Put(0.3, "cut-feed", () => Dice.Text(dice.Size(1, 1e5)));
+        Put(0.3, "price", () => RandomSource.Text(dice.Size(0.01, 1e6)));
+        Put(0.3, "cut-feed", () => RandomSource.Text(dice.Size(1, 1e5)));
         var plate = Table(0.7, "base", "stock = \"A\"");
         if (plate)
         {
@@ -41,7 +41,7 @@ internal static class Job
                 Length(0.3, "bore", 1, 30);
                 Length(0.3, "face-thickness", 0.5, 20);
                 Length(0.3, "land", 0.5, 20);
-                Put(0.3, "points", () => $"[[{Dice.Text(dice.Between(-1, 1) * size)}, {Dice.Text(dice.Between(-1, 1) * size)}]]");
+                Put(0.3, "points", () => $"[[{RandomSource.Text(dice.Between(-1, 1) * size)}, {RandomSource.Text(dice.Between(-1, 1) * size)}]]");
             }
 
             if (Table(0.4, "plenum", "stock = \"A\""))
@@ -54,10 +54,10 @@ internal static class Job
 
             if (Table(0.3, "vacuum"))
             {
-                Put(0.5, "vacuum", () => $"\"{Dice.Text(dice.Between(0.5, 100))}kPa\"");
-                Put(0.5, "pump-litres-per-second", () => Dice.Text(dice.Size(1e-3, 1e4)));
-                Put(0.5, "tank-litres", () => Dice.Text(dice.Size(1e-3, 1e5)));
-                Put(0.5, "seconds", () => Dice.Text(dice.Size(0.01, 60)));
+                Put(0.5, "vacuum", () => $"\"{RandomSource.Text(dice.Between(0.5, 100))}kPa\"");
+                Put(0.5, "pump-litres-per-second", () => RandomSource.Text(dice.Size(1e-3, 1e4)));
+                Put(0.5, "tank-litres", () => RandomSource.Text(dice.Size(1e-3, 1e5)));
+                Put(0.5, "seconds", () => RandomSource.Text(dice.Size(0.01, 60)));
             }
         }
 
@@ -72,8 +72,8 @@ internal static class Job
             Word(0.4, "plastic", "petg", "hips", "abs", "pc");
             Length(0.6, "gauge", 0.1, 25);
             Length(0.3, "least-wall", 0.02, 25);
-            Put(0.3, "price", () => Dice.Text(dice.Size(0.01, 1e5)));
-            Put(0.3, "sizes", () => $"[[{Dice.Text(dice.Size(50, 5000))}, {Dice.Text(dice.Size(50, 5000))}]]");
+            Put(0.3, "price", () => RandomSource.Text(dice.Size(0.01, 1e5)));
+            Put(0.3, "sizes", () => $"[[{RandomSource.Text(dice.Size(50, 5000))}, {RandomSource.Text(dice.Size(50, 5000))}]]");
         }
 
         if (Table(0.5, "former"))
@@ -82,7 +82,7 @@ internal static class Job
             Length(0.3, "travel", 1, 2000);
             Length(0.3, "gap", 0.5, 500);
             Length(0.3, "plug-gap", 0.5, 200);
-            Put(0.3, "heater", () => Dice.Text(dice.Between(100, 800)));
+            Put(0.3, "heater", () => RandomSource.Text(dice.Between(100, 800)));
             Length(0.3, "grip", 1, 50);
             Length(0.3, "lip", 1, 50);
         }
@@ -91,9 +91,9 @@ internal static class Job
         {
             Put(0.4, "stepped", () => "true");
             Length(0.3, "corner-ball", 0.5, 50);
-            Put(0.3, "modulus", () => Dice.Text(dice.Size(0.001, 10)));
-            Put(0.3, "friction", () => Dice.Text(dice.Between(0, 1)));
-            Put(0.3, "stiffening", () => Dice.Text(dice.Between(0, 2)));
+            Put(0.3, "modulus", () => RandomSource.Text(dice.Size(0.001, 10)));
+            Put(0.3, "friction", () => RandomSource.Text(dice.Between(0, 1)));
+            Put(0.3, "stiffening", () => RandomSource.Text(dice.Between(0, 2)));
         }
 
         if (Table(0.5, "jig"))
@@ -134,12 +134,12 @@ internal static class Job
         if (Table(0.3, "rates"))
         {
             foreach (var key in (string[])["labour", "machine", "mark-feed", "path-seconds", "sheet-minutes", "drill-seconds", "glue-minutes"])
-                Put(0.5, key, () => Dice.Text(dice.Is(0.1) ? 0 : dice.Size(0.001, 1e6)));
+                Put(0.5, key, () => RandomSource.Text(dice.Chance(0.1) ? 0 : dice.Size(0.001, 1e6)));
         }
 
         if (Table(0.3, "checks"))
             foreach (var key in (string[])["web-gap", "deepest-male", "deepest-female", "largest-draw", "largest-thinning", "least-corner", "largest-step", "least-frame-gap"])
-                Put(0.3, key, () => Dice.Text(dice.Size(1, 10)));
+                Put(0.3, key, () => RandomSource.Text(dice.Size(1, 10)));
         if (Table(0.3, "dowels"))
         {
             Length(0.5, "diameter", 1, 50);
@@ -159,7 +159,7 @@ internal static class Job
 
         bool Table(double share, string name, params string[] first)
         {
-            if (!dice.Is(share)) return false;
+            if (!dice.Chance(share)) return false;
             lines.Add($"[{name}]");
             lines.AddRange(first);
             return true;
@@ -167,11 +167,11 @@ internal static class Job
 
         void Put(double share, string key, Func<string> value)
         {
-            if (dice.Is(share)) lines.Add($"{key} = {value()}");
+            if (dice.Chance(share)) lines.Add($"{key} = {value()}");
         }
 
         void Word(double share, string key, params string[] words) => Put(share, key, () => $"\"{dice.One(words)}\"");
         void Length(double share, string key, double from, double to) => Put(share, key, () => $"\"{dice.Length(from, to)}\"");
-        void Sizes(double share, string key, double from, double to) => Put(share, key, () => $"[{Dice.Text(dice.Size(from, to))}, {Dice.Text(dice.Size(from, to))}]");
+        void Sizes(double share, string key, double from, double to) => Put(share, key, () => $"[{RandomSource.Text(dice.Size(from, to))}, {RandomSource.Text(dice.Size(from, to))}]");
     }
 }

@@ -30,10 +30,10 @@ public sealed class SweepTests : Workshop
 
     private (int Status, string? Fault) Run(int number)
     {
-        var dice = new Dice(number);
-        var size = dice.Is(0.6) ? dice.Size(10, 600) : dice.Size(0.1, 10000);
-        Write("drawing.svg", Drawing.Of(dice, size));
-        var args = dice.Is(0.4) ? WithJob(dice, size) : WithOptions(dice, size);
+        var dice = new RandomSource(number);
+        var size = dice.Chance(0.6) ? dice.Size(10, 600) : dice.Size(0.1, 10000);
+        Write("drawing.svg", Drawing.CreateRandom(dice, size));
+        var args = dice.Chance(0.4) ? WithJob(dice, size) : WithOptions(dice, size);
 
         var run = Cli.Run(args);
 
@@ -42,16 +42,16 @@ public sealed class SweepTests : Workshop
         return (run.Status, run.Status is 0 or 1 || refused ? null : $"status {run.Status}, {run.Error.Trim()} from {string.Join(' ', args)}");
     }
 
-    private string[] WithJob(Dice dice, double size)
+    private string[] WithJob(RandomSource dice, double size)
     {
-        var job = Write("job.toml", Job.Of(dice, size));
+        var job = Write("job.toml", Job.CreateRandom(dice, size));
         var command = dice.One("make", "make", "check", "form");
-        return command == "make" ? [command, job, "--out", At("out"), .. dice.Is(0.5) ? ["--force"] : Array.Empty<string>()] : [command, job];
+        return command == "make" ? [command, job, "--out", At("out"), .. dice.Chance(0.5) ? ["--force"] : Array.Empty<string>()] : [command, job];
     }
 
-    private string[] WithOptions(Dice dice, double size)
+    private string[] WithOptions(RandomSource dice, double size)
     {
-        var settings = Settings.Of(dice, size);
+        var settings = Settings.CreateRandom(dice, size);
         return [settings[0], At("drawing.svg"), .. settings[1..], .. settings[0] is "buck" or "jig" or "vents" ? ["--out", At("out")] : Array.Empty<string>()];
     }
 

@@ -6,10 +6,10 @@ namespace BuckGen.Dxf.Tests.Corpus;
 
 public class MutationTests
 {
-    private const int LargestSeed = 30_000;
+    private const int MaxSeed = 30_000;
 
     private static readonly byte[][] Seeds =
-        [.. CorpusFiles.Manifest().Select(file => CorpusFiles.Bytes(file.File)).Where(bytes => bytes.Length is > 0 and < LargestSeed)];
+        [.. CorpusFiles.Manifest().Select(file => CorpusFiles.Bytes(file.File)).Where(bytes => bytes.Length is > 0 and < MaxSeed)];
 
     private static readonly Gen<(int Seed, (double Place, byte Value)[] Changes, double Cut)> Damage = Gen.Select(
         Gen.Int[0, Seeds.Length - 1],

@@ -15,7 +15,7 @@ public class BinaryTests
     [InlineData(false)]
     public void Both_binary_forms_are_read_like_text(bool wideCodes)
     {
-        var drawing = DxfReader.Read(BinarySample.Of(Tags, wideCodes));
+        var drawing = DxfReader.Read(BinarySample.FromTags(Tags, wideCodes));
         Assert.Equal(4, drawing.InsertionUnits);
         Assert.Equal(new DxfCircle(new(0.1, -2), 3) { Layer = "A", Line = 15 }, Assert.Single(drawing.Entities));
         Assert.Equal(Sample.Read(Sample.Text(Tags)).Entities, drawing.Entities);
@@ -23,11 +23,11 @@ public class BinaryTests
 
     [Fact]
     public void Pictures_inside_are_passed_over() =>
-        Assert.Single(DxfReader.Read(BinarySample.Of(Tags.Replace("8 A", "310 xyz|8 A", StringComparison.Ordinal), true)).Entities);
+        Assert.Single(DxfReader.Read(BinarySample.FromTags(Tags.Replace("8 A", "310 xyz|8 A", StringComparison.Ordinal), true)).Entities);
 
     [Fact]
     public void A_number_that_is_not_finite_is_refused() =>
-        Assert.Equal("CIRCLE", Refused(BinarySample.Of(Tags.Replace("40 3", "40 NaN", StringComparison.Ordinal), true)).EntityType);
+        Assert.Equal("CIRCLE", Refused(BinarySample.FromTags(Tags.Replace("40 3", "40 NaN", StringComparison.Ordinal), true)).EntityType);
 
     [Theory]
     [InlineData(1)]
@@ -35,13 +35,13 @@ public class BinaryTests
     [InlineData(40)]
     [InlineData(62)]
     public void A_binary_file_that_is_cut_off_is_refused(int missing) =>
-        Assert.Contains("cut off", Refused(BinarySample.Of(Tags, true)[..^missing]).Message, StringComparison.Ordinal);
+        Assert.Contains("cut off", Refused(BinarySample.FromTags(Tags, true)[..^missing]).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_group_code_that_does_not_exist_is_refused() =>
         Assert.Contains(
             "group code 600",
-            Refused(BinarySample.Of(Tags.Replace("8 A", "600 A", StringComparison.Ordinal), true)).Message,
+            Refused(BinarySample.FromTags(Tags.Replace("8 A", "600 A", StringComparison.Ordinal), true)).Message,
             StringComparison.Ordinal);
 
     private static DxfException Refused(byte[] bytes) => Assert.Throws<DxfException>(() => DxfReader.Read(bytes));

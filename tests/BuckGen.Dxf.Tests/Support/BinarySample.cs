@@ -10,7 +10,7 @@ internal static class BinarySample
     /// <summary>Encodes tags with codes up to 79 or text codes.</summary>
     /// <param name="tags">Words as <see cref="Sample.Text"/> takes them.</param>
     /// <param name="wideCodes">True for the two-byte codes of R13 and later, false for the one-byte codes of R12.</param>
-    public static byte[] Of(string tags, bool wideCodes)
+    public static byte[] FromTags(string tags, bool wideCodes)
     {
         using var bytes = new MemoryStream();
         bytes.Write("AutoCAD Binary DXF\r\n\u001a\0"u8);

@@ -22,7 +22,7 @@ internal static class Drawings
         ],
     };
 
-    public static DxfDrawing Of(params DxfEntity[] entities) => new() { Entities = [.. entities] };
+    public static DxfDrawing Create(params DxfEntity[] entities) => new() { Entities = [.. entities] };
 
     public static IReadOnlyList<DxfTag> Tags(DxfDrawing drawing, DxfVersion version)
     {
@@ -48,7 +48,7 @@ internal static class Drawings
     }
 
     public static DxfException Refused(DxfEntity entity) =>
-        Assert.Throws<DxfException>(() => Tags(Of(entity), DxfVersion.R12));
+        Assert.Throws<DxfException>(() => Tags(Create(entity), DxfVersion.R12));
 
     public static T Under<T>(string culture, Func<T> work)
     {

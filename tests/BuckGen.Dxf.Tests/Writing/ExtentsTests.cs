@@ -57,7 +57,7 @@ public class ExtentsTests
     public void The_viewport_frames_the_drawing(double width, double height, double middleX, double middleY, double viewHeight)
     {
         DxfEntity entity = width == 0 ? new DxfPointEntity(new(1000, 2000)) : new DxfLine(new(1000, 2000), new(1000 + width, 2000 + height));
-        var tags = Drawings.Tags(Drawings.Of(entity), DxfVersion.R2000);
+        var tags = Drawings.Tags(Drawings.Create(entity), DxfVersion.R2000);
         var viewport = tags.SkipWhile(tag => tag is not { Code: 0, Value: "VPORT" }).Skip(1).TakeWhile(tag => tag.Code != 0).ToList();
         double Value(int code) => double.Parse(viewport.Single(tag => tag.Code == code).Value, CultureInfo.InvariantCulture);
         Assert.Equal((middleX, middleY, viewHeight, 1.5), (Value(12), Value(22), Value(40), Value(41)));
@@ -84,7 +84,7 @@ public class ExtentsTests
     {
         foreach (var version in Enum.GetValues<DxfVersion>())
         {
-            var tags = Drawings.Tags(Drawings.Of(entities), version).ToList();
+            var tags = Drawings.Tags(Drawings.Create(entities), version).ToList();
             double[] expected = [minX, minY, maxX, maxY];
             Assert.All(expected.Zip(Point("$EXTMIN").Concat(Point("$EXTMAX"))), pair => Assert.Equal(pair.First, pair.Second, within));
 

@@ -90,7 +90,7 @@ public class PolylineCleaningTests
 
     private static DxfVertex[] Written(bool closed, params DxfVertex[] vertices) =>
         [.. Assert.IsType<DxfPolyline>(Assert.Single(
-            DxfReader.Read(Drawings.Bytes(Drawings.Of(new DxfPolyline([.. vertices], closed)), DxfVersion.R2000)).Entities)).Vertices];
+            DxfReader.Read(Drawings.Bytes(Drawings.Create(new DxfPolyline([.. vertices], closed)), DxfVersion.R2000)).Entities)).Vertices];
 
     private static DxfVertex[] Rotated(DxfVertex[] vertices) => vertices[0].X == 0 ? [.. vertices[1..], vertices[0]] : vertices;
 }

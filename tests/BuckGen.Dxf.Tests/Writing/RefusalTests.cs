@@ -72,7 +72,7 @@ public class RefusalTests
     {
         foreach (var version in Enum.GetValues<DxfVersion>())
         {
-            var back = Assert.Single(DxfReader.Read(Drawings.Bytes(Drawings.Of(entity), version)).Entities);
+            var back = Assert.Single(DxfReader.Read(Drawings.Bytes(Drawings.Create(entity), version)).Entities);
             Assert.Equal(entity with { Colour = null }, back with { Colour = null, Line = 0 }); // 256 is read as "the layer's".
         }
     }
@@ -86,7 +86,7 @@ public class RefusalTests
     public void A_layer_name_that_is_not_safe_everywhere_is_refused(string name)
     {
         Assert.Contains($"\"{name}\"", Drawings.Refused(Circle with { Layer = name }).Message, StringComparison.Ordinal);
-        Assert.Throws<DxfException>(() => Drawings.Tags(Drawings.Of(Circle) with { Layers = [new(name)] }, DxfVersion.R12));
+        Assert.Throws<DxfException>(() => Drawings.Tags(Drawings.Create(Circle) with { Layers = [new(name)] }, DxfVersion.R12));
     }
 
     [Theory]
@@ -94,7 +94,7 @@ public class RefusalTests
     [InlineData("CUT_2-$B")]
     [InlineData("A234567890123456789012345678901")]
     public void A_safe_layer_name_is_written(string name) =>
-        Assert.Contains($"8={name}", Drawings.EntityTags(Drawings.Of(Circle with { Layer = name }), DxfVersion.R12), StringComparison.Ordinal);
+        Assert.Contains($"8={name}", Drawings.EntityTags(Drawings.Create(Circle with { Layer = name }), DxfVersion.R12), StringComparison.Ordinal);
 
     [Theory]
     [InlineData(0)]
@@ -102,13 +102,13 @@ public class RefusalTests
     public void A_layer_colour_outside_the_table_is_refused(int colour) =>
         Assert.Contains(
             $"the colour of layer A is {colour}; it must be from 1 to 255",
-            Assert.Throws<DxfException>(() => Drawings.Tags(Drawings.Of(Circle) with { Layers = [new("A", colour)] }, DxfVersion.R12)).Message,
+            Assert.Throws<DxfException>(() => Drawings.Tags(Drawings.Create(Circle) with { Layers = [new("A", colour)] }, DxfVersion.R12)).Message,
             StringComparison.Ordinal);
 
     [Fact]
     public void Nothing_is_written_without_a_drawing_a_place_to_write_to_or_a_form()
     {
-        var drawing = Drawings.Of(Circle);
+        var drawing = Drawings.Create(Circle);
         Assert.Equal("drawing", Assert.Throws<ArgumentNullException>(() => Drawings.Tags(null!, DxfVersion.R12)).ParamName);
         Assert.Equal("sink", Assert.Throws<ArgumentNullException>(() => DxfWriter.Write(drawing, DxfVersion.R12, (IDxfTagSink)null!)).ParamName);
         Assert.Equal("stream", Assert.Throws<ArgumentNullException>(() => DxfWriter.Write(drawing, DxfVersion.R12, (Stream)null!)).ParamName);
@@ -124,7 +124,7 @@ public class RefusalTests
     public void A_placed_block_is_refused_and_an_unplaced_one_shows_nothing()
     {
         Assert.Equal("INSERT", Drawings.Refused(new DxfInsert("B", new(0, 0))).EntityType);
-        var drawing = Drawings.Of(Circle);
+        var drawing = Drawings.Create(Circle);
         Assert.Equal(
             Drawings.Tags(drawing, DxfVersion.R12), Drawings.Tags(drawing with { Blocks = [new("B", default, [])] }, DxfVersion.R12));
     }
@@ -133,7 +133,7 @@ public class RefusalTests
     public void A_refused_drawing_leaves_the_stream_untouched()
     {
         using var stream = new MemoryStream();
-        Assert.Throws<DxfException>(() => DxfWriter.Write(Drawings.Of(Circle, Circle with { Radius = 0 }), DxfVersion.R12, stream));
+        Assert.Throws<DxfException>(() => DxfWriter.Write(Drawings.Create(Circle, Circle with { Radius = 0 }), DxfVersion.R12, stream));
         Assert.Equal(0, stream.Length);
     }
 }

@@ -15,11 +15,11 @@ namespace BuckGen.Fuzz.Tests.Cases;
 /// <param name="Whole">True to make all of them; report and pictures take most of the time.</param>
 internal sealed record DesignCase(int Seed, int Number, RandomDrawing Drawing, BuckSpec Buck, CuttingSpec Cutting, OutputOptions Output, bool Whole)
 {
-    public static DesignCase Of(int seed, int number)
+    public static DesignCase Create(int seed, int number)
     {
-        var dice = new Dice(seed, number);
+        var dice = new RandomSource(seed, number);
         return new(
-            seed, number, RandomDrawing.Of(dice, seed, number), RandomBuck.Of(dice), RandomCutting.Of(dice),
+            seed, number, RandomDrawing.Create(dice, seed, number), RandomBuck.Create(dice), RandomCutting.Create(dice),
             new("", dice.Any(DxfVersion.R12, DxfVersion.R2000), dice.Chance(0.1)), dice.Chance(0.02));
     }
 

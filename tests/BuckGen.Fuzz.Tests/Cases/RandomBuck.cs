@@ -8,9 +8,9 @@ namespace BuckGen.Fuzz.Tests.Cases;
 /// <summary>What a maker might decide about a buck, sensible mostly.</summary>
 internal static class RandomBuck
 {
-    private const double ThinnestOverPlenum = 2.5;
+    private const double MinThicknessOverPlenum = 2.5;
 
-    public static BuckSpec Of(Dice dice)
+    public static BuckSpec Create(RandomSource dice)
     {
         var stock = Stocks(dice);
         var (depth, draft) = (Depth(dice, stock), dice.Chance(0.05) ? dice.Between(-5, 0) : dice.Said(0, 15));
@@ -32,7 +32,7 @@ internal static class RandomBuck
             Sheet = sheet,
             Drawn = sheet is not null && dice.Chance(0.15) ? dice.Any(Drawn.Inside, Drawn.Outside) : Drawn.Buck,
             Vents = plate is not null && sheet is not null && dice.Chance(0.3) ? Vents(dice) : null,
-            Plenum = plate is not null && (plate.Under ?? plate.Stock).Thickness >= ThinnestOverPlenum && dice.Chance(0.2) ? Plenum(dice) : null,
+            Plenum = plate is not null && (plate.Under ?? plate.Stock).Thickness >= MinThicknessOverPlenum && dice.Chance(0.2) ? Plenum(dice) : null,
             Jig = sheet is not null && dice.Chance(0.12)
                 ? new() { TrimHeight = dice.Said(2, Math.Max(2, depth)), Clearance = dice.Between(0, 1), Land = dice.Said(10, 50), Core = dice.Chance(0.7), Bed = dice.Chance(0.5) }
                 : null,
@@ -44,9 +44,9 @@ internal static class RandomBuck
         };
     }
 
-    private static ImmutableArray<Stock> Stocks(Dice dice) => [.. Enumerable.Range(0, dice.Whole(1, 3)).Select(_ => AnyBoard(dice))];
+    private static ImmutableArray<Stock> Stocks(RandomSource dice) => [.. Enumerable.Range(0, dice.Whole(1, 3)).Select(_ => AnyBoard(dice))];
 
-    private static Stock AnyBoard(Dice dice)
+    private static Stock AnyBoard(RandomSource dice)
     {
         var thickness = dice.Chance(0.8) ? dice.Any(2, 2.7, 3, 4, 5.6, 6, 9, 12, 18) : dice.Said(1, 25);
         var name = FormattableString.Invariant($"board {thickness:0.###}");
@@ -59,13 +59,13 @@ internal static class RandomBuck
     }
 
     /// <summary>So deep that the stack has some five layers, now and then many.</summary>
-    private static double Depth(Dice dice, ImmutableArray<Stock> stock)
+    private static double Depth(RandomSource dice, ImmutableArray<Stock> stock)
     {
         var thickest = stock.Max(s => s.Thickness);
-        return dice.Chance(0.03) ? dice.Scaled(0.1, 100) : Math.Min(BuckSpec.LargestDepth, dice.Said(thickest / 2, thickest * dice.Any(1, 2, 3, 6)));
+        return dice.Chance(0.03) ? dice.Scaled(0.1, 100) : Math.Min(BuckSpec.MaxDepth, dice.Said(thickest / 2, thickest * dice.Any(1, 2, 3, 6)));
     }
 
-    private static VentSpec Vents(Dice dice) => new()
+    private static VentSpec Vents(RandomSource dice) => new()
     {
         Pattern = dice.Any(VentPatterns.All),
         Spacing = dice.Said(8, 60),
@@ -76,15 +76,15 @@ internal static class RandomBuck
         Land = dice.Said(0.5, 4),
         Air = new() { WantedTime = dice.Any(1, 10, 60) },
         Points = dice.Chance(0.2) ? [new(dice.Between(-60, 60), dice.Between(-60, 60))] : [],
-        KeepOut = dice.Chance(0.2) ? [Bounds.Of(new(dice.Between(-60, 60), dice.Between(-60, 60)), new(dice.Between(-60, 60), dice.Between(-60, 60)))] : [],
+        KeepOut = dice.Chance(0.2) ? [Bounds.FromCorners(new(dice.Between(-60, 60), dice.Between(-60, 60)), new(dice.Between(-60, 60), dice.Between(-60, 60)))] : [],
     };
 
-    private static PlenumSpec Plenum(Dice dice) => new(AnyBoard(dice), dice.Chance(0.95) ? PlenumKind.Channels : PlenumKind.Feet)
+    private static PlenumSpec Plenum(RandomSource dice) => new(AnyBoard(dice), dice.Chance(0.95) ? PlenumKind.Channels : PlenumKind.Feet)
     {
-        Width = dice.Said(5, 25), PortDiameter = dice.Said(8, 40), LargestBow = dice.Any(0.3, 1),
+        Width = dice.Said(5, 25), PortDiameter = dice.Said(8, 40), MaxBow = dice.Any(0.3, 1),
     };
 
-    private static PanelSpec Panel(Dice dice) => new(AnyBoard(dice))
+    private static PanelSpec Panel(RandomSource dice) => new(AnyBoard(dice))
     {
         Fit = dice.Chance(0.5) ? dice.Between(0, 1) : null,
         Plane = dice.Any(0, 0, dice.Said(0, 10)),

@@ -5,7 +5,7 @@ namespace BuckGen.Fuzz.Tests.Cases;
 /// <summary>How a shop might cut.</summary>
 internal static class RandomCutting
 {
-    public static CuttingSpec Of(Dice dice) => new(
+    public static CuttingSpec Create(RandomSource dice) => new(
         dice.Any(Machine.Laser, Machine.Laser, Machine.Router),
         dice.Chance(0.1) ? dice.Between(0.5, 3) : dice.Said(0, 0.5),
         dice.Any(0, dice.Said(0, 10), 4),

@@ -11,7 +11,7 @@ internal sealed record RandomDrawing(string Kind, string FileName, byte[] Conten
 
     private const string Damage = "damaged ";
 
-    private static readonly (Func<Dice, IEnumerable<SketchLoop>> Draw, string Kind, double Weight)[] Sketches =
+    private static readonly (Func<RandomSource, IEnumerable<SketchLoop>> Draw, string Kind, double Weight)[] Sketches =
     [
         (Star.Draw, "star", 20), (Rings.Draw, "rings", 10), (Neighbours.Draw, "neighbours", 14), (Slivers.Draw, "slivers", 8), (Petals.Draw, "petals", 10),
         (Plate.Draw, "plate", 14), (Comb.Draw, "comb", 14), (ManyCorners.Draw, "many corners", 0.4),
@@ -19,7 +19,7 @@ internal sealed record RandomDrawing(string Kind, string FileName, byte[] Conten
 
     private static readonly Lazy<IReadOnlyList<CorpusBytes>> Dxf = new(() => CorpusBytes.In("dxf")), Svg = new(() => CorpusBytes.In("svg"));
 
-    public static RandomDrawing Of(Dice dice, int seed, int number)
+    public static RandomDrawing Create(RandomSource dice, int seed, int number)
     {
         if (dice.Chance(0.15)) return Damaged(dice, seed, number);
         var (draw, kind) = Pick(dice);
@@ -38,7 +38,7 @@ internal sealed record RandomDrawing(string Kind, string FileName, byte[] Conten
     }
 
     /// <summary>Across, mm: a workshop piece mostly.</summary>
-    private static double Size(Dice dice) => dice.Whole(0, 19) switch
+    private static double Size(RandomSource dice) => dice.Whole(0, 19) switch
     {
         0 => dice.Scaled(1e-3, 1),
         1 or 2 => dice.Scaled(1, 20),
@@ -46,7 +46,7 @@ internal sealed record RandomDrawing(string Kind, string FileName, byte[] Conten
         _ => dice.Scaled(20, 200),
     };
 
-    private static (Func<Dice, IEnumerable<SketchLoop>> Draw, string Kind) Pick(Dice dice)
+    private static (Func<RandomSource, IEnumerable<SketchLoop>> Draw, string Kind) Pick(RandomSource dice)
     {
         var left = dice.Between(0, Sketches.Sum(s => s.Weight));
         foreach (var (draw, kind, weight) in Sketches)
@@ -54,9 +54,9 @@ internal sealed record RandomDrawing(string Kind, string FileName, byte[] Conten
         return (Sketches[0].Draw, Sketches[0].Kind);
     }
 
-    private static RandomDrawing Damaged(Dice dice, int seed, int number)
+    private static RandomDrawing Damaged(RandomSource dice, int seed, int number)
     {
-        var mutant = Mutant.Of(dice.Chance(0.5) ? Dxf.Value : Svg.Value, seed, number);
+        var mutant = Mutant.Create(dice.Chance(0.5) ? Dxf.Value : Svg.Value, seed, number);
         return new(Damage + mutant.File, Path.GetFileName(mutant.File), mutant.Content);
     }
 }

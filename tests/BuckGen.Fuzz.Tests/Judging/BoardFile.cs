@@ -7,7 +7,7 @@ namespace BuckGen.Fuzz.Tests.Judging;
 /// <param name="Parts">Each part with its paths on the board.</param>
 internal sealed record BoardFile(SheetLayout Layout, IReadOnlyList<(Placement Placement, IReadOnlyList<DxfPath> Paths)> Parts)
 {
-    public static BoardFile Of(SheetLayout layout, IEnumerable<byte> dxf)
+    public static BoardFile Read(SheetLayout layout, IEnumerable<byte> dxf)
     {
         var (parts, paths) = (new List<IReadOnlyList<DxfPath>>(), new List<DxfPath>());
         foreach (var path in DxfText.Read(dxf))

@@ -49,7 +49,7 @@ internal sealed class DraftedWall
     public (double Least, double Most) InOutline(Vec2 p, double height)
     {
         var (depth, run) = (Source.DepthAt(p), OffsetAt(height) - allowance);
-        var reach = spec.Corners.FarthestReach;
+        var reach = spec.Corners.MaxReach;
         if (allowance != 0)
         {
             // Moved to and fro a narrow place is lost or filled; the same way twice is once by the sum.
@@ -64,10 +64,10 @@ internal sealed class DraftedWall
     /// <summary>Bounds of how deep a point lies in the wood of a layer, mm: the outline itself, or a block less the cavity.</summary>
     public (double Least, double Most) InWood(Vec2 p, double height, Bounds block)
     {
-        var (least, most) = InOutline(p, height);
-        if (IsMale) return (least, most);
+        var (min, max) = InOutline(p, height);
+        if (IsMale) return (min, max);
         var inBlock = Math.Min(Math.Min(p.X - block.MinX, block.MaxX - p.X), Math.Min(p.Y - block.MinY, block.MaxY - p.Y));
-        return (Math.Min(inBlock, -most), Math.Min(inBlock, -least));
+        return (Math.Min(inBlock, -max), Math.Min(inBlock, -min));
     }
 
     private static double Plates(BuckSpec spec) =>
@@ -75,7 +75,7 @@ internal sealed class DraftedWall
 
     private static Shape Enlarged(Region region, double factor)
     {
-        var drawn = Shape.Of(region);
+        var drawn = Shape.FromRegion(region);
         if (factor == 1) return drawn;
         var middle = new Vec2(drawn.Box.MinX + drawn.Box.MaxX, drawn.Box.MinY + drawn.Box.MaxY) * 0.5;
         return new(region.Loops.Select(l => l.Segments.Select(s => (middle + (s.Start - middle) * factor, s.Bulge)).ToArray()));

@@ -31,7 +31,7 @@ internal readonly struct Edge
         }
         else Middle = (start + end) * 0.5;
 
-        Box = Grown(Bounds.Of(start, end));
+        Box = Grown(Bounds.FromCorners(start, end));
     }
 
     public Vec2 Start { get; }

@@ -5,13 +5,13 @@ namespace BuckGen.Fuzz.Tests.Judging;
 /// <summary>Where a shape is looked at.</summary>
 internal static class Probes
 {
-    private const int Most = 64, Rings = 4, Round = 180;
+    private const int MaxProbes = 64, Rings = 4, Round = 180;
 
     /// <summary>Edges of every loop, spread along it, the shortest loops included.</summary>
     public static IEnumerable<Edge> EdgesOf(Shape shape)
     {
-        var loops = shape.Loops.Count <= Most ? shape.Loops : [.. Spread(shape.Loops, Most)];
-        var each = Math.Max(2, Most / Math.Max(1, loops.Count));
+        var loops = shape.Loops.Count <= MaxProbes ? shape.Loops : [.. Spread(shape.Loops, MaxProbes)];
+        var each = Math.Max(2, MaxProbes / Math.Max(1, loops.Count));
         return loops.SelectMany(l => Spread(l, each));
     }
 
@@ -38,6 +38,6 @@ internal static class Probes
         let angle = 2 * Math.PI * i / Round
         select centre + new Vec2(Math.Cos(angle), Math.Sin(angle)) * (radius * ring / Rings);
 
-    private static IEnumerable<T> Spread<T>(IReadOnlyList<T> items, int most) =>
-        items.Count <= most ? items : Enumerable.Range(0, most).Select(i => items[(int)((long)i * items.Count / most)]);
+    private static IEnumerable<T> Spread<T>(IReadOnlyList<T> items, int max) =>
+        items.Count <= max ? items : Enumerable.Range(0, max).Select(i => items[(int)((long)i * items.Count / max)]);
 }

@@ -30,9 +30,9 @@ internal sealed class Shape
 
     public double Perimeter => Edges.Sum(e => e.Length);
 
-    public static Shape Of(Region region) => Of(region.Loops);
+    public static Shape FromRegion(Region region) => FromLoops(region.Loops);
 
-    public static Shape Of(IEnumerable<Loop> loops) => new(loops.Select(l => l.Segments.Select(s => (s.Start, s.Bulge)).ToArray()));
+    public static Shape FromLoops(IEnumerable<Loop> loops) => new(loops.Select(l => l.Segments.Select(s => (s.Start, s.Bulge)).ToArray()));
 
     /// <summary>How often the loops wind round a point; 1 in the material of a sound region, 0 elsewhere.</summary>
     public int WindingAround(Vec2 p)

@@ -13,9 +13,9 @@ internal sealed class DistanceLaw : ILaw
             var height = run.Wall.CutHeight(layer);
             foreach (var p in Probes.EdgesOf(run.Wood(layer)).SelectMany(e => new[] { e.Start, e.Middle }))
             {
-                var (least, most) = run.Wall.InWood(p, height, run.Block);
-                if (least <= Slack.Curve && most >= -Slack.Curve) continue;
-                yield return FormattableString.Invariant($"the edge of layer {layer.Number} at {p} lies {least:0.####} to {most:0.####} mm deep in the wall at {height:0.###} mm");
+                var (min, max) = run.Wall.InWood(p, height, run.Block);
+                if (min <= Slack.Curve && max >= -Slack.Curve) continue;
+                yield return FormattableString.Invariant($"the edge of layer {layer.Number} at {p} lies {min:0.####} to {max:0.####} mm deep in the wall at {height:0.###} mm");
                 break;
             }
         }

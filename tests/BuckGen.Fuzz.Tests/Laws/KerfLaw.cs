@@ -30,7 +30,7 @@ internal sealed class KerfLaw : ILaw
         var dowels = cut.Where(p => p.Layer == "DOWEL").ToArray();
         if (dowels.Length != part.Dowels.Length || part.Dowels.Any(d => !dowels.Any(c => c.IsCircle && c.Centre.DistanceTo(d.Centre) < 2 * Slack.Written && Math.Abs(c.Radius - d.Diameter / 2 + kerf) < 2 * Slack.Written)))
             return "its dowel holes are not cut smaller by the kerf";
-        var (wood, outer) = (Shape.Of(part.Shape.Loops), Shape.Of([part.Shape.Outer]));
+        var (wood, outer) = (Shape.FromLoops(part.Shape.Loops), Shape.FromLoops([part.Shape.Outer]));
         var through = new Shape(cut.Where(p => p.IsCutThrough).Select(p => p.Corners));
         foreach (var p in Probes.Beside(through, 0, Slack.Aside).Concat(Probes.Beside(wood, kerf, Slack.Aside)))
         {

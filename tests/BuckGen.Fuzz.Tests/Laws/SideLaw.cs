@@ -14,11 +14,11 @@ internal sealed class SideLaw : ILaw
             var (wood, height) = (run.Wood(layer), run.Wall.CutHeight(layer));
             foreach (var p in Points(run, wood, height))
             {
-                var (least, most) = run.Wall.InWood(p, height, run.Block);
+                var (min, max) = run.Wall.InWood(p, height, run.Block);
                 var winding = wood.WindingAround(p);
-                var wrong = least > Slack.Curve ? winding != 1 : most < -Slack.Curve && winding != 0;
+                var wrong = min > Slack.Curve ? winding != 1 : max < -Slack.Curve && winding != 0;
                 if (!wrong) continue;
-                yield return FormattableString.Invariant($"layer {layer.Number} winds {winding} times round {p}, which lies {least:0.####} to {most:0.####} mm deep in the wall at {height:0.###} mm");
+                yield return FormattableString.Invariant($"layer {layer.Number} winds {winding} times round {p}, which lies {min:0.####} to {max:0.####} mm deep in the wall at {height:0.###} mm");
                 break;
             }
         }

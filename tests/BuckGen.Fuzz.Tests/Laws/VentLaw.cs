@@ -51,7 +51,7 @@ internal sealed class VentLaw : ILaw
         if (inAir >= wanted - Near) return null;
         // From a foot that was moved away from the place it is at least so far, and farther beside a corner: then the wood of the foot decides.
         if (!Probes.Disc(vent.Centre, Math.Max(0, wanted - Near)).Any(p => InAir(run.Wall, p) < 0)) return null;
-        return IsToldToClose(run, vent) && run.Walls is [var lowest, ..] && -run.Wood(lowest).DepthAt(vent.Centre) >= wanted - Near
+        return IsReportedTooClose(run, vent) && run.Walls is [var lowest, ..] && -run.Wood(lowest).DepthAt(vent.Centre) >= wanted - Near
             ? null
             : FormattableString.Invariant($"{vent} lies {inAir:0.####} mm from the foot of the wall");
     }
@@ -59,11 +59,11 @@ internal sealed class VentLaw : ILaw
     /// <summary>At most so far lies a place in the air at the foot of the wall, mm; negative under it.</summary>
     private static double InAir(DraftedWall wall, Vec2 p)
     {
-        var (least, most) = wall.InOutline(p, wall.Foot);
-        return wall.IsMale ? -least : most;
+        var (min, max) = wall.InOutline(p, wall.Foot);
+        return wall.IsMale ? -min : max;
     }
 
     /// <summary>True when a finding names the place, or gathers too many to name each.</summary>
-    private static bool IsToldToClose(DesignRun run, Vent vent) => vent.Reason == VentReason.Counter && run.Design.Findings.Any(f =>
+    private static bool IsReportedTooClose(DesignRun run, Vent vent) => vent.Reason == VentReason.Counter && run.Design.Findings.Any(f =>
         f.Id is "counter-closes" or "pocket-vanishes" && (f.Place == vent.Centre || f.Message.Contains(" such places", StringComparison.Ordinal)));
 }

@@ -21,7 +21,7 @@ internal sealed class DesignRun
         (Design, Plan, Files) = (design, plan, files);
         Wall = new(design);
         Walls = [.. design.Layers.Where(l => l.Role == LayerRole.Wall)];
-        Boards = [.. files.Boards.Select(b => BoardFile.Of(b.Board, b.Dxf))];
+        Boards = [.. files.Boards.Select(b => BoardFile.Read(b.Board, b.Dxf))];
         Parts = design.Layers.SelectMany(l => l.Parts.Select(p => (Name: FormattableString.Invariant($"{l.Number}{p.Letter}"), p)))
             .Concat(design.Accessories.SelectMany(l => l.Parts.Select(p => (Name: FormattableString.Invariant($"{p.Letter}{l.Number}"), p))))
             .ToDictionary(n => n.Name, n => n.p);
@@ -49,7 +49,7 @@ internal sealed class DesignRun
     public Bounds Block { get; }
 
     /// <summary>Reads, designs, lays out and makes the files, as the command line does.</summary>
-    public static DesignRun Of(DesignCase made, StepClock clock, CancellationToken cancellation)
+    public static DesignRun Create(DesignCase made, StepClock clock, CancellationToken cancellation)
     {
         var outline = OutlineReader.Read(made.Drawing.Content, made.Drawing.FileName, Reading(made.Drawing), cancellation);
         var design = BuckDesign.Create(outline, made.Buck, null, clock, cancellation);
@@ -62,7 +62,7 @@ internal sealed class DesignRun
     /// <summary>The wood of a layer.</summary>
     public Shape Wood(Layer layer)
     {
-        if (!woods.TryGetValue(layer, out var wood)) woods.Add(layer, wood = Shape.Of(layer.Region));
+        if (!woods.TryGetValue(layer, out var wood)) woods.Add(layer, wood = Shape.FromRegion(layer.Region));
         return wood;
     }
 

@@ -13,7 +13,7 @@ namespace BuckGen.Fuzz.Tests.Runs;
 /// <summary>What many runs came to.</summary>
 internal sealed partial class FuzzReport
 {
-    private const int MostTold = 40, Slowest = 5, Frames = 6;
+    private const int MaxReported = 40, Slowest = 5, Frames = 6;
 
     // No design works for so long; one that does hangs.
     private static readonly TimeSpan Hanging = TimeSpan.FromMinutes(10);
@@ -37,14 +37,14 @@ internal sealed partial class FuzzReport
     public IReadOnlyList<string> Faults => [.. faults.OrderBy(f => f.Number).Select(f => f.Fault)];
 
     /// <summary>Runs the cases and holds each to the laws.</summary>
-    public static FuzzReport Of(FuzzSettings settings, IReadOnlyList<ILaw> laws)
+    public static FuzzReport Create(FuzzSettings settings, IReadOnlyList<ILaw> laws)
     {
         var report = new FuzzReport();
         var clock = Stopwatch.StartNew();
         Parallel.For(settings.First, settings.First + settings.Count, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, (number, loop) =>
         {
-            if (report.faults.Count > MostTold) loop.Stop();
-            else report.Watch(DesignCase.Of(settings.Seed, number), laws);
+            if (report.faults.Count > MaxReported) loop.Stop();
+            else report.Watch(DesignCase.Create(settings.Seed, number), laws);
         });
         report.seconds = clock.Elapsed.TotalSeconds;
         return report;
@@ -73,7 +73,7 @@ internal sealed partial class FuzzReport
         using var hanging = new CancellationTokenSource(Hanging);
         try
         {
-            var run = DesignRun.Of(made, clock, hanging.Token);
+            var run = DesignRun.Create(made, clock, hanging.Token);
             clock.Mark("judge");
             Interlocked.Increment(ref run.Walls.IsEmpty ? ref empty : ref designed);
             foreach (var law in laws)

@@ -20,15 +20,15 @@ internal sealed record MadeFiles(
     /// <summary>The cut files and the summary alone.</summary>
     public static MadeFiles Few(CutPlan plan, OutputOptions options)
     {
-        var layers = plan.Design.Layers.Concat(plan.Design.Accessories).Select(l => (l, DxfCutFile.Write(LayerDrawing.Of(l), options.DxfVersion)));
-        var boards = plan.Sheets.Select(s => (s, DxfCutFile.Write(SheetDrawing.Of(s), options.DxfVersion)));
-        return new([.. layers], [.. boards], SummaryJson.Write(BuckGen.Output.Reports.Summary.Of(plan, options.Title, [])), []);
+        var layers = plan.Design.Layers.Concat(plan.Design.Accessories).Select(l => (l, DxfCutFile.Write(LayerDrawing.Create(l), options.DxfVersion)));
+        var boards = plan.Sheets.Select(s => (s, DxfCutFile.Write(SheetDrawing.Create(s), options.DxfVersion)));
+        return new([.. layers], [.. boards], SummaryJson.Write(BuckGen.Output.Reports.Summary.Create(plan, options.Title, [])), []);
     }
 
     /// <summary>Everything.</summary>
     public static MadeFiles Whole(CutPlan plan, OutputOptions options, CancellationToken cancellation)
     {
-        var files = OutputFiles.Of(plan, options, force: true, cancellation: cancellation);
+        var files = OutputFiles.Create(plan, options, force: true, cancellation: cancellation);
         var written = files.ToDictionary(f => f.Path, f => f.Content);
         var summary = SummaryJson.Read(written[OutputFiles.SummaryPath]);
         var layers = plan.Design.Layers.Zip(summary.Layers, (l, r) => (l, written[r.File!]))

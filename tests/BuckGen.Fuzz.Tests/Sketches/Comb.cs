@@ -6,7 +6,7 @@ namespace BuckGen.Fuzz.Tests.Sketches;
 /// <summary>A bar with fingers: necks and slots of many widths, as in blocky letters.</summary>
 internal static class Comb
 {
-    public static IEnumerable<SketchLoop> Draw(Dice dice)
+    public static IEnumerable<SketchLoop> Draw(RandomSource dice)
     {
         var corners = new List<Vec2> { new(0, 0) };
         var x = 0.0;

@@ -6,7 +6,7 @@ namespace BuckGen.Fuzz.Tests.Sketches;
 /// <summary>Shapes beside each other that all but touch, touch, or overlap by next to nothing.</summary>
 internal static class Neighbours
 {
-    public static IEnumerable<SketchLoop> Draw(Dice dice)
+    public static IEnumerable<SketchLoop> Draw(RandomSource dice)
     {
         var (columns, rows, size) = (dice.Whole(1, 3), dice.Whole(1, 2), 0.3);
         var gap = dice.Chance(0.15) ? 0 : dice.Scaled(1e-7, 0.05) * (dice.Chance(0.15) ? -1 : 1);

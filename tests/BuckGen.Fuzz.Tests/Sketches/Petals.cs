@@ -6,7 +6,7 @@ namespace BuckGen.Fuzz.Tests.Sketches;
 /// <summary>Petals round empty air, each of whose paths stops a little short of its start.</summary>
 internal static class Petals
 {
-    public static IEnumerable<SketchLoop> Draw(Dice dice)
+    public static IEnumerable<SketchLoop> Draw(RandomSource dice)
     {
         var (count, inner) = (dice.Whole(3, 9), dice.Between(0.05, 0.3));
         var shortBy = dice.Chance(0.2) ? 0 : dice.Scaled(1e-6, 1e-3);

@@ -6,7 +6,7 @@ namespace BuckGen.Fuzz.Tests.Sketches;
 /// <summary>A plate with rows of holes, some with islands in them: the counters of a sign.</summary>
 internal static class Plate
 {
-    public static IEnumerable<SketchLoop> Draw(Dice dice)
+    public static IEnumerable<SketchLoop> Draw(RandomSource dice)
     {
         var (columns, rows) = (dice.Any(1, 2, 2, 4), dice.Whole(1, 2));
         var (width, height) = (1.0 / columns, 0.5 / rows);

@@ -6,7 +6,7 @@ namespace BuckGen.Fuzz.Tests.Sketches;
 /// <summary>Loops inside each other, round a common middle or off it: islands in holes in islands.</summary>
 internal static class Rings
 {
-    public static IEnumerable<SketchLoop> Draw(Dice dice)
+    public static IEnumerable<SketchLoop> Draw(RandomSource dice)
     {
         var (radius, middle) = (0.5, default(Vec2));
         for (var left = dice.Any(1, 2, 2, 3, 5); left > 0; left--)

@@ -5,7 +5,7 @@ namespace BuckGen.Fuzz.Tests.Sketches;
 /// <summary>Shapes with next to no width: needles, wedges, hair-fine rings, lenses.</summary>
 internal static class Slivers
 {
-    public static IEnumerable<SketchLoop> Draw(Dice dice)
+    public static IEnumerable<SketchLoop> Draw(RandomSource dice)
     {
         var fine = dice.Scaled(1e-5, 0.1);
         if (dice.Chance(0.6)) yield return SketchLoop.Rectangle(new(0, -0.5), 0.8, 0.3);

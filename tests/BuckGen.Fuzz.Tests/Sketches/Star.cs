@@ -5,7 +5,7 @@ namespace BuckGen.Fuzz.Tests.Sketches;
 /// <summary>A star about 1 across with lines and arcs as sides, perhaps with a hole; each side keeps to its own sector mostly.</summary>
 internal static class Star
 {
-    public static IEnumerable<SketchLoop> Draw(Dice dice)
+    public static IEnumerable<SketchLoop> Draw(RandomSource dice)
     {
         var (count, inner) = (dice.Any(3, 4, 5, 6, 8, 12, 18), dice.Between(0.1, 0.5));
         var arcs = dice.Chance(0.5) ? dice.Between(0, 0.4) : 0;

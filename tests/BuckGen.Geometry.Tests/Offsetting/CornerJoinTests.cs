@@ -14,13 +14,13 @@ public class CornerJoinTests
     }
 
     [Fact]
-    public void Round_corners_reach_no_farther_than_the_distance() => Assert.Equal(1, CornerJoin.Round.FarthestReach);
+    public void Round_corners_reach_no_farther_than_the_distance() => Assert.Equal(1, CornerJoin.Round.MaxReach);
 
     [Theory]
     [InlineData(1, 1.41421)]
     [InlineData(3, 3.16228)]
     public void A_cut_mitre_reaches_one_distance_aside_of_the_limit(double limit, double reach) =>
-        Assert.Equal(reach, new CornerJoin(Corners.Mitre, limit).FarthestReach, 1e-5);
+        Assert.Equal(reach, new CornerJoin(Corners.Mitre, limit).MaxReach, 1e-5);
 
     [Fact]
     public void A_needle_is_offset_nearly_so_far()

@@ -12,7 +12,7 @@ internal sealed class PlainJudge
     private PlainJudge(Region source) => this.source = [.. source.Loops.Select(Corners)];
 
     /// <summary>The judge of one region's offsets.</summary>
-    public static PlainJudge Of(Region source) => new(source);
+    public static PlainJudge Create(Region source) => new(source);
 
     /// <summary>The first point that the offset has on the wrong side; null when there is none.</summary>
     /// <param name="result">The offset.</param>

@@ -30,8 +30,8 @@ public class SegmentIndexTests
     [Fact]
     public void Pieces_are_found_by_a_rectangle_that_meets_them()
     {
-        Assert.Equal([0, 1], Index.NumbersMeeting(new(4, -1, 6, 6)).Order());
-        Assert.Equal(20, Assert.Single(Index.Meeting(new(15, 0, 25, 1))).Start.X);
-        Assert.Empty(Index.Meeting(new(11, 0, 19, 10)));
+        Assert.Equal([0, 1], Index.IndicesIntersecting(new(4, -1, 6, 6)).Order());
+        Assert.Equal(20, Assert.Single(Index.Intersecting(new(15, 0, 25, 1))).Start.X);
+        Assert.Empty(Index.Intersecting(new(11, 0, 19, 10)));
     }
 }

@@ -13,7 +13,7 @@ public class TinyPiecesTests
     {
         var loop = Loop.Polygon([new(0, 0), .. Rest]);
 
-        Assert.Same(loop, TinyPieces.TakenOut(loop));
+        Assert.Same(loop, TinyPieces.Remove(loop));
     }
 
     [Theory]
@@ -21,7 +21,7 @@ public class TinyPiecesTests
     [InlineData(-0.001)]
     public void A_tiny_spike_or_notch_becomes_one_corner(double height)
     {
-        var tidied = TinyPieces.TakenOut(Loop.Polygon([new(0, 0), new(50, 0), new(50.0005, height), new(50.001, 0), .. Rest]));
+        var tidied = TinyPieces.Remove(Loop.Polygon([new(0, 0), new(50, 0), new(50.0005, height), new(50.001, 0), .. Rest]));
 
         Assert.Equal([new(0, 0), new(50, 0), .. Rest], tidied.Segments.Select(s => s.Start));
     }
@@ -32,7 +32,7 @@ public class TinyPiecesTests
         Vec2[] corners = [new(0, 0), new(50, 0), new(50.0005, 0.001), new(50.001, 0), .. Rest];
         for (var start = 0; start < corners.Length; start++)
         {
-            var tidied = TinyPieces.TakenOut(Loop.Polygon([.. corners[start..], .. corners[..start]]));
+            var tidied = TinyPieces.Remove(Loop.Polygon([.. corners[start..], .. corners[..start]]));
 
             Assert.Equal(5, tidied.Segments.Length);
             Assert.Equal(6000, tidied.SignedArea, 1e-6);
@@ -46,14 +46,14 @@ public class TinyPiecesTests
         // Its two pieces stay within reach of where they begin, not of the corner between them, 0.0035 mm from the end.
         Vec2[] corners = [new(50, 0), new(50.002, 0.001), new(49.9985, 0.0005), .. Rest, new(0, 0)];
         for (var start = 0; start < corners.Length; start++)
-            Assert.Equal(5, TinyPieces.TakenOut(Loop.Polygon([.. corners[start..], .. corners[..start]])).Segments.Length);
+            Assert.Equal(5, TinyPieces.Remove(Loop.Polygon([.. corners[start..], .. corners[..start]])).Segments.Length);
     }
 
     [Theory]
     [InlineData(0.0024, 5)]
     [InlineData(0.0026, 6)]
     public void A_piece_from_a_quarter_of_a_hundredth_on_is_meant(double length, int pieces) =>
-        Assert.Equal(pieces, TinyPieces.TakenOut(Loop.Polygon([new(0, 0), new(50, 0), new(50 + length, 0.0001), .. Rest])).Segments.Length);
+        Assert.Equal(pieces, TinyPieces.Remove(Loop.Polygon([new(0, 0), new(50, 0), new(50 + length, 0.0001), .. Rest])).Segments.Length);
 
     [Fact]
     public void An_arc_between_near_ends_may_be_large()
@@ -61,7 +61,7 @@ public class TinyPiecesTests
         // Its ends lie 0.001 mm apart, its middle 10 mm away.
         var loop = Loop.FromCorners([(new(0, 0), 0), (new(50, 0), 20000), (new(50.001, 0), 0), .. Rest.Select(p => (p, 0.0))]);
 
-        Assert.Same(loop, TinyPieces.TakenOut(loop));
+        Assert.Same(loop, TinyPieces.Remove(loop));
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public class TinyPiecesTests
         // Six pieces go, a seventh makes a second run.
         Vec2[] zigzag = [.. Enumerable.Range(0, 8).Select(i => new Vec2(50 + i % 2 * 0.001, i * 0.0001))];
 
-        var tidied = TinyPieces.TakenOut(Loop.Polygon([new(0, 0), .. zigzag, .. Rest]));
+        var tidied = TinyPieces.Remove(Loop.Polygon([new(0, 0), .. zigzag, .. Rest]));
 
         Assert.Equal(5, tidied.Segments.Length);
     }
@@ -81,7 +81,7 @@ public class TinyPiecesTests
     public void A_sliver_is_folded_away(double back, double forth)
     {
         // The edge runs to its end, 40 mm back and forth again.
-        var tidied = TinyPieces.TakenOut(Loop.Polygon([new(0, 0), new(100, 0), new(60, back), new(100, forth), new(100, 60), new(0, 60)]));
+        var tidied = TinyPieces.Remove(Loop.Polygon([new(0, 0), new(100, 0), new(60, back), new(100, forth), new(100, 60), new(0, 60)]));
 
         Assert.Equal([new(0, 0), new(60, back), new(100, forth), new(100, 60), new(0, 60)], tidied.Segments.Select(s => s.Start));
     }
@@ -90,7 +90,7 @@ public class TinyPiecesTests
     public void A_sliver_may_run_back_before_its_edge()
     {
         // A slot whose mouth, from (20, 0) to (60, 0), is drawn back before the edge is drawn over it.
-        var tidied = TinyPieces.TakenOut(Loop.Polygon([new(0, 0), new(20, -0.001), new(60, -30), new(60, 0), new(20, 0.001), .. Rest]));
+        var tidied = TinyPieces.Remove(Loop.Polygon([new(0, 0), new(20, -0.001), new(60, -30), new(60, 0), new(20, 0.001), .. Rest]));
 
         Assert.Equal([new(0, 0), new(20, -0.001), new(60, -30), new(60, 0), .. Rest], tidied.Segments.Select(s => s.Start));
     }
@@ -100,12 +100,12 @@ public class TinyPiecesTests
     {
         var flawed = Loop.FromCorners([(new(5, 0), 1), (new(-5, 0), 1), (new(5, -0.001), 0)]);
 
-        Assert.Equal(2, TinyPieces.TakenOut(flawed).Segments.Length);
+        Assert.Equal(2, TinyPieces.Remove(flawed).Segments.Length);
     }
 
     [Fact]
     public void A_loop_that_is_tiny_all_round_keeps_two_pieces() =>
-        Assert.Equal(2, TinyPieces.TakenOut(Loop.Polygon(new(0, 0), new(0.001, 0), new(0.001, 0.001), new(0, 0.001))).Segments.Length);
+        Assert.Equal(2, TinyPieces.Remove(Loop.Polygon(new(0, 0), new(0.001, 0), new(0.001, 0.001), new(0, 0.001))).Segments.Length);
 
     [Fact]
     public void A_needle_and_a_slit_stay()
@@ -114,15 +114,15 @@ public class TinyPiecesTests
         var needle = Loop.Polygon([new(0, 0), new(50, 0), new(50.0005, -40), new(50.001, 0), .. Rest]);
         var slit = Loop.Polygon([new(0, 0), new(50, 0), new(50.0005, 40), new(50.001, 0), .. Rest]);
 
-        Assert.Equal(40, TinyPieces.TakenOut(needle).Bounds.Height - 60, 1e-9);
-        Assert.Contains(TinyPieces.TakenOut(slit).Segments, s => s.End == new Vec2(50.0005, 40));
+        Assert.Equal(40, TinyPieces.Remove(needle).Bounds.Height - 60, 1e-9);
+        Assert.Contains(TinyPieces.Remove(slit).Segments, s => s.End == new Vec2(50.0005, 40));
     }
 
     [Fact]
     public void A_corner_that_runs_too_far_is_cut_where_it_crosses()
     {
         // The last edge runs 0.001 mm below the first one.
-        var tidied = TinyPieces.TakenOut(Loop.Polygon([new(0, 0), .. Rest, new(0.0005, -0.001)]));
+        var tidied = TinyPieces.Remove(Loop.Polygon([new(0, 0), .. Rest, new(0.0005, -0.001)]));
 
         Assert.Equal(4, tidied.Segments.Length);
         Assert.All(tidied.Segments, s => Assert.InRange(s.Start.Y, -1e-12, 60));

@@ -46,7 +46,7 @@ public class ModelViewTests(ReportBrowser browser)
         await report.Page.Mouse.MoveAsync(box.X + box.Width / 2 + 60, box.Y + box.Height / 2 + 20, new() { Steps = 4 });
         await report.Page.Mouse.UpAsync();
         Assert.NotEqual(nearer.Sum, (await Looked(canvas)).Sum);
-        Assert.Empty(report.Complaints);
+        Assert.Empty(report.Errors);
     }
 
     [Theory]
@@ -65,7 +65,7 @@ public class ModelViewTests(ReportBrowser browser)
 
         Assert.Equal("true", await buttons.Nth(1).GetAttributeAsync("aria-pressed"));
         Assert.NotEqual(sheet.Sum, (await Looked(canvas)).Sum);
-        Assert.Empty(report.Complaints);
+        Assert.Empty(report.Errors);
     }
 
     [Theory]
@@ -78,7 +78,7 @@ public class ModelViewTests(ReportBrowser browser)
         Assert.False(await report.Page.Locator("#view").IsVisibleAsync());
         Assert.False(await report.Page.Locator("#view-help").IsVisibleAsync());
         Assert.True(await report.Page.Locator("svg[aria-label='The layers lifted apart']").IsVisibleAsync());
-        Assert.Empty(report.Complaints);
+        Assert.Empty(report.Errors);
     }
 
     private static async Task<(int Colours, double Commonest, int Sum)> Looked(ILocator canvas)

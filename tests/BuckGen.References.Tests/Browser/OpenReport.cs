@@ -7,23 +7,23 @@ internal sealed class OpenReport : IAsyncDisposable
 {
     private readonly IBrowserContext context;
     private readonly string address;
-    private readonly List<string> complaints = [], requests = [];
+    private readonly List<string> errors = [], requests = [];
 
     public OpenReport(IBrowserContext context, IPage page, string address)
     {
         (this.context, Page, this.address) = (context, page, address);
-        page.Console += (_, said) => { if (said.Type is "error" or "warning") complaints.Add($"{said.Type}: {said.Text}"); };
-        page.PageError += (_, error) => complaints.Add(error);
+        page.Console += (_, said) => { if (said.Type is "error" or "warning") errors.Add($"{said.Type}: {said.Text}"); };
+        page.PageError += (_, error) => errors.Add(error);
         context.Request += (_, request) => requests.Add(request.Url);
     }
 
     public IPage Page { get; }
 
     /// <summary>Errors and warnings of the page and its script.</summary>
-    public IReadOnlyList<string> Complaints => complaints;
+    public IReadOnlyList<string> Errors => errors;
 
     /// <summary>What was asked for beside the report itself.</summary>
-    public IEnumerable<string> Strangers => requests.Where(r => r.Split('#')[0] != address && !r.StartsWith("data:", StringComparison.Ordinal) && !r.StartsWith("blob:", StringComparison.Ordinal));
+    public IEnumerable<string> ExternalRequests => requests.Where(r => r.Split('#')[0] != address && !r.StartsWith("data:", StringComparison.Ordinal) && !r.StartsWith("blob:", StringComparison.Ordinal));
 
     public async Task Load() => await Page.GotoAsync(address);
 

@@ -40,7 +40,7 @@ public sealed class ReportBrowser : IAsyncDisposable
         if (reports.TryGetValue(example, out var made)) return made;
         var folder = scratch.File($"{example}/x")[..^2];
         var job = Path.Combine(RepositoryFolder.Path, "examples", example, "job.toml");
-        var run = ToolOutput.Of(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "buckgen.dll"), "make", job, "--out", folder]), TimeSpan.FromMinutes(2));
+        var run = ToolOutput.Capture(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "buckgen.dll"), "make", job, "--out", folder]), TimeSpan.FromMinutes(2));
         Assert.True(run.ExitCode == 0, run.All);
         return reports[example] = Path.Combine(folder, "report.html");
     }

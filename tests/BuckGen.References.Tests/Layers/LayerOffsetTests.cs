@@ -10,8 +10,8 @@ namespace BuckGen.References.Tests.Layers;
 /// </summary>
 public class LayerOffsetTests(ITestOutputHelper log)
 {
-    private const double LargestAreaMiss = 0.001;
-    private const double LargestDistance = 0.05;
+    private const double MaxAreaMiss = 0.001;
+    private const double MaxDistance = 0.05;
 
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
     {
@@ -24,7 +24,7 @@ public class LayerOffsetTests(ITestOutputHelper log)
         Reference.Python.Need();
         Reference.Librsvg.Need();
         using var scratch = new ScratchFolder();
-        var written = WrittenLayers.Of(CorpusFiles.Valid(), scratch);
+        var written = WrittenLayers.Create(CorpusFiles.Valid(), scratch);
         var listing = scratch.File("listing.json");
         File.WriteAllText(listing, JsonSerializer.Serialize(new
         {
@@ -38,20 +38,20 @@ public class LayerOffsetTests(ITestOutputHelper log)
         Report(verdicts);
 
         Faults.None(written.Refusals);
-        Faults.None(verdicts.Where(v => v.AreaMiss > LargestAreaMiss || v.DiffersAcross).Select(v => v.ToString()));
-        Assert.True(verdicts.Count(v => v.Farthest > LargestDistance) < verdicts.Count / 100, "too many tips and notches are off");
+        Faults.None(verdicts.Where(v => v.AreaMiss > MaxAreaMiss || v.DiffersAcross).Select(v => v.ToString()));
+        Assert.True(verdicts.Count(v => v.MaxDistance > MaxDistance) < verdicts.Count / 100, "too many tips and notches are off");
         Assert.True(verdicts.Count >= 1150, $"only {verdicts.Count} layers were compared");
         Assert.True(verdicts.Where(v => v.ReadBy != "BuckGen").Select(v => v.File).Distinct().Count() >= 100, "too few outlines were read by others");
     }
 
     private void Report(List<LayerVerdict> verdicts)
     {
-        log.WriteLine($"{verdicts.Count} layers compared; {verdicts.Count(v => v.Farthest > LargestDistance)} with a longer tip or notch.");
+        log.WriteLine($"{verdicts.Count} layers compared; {verdicts.Count(v => v.MaxDistance > MaxDistance)} with a longer tip or notch.");
         foreach (var reader in verdicts.GroupBy(v => v.ReadBy))
         {
             log.WriteLine($"{reader.Select(v => v.File).Distinct().Count()} outlines read by {reader.Key}; the largest misses:");
             log.WriteLine($"  {reader.MaxBy(v => v.AreaMiss)}");
-            log.WriteLine($"  {reader.MaxBy(v => v.Farthest)}");
+            log.WriteLine($"  {reader.MaxBy(v => v.MaxDistance)}");
         }
     }
 }

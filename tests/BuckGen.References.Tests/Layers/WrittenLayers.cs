@@ -35,7 +35,7 @@ internal sealed class WrittenLayers
     /// <summary>
     /// Core outlines are made in six ways, the others and the very long core ones in a few, each in other ones than its neighbours.
     /// </summary>
-    public static WrittenLayers Of(IReadOnlyList<CorpusFile> files, ScratchFolder scratch)
+    public static WrittenLayers Create(IReadOnlyList<CorpusFile> files, ScratchFolder scratch)
     {
         var written = new WrittenLayers();
         Parallel.ForEach(files.Index(), numbered =>
@@ -75,7 +75,7 @@ internal sealed class WrittenLayers
             var layers = BuckDesign.Create(outline, way.Spec).Layers.Select(layer =>
             {
                 var path = scratch.File($"{folder}/layer-{layer.Number:00}.dxf");
-                WriteDxf(path, LayerDrawing.Of(layer));
+                WriteDxf(path, LayerDrawing.Create(layer));
                 return path;
             });
             return new(way.Kind.ToString(), way.At.ToString(), way.Steps.ToString(), way.Corners.ToString(), [.. layers]);
@@ -88,7 +88,7 @@ internal sealed class WrittenLayers
     }
 
     private static CutPath OuterOrInner(Loop loop) =>
-        CutPath.Of(loop.SignedArea > 0 ? CutLayer.CutOuter : CutLayer.CutInner, loop);
+        CutPath.FromLoop(loop.SignedArea > 0 ? CutLayer.CutOuter : CutLayer.CutInner, loop);
 
     private static void WriteDxf(string path, CutDrawing drawing) =>
         File.WriteAllBytes(path, [.. DxfCutFile.Write(drawing, DxfVersion.R12)]);

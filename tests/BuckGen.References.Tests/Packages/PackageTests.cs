@@ -67,7 +67,7 @@ public sealed partial class PackageTests(PackedFeed feed) : IClassFixture<Packed
 
         var outline = OutlineReader.Read(File.ReadAllBytes(project.File("sign.svg")), "sign.svg");
         var design = BuckDesign.Create(outline, new BuckSpec { Depth = 12, Stock = [new("MDF 6", 6.0)] }, cancellation: TestContext.Current.CancellationToken);
-        var files = OutputFiles.Of(CutPlan.Create(design, new CuttingSpec(Kerf: 0.2)), new OutputOptions())
+        var files = OutputFiles.Create(CutPlan.Create(design, new CuttingSpec(Kerf: 0.2)), new OutputOptions())
             .Where(f => f.Path.EndsWith(".dxf", StringComparison.Ordinal)).ToArray();
         Assert.NotEmpty(files);
         Assert.All(files, f => Assert.Equal([.. f.Content], File.ReadAllBytes(project.File($"sign/{f.Path}"))));

@@ -35,10 +35,10 @@ internal static class CorpusFiles
         using var manifest = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(Root, "manifest.json")));
         return [.. manifest.RootElement.GetProperty("files").EnumerateArray()
             .Where(f => f.GetProperty("expect").GetString() is { } e && (e.StartsWith("accept", StringComparison.Ordinal) || e == "repair"))
-            .Select(Of)];
+            .Select(Parse)];
     }
 
-    private static CorpusFile Of(JsonElement file)
+    private static CorpusFile Parse(JsonElement file)
     {
         var (name, units, truth) = (file.GetProperty("file").GetString()!, file.GetProperty("units"), file.GetProperty("truth"));
         var unit = units.GetProperty("mm_per_unit").GetDouble();

@@ -19,6 +19,6 @@ internal static class Dotnet
         start.Environment["DOTNET_NOLOGO"] = "1";
         start.Environment["DOTNET_CLI_UI_LANGUAGE"] = "en";
         if (packages is not null) start.Environment["NUGET_PACKAGES"] = packages;
-        return ToolOutput.Of(start, TimeSpan.FromMinutes(5));
+        return ToolOutput.Capture(start, TimeSpan.FromMinutes(5));
     }
 }

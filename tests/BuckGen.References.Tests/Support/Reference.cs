@@ -69,6 +69,6 @@ internal sealed record Reference(string Program, string[] Probe, string Remedy)
         start.Environment["HOME"] = home.Path;
         start.Environment["QT_QPA_PLATFORM"] = "offscreen";
         start.Environment["PYTHONDONTWRITEBYTECODE"] = "1";
-        return ToolOutput.Of(start, limit);
+        return ToolOutput.Capture(start, limit);
     }
 }

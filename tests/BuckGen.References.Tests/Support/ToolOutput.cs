@@ -9,7 +9,7 @@ internal sealed record ToolOutput(int ExitCode, string Output, string Error)
     public string All => Output + Error;
 
     /// <summary>Runs a program to its end.</summary>
-    public static ToolOutput Of(ProcessStartInfo start, TimeSpan limit)
+    public static ToolOutput Capture(ProcessStartInfo start, TimeSpan limit)
     {
         start.RedirectStandardOutput = start.RedirectStandardError = true;
         using var process = Process.Start(start)!;

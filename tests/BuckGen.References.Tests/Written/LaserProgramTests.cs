@@ -27,7 +27,7 @@ public class LaserProgramTests
 
         foreach (var sheet in plan.Sheets)
         {
-            var drawing = SheetDrawing.Of(sheet);
+            var drawing = SheetDrawing.Create(sheet);
             var runs = Runs(Interpret([.. new LaserProgram(400, 2000, 80).Write(drawing)]));
 
             Assert.Equal(drawing.Paths.Length, runs.Count);

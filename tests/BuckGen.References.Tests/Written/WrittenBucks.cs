@@ -74,16 +74,16 @@ public sealed class WrittenBucks : IDisposable
         foreach (var version in Enum.GetValues<DxfVersion>())
         {
             var folder = $"{name.Replace('/', '-').Replace(' ', '-')}-{version}";
-            foreach (var file in OutputFiles.Of(plan, new(name, version), force: true))
+            foreach (var file in OutputFiles.Create(plan, new(name, version), force: true))
                 File.WriteAllBytes(scratch.File($"{folder}/{file.Path}"), [.. file.Content]);
             // Jigs and panels are gated like the buck itself.
             var layers = plan.Design.Layers.Concat(plan.Design.Accessories).ToDictionary(l => l, l => new WrittenFile(
-                scratch.File($"{folder}/{(l.Name.Length == 0 ? CutFilePaths.Layer(l.Number) : CutFilePaths.Accessory(l))}"), version, LayerDrawing.Of(l)));
+                scratch.File($"{folder}/{(l.Name.Length == 0 ? CutFilePaths.Layer(l.Number) : CutFilePaths.Accessory(l))}"), version, LayerDrawing.Create(l)));
             Files.AddRange(layers.Values);
             foreach (var sheet in plan.Sheets)
             {
                 var path = Directory.GetFiles(scratch.File($"{folder}/cut/x").TrimEnd('x'), $"sheet-{sheet.Number:00}-*.dxf").Single();
-                Files.Add(new(path, version, SheetDrawing.Of(sheet)));
+                Files.Add(new(path, version, SheetDrawing.Create(sheet)));
                 Sheets.Add(new(Files[^1], sheet, plan.Spec, [.. sheet.Placements.Select(p => Source(p.Part.Name))]));
             }
 

@@ -54,7 +54,7 @@ public sealed partial class GuideTests
         var wanted = new BuckSpec { Depth = 36, Draft = 5, Stock = [new("MDF 12", 11.9)], Sheet = new() { Gauge = 1, Plastic = Catalog.BuiltIn.FindPlastic("petg") } };
         var made = BuckDesign.Create(drawing, wanted, extensions: null, progress, stop);
         foreach (var finding in made.Findings.Where(f => f.Severity == Severity.Error)) Tell(finding.Message, finding.Remedy);
-        foreach (var file in OutputFiles.Of(CutPlan.Create(made, new()), new("Order 17"), cancellation: stop)) Send(file.Path, file.Content);
+        foreach (var file in OutputFiles.Create(CutPlan.Create(made, new()), new("Order 17"), cancellation: stop)) Send(file.Path, file.Content);
 
         var thickest = made.Layers.MaxBy(layer => layer.Thickness)!;
         var glueArea = made.Layers.Sum(layer => layer.Region.Area);
@@ -62,7 +62,7 @@ public sealed partial class GuideTests
 
         var formed = made.WithFormedPart(cancellation: stop);
         var thinnest = formed.Formed!.Thinnest!;
-        var map = SvgPicture.Write(ThicknessMap.Of(formed)!);
+        var map = SvgPicture.Write(ThicknessMap.Draw(formed)!);
 
         Assert.InRange(thinnest.Thickness, 0.2, 0.9);
         Assert.InRange(map.Length, 10_000, 1_000_000);
@@ -83,7 +83,7 @@ public sealed partial class GuideTests
             Directory.SetCurrentDirectory(Path.Combine(Repository.Root, "examples/boathouse-sign"));
             var job = JobFile.Read(File.ReadAllText("job.toml"), "job.toml");
             var sign = OutlineReader.Read(File.ReadAllBytes(job.OutlineFile), job.OutlineFile, job.Reading);
-            var files = OutputFiles.Of(CutPlan.Create(BuckDesign.Create(sign, job.Buck, job.Design), job.Cutting), job.Output);
+            var files = OutputFiles.Create(CutPlan.Create(BuckDesign.Create(sign, job.Buck, job.Design), job.Cutting), job.Output);
 
             Assert.Contains(files, f => f.Path == "panel/panel-01.dxf");
         }
@@ -98,10 +98,10 @@ public sealed partial class GuideTests
     [InlineData(900, true)]
     public void What_the_guide_to_plug_ins_shows_runs(double side, bool told)
     {
-        var outline = Outline.Of("plate", Formed.Rectangle(side, side));
+        var outline = Outline.FromRegion("plate", Formed.Rectangle(side, side));
         var spec = new BuckSpec { Depth = 36, Stock = [new("MDF 12", 12, 2000, 2000)] };
 
-        var extensions = Extensions.Own.With(new WeightCheck());
+        var extensions = Extensions.BuiltIn.With(new WeightCheck());
         var heavy = BuckDesign.Create(outline, spec, extensions.Design);
 
         Assert.Equal(told, heavy.Findings.Any(f => f.Id == "too-heavy"));
@@ -125,7 +125,7 @@ public sealed class WeightCheck : IDesignCheck
 
     public string Name => "weight";
 
-    public IEnumerable<Finding> Look(DesignView design)
+    public IEnumerable<Finding> Run(DesignView design)
     {
         // 750 kg/m3 is common for MDF; the catalog knows better for its own sheets.
         var kilograms = design.Layers.Sum(l => l.Wood.Area * (l.Top - l.Bottom) * (l.Stock.Material?.Density?.Middle ?? 750) * 1e-9);

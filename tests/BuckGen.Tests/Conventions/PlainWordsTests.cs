@@ -6,7 +6,7 @@ namespace BuckGen.Tests.Conventions;
 /// <summary>Comments, messages, settings and guides use the words of an engineer who speaks to a colleague.</summary>
 public sealed partial class PlainWordsTests
 {
-    private const int LongestSentence = 35;
+    private const int MaxSentenceLength = 35;
 
     /// <summary>A phrase that no engineer would say, as a pattern, and what to write instead; our own choice.</summary>
     private static readonly (string Phrase, string Better)[] Phrases =
@@ -65,7 +65,7 @@ public sealed partial class PlainWordsTests
         var sentences = guides.SelectMany(g => Sentences(File.ReadAllText(g)).Select(s => (Guide: Name(g), Text: s, Words: Word().Count(s)))).ToArray();
 
         Assert.InRange(sentences.Count(s => s.Words > 3), 150, int.MaxValue);
-        AssertNone(sentences.Where(s => s.Words > LongestSentence).Select(s => $"{s.Guide}: {s.Words} words: {s.Text}"));
+        AssertNone(sentences.Where(s => s.Words > MaxSentenceLength).Select(s => $"{s.Guide}: {s.Words} words: {s.Text}"));
     }
 
     [Theory]

@@ -19,7 +19,7 @@ public class PublicApiTests
     [MemberData(nameof(Libraries))]
     public void The_public_face_is_the_approved_one(Type one)
     {
-        var face = PublicFace.Of(one.Assembly);
+        var face = PublicApi.FromAssembly(one.Assembly);
         AssertApproved(one.Assembly, "calls", face.Calls);
         AssertApproved(one.Assembly, "data", face.Data);
     }
@@ -27,7 +27,7 @@ public class PublicApiTests
     [Theory]
     [MemberData(nameof(Libraries))]
     public void All_that_can_be_called_is_read_on_two_screens(Type one) =>
-        Assert.InRange(PublicFace.Of(one.Assembly).Calls.Split('\n').Length - 1, 0, TwoScreens);
+        Assert.InRange(PublicApi.FromAssembly(one.Assembly).Calls.Split('\n').Length - 1, 0, TwoScreens);
 
     private static void AssertApproved(Assembly assembly, string part, string face)
     {

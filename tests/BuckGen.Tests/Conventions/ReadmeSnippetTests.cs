@@ -48,7 +48,7 @@ public sealed class ReadmeSnippetTests
         var outline = OutlineReader.Read(File.ReadAllBytes("sign.svg"), "sign.svg");
         var design = BuckDesign.Create(outline, new BuckSpec { Depth = 12, Stock = [new("MDF 6", 6.0)] });
         var plan = CutPlan.Create(design, new CuttingSpec(Kerf: 0.2));
-        OutputFolder.Write("sign", OutputFiles.Of(plan, new OutputOptions()));
+        OutputFolder.Write("sign", OutputFiles.Create(plan, new OutputOptions()));
     }
 
     private static string ThisFile([CallerFilePath] string path = "") => path;

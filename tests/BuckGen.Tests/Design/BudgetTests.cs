@@ -23,7 +23,7 @@ public sealed class BudgetTests
     [Fact]
     public void An_outline_of_very_many_lines_in_very_many_layers_is_refused_before_any_is_made()
     {
-        var wheel = Outline.Of("wheel.svg", Region.FromLoops([Loop.Polygon(Enumerable.Range(0, 20_000).Select(i => new Vec2(200, 0).Turned(2 * Math.PI * i / 20_000)))]));
+        var wheel = Outline.FromRegion("wheel.svg", Region.FromLoops([Loop.Polygon(Enumerable.Range(0, 20_000).Select(i => new Vec2(200, 0).Turned(2 * Math.PI * i / 20_000)))]));
         var message = Assert.Throws<SpecException>(() => BuckDesign.Create(wheel, PlainBuck.Spec with { Depth = 300, Stock = [Thin] })).Message;
         // 300 layers with two heights each; 300·tan 5° = 26.25 mm in steps of 0.25 mm are 104 more (trigonometry).
         Assert.Equal("wheel.svg has 20000 lines and arcs; with 300 layers and 5 degrees of draft it is computed at 704 heights, 14080000 lines and arcs in all; the limit is 1000000. Simplify the drawing, or use thicker stock, less depth or less draft.", message);
@@ -41,14 +41,14 @@ public sealed class BudgetTests
         Assert.Equal($"huge.svg: the outline is {size} mm, the limit is 100000 mm; say which unit it is drawn in, or make the drawing smaller", message);
 
         var same = Region.FromLoops([Loop.Rectangle(new(0, 0, 900_000_000, 800_000_000))]);
-        Assert.Contains("the limit is 100000 mm", Assert.Throws<OutlineException>(() => BuckDesign.Create(Outline.Of("huge", same), PlainBuck.Spec)).Message);
+        Assert.Contains("the limit is 100000 mm", Assert.Throws<OutlineException>(() => BuckDesign.Create(Outline.FromRegion("huge", same), PlainBuck.Spec)).Message);
     }
 
     [Fact]
     public void A_paper_template_of_very_many_pages_is_left_out_and_told()
     {
         var spec = PlainBuck.Spec with { Depth = 12, Sheet = new SheetSpec { Gauge = 1 }, Flange = new(PlainBuck.Mdf12) };
-        var plan = CutPlan.Create(PlainBuck.Of(Region.FromLoops([Loop.Rectangle(new(0, 0, 6000, 5000))]), spec), new());
+        var plan = CutPlan.Create(PlainBuck.Create(Region.FromLoops([Loop.Rectangle(new(0, 0, 6000, 5000))]), spec), new());
 
         var files = OutputFiles.Jigs(plan, new(), force: true);
 
@@ -83,7 +83,7 @@ public sealed class BudgetTests
     public void Four_circles_in_one_another_change_nothing(BuckKind kind, OutlineAt at)
     {
         var rings = Region.FromLoops([.. ((double[])[40, 30, 20, 10]).Select(r => Loop.Circle(new(0, 0), r))]);
-        var design = PlainBuck.Of(rings, PlainBuck.Spec with { Depth = 6, Kind = kind, OutlineAt = at, Stock = [new("MDF 3", 3)] });
+        var design = PlainBuck.Create(rings, PlainBuck.Spec with { Depth = 6, Kind = kind, OutlineAt = at, Stock = [new("MDF 3", 3)] });
         Assert.All(design.Findings, f => Assert.DoesNotMatch("splits|merge|closes|vanish", f.Id));
     }
 
@@ -96,7 +96,7 @@ public sealed class BudgetTests
         var changes = RegionChanges.Find(_ => wheel.Moved(30 * asked++, 0), [0, 1000], grows: true, 1e-6, CancellationToken.None);
         Assert.InRange(asked, 240, 260);
         Assert.Contains(changes, c => c.Within > 1e-6);
-        var rough = Assert.Single(ShapeChangeFindings.Of(changes, 1e-6, PlainBuck.Spec), f => f.Id == "changes-rough");
+        var rough = Assert.Single(ShapeChangeFindings.Find(changes, 1e-6, PlainBuck.Spec), f => f.Id == "changes-rough");
         Assert.Equal(changes.Max(c => c.Within), rough.Value);
     }
 }

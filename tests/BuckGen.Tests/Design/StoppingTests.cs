@@ -20,7 +20,7 @@ namespace BuckGen.Tests.Design;
 /// <summary>Whatever the work is doing when it is stopped, its caller gets an <see cref="OperationCanceledException"/> at once and no result.</summary>
 public sealed class StoppingTests
 {
-    private static readonly Outline Sign = Outline.Of("sign", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(60, 40), 20)]));
+    private static readonly Outline Sign = Outline.FromRegion("sign", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(60, 40), 20)]));
     private static readonly BuckSpec Spec = Vented.Spec(depth: 12, plenum: PlenumKind.Channels) with { Jig = new() { TrimHeight = 6 } };
 
     /// <summary>Far longer than any test: who waits for it fails.</summary>
@@ -37,7 +37,7 @@ public sealed class StoppingTests
         Stopped(() => BuckDesign.Create(Sign, Spec, null, null, stopped));
         Stopped(() => design.WithFormedPart(null, stopped));
         Stopped(() => CutPlan.Create(design, new(), CutScope.Everything, stopped));
-        Stopped(() => OutputFiles.Of(plan, new OutputOptions(), false, null, stopped));
+        Stopped(() => OutputFiles.Create(plan, new OutputOptions(), false, null, stopped));
         Stopped(() => OutputFiles.Jigs(plan, new OutputOptions(), false, null, stopped));
         Stopped(() => OutputFiles.DrillMap(plan, new OutputOptions(), null, stopped));
         foreach (var offsetter in (IOffsetter[])[new ArcOffsetter(), new PolygonOffsetter(0.01), CheckedOffsetter.Standard(Tolerance.Default)])
@@ -49,13 +49,13 @@ public sealed class StoppingTests
     public void A_design_is_stopped_at_every_step()
     {
         var steps = new List<string>();
-        BuckDesign.Create(Sign, Spec, null, new Told<DesignProgress>(p => steps.Add(p.Step)));
+        BuckDesign.Create(Sign, Spec, null, new RecordingProgress<DesignProgress>(p => steps.Add(p.Step)));
         Assert.True(steps.Count >= 8);
         for (var step = 1; step <= steps.Count; step++)
         {
             using var source = new CancellationTokenSource();
             var told = 0;
-            Stopped(() => BuckDesign.Create(Sign, Spec, null, new Told<DesignProgress>(p =>
+            Stopped(() => BuckDesign.Create(Sign, Spec, null, new RecordingProgress<DesignProgress>(p =>
             {
                 Interlocked.Increment(ref told);
                 if (p.Number == step) source.Cancel();
@@ -69,12 +69,12 @@ public sealed class StoppingTests
     {
         var plan = CutPlan.Create(BuckDesign.Create(Sign, Spec), new());
         var options = new OutputOptions { Model = true };
-        var files = OutputFiles.Of(plan, options).Length;
+        var files = OutputFiles.Create(plan, options).Length;
         for (var file = 1; file < files; file += 4)
         {
             using var source = new CancellationTokenSource();
             var told = 0;
-            Stopped(() => OutputFiles.Of(plan, options, false, new Told<string>(_ =>
+            Stopped(() => OutputFiles.Create(plan, options, false, new RecordingProgress<string>(_ =>
             {
                 if (Interlocked.Increment(ref told) == file) source.Cancel();
             }), source.Token));
@@ -89,8 +89,8 @@ public sealed class StoppingTests
         Hangs(hang => BuckDesign.Create(Sign, Spec, new() { Checks = [new HangingCheck(hang.Enter)] }, null, hang.Token));
         Hangs(hang => BuckDesign.Create(Sign, Spec, new() { Jigs = [new HangingJig(hang.Enter)] }, null, hang.Token));
         var plan = CutPlan.Create(BuckDesign.Create(Sign, Spec), new());
-        Hangs(hang => OutputFiles.Of(plan, new OutputOptions { Formats = [new HangingFormat(hang.Enter)] }, false, null, hang.Token));
-        Hangs(hang => OutputFiles.Of(plan, new OutputOptions { Sections = [new HangingSection(hang.Enter)] }, false, null, hang.Token));
+        Hangs(hang => OutputFiles.Create(plan, new OutputOptions { Formats = [new HangingFormat(hang.Enter)] }, false, null, hang.Token));
+        Hangs(hang => OutputFiles.Create(plan, new OutputOptions { Sections = [new HangingSection(hang.Enter)] }, false, null, hang.Token));
     }
 
     [Fact]
@@ -98,7 +98,7 @@ public sealed class StoppingTests
     {
         using var source = new CancellationTokenSource();
         var (one, other) = (BuckDesign.Create(Sign, Spec), BuckDesign.Create(Sign, Spec, null, null, source.Token));
-        var (files, again) = (OutputFiles.Of(CutPlan.Create(one, new()), new OutputOptions()), OutputFiles.Of(CutPlan.Create(other, new(), CutScope.Everything, source.Token), new OutputOptions(), false, null, source.Token));
+        var (files, again) = (OutputFiles.Create(CutPlan.Create(one, new()), new OutputOptions()), OutputFiles.Create(CutPlan.Create(other, new(), CutScope.Everything, source.Token), new OutputOptions(), false, null, source.Token));
         Assert.Equal(files.Select(f => (f.Path, Convert.ToBase64String([.. f.Content]))), again.Select(f => (f.Path, Convert.ToBase64String([.. f.Content]))));
     }
 
@@ -139,7 +139,7 @@ public sealed class StoppingTests
         public void Dispose() => over.Set();
     }
 
-    private sealed class Told<T>(Action<T> what) : IProgress<T>
+    private sealed class RecordingProgress<T>(Action<T> what) : IProgress<T>
     {
         public void Report(T value) => what(value);
     }
@@ -159,7 +159,7 @@ public sealed class StoppingTests
     {
         public string Name => "hanging";
 
-        public IEnumerable<Finding> Look(DesignView design)
+        public IEnumerable<Finding> Run(DesignView design)
         {
             hang();
             return [];

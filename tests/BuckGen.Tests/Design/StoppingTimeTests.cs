@@ -18,7 +18,7 @@ namespace BuckGen.Tests.Design;
 public sealed class StoppingTimeTests(ITestOutputHelper output)
 {
     private static readonly FuzzSettings Settings = FuzzSettings.Or(2);
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(0.2);
+    private static readonly TimeSpan MaxWait = TimeSpan.FromSeconds(0.2);
 
     [Fact]
     public async Task A_large_job_ends_soon_after_it_is_stopped()
@@ -57,7 +57,7 @@ public sealed class StoppingTimeTests(ITestOutputHelper output)
 
         output.WriteLine($"the longest way from the stop to the end took {longest.TotalMilliseconds:0} ms");
         Assert.InRange(stopped, 1, Settings.Count);
-        if (Settings.Timed) Assert.True(longest <= Longest, $"{longest.TotalMilliseconds:0} ms");
+        if (Settings.Timed) Assert.True(longest <= MaxWait, $"{longest.TotalMilliseconds:0} ms");
     }
 
     private static TimeSpan Whole()
@@ -73,7 +73,7 @@ public sealed class StoppingTimeTests(ITestOutputHelper output)
         var loops = Enumerable.Range(0, 100).Select(i => Loop.Circle(new(i % 10 * 40, i / 10 * 40), 15))
             .Append(Loop.Polygon(Enumerable.Range(0, 1000).Select(i => new Vec2(500, 200) + new Vec2(80 + 4 * Math.Sin(i * 0.3), 0).Turned(2 * Math.PI * i / 1000))));
         var spec = Vented.Spec(plenum: PlenumKind.Feet) with { Jig = new() { TrimHeight = 12 } };
-        var design = BuckDesign.Create(Outline.Of("large", Region.FromLoops(loops)), spec, null, null, cancellation).WithFormedPart(null, cancellation);
-        OutputFiles.Of(CutPlan.Create(design, new(), CutScope.Everything, cancellation), new OutputOptions { Model = true, Drilling = new() }, true, null, cancellation);
+        var design = BuckDesign.Create(Outline.FromRegion("large", Region.FromLoops(loops)), spec, null, null, cancellation).WithFormedPart(null, cancellation);
+        OutputFiles.Create(CutPlan.Create(design, new(), CutScope.Everything, cancellation), new OutputOptions { Model = true, Drilling = new() }, true, null, cancellation);
     }
 }

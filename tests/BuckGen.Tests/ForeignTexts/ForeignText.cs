@@ -75,7 +75,7 @@ public sealed record ForeignText(string Name, string Text, string Shown)
     /// <summary>Their names, for theories.</summary>
     public static TheoryData<string> Names => [.. All.Select(t => t.Name)];
 
-    public static ForeignText Of(string name) => All.Single(t => t.Name == name);
+    public static ForeignText Find(string name) => All.Single(t => t.Name == name);
 
     /// <summary>The first character of a text that may never be printed or shown; null for none. Own list, from the Unicode code charts.</summary>
     /// <param name="text">What was printed.</param>

@@ -7,17 +7,17 @@ public class VisibleTextTests
 {
     [Theory]
     [MemberData(nameof(ForeignText.Names), MemberType = typeof(ForeignText))]
-    public void What_is_seen_of_a_text_is_what_the_list_says(string name) => Assert.Equal(ForeignText.Of(name).Shown, VisibleText.Of(ForeignText.Of(name).Text));
+    public void What_is_seen_of_a_text_is_what_the_list_says(string name) => Assert.Equal(ForeignText.Find(name).Shown, VisibleText.Escape(ForeignText.Find(name).Text));
 
     [Theory]
     [MemberData(nameof(ForeignText.Names), MemberType = typeof(ForeignText))]
-    public void What_is_seen_once_stays_as_it_is(string name) => Assert.Equal(ForeignText.Of(name).Shown, VisibleText.Of(ForeignText.Of(name).Shown));
+    public void What_is_seen_once_stays_as_it_is(string name) => Assert.Equal(ForeignText.Find(name).Shown, VisibleText.Escape(ForeignText.Find(name).Shown));
 
     [Fact]
     public void No_character_of_any_plane_passes_that_may_not_be_shown()
     {
-        for (var code = 0; code <= 0xFFFF; code++) Assert.Null(ForeignText.Hidden(VisibleText.Of($"a{(char)code}b")));
-        for (var code = 0x10000; code <= 0x10FFFF; code++) Assert.Null(ForeignText.Hidden(VisibleText.Of(char.ConvertFromUtf32(code))));
+        for (var code = 0; code <= 0xFFFF; code++) Assert.Null(ForeignText.Hidden(VisibleText.Escape($"a{(char)code}b")));
+        for (var code = 0x10000; code <= 0x10FFFF; code++) Assert.Null(ForeignText.Hidden(VisibleText.Escape(char.ConvertFromUtf32(code))));
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public class VisibleTextTests
     {
         var text = $"start{new string('x', length - 8)}end";
 
-        var seen = VisibleText.Of(text, longest);
+        var seen = VisibleText.Escape(text, longest);
 
         Assert.Equal(shown, seen.Length);
         Assert.StartsWith("start", seen);
@@ -46,12 +46,12 @@ public class VisibleTextTests
     [InlineData(1)]
     public void A_cut_never_leaves_half_a_character(int shift)
     {
-        var seen = VisibleText.Of(new string('x', shift) + string.Concat(Enumerable.Repeat("🚤", 500)), 300);
+        var seen = VisibleText.Escape(new string('x', shift) + string.Concat(Enumerable.Repeat("🚤", 500)), 300);
 
         Assert.Null(ForeignText.Hidden(seen));
         Assert.InRange(seen.Length, 298, 300);
     }
 
     [Fact]
-    public void A_limit_too_short_for_the_mark_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => VisibleText.Of("x", 19));
+    public void A_limit_too_short_for_the_mark_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => VisibleText.Escape("x", 19));
 }

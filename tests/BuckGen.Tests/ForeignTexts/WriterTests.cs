@@ -36,7 +36,7 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void SVG_of_a_picture(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         var picture = new Picture(text.Text, Page, [
             new PictureText(new(10, 10), text.Text, 4, TextAlign.Start, "#161616"),
             new PictureLink("place", "target", text.Text, []),
@@ -52,9 +52,9 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void SVG_for_a_machine(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
 
-        var read = Xml([.. SvgCutFile.Write(new(text.Text, [CutPath.Of(CutLayer.CutOuter, Loop.Rectangle(Page))], Page))]);
+        var read = Xml([.. SvgCutFile.Write(new(text.Text, [CutPath.FromLoop(CutLayer.CutOuter, Loop.Rectangle(Page))], Page))]);
 
         Assert.Equal(text.Shown, read.GetElementsByTagName("title")[0]!.InnerText);
         Assert.Equal(["svg", "title", "g", "path"], Elements(read));
@@ -64,7 +64,7 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void HTML(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         var page = new Html();
         page.Raw("<!DOCTYPE html><html><head>").Line($"<title>{text.Text}</title>").Raw("</head><body>")
             .Line($"<p title=\"{text.Text}\">{text.Text}</p>").Raw("<pre>").Raw(Html.EscapedLines($"first\n{text.Text}")).Raw("</pre></body></html>");
@@ -84,7 +84,7 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void PDF(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         var picture = new Picture(text.Text, Page, [new PictureText(new(10, 10), text.Text, 4, TextAlign.Start, "#161616")]);
 
         using var read = PdfDocument.Open([.. PdfPicture.Write([picture])]);
@@ -98,7 +98,7 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void Comma_separated_values(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
 
         var file = Encoding.UTF8.GetString([.. DrillCsv.Write([new(new(1, -2), 3, 4, 1, text.Text)])]);
 
@@ -116,8 +116,8 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void GlTF(string name)
     {
-        var text = ForeignText.Of(name);
-        var file = GlbFile.Write(BuckModel.Stepped(PlainBuck.Of(Shapes.Rectangle(40, 30))), text.Text);
+        var text = ForeignText.Find(name);
+        var file = GlbFile.Write(BuckModel.Stepped(PlainBuck.Create(Shapes.Rectangle(40, 30))), text.Text);
 
         var json = JsonDocument.Parse(file.AsMemory().Slice(20, BitConverter.ToInt32([.. file[12..16]]))).RootElement;
 
@@ -128,9 +128,9 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void JSON_of_an_outline(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
 
-        var file = Encoding.UTF8.GetString([.. SummaryJson.Write(OutlineReport.Of(Outline.Of(text.Text, Shapes.Rectangle(40, 30))))]);
+        var file = Encoding.UTF8.GetString([.. SummaryJson.Write(OutlineReport.Create(Outline.FromRegion(text.Text, Shapes.Rectangle(40, 30))))]);
 
         Assert.Equal(WellFormed(text.Text), JsonDocument.Parse(file).RootElement.GetProperty("name").GetString());
         Assert.Null(ForeignText.Hidden(file, "\n"));
@@ -140,7 +140,7 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void TOML_of_a_new_job(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         if (WellFormed(text.Text) != text.Text)
         {
             Assert.Contains("half a character", Assert.Throws<JobFileException>(() => JobTemplate.Text(text.Text)).Message);
@@ -157,7 +157,7 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void DXF_refuses_it_as_the_name_of_a_layer(string name)
     {
-        var text = ForeignText.Of(name);
+        var text = ForeignText.Find(name);
         // One of the texts is a plain word.
         if (name == "device") return;
         foreach (var version in Enum.GetValues<DxfVersion>())
@@ -172,7 +172,7 @@ public class WriterTests
     [MemberData(nameof(Names))]
     public void DXF_takes_only_printable_ASCII_whatever_the_tag(string name)
     {
-        var text = ForeignText.Of(name).Text;
+        var text = ForeignText.Find(name).Text;
         using var stream = new MemoryStream();
         var sink = new DxfTextSink(stream);
         if (text.Any(c => c is < ' ' or > '~')) Assert.Throws<DxfException>(() => sink.Write(1, text));

@@ -14,7 +14,7 @@ namespace BuckGen.Tests.Jobs;
 
 public partial class JobFileTests
 {
-    private const string Least = """
+    private const string MinimalJob = """
         [outline]
         file = "sign.svg"
         [buck]
@@ -31,7 +31,7 @@ public partial class JobFileTests
     [Fact]
     public void What_is_left_out_has_the_defaults_of_the_library()
     {
-        var job = JobFile.Read(Least, "sign.toml");
+        var job = JobFile.Read(MinimalJob, "sign.toml");
 
         var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
         Assert.Equal(defaults, job.Buck);
@@ -68,8 +68,8 @@ public partial class JobFileTests
             Checks = job.Buck.Checks }, job.Buck);
         Assert.Equal([new Silence("corner-sharp", "the customer wants it so")], job.Buck.Checks.Silenced);
         // What is left out follows the plastic; shown are the values for plastics in general.
-        Assert.Equal(new CheckSpec { LeastDraftMale = 3, LeastDraftFemale = 2, DeepestMale = 1, DeepestFemale = 0.75 }, job.Buck.Checks with { Silenced = [] });
-        Assert.Equal(new SheetSpec { Plastic = Catalog.BuiltIn.FindPlastic("petg"), LeastWall = 0.5, PricePerSquareMetre = 12.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
+        Assert.Equal(new CheckSpec { MinDraftMale = 3, MinDraftFemale = 2, MaxDepthMale = 1, MaxDepthFemale = 0.75 }, job.Buck.Checks with { Silenced = [] });
+        Assert.Equal(new SheetSpec { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, PricePerSquareMetre = 12.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
         Assert.Equal([new SheetSize(1220, 610)], job.Buck.Sheet.Sizes);
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40, PlugGap = 5 }, job.Buck.Former);
         Assert.Equal(new FormingSpec { Friction = 0.3 }, job.Forming);
@@ -120,7 +120,7 @@ public partial class JobFileTests
     public void A_job_takes_its_sheets_from_the_catalog_it_is_given()
     {
         var catalog = CatalogFile.Read("[[stock]]\nid = \"oak\"\nname = \"Oak\"\nthickness = 9.8\nsource = \"measured\"", "my.toml");
-        var text = Least.Replace("thickness = \"12mm\"", "catalog = \"oak\"", StringComparison.Ordinal);
+        var text = MinimalJob.Replace("thickness = \"12mm\"", "catalog = \"oak\"", StringComparison.Ordinal);
 
         Assert.Null(JobFile.CatalogName(text, "job.toml"));
         Assert.Equal(("Oak", 9.8), JobFile.Read(text, "job.toml", catalog).Buck.Stock.Select(s => (s.Name, s.Thickness)).Single());
@@ -130,7 +130,7 @@ public partial class JobFileTests
     [Fact]
     public void A_job_whose_catalog_was_not_read_along_is_refused()
     {
-        var message = Assert.Throws<JobFileException>(() => JobFile.Read("catalog = \"my.toml\"\n" + Least, "job.toml")).Message;
+        var message = Assert.Throws<JobFileException>(() => JobFile.Read("catalog = \"my.toml\"\n" + MinimalJob, "job.toml")).Message;
 
         Assert.StartsWith("job.toml, line 1: the job names the catalog \"my.toml\"", message);
         Assert.StartsWith("job.toml, line 1: ", Assert.Throws<JobFileException>(() => JobFile.CatalogName("catalog = 3", "job.toml")).Message);
@@ -139,7 +139,7 @@ public partial class JobFileTests
     [Fact]
     public void A_prediction_out_of_range_is_refused_with_its_line()
     {
-        var message = Assert.Throws<JobFileException>(() => JobFile.Read(Least + "\n[forming]\nmodulus = 0\n", "job.toml")).Message;
+        var message = Assert.Throws<JobFileException>(() => JobFile.Read(MinimalJob + "\n[forming]\nmodulus = 0\n", "job.toml")).Message;
 
         Assert.Matches(@"^job\.toml, line 7: .*stiffness of the hot sheet.*from 0\.001 to 10 MPa", message);
     }

@@ -22,7 +22,7 @@ public sealed class EvilPluginTests : IDisposable
 
     /// <summary>The same job without the plug-in: it asks for no vents of its own.</summary>
     private static readonly Lazy<SortedDictionary<string, ImmutableArray<byte>>> Without =
-        new(() => new(Made(Extensions.Own, VentPatterns.Given).Files.ToDictionary(f => f.Path, f => f.Content), StringComparer.Ordinal));
+        new(() => new(Made(Extensions.BuiltIn, VentPatterns.Given).Files.ToDictionary(f => f.Path, f => f.Content), StringComparer.Ordinal));
 
     private readonly string folder = Directory.CreateTempSubdirectory("buckgen-evil-").FullName;
 
@@ -138,13 +138,13 @@ public sealed class EvilPluginTests : IDisposable
 
         Assert.Contains(says, plugin.Problem);
         Assert.DoesNotContain(plugin.Parts, p => p.Name == (deed.StartsWith("catalog", StringComparison.Ordinal) ? "evil-catalog" : "evil check"));
-        Assert.Equal(Extensions.Own.Catalog.Stock, Load(deed).AddTo(Extensions.Own).Catalog.Stock);
+        Assert.Equal(Extensions.BuiltIn.Catalog.Stock, Load(deed).AddTo(Extensions.BuiltIn).Catalog.Stock);
     }
 
     [Fact]
     public void A_catalog_that_is_whole_brings_its_sheets_on_top_of_any_other()
     {
-        var onto = Extensions.Own with { Catalog = Extensions.Own.Catalog with { Stock = [] } };
+        var onto = Extensions.BuiltIn with { Catalog = Extensions.BuiltIn.Catalog with { Stock = [] } };
 
         Assert.Equal(["evil"], Load("catalog: good").AddTo(onto).Catalog.Stock.Select(s => s.Id));
     }
@@ -155,7 +155,7 @@ public sealed class EvilPluginTests : IDisposable
     [Fact]
     public void What_is_changed_after_it_was_handed_over_does_not_change_the_design()
     {
-        var all = Load("jig: change it later").AddTo(Extensions.Own);
+        var all = Load("jig: change it later").AddTo(Extensions.BuiltIn);
         var design = BuckDesign.Create(Read(all), Spec(VentPatterns.Given), all.Design, cancellation: TestContext.Current.CancellationToken);
         Thread.Sleep(300);
 
@@ -174,7 +174,7 @@ public sealed class EvilPluginTests : IDisposable
     public void A_part_that_hung_once_is_not_called_again()
     {
         var calls = new List<PluginCall>();
-        var all = Load("pattern: hang", new PluginRun { Call = TimeSpan.FromSeconds(1), Calls = new Told(calls) }).AddTo(Extensions.Own);
+        var all = Load("pattern: hang", new PluginRun { Call = TimeSpan.FromSeconds(1), Calls = new RecordingProgress(calls) }).AddTo(Extensions.BuiltIn);
         var pattern = all.VentPatterns.Single(p => p.Name == "evil-pattern");
 
         for (var i = 0; i < 3; i++) Assert.Throws<PluginException>(() => pattern.Places(new(new(BuckGen.Geometry.Loop.Rectangle(new(0, 0, 1, 1)), []), BuckGen.Geometry.Region.Empty), new()));
@@ -195,7 +195,7 @@ public sealed class EvilPluginTests : IDisposable
     public void A_run_that_is_stopped_does_not_wait_for_a_plug_in()
     {
         using var stop = new CancellationTokenSource();
-        var all = Load("check: hang", new PluginRun { Call = TimeSpan.FromHours(1), Calls = new Stopping(stop), Cancellation = stop.Token }).AddTo(Extensions.Own);
+        var all = Load("check: hang", new PluginRun { Call = TimeSpan.FromHours(1), Calls = new Stopping(stop), Cancellation = stop.Token }).AddTo(Extensions.BuiltIn);
 
         Assert.ThrowsAny<OperationCanceledException>(() => BuckDesign.Create(Read(all), Spec(VentPatterns.Given), all.Design, cancellation: CancellationToken.None));
     }
@@ -221,7 +221,7 @@ public sealed class EvilPluginTests : IDisposable
 
     private (Outline Outline, ImmutableArray<OutputFile> Files) Made(string deed, PluginRun? run = null)
     {
-        var all = Load(deed, run).AddTo(Extensions.Own);
+        var all = Load(deed, run).AddTo(Extensions.BuiltIn);
         return Made(all, all.VentPatterns.Single(p => p.Name == "evil-pattern"));
     }
 
@@ -229,7 +229,7 @@ public sealed class EvilPluginTests : IDisposable
     {
         var outline = Read(all);
         var plan = CutPlan.Create(BuckDesign.Create(outline, Spec(pattern), all.Design), new());
-        return (outline, OutputFiles.Of(plan, new() { Formats = all.CutFileFormats, Sections = all.ReportSections }));
+        return (outline, OutputFiles.Create(plan, new() { Formats = all.CutFileFormats, Sections = all.ReportSections }));
     }
 
     private static Outline Read(Extensions all) => OutlineReader.Read(Encoding.UTF8.GetBytes(Svg), "plate.svg", OutlineOptions.Default with { Formats = all.OutlineFormats });
@@ -239,7 +239,7 @@ public sealed class EvilPluginTests : IDisposable
         Stock = [Formed.Mdf6], Base = new(Formed.Mdf6, 20, Formed.Mdf6), Vents = new() { Pattern = pattern }, Former = new() { Opening = new(300, 300) },
     };
 
-    private sealed class Told(List<PluginCall> calls) : IProgress<PluginCall>
+    private sealed class RecordingProgress(List<PluginCall> calls) : IProgress<PluginCall>
     {
         public void Report(PluginCall value)
         {

@@ -25,7 +25,7 @@ namespace BuckGen.Tests.Plugins;
 /// <summary>Each extension point used from outside the library, without any file: what is added takes part, and what fails is named while the rest goes on.</summary>
 public class ExtensionTests
 {
-    private static readonly Outline Plate = Outline.Of("plate", Formed.Rectangle(100, 80));
+    private static readonly Outline Plate = Outline.FromRegion("plate", Formed.Rectangle(100, 80));
 
     private static BuckSpec Spec => Formed.Spec(BuckKind.Male, 24, 5) with
     {
@@ -44,7 +44,7 @@ public class ExtensionTests
     [Fact]
     public void A_check_asks_its_question()
     {
-        var extensions = Extensions.Own.With(new HeavyCheck()).Design;
+        var extensions = Extensions.BuiltIn.With(new HeavyCheck()).Design;
 
         var finding = BuckDesign.Create(Plate, Spec, extensions).Findings.Single(f => f.Id == "heavy");
 
@@ -55,8 +55,8 @@ public class ExtensionTests
     [Fact]
     public void A_jig_is_cut_with_the_rest()
     {
-        var design = BuckDesign.Create(Plate, Spec, Extensions.Own.With(new Lid()).Design);
-        var files = OutputFiles.Of(CutPlan.Create(design, new()), new());
+        var design = BuckDesign.Create(Plate, Spec, Extensions.BuiltIn.With(new Lid()).Design);
+        var files = OutputFiles.Create(CutPlan.Create(design, new()), new());
 
         var lid = design.Accessories.Single(l => l.Name == "LID");
         Assert.Contains("jig/lid-01.dxf", files.Select(f => f.Path));
@@ -67,16 +67,16 @@ public class ExtensionTests
     [Fact]
     public void A_catalog_brings_its_sheets()
     {
-        var job = JobFile.Read("[outline]\nfile = \"x.svg\"\n[buck]\ndepth = 20\n[[stock]]\ncatalog = \"cork-10\"", "job.toml", null, Extensions.Own.With(new CorkCatalog()));
+        var job = JobFile.Read("[outline]\nfile = \"x.svg\"\n[buck]\ndepth = 20\n[[stock]]\ncatalog = \"cork-10\"", "job.toml", null, Extensions.BuiltIn.With(new CorkCatalog()));
 
         Assert.Equal(("Cork 10", 10.0), (job.Buck.Stock[0].Name, job.Buck.Stock[0].Thickness));
-        Assert.NotNull(Extensions.Own.With(new CorkCatalog()).Catalog.FindStock("mdf-12"));
+        Assert.NotNull(Extensions.BuiltIn.With(new CorkCatalog()).Catalog.FindStock("mdf-12"));
     }
 
     [Fact]
     public void A_reader_reads_what_it_knows_and_leaves_the_rest()
     {
-        var options = OutlineOptions.Default with { Formats = Extensions.Own.With(new CornerList()).OutlineFormats };
+        var options = OutlineOptions.Default with { Formats = Extensions.BuiltIn.With(new CornerList()).OutlineFormats };
 
         var outline = OutlineReader.Read(Encoding.UTF8.GetBytes("corners\n0 0\n40 0\n40 30\n0 30\n"), "plate.txt", options);
 
@@ -92,7 +92,7 @@ public class ExtensionTests
     {
         var plan = CutPlan.Create(BuckDesign.Create(Plate, Spec), new());
 
-        var files = OutputFiles.Of(plan, new() { Formats = [new PathCount(".cnt", false), new PathCount(".run", true)] });
+        var files = OutputFiles.Create(plan, new() { Formats = [new PathCount(".cnt", false), new PathCount(".run", true)] });
 
         var dxf = files.Where(f => f.Path.EndsWith(".dxf", StringComparison.Ordinal) && !f.Path.StartsWith("drill", StringComparison.Ordinal)).Select(f => f.Path).ToArray();
         Assert.Equal(dxf.Select(d => Path.ChangeExtension(d, ".cnt")), files.Where(f => f.Path.EndsWith(".cnt", StringComparison.Ordinal)).Select(f => f.Path));
@@ -109,7 +109,7 @@ public class ExtensionTests
     [InlineData(".toolonganending", "must be a dot")]
     public void A_writer_with_an_ending_that_won_t_do_is_named(string ending, string why)
     {
-        var files = OutputFiles.Of(CutPlan.Create(BuckDesign.Create(Plate, Spec), new()), new() { Formats = [new PathCount(ending, false)] });
+        var files = OutputFiles.Create(CutPlan.Create(BuckDesign.Create(Plate, Spec), new()), new() { Formats = [new PathCount(ending, false)] });
 
         var failed = Findings(files).Single(f => f.Id == "plugin-failed");
         Assert.Contains(why, failed.Message);
@@ -119,7 +119,7 @@ public class ExtensionTests
     [Fact]
     public void A_section_stands_on_the_card()
     {
-        var card = Card(OutputFiles.Of(CutPlan.Create(BuckDesign.Create(Plate, Spec), new()), new() { Sections = [new Customer()] }));
+        var card = Card(OutputFiles.Create(CutPlan.Create(BuckDesign.Create(Plate, Spec), new()), new() { Sections = [new Customer()] }));
 
         Assert.Contains("\nCUSTOMER\nThe baker on the quay; one sheet is enough.\n", card);
         Assert.True(card.IndexOf("ORDER OF WORK", StringComparison.Ordinal) < card.IndexOf("CUSTOMER", StringComparison.Ordinal));
@@ -129,18 +129,18 @@ public class ExtensionTests
     [Fact]
     public void A_broken_plug_in_is_named_and_the_job_is_done()
     {
-        var all = PluginSet.Load([PluginFiles.Faulty]).AddTo(Extensions.Own);
+        var all = PluginSet.Load([PluginFiles.Faulty]).AddTo(Extensions.BuiltIn);
         var svg = Encoding.UTF8.GetBytes("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100mm\" height=\"80mm\" viewBox=\"0 0 100 80\"><path d=\"M5 5H95V75H5Z\"/></svg>");
         var outline = OutlineReader.Read(svg, "plate.svg", OutlineOptions.Default with { Formats = all.OutlineFormats });
         var spec = Spec with { Vents = new() { Pattern = all.VentPatterns.Single(p => p.Name == "faulty") } };
 
-        var files = OutputFiles.Of(CutPlan.Create(BuckDesign.Create(outline, spec, all.Design), new()), new() { Formats = all.CutFileFormats, Sections = all.ReportSections });
+        var files = OutputFiles.Create(CutPlan.Create(BuckDesign.Create(outline, spec, all.Design), new()), new() { Formats = all.CutFileFormats, Sections = all.ReportSections });
 
         Assert.Equal(
             ["faulty", "Faulty section", "faulty-check", "faulty-jig", "faulty-writer"],
             Findings(files).Where(f => f.Id == "plugin-failed").Select(f => f.Message.Split('"')[1]).Order(StringComparer.OrdinalIgnoreCase));
         Assert.Contains(outline.Notes, n => n.Kind == "plugin-failed" && n.Message.Contains("the reader fell apart", StringComparison.Ordinal));
-        var without = OutputFiles.Of(CutPlan.Create(BuckDesign.Create(OutlineReader.Read(svg, "plate.svg"), Spec with { Vents = new() { Pattern = VentPatterns.Given } }), new()), new());
+        var without = OutputFiles.Create(CutPlan.Create(BuckDesign.Create(OutlineReader.Read(svg, "plate.svg"), Spec with { Vents = new() { Pattern = VentPatterns.Given } }), new()), new());
         Assert.Equal(without.Select(f => f.Path), files.Select(f => f.Path));
         // Those that number the findings have some more to number.
         Assert.All(files.Zip(without).Where(p => p.First.Path is not (OutputFiles.SummaryPath or OutputFiles.ReportPath or OutputFiles.PreviewPath)), p => Assert.Equal(p.Second.Content, p.First.Content));
@@ -153,7 +153,7 @@ public class ExtensionTests
         {
             var spec = Spec with { Jig = new() { TrimHeight = 12 } };
 
-            var findings = BuckDesign.Create(Plate, spec, Extensions.Own.With(new Lid(name)).Design).Findings;
+            var findings = BuckDesign.Create(Plate, spec, Extensions.BuiltIn.With(new Lid(name)).Design).Findings;
 
             Assert.Contains(findings, f => f.Id == "plugin-failed" && f.Message.Contains("\"lid\"", StringComparison.Ordinal));
         }
@@ -162,7 +162,7 @@ public class ExtensionTests
     [Fact]
     public void Settings_reach_the_part_of_their_name_and_are_refused_by_it()
     {
-        var all = PluginSet.Load([PluginFiles.Pegboard]).AddTo(Extensions.Own);
+        var all = PluginSet.Load([PluginFiles.Pegboard]).AddTo(Extensions.BuiltIn);
         Job Read(string settings) => JobFile.Read(
             "[outline]\nfile = \"x.svg\"\n[buck]\ndepth = 24\n[[stock]]\nthickness = 6\n[base]\nstock = \"6 mm\"\n[sheet]\n[vents]\npattern = \"Pegboard\"\n" + settings, "job.toml", null, all);
 
@@ -193,7 +193,7 @@ public class ExtensionTests
     {
         public string Name => "heavy";
 
-        public IEnumerable<Finding> Look(DesignView design) =>
+        public IEnumerable<Finding> Run(DesignView design) =>
             [new("heavy", Severity.Note, "so much wood", "use less") { Value = design.Layers.Sum(l => l.Wood.Area * (l.Top - l.Bottom)), Limit = 0 }];
     }
 
@@ -202,7 +202,7 @@ public class ExtensionTests
         public string Name => "lid";
 
         public JigParts? Make(PartShell part, BuckSpec spec) =>
-            new([PlainLayers.Of(1, LayerRole.Jig, layer, spec.Stock[0], 0, part.Moved(PartShell.Filled(part.Outside(0)), 2), [], 6)], []);
+            new([PlainLayers.Create(1, LayerRole.Jig, layer, spec.Stock[0], 0, part.Moved(PartShell.Filled(part.Outside(0)), 2), [], 6)], []);
     }
 
     private sealed class CorkCatalog : ICatalogSource

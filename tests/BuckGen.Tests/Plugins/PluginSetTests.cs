@@ -24,11 +24,11 @@ public sealed class PluginSetTests : IDisposable
     [Fact]
     public void What_they_bring_is_added_to_the_librarys_own()
     {
-        var all = PluginSet.Load([PluginFiles.Pegboard, PluginFiles.LineProgram]).AddTo(Extensions.Own);
+        var all = PluginSet.Load([PluginFiles.Pegboard, PluginFiles.LineProgram]).AddTo(Extensions.BuiltIn);
 
         Assert.Equal(["walls", "grid", "given", "pegboard"], all.VentPatterns.Select(p => p.Name));
         Assert.Equal(["ngc"], all.CutFileFormats.Select(f => f.Name));
-        Assert.Equal(Extensions.Own.Design, all.Design);
+        Assert.Equal(Extensions.BuiltIn.Design, all.Design);
     }
 
     [Fact]
@@ -93,5 +93,5 @@ public sealed class PluginSetTests : IDisposable
 
     [Fact]
     public void What_is_no_extension_can_t_be_added() =>
-        Assert.Contains("is no extension", Assert.Throws<ArgumentException>(() => Extensions.Own.With("text")).Message);
+        Assert.Contains("is no extension", Assert.Throws<ArgumentException>(() => Extensions.BuiltIn.With("text")).Message);
 }

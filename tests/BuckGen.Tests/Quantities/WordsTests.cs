@@ -34,7 +34,7 @@ public class WordsTests
     [Fact]
     public void Choices_are_named_in_lower_case()
     {
-        Assert.Equal("fig", Words.Of(Fruit.Fig));
-        Assert.Equal("apple, pear or fig", Words.Of<Fruit>());
+        Assert.Equal("fig", Words.Format(Fruit.Fig));
+        Assert.Equal("apple, pear or fig", Words.List<Fruit>());
     }
 }

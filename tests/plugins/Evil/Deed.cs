@@ -9,7 +9,7 @@ internal static class Deed
     private static readonly string Folder = Path.GetDirectoryName(typeof(Deed).Assembly.Location)!;
 
     /// <summary>The deed of a part; empty for none.</summary>
-    public static string Of(string part)
+    public static string Read(string part)
     {
         var file = Path.Combine(Folder, "Evil.txt");
         var line = File.Exists(file) ? File.ReadAllLines(file).FirstOrDefault(l => l.StartsWith(part + ": ", StringComparison.Ordinal)) : null;

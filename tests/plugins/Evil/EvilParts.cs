@@ -18,9 +18,9 @@ namespace Evil;
 /// <summary>Finds what no file can hold.</summary>
 public sealed class EvilCheck : IDesignCheck
 {
-    public EvilCheck() => Deed.Do(Deed.Of("start"));
+    public EvilCheck() => Deed.Do(Deed.Read("start"));
 
-    public string Name => Deed.Of("check") switch
+    public string Name => Deed.Read("check") switch
     {
         "name with brackets" => "evil[/]check",
         "no name" => null!,
@@ -28,11 +28,11 @@ public sealed class EvilCheck : IDesignCheck
         _ => "evil check",
     };
 
-    public IEnumerable<Finding> Look(DesignView design)
+    public IEnumerable<Finding> Run(DesignView design)
     {
         var fine = new Finding("evil", Severity.Note, "all is well", "do nothing");
-        Deed.Do(Deed.Of("check"));
-        switch (Deed.Of("check"))
+        Deed.Do(Deed.Read("check"));
+        switch (Deed.Read("check"))
         {
             case "null list": return null!;
             case "null finding": return [fine, null!];
@@ -68,8 +68,8 @@ public sealed class EvilSection : IReportSection
 
     public IEnumerable<string> Lines(CutPlan plan)
     {
-        Deed.Do(Deed.Of("section"));
-        return Deed.Of("section") switch
+        Deed.Do(Deed.Read("section"));
+        return Deed.Read("section") switch
         {
             "null list" => null!,
             "null line" => ["a line", null!],
@@ -86,8 +86,8 @@ public sealed class EvilPattern : IVentPattern
 
     public IEnumerable<Vec2> Places(VentFloor floor, VentSpec spec)
     {
-        Deed.Do(Deed.Of("pattern"));
-        return Deed.Of("pattern") switch
+        Deed.Do(Deed.Read("pattern"));
+        return Deed.Read("pattern") switch
         {
             "null list" => null!,
             "places without numbers" => [new(double.NaN, double.NaN)],
@@ -103,10 +103,10 @@ public sealed class EvilJig : IJig
 
     public JigParts? Make(PartShell part, BuckSpec spec)
     {
-        Deed.Do(Deed.Of("jig"));
-        var layer = PlainLayers.Of(1, LayerRole.Jig, "EVIL", spec.Stock[0], 0, part.Outside(0), [], 6);
+        Deed.Do(Deed.Read("jig"));
+        var layer = PlainLayers.Create(1, LayerRole.Jig, "EVIL", spec.Stock[0], 0, part.Outside(0), [], 6);
         Loop bow = Loop.Polygon(new(0, 0), new(50, 50), new(50, 0), new(0, 40)), far = Loop.Circle(new(1e9, 0), 5);
-        return Deed.Of("jig") switch
+        return Deed.Read("jig") switch
         {
             "no layers" => new(default, []),
             "no findings" => new([layer], default),
@@ -149,15 +149,15 @@ public sealed class EvilReader : IOutlineFormat
 
     public bool Recognises(ReadOnlySpan<byte> content)
     {
-        Deed.Do(Deed.Of("recognises"));
-        return Deed.Of("reader").Length > 0;
+        Deed.Do(Deed.Read("recognises"));
+        return Deed.Read("reader").Length > 0;
     }
 
     public Drawing Read(byte[] content, string name, OutlineOptions options)
     {
-        Deed.Do(Deed.Of("reader"));
+        Deed.Do(Deed.Read("reader"));
         var line = new LineCurve(new(0, 0), new(10, 0));
-        switch (Deed.Of("reader"))
+        switch (Deed.Read("reader"))
         {
             case "null drawing": return null!;
             case "no paths": return new(default, "mm", []);
@@ -190,12 +190,12 @@ public sealed class EvilWriter : ICutFileFormat
 
     public string Name => "evil-writer";
 
-    public string Extension => Deed.Of("writer") == "no ending" ? null! : ".evil";
+    public string Extension => Deed.Read("writer") == "no ending" ? null! : ".evil";
 
     public ImmutableArray<byte> Write(CutDrawing drawing)
     {
-        Deed.Do(Deed.Of("writer"));
-        return Deed.Of("writer") switch
+        Deed.Do(Deed.Read("writer"));
+        return Deed.Read("writer") switch
         {
             "no bytes" => default,
             "a gigabyte" => [.. new byte[1_000_000_000]],
@@ -211,9 +211,9 @@ public sealed class EvilCatalog : ICatalogSource
 
     public Catalog AddTo(Catalog onto)
     {
-        Deed.Do(Deed.Of("catalog"));
+        Deed.Do(Deed.Read("catalog"));
         var mdf = onto.FindStock("mdf-12")!;
-        return Deed.Of("catalog") switch
+        return Deed.Read("catalog") switch
         {
             "null catalog" => null!,
             "no sheets" => onto with { Stock = default },

@@ -29,7 +29,7 @@ public sealed class FaultyCheck : IDesignCheck
 {
     public string Name => "faulty-check";
 
-    public IEnumerable<Finding> Look(DesignView design) => throw new InvalidOperationException("the check fell apart");
+    public IEnumerable<Finding> Run(DesignView design) => throw new InvalidOperationException("the check fell apart");
 }
 
 public sealed class FaultyJig : IJig

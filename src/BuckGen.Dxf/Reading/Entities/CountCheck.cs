@@ -11,7 +11,7 @@ internal static class CountCheck
         {
             context.Note(
                 DxfNoteKind.CountMismatch,
-                $"the {group.Type} says it has {Excerpt.Of(tag.Value)} {what} and has {found}; those were taken",
+                $"the {group.Type} says it has {Excerpt.Shorten(tag.Value)} {what} and has {found}; those were taken",
                 tag.Line + 1);
         }
     }

@@ -9,7 +9,7 @@ namespace BuckGen.Dxf.Reading.Entities;
 internal static class SplineReading
 {
     // Far above what any program draws; it keeps a damaged file from asking for endless work.
-    private const int MostDegree = 25;
+    private const int MaxDegree = 25;
 
     public static DxfEntity Read(TagGroup group, ReadContext context)
     {
@@ -25,7 +25,7 @@ internal static class SplineReading
         CountCheck.Compare(group, 73, spline.ControlPoints.Length, "control points", context);
         CountCheck.Compare(group, 74, spline.FitPoints.Length, "fit points", context);
         if (Fault(spline) is { } fault)
-            throw group.Fault($"{fault} (layer {Excerpt.Of(group.Text(8) ?? "0")}); redraw or explode the curve");
+            throw group.Fault($"{fault} (layer {Excerpt.Shorten(group.Text(8) ?? "0")}); redraw or explode the curve");
         return spline;
     }
 
@@ -33,8 +33,8 @@ internal static class SplineReading
     public static string? Fault(DxfSpline spline)
     {
         var (degree, knots, points) = (spline.Degree, spline.Knots, spline.ControlPoints.Length);
-        if (degree is < 1 or > MostDegree)
-            return $"the degree is {degree}; it must be from 1 to {MostDegree}";
+        if (degree is < 1 or > MaxDegree)
+            return $"the degree is {degree}; it must be from 1 to {MaxDegree}";
         if (points == 0)
             return spline.FitPoints.Length >= 2 ? null : "the curve has neither control points nor two fit points";
         if (points < degree + 1)

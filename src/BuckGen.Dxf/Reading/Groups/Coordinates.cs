@@ -34,6 +34,6 @@ internal static class Coordinates
         var at = line ?? group.Find(code)?.Line ?? group.Line - 1;
         FormattableString message =
             $"group code {code} is {value}, beyond the limit of {context.Limits.MaxCoordinate} drawing units; move or repair the drawing";
-        throw new DxfException(message.ToString(CultureInfo.InvariantCulture), at + 1, Excerpt.Of(group.Type));
+        throw new DxfException(message.ToString(CultureInfo.InvariantCulture), at + 1, Excerpt.Shorten(group.Type));
     }
 }

@@ -5,10 +5,10 @@ namespace BuckGen.Dxf.Reading.Groups;
 /// <summary>What one reading run keeps count of: notes, faults and how much was read. Lives for one call.</summary>
 internal sealed class ReadContext(DxfReadLimits limits, CancellationToken cancellation)
 {
-    private const int MostFaults = 20;
+    private const int MaxFaults = 20;
 
     /// <summary>At most this many notes of a kind are given one by one; the rest are counted.</summary>
-    private const int MostOfAKind = 20;
+    private const int MaxNotesPerKind = 20;
     private readonly ImmutableArray<DxfNote>.Builder notes = ImmutableArray.CreateBuilder<DxfNote>();
     private readonly ImmutableArray<DxfFault>.Builder faults = ImmutableArray.CreateBuilder<DxfFault>();
     private readonly Dictionary<DxfNoteKind, int> counts = [];
@@ -18,12 +18,12 @@ internal sealed class ReadContext(DxfReadLimits limits, CancellationToken cancel
     public DxfReadLimits Limits => limits;
 
     public ImmutableArray<DxfNote> Notes =>
-        [.. notes, .. counts.Where(t => t.Value > MostOfAKind).Select(t => new DxfNote(t.Key, $"there are {t.Value - MostOfAKind} more places like the {MostOfAKind} before noted with {t.Key}", 0))];
+        [.. notes, .. counts.Where(t => t.Value > MaxNotesPerKind).Select(t => new DxfNote(t.Key, $"there are {t.Value - MaxNotesPerKind} more places like the {MaxNotesPerKind} before noted with {t.Key}", 0))];
 
     public void Note(DxfNoteKind kind, string message, int line)
     {
         counts[kind] = counts.GetValueOrDefault(kind) + 1;
-        if (counts[kind] <= MostOfAKind)
+        if (counts[kind] <= MaxNotesPerKind)
             notes.Add(new(kind, message, line));
     }
 
@@ -38,7 +38,7 @@ internal sealed class ReadContext(DxfReadLimits limits, CancellationToken cancel
     public void Fault(DxfException exception)
     {
         faults.AddRange(exception.Faults);
-        if (faults.Count >= MostFaults)
+        if (faults.Count >= MaxFaults)
             ThrowIfFaulty();
     }
 

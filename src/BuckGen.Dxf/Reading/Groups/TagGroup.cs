@@ -12,7 +12,7 @@ internal sealed class TagGroup(string type, int line, IReadOnlyList<DxfTag> tags
     /// <summary>The tags after the first, in file order.</summary>
     public IReadOnlyList<DxfTag> Tags => tags;
 
-    public DxfException Fault(string message) => new(message, line, Excerpt.Of(type));
+    public DxfException Fault(string message) => new(message, line, Excerpt.Shorten(type));
 
     /// <summary>The last value with this code, or null. Order inside a group is free, and later ones win.</summary>
     public DxfTag? Find(int code)
@@ -46,5 +46,5 @@ internal sealed class TagGroup(string type, int line, IReadOnlyList<DxfTag> tags
         : throw Bad(tag, NumberText.WhyNotNumber(tag.Value));
 
     private DxfException Bad(DxfTag tag, string why) =>
-        new($"the value of group code {tag.Code} is \"{Excerpt.Of(tag.Value)}\": {why}", tag.Line + 1, Excerpt.Of(type));
+        new($"the value of group code {tag.Code} is \"{Excerpt.Shorten(tag.Value)}\": {why}", tag.Line + 1, Excerpt.Shorten(type));
 }

@@ -12,7 +12,7 @@ internal readonly record struct Extents(double MinX, double MinY, double MaxX, d
 
     public double Height => MaxY - MinY;
 
-    public static Extents Of(IEnumerable<DxfEntity> entities) =>
+    public static Extents FromEntities(IEnumerable<DxfEntity> entities) =>
         entities.SelectMany(Points).Aggregate(Nothing, (box, p) => new(
             Math.Min(box.MinX, p.X), Math.Min(box.MinY, p.Y), Math.Max(box.MaxX, p.X), Math.Max(box.MaxY, p.Y)));
 

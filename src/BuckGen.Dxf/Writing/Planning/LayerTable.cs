@@ -5,7 +5,7 @@ namespace BuckGen.Dxf.Writing.Planning;
 /// <summary>The layers a file needs: 0, those of the table, and those that only entities name.</summary>
 internal static class LayerTable
 {
-    private const int LongestName = 31;
+    private const int MaxNameLength = 31;
     private const string Always = "0";
 
     public static ImmutableArray<DxfLayer> Complete(DxfDrawing drawing)
@@ -21,10 +21,10 @@ internal static class LayerTable
 
     private static void Check(DxfLayer layer)
     {
-        if (layer.Name.Length is 0 or > LongestName || !layer.Name.All(IsAllowed))
+        if (layer.Name.Length is 0 or > MaxNameLength || !layer.Name.All(IsAllowed))
         {
             throw new DxfException(
-                $"the layer name \"{layer.Name}\" is not safe everywhere; use 1 to {LongestName} characters of A-Z 0-9 $ _ -");
+                $"the layer name \"{layer.Name}\" is not safe everywhere; use 1 to {MaxNameLength} characters of A-Z 0-9 $ _ -");
         }
 
         if (layer.Colour is < 1 or > 255)

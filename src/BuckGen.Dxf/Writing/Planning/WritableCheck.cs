@@ -8,7 +8,7 @@ internal static class WritableCheck
 {
     // As many decimals as are written: what agrees in these is the same number in the file.
     private const int Decimals = 6;
-    private const double SmallestRadius = 0.000001;
+    private const double MinRadius = 0.000001;
 
     public static void Refuse(DxfEntity entity)
     {
@@ -72,8 +72,8 @@ internal static class WritableCheck
     private static void Radius(DxfEntity entity, double radius)
     {
         Number(entity, radius);
-        if (radius < SmallestRadius)
-            throw Fault(entity, Shown($"its radius is {radius}; it must be at least {SmallestRadius:F6}"));
+        if (radius < MinRadius)
+            throw Fault(entity, Shown($"its radius is {radius}; it must be at least {MinRadius:F6}"));
     }
 
     private static void Angles(DxfArc arc)

@@ -7,7 +7,7 @@ namespace BuckGen.Dxf.Writing.Planning;
 internal sealed record WritePlan(
     int Units, int Measurement, ImmutableArray<DxfLayer> Layers, ImmutableArray<DxfEntity> Entities, Extents Extents)
 {
-    public static WritePlan Of(DxfDrawing drawing)
+    public static WritePlan FromDrawing(DxfDrawing drawing)
     {
         if (drawing.Entities.IsDefaultOrEmpty)
             throw new DxfException("the drawing is empty; there is nothing to write");
@@ -15,7 +15,7 @@ internal sealed record WritePlan(
             WritableCheck.Refuse(entity);
         var entities = drawing.Entities.Select(Cleaned).ToImmutableArray();
         var units = drawing.InsertionUnits ?? DxfUnits.Millimetres;
-        return new(units, drawing.Measurement ?? Measure(units), LayerTable.Complete(drawing), entities, Extents.Of(entities));
+        return new(units, drawing.Measurement ?? Measure(units), LayerTable.Complete(drawing), entities, Extents.FromEntities(entities));
     }
 
     private static DxfEntity Cleaned(DxfEntity entity) =>

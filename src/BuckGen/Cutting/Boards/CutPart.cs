@@ -21,7 +21,7 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
     /// <summary>
     /// A path whose inside is narrower than this on average, mm, would be a burnt dot; it is reported and not cut.
     /// </summary>
-    private const double LeastAcross = 0.05;
+    private const double MinAcross = 0.05;
 
     private static double Across(Loop loop) => 2 * Math.Abs(loop.SignedArea) / loop.Length;
 
@@ -33,26 +33,26 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
     /// <param name="spec">How they are cut.</param>
     /// <param name="offsetter">Moves the edges.</param>
     /// <param name="cancellation">Stops the work.</param>
-    internal static IEnumerable<CutPart> Of(Layer layer, CuttingSpec spec, IOffsetter offsetter, CancellationToken cancellation)
+    internal static IEnumerable<CutPart> FromLayer(Layer layer, CuttingSpec spec, IOffsetter offsetter, CancellationToken cancellation)
     {
-        var (compensation, smallest) = (spec.Compensation, spec.SmallestHole(layer.Thickness));
+        var (compensation, smallest) = (spec.Compensation, spec.MinHoleDiameter(layer.Thickness));
         Loop[] lines = [.. layer.SandTo, .. layer.GlueUp];
         foreach (var part in layer.Parts)
         {
             var whole = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round, cancellation).Islands[0];
-            var speck = whole.Holes.FirstOrDefault(h => Across(h) < LeastAcross);
-            var cut = whole with { Holes = [.. whole.Holes.Where(h => Across(h) >= LeastAcross)] };
-            var marks = lines.Where(l => l.Bounds.Meets(part.Shape.Outer.Bounds)).Where(l => part.Shape.Contains(l.Segments[0].Start) || IsOn(part, l));
+            var speck = whole.Holes.FirstOrDefault(h => Across(h) < MinAcross);
+            var cut = whole with { Holes = [.. whole.Holes.Where(h => Across(h) >= MinAcross)] };
+            var marks = lines.Where(l => l.Bounds.Intersects(part.Shape.Outer.Bounds)).Where(l => part.Shape.Contains(l.Segments[0].Start) || IsOn(part, l));
             IEnumerable<CutPath> paths =
             [
-                .. marks.Select(l => CutPath.Of(CutLayer.Mark, l)),
-                .. (part.Label?.Strokes ?? []).Select(s => CutPath.Of(CutLayer.Mark, s)),
+                .. marks.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
+                .. (part.Label?.Strokes ?? []).Select(s => CutPath.FromStroke(CutLayer.Mark, s)),
                 .. part.Vents.Where(v => v.Diameter < smallest).SelectMany(v => Cross(v.Centre)),
                 .. part.Vents.Where(v => v.Diameter >= smallest)
-                    .Select(v => CutPath.Of(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2 - compensation))),
-                .. part.Dowels.Select(d => CutPath.Of(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2 - compensation))),
-                .. cut.Holes.Select(h => CutPath.Of(CutLayer.CutInner, h)),
-                CutPath.Of(CutLayer.CutOuter, cut.Outer),
+                    .Select(v => CutPath.FromLoop(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2 - compensation))),
+                .. part.Dowels.Select(d => CutPath.FromLoop(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2 - compensation))),
+                .. cut.Holes.Select(h => CutPath.FromLoop(CutLayer.CutInner, h)),
+                CutPath.FromLoop(CutLayer.CutOuter, cut.Outer),
             ];
             yield return new(layer.NameOf(part), layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter, cancellation));
         }

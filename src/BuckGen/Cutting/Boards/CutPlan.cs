@@ -50,7 +50,7 @@ public sealed record CutPlan(
         if (spec.Compensation * 2 >= design.Spec.Dowels.HoleDiameter)
             throw new SpecException(FormattableString.Invariant(
                 $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
-        return Abandoned.When(() => LaidOut(design, spec, scope, cancellation), cancellation);
+        return CancellableWork.Run(() => LaidOut(design, spec, scope, cancellation), cancellation);
     }
 
     private static CutPlan LaidOut(BuckDesign design, CuttingSpec spec, CutScope scope, CancellationToken cancellation)
@@ -59,7 +59,7 @@ public sealed record CutPlan(
         var parts = Parts(design, layers, spec, cancellation);
         var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        findings.AddRange(layers.Select(l => l.Stock).DistinctBy(s => s.Name).Select(s => LaserCheck.Of(s, spec)).OfType<Finding>());
+        findings.AddRange(layers.Select(l => l.Stock).DistinctBy(s => s.Name).Select(s => LaserCheck.Run(s, spec)).OfType<Finding>());
         findings.AddRange(layers.Select(l => DrillByHand(l, spec)).OfType<Finding>());
         findings.AddRange(parts.Where(p => p.Lost is not null).Select(p => NarrowerThanKerf(p, spec)));
         foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
@@ -86,7 +86,7 @@ public sealed record CutPlan(
 
     private static Finding? DrillByHand(Layer layer, CuttingSpec spec)
     {
-        var smallest = spec.SmallestHole(layer.Thickness);
+        var smallest = spec.MinHoleDiameter(layer.Thickness);
         var narrow = layer.Parts.SelectMany(p => p.Vents).Where(v => v.Diameter < smallest).ToArray();
         return narrow.Length == 0
             ? null
@@ -104,7 +104,7 @@ public sealed record CutPlan(
         try
         {
             var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
-            return [.. layers.SelectMany(l => CutPart.Of(l, spec, offsetter, cancellation))];
+            return [.. layers.SelectMany(l => CutPart.FromLayer(l, spec, offsetter, cancellation))];
         }
         catch (OffsetFailedException failure)
         {

@@ -42,7 +42,7 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
     /// Laser: 0.8 mm through 3 mm, 1.0 through 6 mm, 2.0 through 12 mm of MDF, between them in proportion, and never under two
     /// kerfs. Router: the smallest usual bit, 3 mm. Common practice, no source.
     /// </remarks>
-    internal double SmallestHole(double thickness)
+    internal double MinHoleDiameter(double thickness)
     {
         if (Machine == Machine.Router) return 3;
         var hole = thickness <= 6 ? 0.8 + (Math.Max(thickness, 3) - 3) * (0.2 / 3) : 1.0 + (thickness - 6) / 6;

@@ -32,7 +32,7 @@ internal static class LaserCheck
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The finding on a sheet; null when a laser may cut it, or when the material is not given.</summary>
-    public static Finding? Of(Stock stock, CuttingSpec spec)
+    public static Finding? Run(Stock stock, CuttingSpec spec)
     {
         if (spec.Machine != Machine.Laser) return null;
         string[] words = [.. stock.MaterialWords];

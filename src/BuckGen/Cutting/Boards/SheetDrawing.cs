@@ -8,7 +8,7 @@ public static class SheetDrawing
     /// <summary>
     /// Every part in turn: marks, holes, outer edge. The sheet's lower left corner is (0, 0); its edge is not drawn.
     /// </summary>
-    public static CutDrawing Of(SheetLayout sheet)
+    public static CutDrawing Create(SheetLayout sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         return new(

@@ -34,7 +34,7 @@ internal sealed record JobCost(string Currency, ImmutableArray<MaterialCost> Mat
     /// <param name="plan">The parts laid out on sheets.</param>
     /// <param name="rates">The shop's rates.</param>
     /// <exception cref="SpecException">A rate is out of range.</exception>
-    public static JobCost? Of(CutPlan plan, RateSpec rates)
+    public static JobCost? Compute(CutPlan plan, RateSpec rates)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(rates);
@@ -42,6 +42,6 @@ internal sealed record JobCost(string Currency, ImmutableArray<MaterialCost> Mat
         var plastic = MaterialCost.Plastic(plan);
         ImmutableArray<MaterialCost> materials = [.. MaterialCost.Stock(plan), .. plastic is null ? Array.Empty<MaterialCost>() : [plastic]];
         var isPriced = rates != RateSpec.None || materials.Any(m => m.SheetPrice is not null) || plan.Sheets.Any(s => s.Stock.CutFeed is not null);
-        return isPriced ? new(rates.Currency, materials, WorkStep.Of(plan, rates)) : null;
+        return isPriced ? new(rates.Currency, materials, WorkStep.FromPlan(plan, rates)) : null;
     }
 }

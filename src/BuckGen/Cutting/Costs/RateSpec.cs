@@ -50,8 +50,8 @@ public sealed record RateSpec
         Check(GlueMinutes, 0, 600, "time for each glue line", " minutes");
     }
 
-    private static void Check(double? value, double least, double most, string what, string unit)
+    private static void Check(double? value, double min, double max, string what, string unit)
     {
-        if (value is { } v) BuckSpec.Require(v >= least && v <= most, what, v, unit, FormattableString.Invariant($"from {least} to {most}{unit}"));
+        if (value is { } v) BuckSpec.Require(v >= min && v <= max, what, v, unit, FormattableString.Invariant($"from {min} to {max}{unit}"));
     }
 }

@@ -17,12 +17,12 @@ internal sealed record WorkStep(string Name, double Amount, string Unit, double?
     public double? Cost => Minutes / 60 * Hour;
 
     /// <summary>The work of a plan; steps that do not occur are left out.</summary>
-    internal static ImmutableArray<WorkStep> Of(CutPlan plan, RateSpec rates)
+    internal static ImmutableArray<WorkStep> FromPlan(CutPlan plan, RateSpec rates)
     {
         var placed = plan.Sheets.SelectMany(s => s.Placements.Select(p => (s.Stock, p.Part))).ToArray();
         var paths = placed.SelectMany(p => p.Part.Paths).ToArray();
         var marks = paths.Where(p => p.Layer == CutLayer.Mark).Sum(p => p.Length);
-        var byHand = DrillMap.ByHand(plan.Design, plan.Spec.SmallestHole).Count();
+        var byHand = DrillMap.ByHand(plan.Design, plan.Spec.MinHoleDiameter).Count();
         var glue = GlueLines(plan.Design.Layers.Length) + GlueLines(plan.Design.Jig?.Ring.Length ?? 0)
             + (plan.Design.Jig is { } jig ? GlueLines(jig.Core.Length + (jig.Bed is null ? 0 : 1)) : 0);
         IEnumerable<WorkStep> steps =

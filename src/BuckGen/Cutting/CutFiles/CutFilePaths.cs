@@ -8,7 +8,7 @@ namespace BuckGen.Cutting.CutFiles;
 internal static class CutFilePaths
 {
     /// <summary>A stock's share of a file name is cut off here; the sheet's number keeps names apart.</summary>
-    private const int LongestName = 40;
+    private const int MaxNameLength = 40;
 
     /// <summary>A layer's DXF: "layers/layer-01.dxf".</summary>
     public static string Layer(int number) => string.Create(CultureInfo.InvariantCulture, $"layers/layer-{number:00}.dxf");
@@ -33,6 +33,6 @@ internal static class CutFilePaths
         var kept = name.Select(c => char.IsAsciiLetterOrDigit(c) || c == '.' ? char.ToLowerInvariant(c) : '-').ToArray();
         var parts = new string(kept).Split('-', StringSplitOptions.RemoveEmptyEntries);
         var joined = string.Join('-', parts);
-        return parts.Length == 0 ? "stock" : joined[..Math.Min(joined.Length, LongestName)];
+        return parts.Length == 0 ? "stock" : joined[..Math.Min(joined.Length, MaxNameLength)];
     }
 }

@@ -19,7 +19,7 @@ internal static class SvgText
     /// <summary>
     /// Text that may come from a file, between tags or in an attribute; what XML can't hold is shown by its code.
     /// </summary>
-    public static string Escaped(string text) => SecurityElement.Escape(VisibleText.Of(text));
+    public static string Escaped(string text) => SecurityElement.Escape(VisibleText.Escape(text));
 
     /// <summary>A place's distance from the left edge of the page.</summary>
     public static string X(Vec2 p, Bounds page) => Number(p.X - page.MinX);

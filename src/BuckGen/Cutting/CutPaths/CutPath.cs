@@ -14,14 +14,14 @@ public sealed record CutPath(CutLayer Layer, ImmutableArray<Segment> Segments, b
     public double Length => Segments.Sum(s => s.Length);
 
     /// <summary>A closed path along a loop.</summary>
-    public static CutPath Of(CutLayer layer, Loop loop)
+    public static CutPath FromLoop(CutLayer layer, Loop loop)
     {
         ArgumentNullException.ThrowIfNull(loop);
         return new(layer, loop.Segments, true);
     }
 
     /// <summary>An open path along a pen stroke.</summary>
-    public static CutPath Of(CutLayer layer, Stroke stroke)
+    public static CutPath FromStroke(CutLayer layer, Stroke stroke)
     {
         ArgumentNullException.ThrowIfNull(stroke);
         var v = stroke.Vertices;

@@ -7,19 +7,19 @@ namespace BuckGen.Cutting.CutPaths;
 public static class LayerDrawing
 {
     /// <summary>Marks first, then holes, then outer edges.</summary>
-    public static CutDrawing Of(Layer layer)
+    public static CutDrawing Create(Layer layer)
     {
         ArgumentNullException.ThrowIfNull(layer);
         IEnumerable<CutPath> paths =
         [
-            .. layer.SandTo.Select(l => CutPath.Of(CutLayer.Mark, l)),
-            .. layer.GlueUp.Select(l => CutPath.Of(CutLayer.Mark, l)),
-            .. layer.Parts.SelectMany(p => p.Label?.Strokes ?? []).Select(s => CutPath.Of(CutLayer.Mark, s)),
-            .. layer.Parts.SelectMany(p => p.Vents).Select(v => CutPath.Of(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2))),
+            .. layer.SandTo.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
+            .. layer.GlueUp.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
+            .. layer.Parts.SelectMany(p => p.Label?.Strokes ?? []).Select(s => CutPath.FromStroke(CutLayer.Mark, s)),
+            .. layer.Parts.SelectMany(p => p.Vents).Select(v => CutPath.FromLoop(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2))),
             .. layer.Parts.SelectMany(p => p.Dowels)
-                .Select(d => CutPath.Of(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2))),
-            .. layer.Parts.SelectMany(p => p.Shape.Holes).Select(h => CutPath.Of(CutLayer.CutInner, h)),
-            .. layer.Parts.Select(p => CutPath.Of(CutLayer.CutOuter, p.Shape.Outer)),
+                .Select(d => CutPath.FromLoop(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2))),
+            .. layer.Parts.SelectMany(p => p.Shape.Holes).Select(h => CutPath.FromLoop(CutLayer.CutInner, h)),
+            .. layer.Parts.Select(p => CutPath.FromLoop(CutLayer.CutOuter, p.Shape.Outer)),
         ];
         var what = layer.Name.Length == 0 ? FormattableString.Invariant($"Layer {layer.Number}") : FormattableString.Invariant($"{layer.Name} {layer.Number}");
         var title = FormattableString.Invariant($"{what}, {layer.Stock.Name}, {layer.Thickness:0.###} mm, nominal size");

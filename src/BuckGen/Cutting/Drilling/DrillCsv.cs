@@ -43,7 +43,7 @@ internal static class DrillCsv
     /// </summary>
     private static string Text(string words)
     {
-        var field = VisibleText.Of(words);
+        var field = VisibleText.Escape(words);
         if (field.Length > 0 && FormulaSigns.Contains(field[0], StringComparison.Ordinal)) field = $"'{field}";
         return field.AsSpan().ContainsAny(",\"") ? $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : field;
     }

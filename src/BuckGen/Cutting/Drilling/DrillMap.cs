@@ -18,7 +18,7 @@ internal static class DrillMap
             from layer in design.Layers
             from part in layer.Parts
             from vent in part.Vents
-            let reason = vent.IsBore ? "relief bore" : Words.Of(reasons[vent.Centre])
+            let reason = vent.IsBore ? "relief bore" : Words.Format(reasons[vent.Centre])
             select new DrillHole(vent.Centre, vent.Diameter, layer.Thickness, layer.Number, reason);
     }
 
@@ -35,7 +35,7 @@ internal static class DrillMap
 
     /// <summary>The holes that the cutting machine does not make.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="smallest">Smallest hole the machine makes, by the thickness of the board, mm.</param>
-    public static IEnumerable<DrillHole> ByHand(BuckDesign design, Func<double, double> smallest) =>
-        FromAbove(design).Where(h => h.Diameter < smallest(h.Depth)).Concat(FromBelow(design));
+    /// <param name="minDiameter">Smallest hole the machine makes, by the thickness of the board, mm.</param>
+    public static IEnumerable<DrillHole> ByHand(BuckDesign design, Func<double, double> minDiameter) =>
+        FromAbove(design).Where(h => h.Diameter < minDiameter(h.Depth)).Concat(FromBelow(design));
 }

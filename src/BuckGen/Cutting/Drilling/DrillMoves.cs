@@ -7,7 +7,7 @@ internal static class DrillMoves
     private const double ChipRoom = 0.5;
 
     /// <summary>One cycle, or the same in plain moves.</summary>
-    public static IEnumerable<string> Of(DrillHole hole, DrillProgramSpec spec) =>
+    public static IEnumerable<string> ForHole(DrillHole hole, DrillProgramSpec spec) =>
         spec.Cycles ? [Cycle(hole, spec)] : Plain(hole, spec);
 
     /// <summary>

@@ -18,7 +18,7 @@ internal static class DrillProgram
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(spec);
         spec.Validate();
-        var drilling = run.Holes.SelectMany(hole => DrillMoves.Of(hole, spec));
+        var drilling = run.Holes.SelectMany(hole => DrillMoves.ForHole(hole, spec));
         IEnumerable<string> lines = [.. Heading(run), .. Start(spec), .. drilling, .. End(spec)];
         return [.. Encoding.ASCII.GetBytes(string.Concat(lines.Select(line => line + "\n")))];
     }

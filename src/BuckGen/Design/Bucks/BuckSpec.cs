@@ -71,10 +71,10 @@ public sealed record DowelSpec(double Diameter = 6, double Fit = 0.15, double Wa
 public sealed record BuckSpec
 {
     /// <summary>Steepest and flattest draft allowed, degrees.</summary>
-    public const double LargestDraft = 45;
+    public const double MaxDraft = 45;
 
     /// <summary>Greatest depth taken, mm.</summary>
-    public const double LargestDepth = 1000;
+    public const double MaxDepth = 1000;
 
     /// <summary>Male or female.</summary>
     public BuckKind Kind { get; init; } = BuckKind.Male;
@@ -164,9 +164,9 @@ public sealed record BuckSpec
     /// <exception cref="SpecException">A number is out of range; the message names it, its limit and the remedy.</exception>
     public void Validate()
     {
-        Require(Depth > 0 && Depth <= LargestDepth, "depth", Depth, " mm", $"above 0 and at most {LargestDepth} mm");
+        Require(Depth > 0 && Depth <= MaxDepth, "depth", Depth, " mm", $"above 0 and at most {MaxDepth} mm");
         // Walls that lean the wrong way are accepted, so that a finding can explain what is wrong with them.
-        Require(Draft >= -LargestDraft && Draft <= LargestDraft, "draft", Draft, " degrees", $"from -{LargestDraft} to {LargestDraft} degrees");
+        Require(Draft >= -MaxDraft && Draft <= MaxDraft, "draft", Draft, " degrees", $"from -{MaxDraft} to {MaxDraft} degrees");
         if (Shrinkage is { } shrinkage) Require(shrinkage is >= 0 and <= 10, "shrinkage", shrinkage, " %", "from 0 to 10 %");
         Require(DepthTolerance is >= 0 and <= 50, "depth tolerance", DepthTolerance, " mm", "from 0 to 50 mm");
         Require(BlockMargin is > 0 and <= 500, "block margin", BlockMargin, " mm", "above 0 and at most 500 mm");

@@ -23,7 +23,7 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
         {
             // What is left of each piece on top, once a layer.
             var (blank, wood) = (layers[layer], woods[layer]);
-            var sanded = new Lazy<ILookup<int, Island>>(() => solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Of(i))));
+            var sanded = new Lazy<ILookup<int, Island>>(() => solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Find(i))));
             for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
             {
                 // Dowels that came down from an island above serve this one too, unless only one did: pieces under walls that

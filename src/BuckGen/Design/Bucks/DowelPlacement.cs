@@ -19,14 +19,14 @@ internal static class DowelPlacement
 
     /// <summary>Up to three places, as far apart as the allowed region lets them be.</summary>
     /// <param name="allowed">Where the centre of a hole may lie.</param>
-    /// <param name="leastDistance">Least distance between two centres, mm.</param>
-    public static ImmutableArray<Vec2> Choose(Region allowed, double leastDistance)
+    /// <param name="minDistance">Least distance between two centres, mm.</param>
+    public static ImmutableArray<Vec2> Choose(Region allowed, double minDistance)
     {
         var candidates = Sample(allowed);
         var pair = FarthestPair(candidates);
-        if (pair is not { } ends || ends.A.DistanceTo(ends.B) < leastDistance) return [];
+        if (pair is not { } ends || ends.A.DistanceTo(ends.B) < minDistance) return [];
         var third = candidates
-            .Where(c => IsDistinct(ends.A, ends.B, c) && Math.Min(c.DistanceTo(ends.A), c.DistanceTo(ends.B)) >= leastDistance)
+            .Where(c => IsDistinct(ends.A, ends.B, c) && Math.Min(c.DistanceTo(ends.A), c.DistanceTo(ends.B)) >= minDistance)
             .Select(c => (Place: (Vec2?)c, Area: Key(Math.Abs((ends.B - ends.A).Cross(c - ends.A)))))
             .DefaultIfEmpty()
             .MaxBy(c => c.Area);

@@ -13,7 +13,7 @@ namespace BuckGen.Design.Bucks;
 internal sealed class DraftedShape
 {
     /// <summary>Farthest the wall moves between two heights that are compared or joined, mm.</summary>
-    public const double LookStep = 0.25;
+    public const double SampleStep = 0.25;
 
     private readonly Region outline;
     private readonly CornerJoin corners;
@@ -56,7 +56,7 @@ internal sealed class DraftedShape
         {
             yield return heights[i];
             if (i + 1 == heights.Count) yield break;
-            var steps = (int)Math.Ceiling(Math.Abs(OffsetAt(heights[i + 1]) - OffsetAt(heights[i])) / LookStep);
+            var steps = (int)Math.Ceiling(Math.Abs(OffsetAt(heights[i + 1]) - OffsetAt(heights[i])) / SampleStep);
             for (var k = 1; k < steps; k++) yield return heights[i] + (heights[i + 1] - heights[i]) * k / steps;
         }
     }
@@ -77,5 +77,5 @@ internal sealed class DraftedShape
 
     /// <summary>The outline at a height.</summary>
     public Region At(double height, CancellationToken cancellation = default) =>
-        known.GetOrAdd(OffsetAt(height), d => Specks.Without(offsetter.Offset(outline, d, corners, cancellation), chord));
+        known.GetOrAdd(OffsetAt(height), d => NegligibleLoops.Remove(offsetter.Offset(outline, d, corners, cancellation), chord));
 }

@@ -14,7 +14,7 @@ internal static class LabelPlacement
     private const double Comfortable = 3;
 
     /// <summary>Smallest lettering that is still read after sanding, mm (common practice, no source).</summary>
-    public const double SmallestHeight = 2.5;
+    public const double MinHeight = 2.5;
 
     /// <summary>From one size of letters to the next that is tried.</summary>
     private const double Shrinking = 0.75;
@@ -29,10 +29,10 @@ internal static class LabelPlacement
     public static Label? Place(string text, double height, Island piece, SegmentIndex obstacles, Region preferred)
     {
         var smallest = height;
-        while (smallest * Shrinking >= SmallestHeight) smallest *= Shrinking;
-        var least = new LabelBox(StrokeText.Width(text, smallest), smallest, Clearance);
-        var places = new LabelPlaces(piece, obstacles, preferred.IsEmpty ? piece.Outer.Bounds : preferred.Bounds, least, height / 2 + Comfortable);
-        for (var size = height; size >= SmallestHeight; size *= Shrinking)
+        while (smallest * Shrinking >= MinHeight) smallest *= Shrinking;
+        var minBox = new LabelBox(StrokeText.Width(text, smallest), smallest, Clearance);
+        var places = new LabelPlaces(piece, obstacles, preferred.IsEmpty ? piece.Outer.Bounds : preferred.Bounds, minBox, height / 2 + Comfortable);
+        for (var size = height; size >= MinHeight; size *= Shrinking)
         {
             var width = StrokeText.Width(text, size);
             foreach (var (room, upright) in (ReadOnlySpan<(double, bool)>)[(Comfortable, true), (Comfortable, false), (Clearance, true), (Clearance, false)])

@@ -59,7 +59,7 @@ internal sealed class LabelPlaces
         (bounds, this.smallest, this.reach) = (piece.Outer.Bounds, smallest, reach);
         wood = new(new([piece]));
         // A box clear of the piece's own edge lies inside it: nothing outside can be in its way.
-        obstacles = [.. all.Meeting(bounds).Select(s => (s, s.Bounds))];
+        obstacles = [.. all.Intersecting(bounds).Select(s => (s, s.Bounds))];
         index = obstacles.Length > Few ? all : null;
         places = InOrder(area);
         clear = new double[Count];
@@ -113,7 +113,7 @@ internal sealed class LabelPlaces
 
     private bool IsEntered(Bounds box)
     {
-        if (index is not null) return index.Meeting(box).Any(s => s.Enters(box));
+        if (index is not null) return index.Intersecting(box).Any(s => s.Enters(box));
         // What was in the way of the last box is most likely in the way of this one.
         if (inTheWay < obstacles.Length && Enters(inTheWay)) return true;
         for (var i = 0; i < obstacles.Length; i++)
@@ -125,6 +125,6 @@ internal sealed class LabelPlaces
 
         return false;
 
-        bool Enters(int i) => obstacles[i].Box.Meets(box) && obstacles[i].Piece.Enters(box);
+        bool Enters(int i) => obstacles[i].Box.Intersects(box) && obstacles[i].Piece.Enters(box);
     }
 }

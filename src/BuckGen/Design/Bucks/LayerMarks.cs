@@ -31,7 +31,7 @@ internal static class LayerMarks
             var wood = new RegionInterior(blank.Wood);
             var holesOf = dowels[n].ToLookup(d => wood.IslandAt(d.Centre));
             var boresOf = vents[n].ToLookup(v => wood.IslandAt(v.Centre));
-            var hiddenOf = above.Islands.ToLookup(a => wood.IslandAt(InsidePoint.Of(a)));
+            var hiddenOf = above.Islands.ToLookup(a => wood.IslandAt(InsidePoint.Find(a)));
             var round = dowels[n].Select(h => Loop.Circle(h.Centre, h.Diameter / 2)).Concat(vents[n].Select(b => Loop.Circle(b.Centre, b.Diameter / 2)));
             var obstacles = new SegmentIndex([.. blank.Wood.Segments, .. sandTo.Concat(glueUp).Concat(round).SelectMany(l => l.Segments)]);
             for (var i = 0; i < blank.Wood.Islands.Length; i++)

@@ -27,14 +27,14 @@ public sealed record PlenumSpec(Stock Stock, PlenumKind Kind = PlenumKind.Channe
     public double PortDiameter { get; init; } = 25;
 
     /// <summary>Most the base may bow between its supports under one atmosphere.</summary>
-    public double LargestBow { get; init; } = 0.3;
+    public double MaxBow { get; init; } = 0.3;
 
     internal void Validate(BasePlate? plate)
     {
         if (plate is null) throw new SpecException("A plenum needs a base plate above it; add a base.");
         BuckSpec.Require(Width is >= 3 and <= 100, "width of plenum channels and feet", Width, " mm", "from 3 to 100 mm");
         BuckSpec.Require(PortDiameter is >= 3 and <= 200, "diameter of the port", PortDiameter, " mm", "from 3 to 200 mm");
-        BuckSpec.Require(LargestBow is >= 0.01 and <= 5, "largest bow of the base", LargestBow, " mm", "from 0.01 to 5 mm");
+        BuckSpec.Require(MaxBow is >= 0.01 and <= 5, "largest bow of the base", MaxBow, " mm", "from 0.01 to 5 mm");
         BuckSpec.Require(
             (plate.Under ?? plate.Stock).Thickness is >= 2.5 and <= 45, "thickness of the base over a plenum",
             (plate.Under ?? plate.Stock).Thickness, " mm", "from 2.5 to 45 mm");

@@ -7,7 +7,7 @@ namespace BuckGen.Design.Bucks;
 public sealed record SheetSpec
 {
     /// <summary>Thinnest and thickest sheet allowed, mm.</summary>
-    internal const double ThinnestGauge = 0.1, ThickestGauge = 25;
+    internal const double MinGauge = 0.1, MaxGauge = 25;
 
     /// <summary>The plastic; null when it is not known.</summary>
     public CatalogPlastic? Plastic { get; init; }
@@ -19,7 +19,7 @@ public sealed record SheetSpec
     /// Thinnest wall the part may have, mm; null for no limit. The blank's gauge is computed for it as a mean. The thinnest place
     /// of the predicted wall is compared with it.
     /// </summary>
-    public double? LeastWall { get; init; }
+    public double? MinWall { get; init; }
 
     /// <summary>The sizes in which the shop has the sheet, mm; none when not given.</summary>
     public ImmutableArray<SheetSize> Sizes { get; init; } = [];
@@ -30,8 +30,8 @@ public sealed record SheetSpec
     internal void Validate()
     {
         if (PricePerSquareMetre is { } price) BuckSpec.Require(price is >= 0 and <= 1e6, "price of a square metre of plastic", price, "", "from 0 to 1000000");
-        BuckSpec.Require(Gauge is >= ThinnestGauge and <= ThickestGauge, "gauge of the sheet", Gauge, " mm", "from 0.1 to 25 mm");
-        if (LeastWall is { } wall) BuckSpec.Require(wall is >= 0.02 and <= 25, "thinnest wall of the part", wall, " mm", "from 0.02 to 25 mm");
+        BuckSpec.Require(Gauge is >= MinGauge and <= MaxGauge, "gauge of the sheet", Gauge, " mm", "from 0.1 to 25 mm");
+        if (MinWall is { } wall) BuckSpec.Require(wall is >= 0.02 and <= 25, "thinnest wall of the part", wall, " mm", "from 0.02 to 25 mm");
         foreach (var size in Sizes)
         {
             BuckSpec.Require(size.Width is >= 50 and <= 5000, "width of a plastic sheet", size.Width, " mm", "from 50 to 5000 mm");

@@ -21,7 +21,7 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
         s is { ThicknessIsAssumed: true, Material: { Lower: { } lower, Upper: { } upper } } ? (upper - lower) * (upper - lower) / 4 : 0));
 
     /// <summary>Most layers in a stack.</summary>
-    private const int MostLayers = 400;
+    private const int MaxLayers = 400;
 
     /// <summary>
     /// Chooses the sheets that reach the wanted depth: of all stacks within the tolerance the one with the fewest layers,
@@ -43,8 +43,8 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
             .Where(g => fewest[g].Layers > 0 && (!neverMore || g * grain <= depth + grain / 2))
             .Select(g => (Grains: g, fewest[g].Layers, Miss: Math.Round(Math.Abs(g * grain - depth), 6)))
             .MinBy(c => c.Miss <= tolerance + grain / 2 ? (0, (double)c.Layers, c.Miss) : (1, c.Miss, c.Layers));
-        if (best.Layers > MostLayers)
-            throw new SpecException($"The stack would need {best.Layers} layers, the limit is {MostLayers}; use thicker stock.");
+        if (best.Layers > MaxLayers)
+            throw new SpecException($"The stack would need {best.Layers} layers, the limit is {MaxLayers}; use thicker stock.");
         var chosen = new List<Stock>();
         for (var g = best.Grains; g > 0; g -= thicknesses[fewest[g].Last]) chosen.Add(sheets[fewest[g].Last]);
         var ordered = chosen.OrderByDescending(s => s.Thickness).ToImmutableArray();
@@ -78,10 +78,10 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
     /// <summary>
     /// For every height in grains the fewest layers that reach it exactly (0 when none do) and the last sheet used.
     /// </summary>
-    private static (short Layers, short Last)[] FewestLayers(int most, int[] thicknesses)
+    private static (short Layers, short Last)[] FewestLayers(int max, int[] thicknesses)
     {
-        var table = new (short Layers, short Last)[most + 1];
-        for (var g = 1; g <= most; g++)
+        var table = new (short Layers, short Last)[max + 1];
+        for (var g = 1; g <= max; g++)
         {
             for (short i = 0; i < thicknesses.Length; i++)
             {

@@ -34,7 +34,7 @@ public sealed record Stock(string Name, double Thickness, double SheetWidth = St
 
     /// <summary>A sheet of the catalog, its thickness and size not measured.</summary>
     /// <param name="material">The material.</param>
-    public static Stock Of(CatalogStock material)
+    public static Stock FromCatalog(CatalogStock material)
     {
         ArgumentNullException.ThrowIfNull(material);
         return new(material.Name, material.Thickness)

@@ -8,12 +8,12 @@ internal sealed class CounterCheck : IDesignCheck
 {
     public string Name => "counter";
 
-    public IEnumerable<Finding> Look(DesignView design)
+    public IEnumerable<Finding> Run(DesignView design)
     {
         if (!design.IsMale) yield break;
         var depth = design.Plan.Depth;
         // A counter is a cavity, widest at the face; the limit of a cavity holds.
-        var (limit, source) = PlasticLimits.DeepestCavity(design.Spec);
+        var (limit, source) = PlasticLimits.MaxCavityDepthToWidth(design.Spec);
         var counters = design.Shape.At(design.Shape.Face).Islands.SelectMany(i => i.Holes).Select(h => LargestCircle.In(new(h.Reversed(), [])))
             .Where(c => depth / (2 * c.Radius) > limit).OrderBy(c => c.Radius).ToArray();
         if (counters.Length == 0) yield break;

@@ -8,10 +8,10 @@ internal sealed class DepthCheck : IDesignCheck
 {
     public string Name => "depth";
 
-    public IEnumerable<Finding> Look(DesignView design)
+    public IEnumerable<Finding> Run(DesignView design)
     {
         var widest = design.Shape.At(design.IsMale ? design.Shape.Foot : design.Shape.Face);
-        var (limit, source) = PlasticLimits.Deepest(design.Spec);
+        var (limit, source) = PlasticLimits.MaxDepthToWidth(design.Spec);
         var circles = widest.Islands.Select(LargestCircle.In).Where(c => design.Plan.Depth / (2 * c.Radius) > limit).OrderBy(c => c.Radius).ToArray();
         if (circles.Length == 0) yield break;
         var narrow = circles[0];

@@ -11,7 +11,7 @@ internal sealed class FormerCheck : IDesignCheck
     /// <summary>Rounding of a gap, mm.</summary>
     private const double Rounding = 1e-6;
 
-    public IEnumerable<Finding> Look(DesignView design)
+    public IEnumerable<Finding> Run(DesignView design)
     {
         if (design.Spec.Former.Travel is { } travel && design.Height > travel)
             yield return new("taller-than-travel", Severity.Error,
@@ -22,7 +22,7 @@ internal sealed class FormerCheck : IDesignCheck
             };
         if (design.Blank is not { } blank) yield break;
         // What drapes needs sheet to drape from; in a cavity only the seal needs its land.
-        var least = design.IsMale ? Math.Max(Blank.LeastGap, design.Spec.Checks.LeastFrameGap * design.Plan.Depth) : Blank.LeastGap;
+        var minGap = design.IsMale ? Math.Max(Blank.MinGap, design.Spec.Checks.MinFrameGap * design.Plan.Depth) : Blank.MinGap;
         if (blank.Gap < 0)
             yield return new("frame-too-small", Severity.Error,
                 FormattableString.Invariant($"The part is {-2 * blank.Gap:0.#} mm larger than the frame of {blank.Opening.Width:0.#} x {blank.Opening.Height:0.#} mm."),
@@ -30,12 +30,12 @@ internal sealed class FormerCheck : IDesignCheck
             {
                 Value = blank.Gap, Limit = 0,
             };
-        else if (blank.Gap < least - Rounding)
+        else if (blank.Gap < minGap - Rounding)
             yield return new("frame-tight", Severity.Warning,
-                FormattableString.Invariant($"Only {blank.Gap:0.#} mm lie between buck and frame; under {least:0.#} mm the walls thin, and {Math.Max(Blank.LeastGap, design.IsMale ? design.Plan.Depth : 0):0.#} mm is comfortable."),
+                FormattableString.Invariant($"Only {blank.Gap:0.#} mm lie between buck and frame; under {minGap:0.#} mm the walls thin, and {Math.Max(Blank.MinGap, design.IsMale ? design.Plan.Depth : 0):0.#} mm is comfortable."),
                 "Use a larger frame, a lower buck, or turn it.")
             {
-                Value = blank.Gap, Limit = least, Source = "Takahashi and Bando, Dental Traumatology 2018 (measured); the limit is common practice, no source",
+                Value = blank.Gap, Limit = minGap, Source = "Takahashi and Bando, Dental Traumatology 2018 (measured); the limit is common practice, no source",
             };
     }
 }

@@ -10,7 +10,7 @@ internal sealed class GrainCheck : IDesignCheck
 
     private static readonly string[] Plywood = ["ply", "plywood", "birchply"];
 
-    public IEnumerable<Finding> Look(DesignView design)
+    public IEnumerable<Finding> Run(DesignView design)
     {
         var thin = design.Spec.Checks.GrainGauge;
         if (design.Spec.Sheet is not { } sheet || sheet.Gauge > thin) yield break;

@@ -10,5 +10,5 @@ public interface IDesignCheck
 
     /// <summary>The findings; none when all is well.</summary>
     /// <param name="design">The design, as far as it is made.</param>
-    IEnumerable<Finding> Look(DesignView design);
+    IEnumerable<Finding> Run(DesignView design);
 }

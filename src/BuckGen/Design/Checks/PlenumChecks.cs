@@ -9,10 +9,10 @@ namespace BuckGen.Design.Checks;
 internal static class PlenumChecks
 {
     /// <summary>The findings about the plenum.</summary>
-    public static IEnumerable<Finding> Of(BuckSpec spec, IReadOnlyList<LayerBlank> layers)
+    public static IEnumerable<Finding> Run(BuckSpec spec, IReadOnlyList<LayerBlank> layers)
     {
         if (spec.Plenum is not { } plenum) yield break;
-        var widest = PlenumLayer.WidestChannel(spec);
+        var widest = PlenumLayer.MaxChannelWidth(spec);
         var opening = Math.Max(plenum.Width, plenum.PortDiameter);
         if (plenum.Kind == PlenumKind.Channels && opening > widest)
             yield return Bows($"The opening of {opening:0.#} mm in the plenum is wider than the base spans ({widest:0.#} mm)", plenum, opening, widest);
@@ -45,7 +45,7 @@ internal static class PlenumChecks
 
     private static Finding Bows(string what, PlenumSpec plenum, double value, double? limit) =>
         new("base-bows", Severity.Warning,
-            FormattableString.Invariant($"{what} without bowing {plenum.LargestBow:0.##} mm or breaking under one atmosphere."),
+            FormattableString.Invariant($"{what} without bowing {plenum.MaxBow:0.##} mm or breaking under one atmosphere."),
             "Use a thicker base, narrower channels or larger feet.")
         {
             Value = value, Limit = limit, Source = "plate theory (Timoshenko and Woinowsky-Krieger); the worse of MDF and birch plywood",

@@ -11,9 +11,9 @@ internal static class ShapeChangeFindings
     /// <param name="changes">The changes.</param>
     /// <param name="resolution">How exactly heights are found, mm.</param>
     /// <param name="spec">What is wanted.</param>
-    public static IEnumerable<Finding> Of(IReadOnlyCollection<RegionChange> changes, double resolution, BuckSpec spec)
+    public static IEnumerable<Finding> Find(IReadOnlyCollection<RegionChange> changes, double resolution, BuckSpec spec)
     {
-        foreach (var change in changes) yield return Of(change, spec);
+        foreach (var change in changes) yield return Describe(change, spec);
         if (changes.Count(c => c.Within > resolution) is > 0 and var rough)
             yield return new("changes-rough", Severity.Note,
                 FormattableString.Invariant($"The shape changes in too many places to find every height exactly: the heights of {rough} changes are known only to {changes.Max(c => c.Within):0.##} mm instead of {resolution:0.##} mm."),
@@ -23,7 +23,7 @@ internal static class ShapeChangeFindings
             };
     }
 
-    private static Finding Of(RegionChange change, BuckSpec spec)
+    private static Finding Describe(RegionChange change, BuckSpec spec)
     {
         var male = spec.Kind == BuckKind.Male;
         var height = FormattableString.Invariant($"{change.At:F2} mm above the bottom of the stack");

@@ -23,7 +23,7 @@ internal static class SlotFindings
     /// <param name="shape">The drafted outline.</param>
     /// <param name="changes">What is already reported.</param>
     /// <param name="spec">Kind and draft.</param>
-    public static IEnumerable<Finding> Of(Region outline, DraftedShape shape, IReadOnlyList<RegionChange> changes, BuckSpec spec)
+    public static IEnumerable<Finding> Find(Region outline, DraftedShape shape, IReadOnlyList<RegionChange> changes, BuckSpec spec)
     {
         var end = shape.ReferenceHeight == shape.Foot ? shape.Face : shape.Foot;
         var farthest = shape.OffsetAt(end);
@@ -36,11 +36,11 @@ internal static class SlotFindings
             if (reported.Exists(t => t.Place.DistanceTo(place.Middle) < Math.Max(place.Detour / 2, 2 * t.Width))) continue;
             reported.Add((place.Middle, place.Width));
             var height = shape.ReferenceHeight + (end - shape.ReferenceHeight) * (place.Width / 2 / Math.Abs(farthest));
-            yield return Of(place, height, farthest > 0, spec);
+            yield return Describe(place, height, farthest > 0, spec);
         }
     }
 
-    private static Finding Of(NarrowPlace place, double height, bool fills, BuckSpec spec)
+    private static Finding Describe(NarrowPlace place, double height, bool fills, BuckSpec spec)
     {
         var (id, what) = (spec.Kind == BuckKind.Male, fills) switch
         {

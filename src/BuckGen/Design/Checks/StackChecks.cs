@@ -7,7 +7,7 @@ namespace BuckGen.Design.Checks;
 internal static class StackChecks
 {
     /// <summary>The findings about depth and height.</summary>
-    public static IEnumerable<Finding> Of(StackPlan plan, BuckSpec spec, StackedSolid solid, IReadOnlyList<LayerBlank> layers)
+    public static IEnumerable<Finding> Run(StackPlan plan, BuckSpec spec, StackedSolid solid, IReadOnlyList<LayerBlank> layers)
     {
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
             yield return new("depth-missed", Math.Abs(plan.Miss) > spec.Stock.Min(s => s.Thickness) / 2 ? Severity.Error : Severity.Warning,

@@ -14,7 +14,7 @@ namespace BuckGen.Design.Forming;
 /// <param name="Ratios">How far the sheet is drawn.</param>
 /// <param name="Gauge">Thickness before forming.</param>
 /// <param name="MeanThickness">Mean thickness after forming, by areas alone: corners end up thinner.</param>
-/// <param name="GaugeForLeastWall">Gauge whose mean thickness is the wanted thinnest wall; null when none is given.</param>
+/// <param name="GaugeForMinWall">Gauge whose mean thickness is the wanted thinnest wall; null when none is given.</param>
 /// <param name="PlugWall">
 /// Mean thickness of a cavity's walls when a plug carries the floor's sheet down at full gauge; null without a plug. Source:
 /// Crawford, Plastics Engineering, 3rd ed., example 4.7.
@@ -22,32 +22,32 @@ namespace BuckGen.Design.Forming;
 /// <param name="Yields">How many blanks each sheet of the shop gives.</param>
 public sealed record Blank(
     double Width, double Height, SheetSize Opening, double Gap, FormedSurface Surface, DrawRatios Ratios,
-    double Gauge, double MeanThickness, double? GaugeForLeastWall, double? PlugWall, ImmutableArray<BlankYield> Yields)
+    double Gauge, double MeanThickness, double? GaugeForMinWall, double? PlugWall, ImmutableArray<BlankYield> Yields)
 {
     /// <summary>Least gap between buck and frame, mm (common practice, no source).</summary>
-    public const double LeastGap = 25;
+    public const double MinGap = 25;
 
     /// <summary>
     /// The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.
     /// </summary>
-    internal static Blank? Of(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights, IOffsetter offsetter, CancellationToken cancellation)
+    internal static Blank? Compute(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights, IOffsetter offsetter, CancellationToken cancellation)
     {
         var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face, cancellation);
         if (spec.Sheet is not { } sheet || plane.IsEmpty) return null;
         var (former, footprint) = (spec.Former, plane.Bounds);
-        var wanted = former.Gap ?? Math.Max(LeastGap, spec.Kind == BuckKind.Male ? depth : 0);
+        var wanted = former.Gap ?? Math.Max(MinGap, spec.Kind == BuckKind.Male ? depth : 0);
         var opening = former.Opening is { } frame
             ? Turned(frame, footprint)
             : new SheetSize(footprint.Width + 2 * wanted, footprint.Height + 2 * wanted);
         var gap = Math.Min(opening.Width - footprint.Width, opening.Height - footprint.Height) / 2;
         var edge = 2 * (former.Grip + former.Lip);
-        var surface = FormedSurface.Of(shape, spec.Kind, spec.Draft, opening.Width * opening.Height, heights, cancellation);
+        var surface = FormedSurface.Compute(shape, spec.Kind, spec.Draft, opening.Width * opening.Height, heights, cancellation);
         var across = footprint.Width <= footprint.Height ? opening.Width : opening.Height;
         var (width, height) = (opening.Width + edge, opening.Height + edge);
         return new(
-            width, height, opening, gap, surface, DrawRatios.Of(surface, shape, spec.Kind, spec.Draft, depth, across),
-            sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.LeastWall * surface.ArealRatio, PlugWallOf(shape, spec, surface, offsetter),
-            [.. sheet.Sizes.Select(s => BlankYield.Of(s, width, height))]);
+            width, height, opening, gap, surface, DrawRatios.Compute(surface, shape, spec.Kind, spec.Draft, depth, across),
+            sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.MinWall * surface.ArealRatio, PlugWallOf(shape, spec, surface, offsetter),
+            [.. sheet.Sizes.Select(s => BlankYield.Compute(s, width, height))]);
     }
 
     /// <summary>What the plug does not take is spread over the walls.</summary>
@@ -73,7 +73,7 @@ public sealed record BlankYield(SheetSize Sheet, int Count, double Share)
     // Rounding does not keep a blank from fitting.
     private const double Rounding = 1e-6;
 
-    internal static BlankYield Of(SheetSize sheet, double width, double height)
+    internal static BlankYield Compute(SheetSize sheet, double width, double height)
     {
         var count = Math.Max(InRows(sheet.Width, sheet.Height, width, height), InRows(sheet.Width, sheet.Height, height, width));
         return new(sheet, count, count * width * height / (sheet.Width * sheet.Height));

@@ -53,16 +53,16 @@ internal static class FormedPartFindings
         : null;
 
     /// <summary>Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well.</summary>
-    private static Finding? Thin(FormedPart part, BuckSpec spec) => part.ThinnestOfSheet is { } thin && part.Gauge / thin.Thickness > spec.Checks.LargestThinning
+    private static Finding? Thin(FormedPart part, BuckSpec spec) => part.ThinnestOfSheet is { } thin && part.Gauge / thin.Thickness > spec.Checks.MaxThinning
         ? new("thin-spot", Severity.Warning,
             FormattableString.Invariant($"The sheet thins to {thin.Thickness:0.##} mm here, 1/{part.Gauge / thin.Thickness:0.#} of the gauge, and may tear."),
             "Use more draft, rounder corners, a shallower shape, a larger frame round a male buck, or a thicker sheet.")
         {
-            Place = thin.Place, Height = thin.Height, Value = part.Gauge / thin.Thickness, Limit = spec.Checks.LargestThinning, Source = Source + "; the limit is common practice, no source",
+            Place = thin.Place, Height = thin.Height, Value = part.Gauge / thin.Thickness, Limit = spec.Checks.MaxThinning, Source = Source + "; the limit is common practice, no source",
         }
         : null;
 
-    private static Finding? Film(FormedPart part, BuckSpec spec) => part.Thinnest is { } thin && spec.Sheet?.LeastWall is { } wanted && thin.Thickness < wanted
+    private static Finding? Film(FormedPart part, BuckSpec spec) => part.Thinnest is { } thin && spec.Sheet?.MinWall is { } wanted && thin.Thickness < wanted
         ? new("wall-too-thin", Severity.Warning,
             FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.###} mm; {wanted:0.###} mm is wanted."),
             part.RequiredGauge is { } gauge ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.") : "Use a thicker sheet, more draft or rounder corners.")

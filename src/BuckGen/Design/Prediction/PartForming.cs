@@ -40,7 +40,7 @@ internal sealed class PartForming
         (this.spec, this.forming) = (spec, forming);
         var middle = wood.Footprint.Bounds.Centre;
         var half = new Vec2(blank.Opening.Width / 2, blank.Opening.Height / 2);
-        opening = Bounds.Of(middle - half, middle + half);
+        opening = Bounds.FromCorners(middle - half, middle + half);
         WoodSlab[] slabs = [.. BuckSlabs.FromLayers(wood.Solid, wood.Layers, forming.Stepped)];
         // What is too large to pass the frame is what the frame comes to stand on.
         frameHeight = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(MinClearance))).Select(s => s.Top).DefaultIfEmpty(0).Max();
@@ -86,18 +86,18 @@ internal sealed class PartForming
     /// </summary>
     private double? RequiredGauge(PartPostprocessor best, PartPostprocessor quick, CancellationToken cancellation)
     {
-        if (spec.Sheet!.LeastWall is not { } minWall || !best.IsConverged || !quick.IsConverged) return null;
+        if (spec.Sheet!.MinWall is not { } minWall || !best.IsConverged || !quick.IsConverged) return null;
         if (best.Thinnest(best.BallRadius) is not { } fine || quick.Thinnest(quick.BallRadius) is not { } seen) return null;
         var targetWall = minWall * seen.Thickness / fine.Thickness;
         var gauge = spec.Sheet.Gauge * targetWall / seen.Thickness;
-        for (var tries = 0; tries < MaxGaugeTries && gauge <= SheetSpec.ThickestGauge; tries++)
+        for (var tries = 0; tries < MaxGaugeTries && gauge <= SheetSpec.MaxGauge; tries++)
         {
             var next = Form(QuickTriangles, gauge, cancellation);
             if (!next.IsConverged || next.Thinnest(quick.BallRadius) is not { } there) return null;
             if (Math.Abs(there.Thickness / targetWall - 1) <= GaugeTolerance) break;
             gauge *= targetWall / there.Thickness;
         }
-        return gauge is >= SheetSpec.ThinnestGauge and <= SheetSpec.ThickestGauge ? Math.Ceiling(gauge * 100 - 1e-6) / 100 : null;
+        return gauge is >= SheetSpec.MinGauge and <= SheetSpec.MaxGauge ? Math.Ceiling(gauge * 100 - 1e-6) / 100 : null;
     }
 }
 

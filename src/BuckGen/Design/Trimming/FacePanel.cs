@@ -26,7 +26,7 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
     /// <summary>Warmth between workshop and a window in the sun, °C (common practice, no source).</summary>
     private const double Warming = 30;
 
-    internal static FacePanel Of(PartShell shell, PanelSpec panel, BuckSpec spec)
+    internal static FacePanel Create(PartShell shell, PanelSpec panel, BuckSpec spec)
     {
         if (panel.Plane >= shell.Depth)
             throw new SpecException(FormattableString.Invariant(
@@ -47,9 +47,9 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
         var outside = holes.Islands.Select(i => i.Outer).ToHashSet();
         var inlays = Region.FromLoops(opening.Loops.Where(l => !outside.Contains(l))).Islands;
         return new(opening, fit,
-            PlainLayers.Of(1, LayerRole.Panel, "PANEL", panel.Stock, 0, wood, [], spec.LetterHeight),
-            inlays.IsEmpty ? null : PlainLayers.Of(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.LetterHeight),
-            [.. over is { } place ? [PanelEdgeCheck.Finding(place)] : Array.Empty<Finding>(), .. PanelFindings.Of(shell, panel, opening, wood, inlays, fit, wanted, spec.Checks)]);
+            PlainLayers.Create(1, LayerRole.Panel, "PANEL", panel.Stock, 0, wood, [], spec.LetterHeight),
+            inlays.IsEmpty ? null : PlainLayers.Create(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.LetterHeight),
+            [.. over is { } place ? [PanelEdgeCheck.Finding(place)] : Array.Empty<Finding>(), .. PanelFindings.Find(shell, panel, opening, wood, inlays, fit, wanted, spec.Checks)]);
     }
 
     /// <summary>

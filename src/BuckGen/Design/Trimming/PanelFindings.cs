@@ -9,16 +9,16 @@ namespace BuckGen.Design.Trimming;
 /// <summary>What a maker should know about a face panel.</summary>
 internal static class PanelFindings
 {
-    public static IEnumerable<Finding> Of(
+    public static IEnumerable<Finding> Find(
         PartShell shell, PanelSpec panel, Region opening, Region wood, ImmutableArray<Island> inlays, double fit, double wanted, CheckSpec checks)
     {
         var land = panel.Flange + Narrower(shell, panel.Plane) - fit;
-        if (land < checks.LeastGlueLand)
+        if (land < checks.MinGlueLand)
             yield return new("panel-flange-narrow", land <= 0 ? Severity.Error : Severity.Warning,
                 FormattableString.Invariant($"A flange of {panel.Flange:0.##} mm overlaps the panel by {Math.Max(0, land):0.##} mm{(land <= 0 ? ": the part falls through" : "")}."),
                 "Leave a wider flange on the part, or a closer fit.")
             {
-                Value = land, Limit = checks.LeastGlueLand, Source = "common practice, no source",
+                Value = land, Limit = checks.MinGlueLand, Source = "common practice, no source",
             };
         if (fit < wanted)
             yield return new("panel-fit-close", Severity.Note,
@@ -29,27 +29,27 @@ internal static class PanelFindings
             };
         if (panel.Bit > 0)
             // What sticks out of the part is an inside corner of the panel.
-            foreach (var corner in opening.Islands.SelectMany(i => TightTurn.Of(i.Outer, panel.Bit / 2)).Where(t => t.Left))
+            foreach (var corner in opening.Islands.SelectMany(i => TightTurn.Find(i.Outer, panel.Bit / 2)).Where(t => t.Left))
                 yield return new("panel-corner-tight", Severity.Warning,
                     FormattableString.Invariant($"An inside corner of the opening has a radius of {corner.Radius:0.##} mm; a bit of {panel.Bit:0.##} mm leaves {panel.Bit / 2:0.##} mm."),
                     "Use a smaller bit, file the corner by hand, or round the drawing's corner.")
                 {
                     Place = corner.Place, Value = corner.Radius, Limit = panel.Bit / 2,
                 };
-        var least = checks.LeastPanelBridge * panel.Stock.Thickness;
-        foreach (var bridge in FacingEdges.Within(wood, least, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
+        var minBridge = checks.MinPanelBridge * panel.Stock.Thickness;
+        foreach (var bridge in FacingEdges.Within(wood, minBridge, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
             yield return new("panel-bridge-thin", Severity.Warning,
                 FormattableString.Invariant($"The panel is only {bridge.Width:0.##} mm wide between two openings; a sheet {panel.Stock.Thickness:0.##} mm thick breaks there."),
                 "Move the shapes apart, or let the part cover the gap.")
             {
-                Place = bridge.Middle, Value = bridge.Width, Limit = least, Source = "common practice, no source",
+                Place = bridge.Middle, Value = bridge.Width, Limit = minBridge, Source = "common practice, no source",
             };
         if (!inlays.IsEmpty)
             yield return new("panel-inlays", Severity.Note,
                 $"{inlays.Length} piece{(inlays.Length == 1 ? "" : "s")} of the panel inside counters of the part come{(inlays.Length == 1 ? "s" : "")} loose; {(inlays.Length == 1 ? "it is" : "they are")} cut apart, lettered INLAY.",
                 "Glue them onto the part.")
             {
-                Place = InsidePoint.Of(inlays[0]),
+                Place = InsidePoint.Find(inlays[0]),
             };
     }
 

@@ -19,7 +19,7 @@ public static class PlainLayers
     /// <param name="holes">Round holes through it.</param>
     /// <param name="letterHeight">Wanted height of the lettering, mm.</param>
     /// <param name="glueUp">Lines on it where something is glued.</param>
-    public static Layer Of(
+    public static Layer Create(
         int number, LayerRole role, string name, Stock stock, double bottom, Region wood, IReadOnlyList<DowelHole> holes, double letterHeight,
         ImmutableArray<Loop>? glueUp = null)
     {

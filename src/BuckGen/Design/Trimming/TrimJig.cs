@@ -24,7 +24,7 @@ public sealed record TrimJig(
     public Region TrimLine { get; init; } = Region.Empty;
 
     /// <summary>Designs the jig. The part stands on its flange; the ring stands on the bed or on the table.</summary>
-    internal static TrimJig Of(PartShell shell, JigSpec jig, BuckSpec spec)
+    internal static TrimJig Create(PartShell shell, JigSpec jig, BuckSpec spec)
     {
         if (jig.TrimHeight >= shell.Depth)
             throw new SpecException(FormattableString.Invariant(
@@ -45,10 +45,10 @@ public sealed record TrimJig(
         }
 
         var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, shell);
-        ImmutableArray<Layer> ring = [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
+        ImmutableArray<Layer> ring = [.. blanks.Select((b, i) => PlainLayers.Create(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
         var core = jig.Core ? CoreOf(shell, jig, spec, bottom) : [];
         var bed = jig.Bed && !core.IsEmpty ? BedOf(core, outer, spec) : null;
-        return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Of(jig, plan, spec, relieved, core)])
+        return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Find(jig, plan, spec, relieved, core)])
         {
             // Whole sheets may come out higher than the part is deep.
             TrimLine = PartShell.Filled(shell.Outside(Math.Min(bottom, shell.Depth))),
@@ -72,7 +72,7 @@ public sealed record TrimJig(
         }
 
         var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, shell);
-        return [.. blanks.Select((b, i) => PlainLayers.Of(i + 1, LayerRole.Jig, "CORE", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
+        return [.. blanks.Select((b, i) => PlainLayers.Create(i + 1, LayerRole.Jig, "CORE", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
     }
 
     /// <summary>A board as large as the ring, on which the place of the core is marked.</summary>
@@ -81,7 +81,7 @@ public sealed record TrimJig(
         ImmutableArray<Loop> footprint = [.. core[0].Region.Loops];
         // The gaps between separate rings are filled: one board carries them all.
         var board = outer.Islands.Length == 1 ? outer : new([new(Loop.Rectangle(outer.Bounds), [])]);
-        return PlainLayers.Of(1, LayerRole.Jig, "BED", core[0].Stock, -core[0].Stock.Thickness, board, [], spec.LetterHeight, footprint);
+        return PlainLayers.Create(1, LayerRole.Jig, "BED", core[0].Stock, -core[0].Stock.Thickness, board, [], spec.LetterHeight, footprint);
     }
 
     /// <summary>Dowels through every layer of a stack, placed where the narrowest of them has room.</summary>

@@ -8,9 +8,9 @@ namespace BuckGen.Design.Venting;
 /// <param name="Layer">The layer on whose top face it lies.</param>
 /// <param name="Air">The air over it: its outer edge and holes are walls, or the edge of the plate.</param>
 /// <param name="Walls">The wood that stands on the floor.</param>
-/// <param name="Deepest">The one place where air stays last, when the rest of the floor is a slope; null for a level
+/// <param name="DeepestPoint">The one place where air stays last, when the rest of the floor is a slope; null for a level
 /// floor.</param>
-internal sealed record AirFloor(LayerBlank Layer, Island Air, FloorWalls Walls, Vec2? Deepest = null)
+internal sealed record AirFloor(LayerBlank Layer, Island Air, FloorWalls Walls, Vec2? DeepestPoint = null)
 {
     /// <summary>Distance to the nearest wall, mm; 0 under a wall, infinite when none lies within the reach.</summary>
     public double ToWall(Vec2 p, double reach) => Walls.Interior.Contains(p) ? 0 : Walls.Edges.DistanceWithin(p, reach);
@@ -19,7 +19,7 @@ internal sealed record AirFloor(LayerBlank Layer, Island Air, FloorWalls Walls, 
     public bool Sees(Vec2 a, Vec2 b)
     {
         Span<double> space = stackalloc double[2];
-        foreach (var wall in Walls.Edges.Meeting(Bounds.Of(a, b)))
+        foreach (var wall in Walls.Edges.Intersecting(Bounds.FromCorners(a, b)))
         {
             var meetings = new ParameterList(space);
             Intersections.WithLine(new(wall), a, b - a, ref meetings);

@@ -12,12 +12,12 @@ internal static class AirFloors
     /// <param name="layers">The layers without a plenum, lowest first.</param>
     /// <param name="solid">The smooth solid.</param>
     /// <param name="closings">Where a pocket of air closes on the way down.</param>
-    public static AirFloor[] Of(IReadOnlyList<LayerBlank> layers, StackedSolid solid, IEnumerable<Vec2> closings)
+    public static AirFloor[] Find(IReadOnlyList<LayerBlank> layers, StackedSolid solid, IEnumerable<Vec2> closings)
     {
         var level = Level(layers, solid).ToArray();
         var over = layers.Select(l => new AirOver(l, layers[0].Wood.Bounds.Grown(1))).ToArray();
         var sloped = closings.Select(c => Sloped(c, over)).OfType<AirFloor>()
-            .Where(s => !Array.Exists(level, l => l.Layer == s.Layer && l.Air.Contains(s.Deepest!.Value)));
+            .Where(s => !Array.Exists(level, l => l.Layer == s.Layer && l.Air.Contains(s.DeepestPoint!.Value)));
         return [.. sloped.Concat(level.OrderBy(f => Math.Round(f.Air.Area, 3)))];
     }
 
@@ -35,13 +35,13 @@ internal static class AirFloors
 
     /// <summary>Round and inside what stands on the plate; round a block with a cavity nothing is formed.</summary>
     private static IEnumerable<Island> OverThePlate(Region plate, Region walls, Loop? block) =>
-        Region.FromLoops(plate.Loops.Concat(walls.Loops)).Islands.Where(i => block is null || block.Contains(InsidePoint.Of(i)));
+        Region.FromLoops(plate.Loops.Concat(walls.Loops)).Islands.Where(i => block is null || block.Contains(InsidePoint.Find(i)));
 
     /// <summary>Holes in the layer above that the layer below does not have.</summary>
     private static IEnumerable<Island> Pits(Region below, Region walls)
     {
-        var holesBelow = below.Islands.SelectMany(i => i.Holes).Select(InsidePoint.Of).ToArray();
-        var pieces = walls.Islands.Select(i => (i.Outer, Inside: InsidePoint.Of(i))).ToArray();
+        var holesBelow = below.Islands.SelectMany(i => i.Holes).Select(InsidePoint.Find).ToArray();
+        var pieces = walls.Islands.Select(i => (i.Outer, Inside: InsidePoint.Find(i))).ToArray();
         foreach (var hole in walls.Islands.SelectMany(i => i.Holes))
         {
             if (Array.Exists(holesBelow, hole.Contains)) continue;

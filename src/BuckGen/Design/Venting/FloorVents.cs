@@ -14,15 +14,15 @@ internal sealed class FloorVents
     /// <summary>A foot on a wall is the edge of a floor when it lies within this, mm.</summary>
     private const double OnWall = 1e-4;
 
-    private readonly VentWishes wishes;
+    private readonly VentCandidates candidates;
     private readonly WallFoot[] feet;
 
     public FloorVents(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter, CancellationToken cancellation)
     {
         Floor = floor;
-        wishes = new(floor, distance, spec, apart, middle, offsetter, cancellation);
+        candidates = new(floor, distance, spec, apart, middle, offsetter, cancellation);
         // A vent does the work of another that it leaves no room for: it may lie that much farther from the wall.
-        feet = spec.Pattern.AlongWalls && floor.Deepest is null
+        feet = spec.Pattern.AlongWalls && floor.DeepestPoint is null
             ? [.. floor.Air.Loops.Where(IsWall).Select(l => new WallFoot(l, floor, distance, distance + apart, middle))
                 .OrderByDescending(f => Math.Round(f.Length, 3))]
             : [];
@@ -31,10 +31,10 @@ internal sealed class FloorVents
     public AirFloor Floor { get; }
 
     /// <summary>Why a plug-in's pattern failed; none when it did not.</summary>
-    public IEnumerable<Finding> Failures => wishes.Failures;
+    public IEnumerable<Finding> Failures => candidates.Failures;
 
     /// <summary>The wishes of the shape.</summary>
-    public IEnumerable<VentWish> Wishes(double spacing) => wishes.At(spacing);
+    public IEnumerable<VentCandidate> Candidates(double spacing) => candidates.At(spacing);
 
     /// <summary>
     /// Adds vents where those placed by the shape leave too long a stretch of wall; reports each stretch that stays too long.
@@ -64,7 +64,7 @@ internal sealed class FloorVents
         var count = Math.Max(1, (int)Math.Ceiling(stretch.Length / spacing - 1e-9));
         var placed = false;
         for (var k = stretch.IsServed ? 1 : 0; k < count; k++)
-            placed |= placement.Grant(foot.WishAt(stretch.From + stretch.Length * k / count));
+            placed |= placement.TryPlace(foot.CandidateAt(stretch.From + stretch.Length * k / count));
         return placed;
     }
 

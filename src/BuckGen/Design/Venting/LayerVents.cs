@@ -6,7 +6,7 @@ namespace BuckGen.Design.Venting;
 internal static class LayerVents
 {
     /// <summary>The holes of each layer, lowest first. A plenum gets none: its channels lie under the bores.</summary>
-    public static IReadOnlyList<VentHole>[] Of(IReadOnlyList<LayerBlank> layers, VentDesign? design) =>
+    public static IReadOnlyList<VentHole>[] ByLayer(IReadOnlyList<LayerBlank> layers, VentDesign? design) =>
     [
         .. layers.Select(layer => (IReadOnlyList<VentHole>)(design is null || layer.Role == LayerRole.Plenum
             ? []

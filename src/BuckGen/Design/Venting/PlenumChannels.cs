@@ -19,7 +19,7 @@ internal static class PlenumChannels
     public static Region Cut(Region plate, IReadOnlyList<Vec2> bores, Vec2 port, double width, double portDiameter, double chord, CancellationToken cancellation)
     {
         var factory = new GeometryFactory();
-        var ways = ShortestTree([port, .. bores], cancellation).Select(w => factory.CreateLineString([ToCoordinate(w.From), ToCoordinate(w.To)]));
+        var ways = MinimumSpanningTree([port, .. bores], cancellation).Select(w => factory.CreateLineString([ToCoordinate(w.From), ToCoordinate(w.To)]));
         var quarter = (int)Math.Ceiling(Math.PI / 4 / Math.Acos(1 - chord / Math.Max(width, portDiameter)));
         var channels = OverlayNGRobust.Union(
         [
@@ -31,7 +31,7 @@ internal static class PlenumChannels
     }
 
     /// <summary>The shortest set of straight ways that joins all points (Prim's algorithm).</summary>
-    private static IEnumerable<(Vec2 From, Vec2 To)> ShortestTree(IReadOnlyList<Vec2> points, CancellationToken cancellation)
+    private static IEnumerable<(Vec2 From, Vec2 To)> MinimumSpanningTree(IReadOnlyList<Vec2> points, CancellationToken cancellation)
     {
         var nearest = new int[points.Count];
         var away = points.Select(p => p.DistanceTo(points[0])).ToArray();

@@ -8,10 +8,10 @@ namespace BuckGen.Design.Venting;
 internal static class PlenumLayer
 {
     /// <summary>Feet stand no farther apart than this, mm, however stiff the base (common practice, no source).</summary>
-    private const double LargestPitch = 120;
+    private const double MaxPitch = 120;
 
     /// <summary>Thinnest plywood whose strength is known, mm.</summary>
-    private const double ThinnestPlywood = 3.5;
+    private const double MinPlywoodThickness = 3.5;
 
     /// <summary>
     /// Farthest two feet may stand apart under the base, mm, so that it neither bows nor breaks; null when no distance will do.
@@ -21,15 +21,15 @@ internal static class PlenumLayer
         var thickness = Thickness(buck);
         // A round foot bears like a square one of the same area.
         var side = buck.Plenum!.Width * Math.Sqrt(Math.PI) / 2;
-        var pitches = Boards(thickness).Select(b => SupportSpacing.MaxFootSpacing(side, thickness, b, buck.Plenum.LargestBow)).ToArray();
-        return Array.TrueForAll(pitches, p => p is not null) ? Math.Min(pitches.Min()!.Value, LargestPitch) : null;
+        var pitches = Boards(thickness).Select(b => SupportSpacing.MaxFootSpacing(side, thickness, b, buck.Plenum.MaxBow)).ToArray();
+        return Array.TrueForAll(pitches, p => p is not null) ? Math.Min(pitches.Min()!.Value, MaxPitch) : null;
     }
 
     /// <summary>Widest opening the base spans without bowing or breaking, mm.</summary>
-    public static double WidestChannel(BuckSpec buck)
+    public static double MaxChannelWidth(BuckSpec buck)
     {
         var thickness = Thickness(buck);
-        return Boards(thickness).Min(b => SupportSpacing.MaxRibSpacing(thickness, b, buck.Plenum!.LargestBow));
+        return Boards(thickness).Min(b => SupportSpacing.MaxRibSpacing(thickness, b, buck.Plenum!.MaxBow));
     }
 
     /// <summary>Thickness of the board that rests on the plenum, mm.</summary>
@@ -39,7 +39,7 @@ internal static class PlenumLayer
     private static IEnumerable<BoardProperties> Boards(double thickness)
     {
         yield return BoardProperties.Mdf(thickness);
-        if (thickness >= ThinnestPlywood) yield return BoardProperties.BirchPlywood(thickness);
+        if (thickness >= MinPlywoodThickness) yield return BoardProperties.BirchPlywood(thickness);
     }
 
     /// <summary>The plenum with its feet or channels.</summary>

@@ -17,9 +17,9 @@ internal static class RowStart
     /// <summary>The way along the loop to its start, mm.</summary>
     /// <param name="measure">The loop.</param>
     /// <param name="middle">The middle of the whole outline.</param>
-    public static double Of(LoopMeasure measure, Vec2 middle)
+    public static double Find(LoopMeasure measure, Vec2 middle)
     {
-        var own = Middle.Of([measure.Loop]);
+        var own = EdgeCentroid.Compute([measure.Loop]);
         var places = Candidates(measure, own, middle).OrderBy(p => p.Along).ToList();
         places = Best(places.Where((p, i) => IsPeak(i)).ToList(), p => p.DistanceTo(own));
         places = Best(places, p => p.DistanceTo(middle));

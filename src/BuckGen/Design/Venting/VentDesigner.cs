@@ -41,8 +41,8 @@ internal static class VentDesigner
         Blank blank, IOffsetter offsetter, CancellationToken cancellation)
     {
         var spec = buck.Vents!;
-        var sizing = VentSizing.Of(blank, buck.Sheet?.Plastic);
-        var diameter = spec.Diameter ?? Math.Max(sizing.Largest, VentSizing.NarrowestEver);
+        var sizing = VentSizing.FromBlank(blank, buck.Sheet?.Plastic);
+        var diameter = spec.Diameter ?? Math.Max(sizing.MaxDiameter, VentSizing.LowerLimit);
         var surface = layers.Last(l => l.Role == LayerRole.Base);
         var volume = TrappedAir.Litres(layers, solid, buck);
         if (!(volume <= DrawDown.MaxVolume))
@@ -51,8 +51,8 @@ internal static class VentDesigner
         var needed = DrawDown.MinHoleCount(volume, diameter, length, spec.Air);
 
         var room = new BoreRoom(layers, dowels, spec, diameter);
-        var middle = Middle.Of(solid.Shape.At(solid.Shape.ReferenceHeight, cancellation).Loops);
-        var floors = AirFloors.Of(layers, solid, closings)
+        var middle = EdgeCentroid.Compute(solid.Shape.At(solid.Shape.ReferenceHeight, cancellation).Loops);
+        var floors = AirFloors.Find(layers, solid, closings)
             .Select(f => new FloorVents(f, spec.WallDistance + diameter / 2, spec, room.Apart, middle, offsetter, cancellation)).ToArray();
         var (spacing, byShape) = (spec.Spacing, Placed(spec.Spacing));
         var placed = byShape;
@@ -75,6 +75,6 @@ internal static class VentDesigner
             BoardForce = SuctionForce.OnArea(surface.Wood.Area, spec.Air.AmbientPressure - spec.Air.ReservoirPressure),
         };
 
-        VentPlacing Placed(double between) => VentPlacing.Of(floors, room, spec, diameter, between, middle, cancellation);
+        VentPlacing Placed(double between) => VentPlacing.Create(floors, room, spec, diameter, between, middle, cancellation);
     }
 }

@@ -11,13 +11,13 @@ internal static class VentFindings
     /// <summary>Holes wider than the formed sheet is thick.</summary>
     public static IEnumerable<Finding> OfSize(double diameter, VentSizing sizing)
     {
-        if (diameter > sizing.Largest)
+        if (diameter > sizing.MaxDiameter)
             yield return new("vents-too-wide", Severity.Warning,
                 FormattableString.Invariant(
                     $"Vents of {diameter:0.##} mm are wider than the formed sheet is thick on average ({sizing.FormedThickness:0.##} mm); they may leave pimples."),
                 "Use a narrower drill, a thicker sheet or a larger plate.")
             {
-                Value = diameter, Limit = sizing.Largest, Source = "common practice, no source: no wider than the local formed thickness",
+                Value = diameter, Limit = sizing.MaxDiameter, Source = "common practice, no source: no wider than the local formed thickness",
             };
     }
 
@@ -44,7 +44,7 @@ internal static class VentFindings
     }
 
     /// <summary>A wish that could not be granted.</summary>
-    public static Finding NoRoom(VentWish wish, LayerBlank layer) =>
+    public static Finding NoRoom(VentCandidate wish, LayerBlank layer) =>
         new("vent-no-room", Severity.Warning,
             FormattableString.Invariant($"There is no room for a vent {Where(wish.Reason)} at {wish.Centre} on layer {layer.Number}."),
             "Use a narrower bore or less land, move a dowel, or widen the place.")

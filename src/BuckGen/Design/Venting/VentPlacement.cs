@@ -17,18 +17,18 @@ internal sealed class VentPlacement(AirFloor floor, BoreRoom room, VentSpec spec
     private const double Step = 1;
 
     /// <summary>The hole never reaches under the wall, however narrow the place: half the wanted distance is kept, mm.</summary>
-    private readonly double leastToWall = (diameter + spec.WallDistance) / 2;
+    private readonly double minToWall = (diameter + spec.WallDistance) / 2;
 
     /// <summary>The vents on this floor's layer in a rectangle.</summary>
     public IEnumerable<Vent> Inside(Bounds bounds) => taken.Inside(bounds, floor.Layer.Number);
 
     /// <summary>Places a vent where it is wished or as near to it as may be; false when there is no place.</summary>
-    public bool Grant(VentWish wish)
+    public bool TryPlace(VentCandidate wish)
     {
         foreach (var place in Places(wish))
         {
             if (!room.IsFree(place, floor.Layer) || taken.IsTaken(place)) continue;
-            if (floor.ToWall(place, leastToWall) < leastToWall) continue;
+            if (floor.ToWall(place, minToWall) < minToWall) continue;
             taken.Add(new(place, diameter, floor.Layer.Number, wish.Reason));
             return true;
         }
@@ -40,10 +40,10 @@ internal sealed class VentPlacement(AirFloor floor, BoreRoom room, VentSpec spec
     /// True when another vent already does the work of this one: it draws from the same air, and their bores would run into each
     /// other. One behind a wall does not.
     /// </summary>
-    public bool IsDone(VentWish wish) =>
+    public bool IsDone(VentCandidate wish) =>
         taken.Beside(wish.Centre, floor.Layer.Number).Any(t => floor.Sees(t.Centre, wish.Centre));
 
-    private IEnumerable<Vec2> Places(VentWish wish)
+    private IEnumerable<Vec2> Places(VentCandidate wish)
     {
         yield return wish.Centre;
         if (wish.Way is not { } way) yield break;

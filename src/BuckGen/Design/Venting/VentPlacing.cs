@@ -12,7 +12,7 @@ namespace BuckGen.Design.Venting;
 internal sealed class VentPlacing
 {
     /// <summary>Most places that are tried for vents: many more than a shop drills.</summary>
-    public const int MaxWishes = 50_000;
+    public const int MaxCandidates = 50_000;
 
     private readonly PlacedVents placed;
     private readonly List<Finding> findings = [];
@@ -32,13 +32,13 @@ internal sealed class VentPlacing
     /// <param name="middle">The middle of the whole outline.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">There are too many places for vents.</exception>
-    public static VentPlacing Of(
+    public static VentPlacing Create(
         IReadOnlyList<FloorVents> floors, BoreRoom room, VentSpec spec, double diameter, double spacing, Vec2 middle, CancellationToken cancellation)
     {
         var placing = new VentPlacing(room.Apart);
-        var left = MaxWishes;
+        var left = MaxCandidates;
         var turns = floors.Select(f => new Turn(
-            f, new(f.Floor, room, spec, diameter, placing.placed), InOrder(Some(f.Wishes(spacing)), middle))).ToArray();
+            f, new(f.Floor, room, spec, diameter, placing.placed), InOrder(Some(f.Candidates(spacing)), middle))).ToArray();
         foreach (var turn in turns)
             while (turn.Waiting.TryPeek(out var wish) && wish.Reason == VentReason.Given) placing.Take(turn, cancellation);
         foreach (var turn in turns)
@@ -47,13 +47,13 @@ internal sealed class VentPlacing
             foreach (var turn in turns)
                 while (turn.Waiting.TryPeek(out var wish) && wish.Reason == reason) placing.Take(turn, cancellation);
         foreach (var turn in turns) placing.findings.AddRange(turn.Vents.Fill(turn.Placement, spacing, cancellation));
-        placing.TellOfFloorsWithout(turns);
-        placing.TellOfPointsElsewhere(floors, spec);
+        placing.ReportFloorsWithoutVents(turns);
+        placing.ReportPointsOffFloors(floors, spec);
         return placing;
 
-        List<VentWish> Some(IEnumerable<VentWish> wishes)
+        List<VentCandidate> Some(IEnumerable<VentCandidate> wishes)
         {
-            List<VentWish> some = [.. wishes.Take(left + 1)];
+            List<VentCandidate> some = [.. wishes.Take(left + 1)];
             left -= some.Count;
             return left >= 0 ? some : throw TooMany();
         }
@@ -61,10 +61,10 @@ internal sealed class VentPlacing
 
     /// <summary>The refusal of a spacing or pattern that needs more vents than the limit.</summary>
     public static SpecException TooMany() =>
-        new(FormattableString.Invariant($"The outline and the spacing ask for more than {MaxWishes} places for vents, which is the limit; use a larger spacing, a larger pitch of the grid or fewer points."));
+        new(FormattableString.Invariant($"The outline and the spacing ask for more than {MaxCandidates} places for vents, which is the limit; use a larger spacing, a larger pitch of the grid or fewer points."));
 
     /// <summary>A floor, its placement and the wishes not yet checked.</summary>
-    private sealed record Turn(FloorVents Vents, VentPlacement Placement, Queue<VentWish> Waiting)
+    private sealed record Turn(FloorVents Vents, VentPlacement Placement, Queue<VentCandidate> Waiting)
     {
         public bool HasVent { get; set; }
     }
@@ -72,7 +72,7 @@ internal sealed class VentPlacing
     /// <summary>
     /// The most wanted first; of equals the sharper corner, then the one farther out, then counter-clockwise from x.
     /// </summary>
-    private static Queue<VentWish> InOrder(IEnumerable<VentWish> wishes, Vec2 middle) => new(wishes
+    private static Queue<VentCandidate> InOrder(IEnumerable<VentCandidate> wishes, Vec2 middle) => new(wishes
         .OrderBy(w => w.Reason).ThenByDescending(w => Math.Round(w.Turn, 3))
         .ThenByDescending(w => Math.Round(w.Centre.DistanceTo(middle), 2))
         .ThenBy(w => Math.Round(new Vec2(1, 0).AngleTo(w.Centre - middle), 3)));
@@ -83,19 +83,19 @@ internal sealed class VentPlacing
         var wish = turn.Waiting.Dequeue();
         // A given point is never left out for another: it is placed or reported.
         if (wish.Reason != VentReason.Given && turn.Placement.IsDone(wish)) turn.HasVent = true;
-        else if (turn.Placement.Grant(wish)) turn.HasVent = true;
+        else if (turn.Placement.TryPlace(wish)) turn.HasVent = true;
         // Along a wall it counts whether the stretch stays too long, which is reported when all are placed.
         else if (wish.Reason != VentReason.Wall) findings.Add(VentFindings.NoRoom(wish, turn.Vents.Floor.Layer));
     }
 
-    private void TellOfFloorsWithout(Turn[] turns)
+    private void ReportFloorsWithoutVents(Turn[] turns)
     {
         foreach (var floor in turns.Where(t => !t.HasVent).Select(t => t.Vents.Floor))
             if (!placed.Inside(floor.Air.Outer.Bounds, floor.Layer.Number).Any(v => floor.Air.Contains(v.Centre))
                 && !findings.Exists(f => f.Height == floor.Layer.Top && f.Place is { } p && floor.Air.Contains(p)))
-                findings.Add(VentFindings.NoRoom(new(InsidePoint.Of(floor.Air), VentReason.Counter), floor.Layer));
+                findings.Add(VentFindings.NoRoom(new(InsidePoint.Find(floor.Air), VentReason.Counter), floor.Layer));
     }
 
-    private void TellOfPointsElsewhere(IReadOnlyList<FloorVents> floors, VentSpec spec) =>
-        findings.AddRange(spec.Points.Where(p => !floors.Any(f => f.Floor.Deepest is null && f.Floor.Air.Contains(p))).Select(VentFindings.NotOnAFloor));
+    private void ReportPointsOffFloors(IReadOnlyList<FloorVents> floors, VentSpec spec) =>
+        findings.AddRange(spec.Points.Where(p => !floors.Any(f => f.Floor.DeepestPoint is null && f.Floor.Air.Contains(p))).Select(VentFindings.NotOnAFloor));
 }

@@ -24,12 +24,12 @@ internal sealed class VentRow
     }
 
     /// <summary>Corners first, then evenly between them, nowhere farther apart than the spacing.</summary>
-    public IEnumerable<VentWish> Wishes(double spacing)
+    public IEnumerable<VentCandidate> Candidates(double spacing)
     {
         var corners = Corners(spacing).Order().ToList();
         foreach (var (along, turn) in corners) yield return new(line.PointAt(along), VentReason.Corner, line.PointAt, along, turn);
         var starts = corners.Select(c => c.Along).ToList();
-        if (starts.Count == 0) starts.Add(RowStart.Of(line, middle));
+        if (starts.Count == 0) starts.Add(RowStart.Find(line, middle));
         for (var c = 0; c < starts.Count; c++)
         {
             var end = c + 1 < starts.Count ? starts[c + 1] : starts[0] + line.Loop.Length;

@@ -6,19 +6,19 @@ namespace BuckGen.Design.Venting;
 /// <summary>How wide a vent may be: no wider than the sheet is thick where it lands, so that it leaves no pimple.</summary>
 /// <param name="ArealRatio">Area of the formed sheet over area of the flat sheet that becomes it.</param>
 /// <param name="FormedThickness">Mean thickness of the formed sheet, mm.</param>
-/// <param name="Largest">Widest hole allowed, mm.</param>
-public sealed record VentSizing(double ArealRatio, double FormedThickness, double Largest)
+/// <param name="MaxDiameter">Widest hole allowed, mm.</param>
+public sealed record VentSizing(double ArealRatio, double FormedThickness, double MaxDiameter)
 {
     /// <summary>Widest hole for any sheet, mm: heavy rigid sheet (SPI Plastics Engineering Handbook, from memory).</summary>
-    public const double WidestEver = 1.5;
+    public const double UpperLimit = 1.5;
 
     /// <summary>Narrowest hole that is worth drilling, mm: a common small drill (common practice, no source).</summary>
-    public const double NarrowestEver = 0.4;
+    public const double LowerLimit = 0.4;
 
     /// <summary>
     /// Sizes the vents of a buck by the mean thickness of the formed sheet, and by what the plastic takes without a mark.
     /// </summary>
-    internal static VentSizing Of(Blank blank, CatalogPlastic? plastic) =>
+    internal static VentSizing FromBlank(Blank blank, CatalogPlastic? plastic) =>
         // To a twentieth of a millimetre, as drills come; always downward.
-        new(blank.Ratios.Areal, blank.MeanThickness, Math.Min(plastic?.LargestVent(blank.Gauge) ?? WidestEver, Math.Floor(blank.MeanThickness * 20) / 20));
+        new(blank.Ratios.Areal, blank.MeanThickness, Math.Min(plastic?.MaxVentDiameter(blank.Gauge) ?? UpperLimit, Math.Floor(blank.MeanThickness * 20) / 20));
 }

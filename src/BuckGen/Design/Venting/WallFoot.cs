@@ -40,7 +40,7 @@ internal sealed class WallFoot
     {
         (this.floor, this.distance, this.reach) = (floor, distance, reach);
         (line, pieces, Within) = (new(loop), new(loop.Segments), loop.Bounds.Grown(reach));
-        start = new(() => RowStart.Of(line, middle));
+        start = new(() => RowStart.Find(line, middle));
     }
 
     public double Length => line.Loop.Length;
@@ -52,7 +52,7 @@ internal sealed class WallFoot
     public Vec2 PointAt(double along) => line.PointAt(along);
 
     /// <summary>A wish for a vent beside the foot.</summary>
-    public VentWish WishAt(double along)
+    public VentCandidate CandidateAt(double along)
     {
         var place = PlaceAt(along);
         return new(place, place.DistanceTo(PointAt(along)) < distance - Narrow ? VentReason.Gap : VentReason.Wall, PlaceAt, along);
@@ -95,7 +95,7 @@ internal sealed class WallFoot
     private IEnumerable<double> FeetOf(Vec2 vent)
     {
         if (!Within.Contains(vent)) yield break;
-        foreach (var i in pieces.NumbersMeeting(Bounds.Of(vent, vent).Grown(reach)))
+        foreach (var i in pieces.IndicesIntersecting(Bounds.FromCorners(vent, vent).Grown(reach)))
         {
             var piece = line.Loop.Segments[i];
             var t = piece.NearestParameter(vent);

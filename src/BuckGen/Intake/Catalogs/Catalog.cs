@@ -12,7 +12,7 @@ public sealed record Catalog
     public required ImmutableArray<CatalogPlastic> Plastic { get; init; }
 
     /// <summary>The catalog that comes with the library.</summary>
-    public static Catalog BuiltIn { get; } = new OwnCatalog().AddTo(new() { Stock = [], Plastic = [] });
+    public static Catalog BuiltIn { get; } = new BuiltInCatalog().AddTo(new() { Stock = [], Plastic = [] });
 
     /// <summary>A sheet, or null when the catalog does not hold it.</summary>
     /// <param name="id">Its id, upper and lower case alike.</param>
@@ -36,7 +36,7 @@ public sealed record Catalog
         entries.FirstOrDefault(e => string.Equals(e.Id, id, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The file that is part of the library.</summary>
-    private sealed class OwnCatalog : ICatalogSource
+    private sealed class BuiltInCatalog : ICatalogSource
     {
         public string Name => "catalog.toml";
 

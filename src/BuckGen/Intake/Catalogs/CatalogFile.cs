@@ -30,7 +30,7 @@ public static class CatalogFile
         }
 
         var outside = new CatalogTable(name, "", 1, document.KeyValues);
-        outside.RefuseTheRest("tables [[stock]], [[plastic]] and [sources]");
+        outside.RejectUnknownKeys("tables [[stock]], [[plastic]] and [sources]");
         var tables = document.Tables.Select(t => (Kind: KindOf(t, name), Table: TableOf(t, name))).ToList();
         var sources = tables.Where(t => t.Kind == "sources").SelectMany(t => t.Table.AllTexts()).ToImmutableDictionary();
         // In the order of the file, so that an entry can be like one above it.

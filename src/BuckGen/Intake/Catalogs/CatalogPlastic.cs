@@ -30,7 +30,7 @@ public sealed record CatalogPlastic : CatalogEntry
     public double DraftMale => NumberOf("draft-male") ?? throw new InvalidOperationException($"The plastic {Id} has no draft.");
 
     /// <summary>Least draft for a male buck, degrees; null when not known.</summary>
-    public double? DraftMaleLeast => NumberOf("draft-male-least");
+    public double? MinDraftMale => NumberOf("draft-male-least");
 
     /// <summary>From the least to the most draft that sources advise for a male buck, degrees; null when not known.</summary>
     public FigureRange? DraftMalePublished => RangeOf("draft-male-published");
@@ -39,7 +39,7 @@ public sealed record CatalogPlastic : CatalogEntry
     public double? DraftFemale => NumberOf("draft-female");
 
     /// <summary>Least draft for a female buck, degrees; null when not known.</summary>
-    public double? DraftFemaleLeast => NumberOf("draft-female-least");
+    public double? MinDraftFemale => NumberOf("draft-female-least");
 
     /// <summary>From the least to the most draft that sources advise for a female buck, degrees; null when not known.</summary>
     public FigureRange? DraftFemalePublished => RangeOf("draft-female-published");
@@ -82,7 +82,7 @@ public sealed record CatalogPlastic : CatalogEntry
 
     /// <summary>Widest vent that leaves no visible mark, mm; null when not known.</summary>
     /// <param name="gauge">Thickness of the sheet, mm.</param>
-    internal double? LargestVent(double gauge) => NumberOf(gauge < HeavyGauge ? "vent-thin" : "vent-heavy");
+    internal double? MaxVentDiameter(double gauge) => NumberOf(gauge < HeavyGauge ? "vent-thin" : "vent-heavy");
 
     /// <summary>
     /// How the plastic takes up heat between two temperatures, with the middle of each range; the heat of melting counts whole

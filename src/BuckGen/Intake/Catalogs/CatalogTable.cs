@@ -7,7 +7,7 @@ namespace BuckGen.Intake.Catalogs;
 internal sealed class CatalogTable
 {
     private readonly Dictionary<string, (object? Value, int Line)> values = new(StringComparer.Ordinal);
-    private readonly HashSet<string> asked = new(StringComparer.Ordinal);
+    private readonly HashSet<string> usedKeys = new(StringComparer.Ordinal);
     private readonly string file;
     private readonly string title;
     private readonly int line;
@@ -19,7 +19,7 @@ internal sealed class CatalogTable
         {
             var key = TomlValue.KeyOf(item);
             var at = item.Span.Start.Line + 1;
-            if (!values.TryAdd(key, (TomlValue.Of(item.Value), at)))
+            if (!values.TryAdd(key, (TomlValue.ToObject(item.Value), at)))
                 throw new CatalogException($"{file}, line {at}: \"{key}\" is given twice; remove one.");
         }
     }
@@ -29,7 +29,7 @@ internal sealed class CatalogTable
 
     public object? Take(string key)
     {
-        asked.Add(key);
+        usedKeys.Add(key);
         return values.TryGetValue(key, out var found) ? found.Value : null;
     }
 
@@ -49,10 +49,10 @@ internal sealed class CatalogTable
     public IEnumerable<KeyValuePair<string, string>> AllTexts() => values.Keys.Select(key => KeyValuePair.Create(key, RequiredText(key)));
 
     /// <summary>Refuses unknown keys and lists the known ones.</summary>
-    public void RefuseTheRest(string? known = null)
+    public void RejectUnknownKeys(string? known = null)
     {
-        foreach (var key in values.Keys.Where(k => !asked.Contains(k)))
-            throw Fault(key, $"\"{key}\" is not known; known here: {known ?? string.Join(", ", asked.Order(StringComparer.Ordinal))}");
+        foreach (var key in values.Keys.Where(k => !usedKeys.Contains(k)))
+            throw Fault(key, $"\"{key}\" is not known; known here: {known ?? string.Join(", ", usedKeys.Order(StringComparer.Ordinal))}");
     }
 
     /// <summary>A fault of a key: at its line, or at the table's when it is not given.</summary>

@@ -18,7 +18,7 @@ internal static class EntryReading
         var name = table.Text("name") ?? like?.Name ?? table.RequiredText("name");
         var reading = new FigureReading(table, sources);
         var figures = kinds.All.Select(kind => reading.Read(kind) ?? like?.Find(kind.Key)).OfType<CatalogFigure>().ToImmutableArray();
-        table.RefuseTheRest();
+        table.RejectUnknownKeys();
         foreach (var kind in kinds.All)
             if (kind.Required && figures.All(f => f.Key != kind.Key))
                 throw table.Fault(kind.Key, $"\"{kind.Key}\" is missing: the {kind.Name}; add {kind.Key} = ...");

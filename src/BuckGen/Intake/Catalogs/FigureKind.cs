@@ -20,11 +20,11 @@ internal sealed record FigureKind(string Key, string Name)
     /// <summary>True when every entry needs it.</summary>
     public bool Required { get; init; }
 
-    public static FigureKind Number(string key, string name, string unit, double least, double most) =>
-        new(key, name) { Unit = unit, Limits = new(least, most) };
+    public static FigureKind Number(string key, string name, string unit, double min, double max) =>
+        new(key, name) { Unit = unit, Limits = new(min, max) };
 
-    public static FigureKind Range(string key, string name, string unit, double least, double most) =>
-        Number(key, name, unit, least, most) with { MayBeRange = true };
+    public static FigureKind Range(string key, string name, string unit, double min, double max) =>
+        Number(key, name, unit, min, max) with { MayBeRange = true };
 
     public static FigureKind Choice(string key, string name, params string[] words) => new(key, name) { Words = words };
 

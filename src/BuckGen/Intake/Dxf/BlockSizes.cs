@@ -9,14 +9,14 @@ namespace BuckGen.Intake.Dxf;
 internal sealed class BlockSizes(DxfDrawing drawing, string name)
 {
     /// <summary>Largest number of lines and curves of a drawing with its blocks in place.</summary>
-    private const double Most = 500_000;
+    private const double MaxCurves = 500_000;
 
     /// <summary>
     /// What blocks may make of any drawing, and how often they may repeat what the file spells out; our own numbers.
     /// </summary>
     private const double AnyDrawing = 50_000, Repeats = 4;
 
-    private const int Deepest = 100;
+    private const int MaxDepth = 100;
     private readonly Dictionary<string, double> sizes = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, DxfBlock> blocks = ByName(drawing);
     private readonly List<string> inside = [];
@@ -29,10 +29,10 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
     {
         var total = SizeOf(drawing.Entities);
         var spelt = drawing.Entities.Sum(CurvesOf) + drawing.Blocks.Sum(b => b.Entities.Sum(CurvesOf));
-        var most = Math.Min(Most, AnyDrawing + Repeats * spelt);
-        if (total > most)
+        var max = Math.Min(MaxCurves, AnyDrawing + Repeats * spelt);
+        if (total > max)
             throw new OutlineException(FormattableString.Invariant(
-                $"{name}: with every block in place the drawing has {(total < 1e15 ? total.ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} lines and curves; the limit for a file that spells out {spelt:0} is {most:0}; explode it and keep what is needed"));
+                $"{name}: with every block in place the drawing has {(total < 1e15 ? total.ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} lines and curves; the limit for a file that spells out {spelt:0} is {max:0}; explode it and keep what is needed"));
     }
 
     private static Dictionary<string, DxfBlock> ByName(DxfDrawing drawing)
@@ -58,9 +58,9 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
         if (Find(insert.Block) is not { } block) return 1;
         if (sizes.TryGetValue(block.Name, out var known)) return known;
         if (inside.Contains(block.Name, StringComparer.OrdinalIgnoreCase))
-            throw new OutlineException($"{name}: line {insert.Line}, INSERT: the block {Excerpt.Of(block.Name)} contains itself ({Excerpt.Of([.. inside.AsEnumerable().Reverse()], 3)}); remove that insert");
-        if (inside.Count == Deepest)
-            throw new OutlineException($"{name}: line {insert.Line}, INSERT: blocks are nested more than {Deepest} deep; explode the drawing");
+            throw new OutlineException($"{name}: line {insert.Line}, INSERT: the block {Excerpt.Shorten(block.Name)} contains itself ({Excerpt.ShortenList([.. inside.AsEnumerable().Reverse()], 3)}); remove that insert");
+        if (inside.Count == MaxDepth)
+            throw new OutlineException($"{name}: line {insert.Line}, INSERT: blocks are nested more than {MaxDepth} deep; explode the drawing");
         inside.Add(block.Name);
         var size = 1 + SizeOf(block.Entities);
         inside.RemoveAt(inside.Count - 1);

@@ -20,12 +20,12 @@ internal static class DxfOutline
     {
         ArgumentNullException.ThrowIfNull(drawing);
         ArgumentNullException.ThrowIfNull(options);
-        var scale = DxfScale.Of(drawing, options.Units);
+        var scale = DxfScale.FromDrawing(drawing, options.Units);
         var blocks = new BlockSizes(drawing, name);
         blocks.RefuseRunaway();
         var leftOut = new LeftOut();
         var placed = new PlacedEntities(blocks, new(drawing, options), leftOut, cancellation)
-            .Of(drawing.Entities, Affine.Scaling(scale.MillimetresPerUnit, default)).ToList();
+            .Enumerate(drawing.Entities, Affine.Scaling(scale.MillimetresPerUnit, default)).ToList();
         var paths = Paths(placed, leftOut, cancellation);
         // A filled area repeats the outline round it, as a rule; it counts only where nothing else is drawn.
         var hatches = placed.Where(p => p.Entity is DxfHatch).ToList();
@@ -45,13 +45,13 @@ internal static class DxfOutline
         foreach (var (entity, layer, map) in placed)
         {
             cancellation.ThrowIfCancellationRequested();
-            if (EntityCurves.Of(entity) is { } curves)
+            if (EntityCurves.FromEntity(entity) is { } curves)
             {
                 paths.Add(PathOf(curves, entity, layer, map, paths.Count));
                 Remark(entity, layer, leftOut);
             }
             else if (entity is DxfText) leftOut.Add("text-ignored", entity, layer, "Convert text to outlines first if it is to be cut.");
-            else if (entity is DxfPolyline) leftOut.AddWords("entity-ignored", $"polygon mesh ({entity.Type}) on layer {Excerpt.Of(layer)}", "");
+            else if (entity is DxfPolyline) leftOut.AddWords("entity-ignored", $"polygon mesh ({entity.Type}) on layer {Excerpt.Shorten(layer)}", "");
             else if (entity is not DxfHatch) leftOut.Add("entity-ignored", entity, layer);
         }
 
@@ -64,9 +64,9 @@ internal static class DxfOutline
     private static void Remark(DxfEntity entity, string layer, LeftOut leftOut)
     {
         if (entity is DxfPolyline { HasWidth: true })
-            leftOut.AddWords("width-ignored", $"line width of {entity.Type} on layer {Excerpt.Of(layer)}", "The middle of a wide line counts.");
+            leftOut.AddWords("width-ignored", $"line width of {entity.Type} on layer {Excerpt.Shorten(layer)}", "The middle of a wide line counts.");
         if (entity is DxfSpline spline && SplineCurves.IsFitOnly(spline))
-            leftOut.Tell("spline-through-points",
+            leftOut.Report("spline-through-points",
                 $"The SPLINE at line {entity.Line} gives only points to pass through; a smooth curve was put through them. Check it, or save the drawing with control points.");
     }
 
@@ -75,7 +75,7 @@ internal static class DxfOutline
         var (hatch, layer, map) = placed;
         var toDrawing = FlatPlane.MapOf(hatch).Then(map);
         return ((DxfHatch)hatch).Paths.SelectMany((path, number) => path.Edges.Select(edge => (edge, number)))
-            .Select(e => PathOf(EntityCurves.Of(e.edge)!, e.edge, layer, toDrawing, e.number) with { Source = $"HATCH at line {hatch.Line}" });
+            .Select(e => PathOf(EntityCurves.FromEntity(e.edge)!, e.edge, layer, toDrawing, e.number) with { Source = $"HATCH at line {hatch.Line}" });
     }
 
     private static Bounds BoundsOf(ImmutableArray<DrawnPath> paths, CancellationToken cancellation)

@@ -31,7 +31,7 @@ internal sealed record DxfScale(double MillimetresPerUnit, string Words, DxfScal
     }
 
     /// <summary>The given unit, else the one in the header, else millimetres.</summary>
-    public static DxfScale Of(DxfDrawing drawing, string? asked)
+    public static DxfScale FromDrawing(DxfDrawing drawing, string? asked)
     {
         if (asked is not null) return new(DrawingUnit.MillimetresIn(asked), $"{asked} (as asked)", Origin.Asked);
         if (drawing.InsertionUnits is { } code && DxfUnits.MillimetresPerUnit(code) is { } factor)

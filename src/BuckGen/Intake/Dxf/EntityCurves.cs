@@ -12,20 +12,20 @@ internal sealed record EntityCurves(ImmutableArray<Curve> Curves, bool Closed)
 {
     // A few programs write 6.28 for a whole turn.
     private const double NearlyWhole = 0.0035;
-    private const double LeastBulge = 1e-8;
+    private const double MinBulge = 1e-8;
 
     /// <summary>An entity of no size, so that its place can be reported.</summary>
     private static EntityCurves Point(Vec2 place) => new([new LineCurve(place, place)], false);
 
     /// <summary>The curves, or null for an entity that draws none.</summary>
-    public static EntityCurves? Of(DxfEntity entity) => entity switch
+    public static EntityCurves? FromEntity(DxfEntity entity) => entity switch
     {
         DxfLine line => Line(line),
         DxfArc arc => Arc(arc),
         DxfCircle circle => Circle(circle),
         DxfEllipse ellipse => Ellipse(ellipse),
         DxfPolyline { Kind: not DxfPolylineKind.Mesh } polyline => Polyline(polyline),
-        DxfSpline spline => SplineCurves.Of(spline),
+        DxfSpline spline => SplineCurves.FromSpline(spline),
         _ => null,
     };
 
@@ -79,7 +79,7 @@ internal sealed record EntityCurves(ImmutableArray<Curve> Curves, bool Closed)
     private static Curve Piece(DxfVertex from, DxfVertex to)
     {
         var (start, end) = (new Vec2(from.X, from.Y), new Vec2(to.X, to.Y));
-        if (Math.Abs(from.Bulge) < LeastBulge || start == end) return new LineCurve(start, end);
+        if (Math.Abs(from.Bulge) < MinBulge || start == end) return new LineCurve(start, end);
         var arc = new Segment(start, end, from.Bulge);
         var toStart = start - arc.Centre;
         var angle = Math.Atan2(toStart.Y, toStart.X);

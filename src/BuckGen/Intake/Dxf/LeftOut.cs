@@ -8,12 +8,12 @@ namespace BuckGen.Intake.Dxf;
 internal sealed class LeftOut
 {
     /// <summary>At most this many things of a kind are named one by one.</summary>
-    private const int MostNamed = 5;
+    private const int MaxNamed = 5;
 
     /// <summary>
     /// A layer name that was shortened already, with the reason why the layer is hidden, is not shortened again.
     /// </summary>
-    private const int Longest = 80;
+    private const int MaxLength = 80;
 
     private readonly List<(string Kind, string What, string Remedy)> order = [];
     private readonly Dictionary<(string, string), int> counts = [];
@@ -25,7 +25,7 @@ internal sealed class LeftOut
     /// <param name="layer">The layer it is on, and why it is not seen where that is the reason.</param>
     /// <param name="remedy">A sentence on what to do, or empty.</param>
     public void Add(string kind, DxfEntity entity, string layer, string remedy = "") =>
-        AddWords(kind, $"{Excerpt.Of(entity.Type)} on layer {(layer.Length > Longest ? Excerpt.Of(layer) : layer)}", remedy);
+        AddWords(kind, $"{Excerpt.Shorten(entity.Type)} on layer {(layer.Length > MaxLength ? Excerpt.Shorten(layer) : layer)}", remedy);
 
     /// <summary>Counts one more thing, in words of its own.</summary>
     public void AddWords(string kind, string what, string remedy)
@@ -35,7 +35,7 @@ internal sealed class LeftOut
     }
 
     /// <summary>Reports something that needs a sentence of its own.</summary>
-    public void Tell(string kind, string message) => single.Add(new(kind, message));
+    public void Report(string kind, string message) => single.Add(new(kind, message));
 
     /// <summary>One note for each kind and remedy, then the single ones.</summary>
     public ImmutableArray<ReadNote> Notes =>
@@ -43,14 +43,14 @@ internal sealed class LeftOut
 
     private ReadNote Gathered(string kind, string remedy, ImmutableArray<(string Kind, string What, string Remedy)> group)
     {
-        var named = string.Join(", ", group.Take(MostNamed).Select(o => $"{counts[(o.Kind, o.What)]} {o.What}"));
-        var rest = group.Skip(MostNamed).Sum(o => counts[(o.Kind, o.What)]);
-        return new(kind, $"left out: {named}{(rest == 0 ? "" : $" and {rest} more on {group.Length - MostNamed} other layers or of other types")}.{(remedy.Length == 0 ? "" : $" {remedy}")}");
+        var named = string.Join(", ", group.Take(MaxNamed).Select(o => $"{counts[(o.Kind, o.What)]} {o.What}"));
+        var rest = group.Skip(MaxNamed).Sum(o => counts[(o.Kind, o.What)]);
+        return new(kind, $"left out: {named}{(rest == 0 ? "" : $" and {rest} more on {group.Length - MaxNamed} other layers or of other types")}.{(remedy.Length == 0 ? "" : $" {remedy}")}");
     }
 
     private static IEnumerable<ReadNote> First(IGrouping<string, ReadNote> kind)
     {
         var all = kind.Count();
-        return all <= MostNamed ? kind : kind.Take(MostNamed).Append(new(kind.Key, $"The same holds for {all - MostNamed} more."));
+        return all <= MaxNamed ? kind : kind.Take(MaxNamed).Append(new(kind.Key, $"The same holds for {all - MaxNamed} more."));
     }
 }

@@ -11,7 +11,7 @@ internal readonly record struct PlacedEntity(DxfEntity Entity, string Layer, Aff
 /// <summary>Lists the entities of a drawing that are to be seen, with every block put in place.</summary>
 internal sealed class PlacedEntities(BlockSizes blocks, Visibility visibility, LeftOut leftOut, CancellationToken cancellation)
 {
-    public IEnumerable<PlacedEntity> Of(IEnumerable<DxfEntity> entities, Affine map, string? insertLayer = null)
+    public IEnumerable<PlacedEntity> Enumerate(IEnumerable<DxfEntity> entities, Affine map, string? insertLayer = null)
     {
         foreach (var entity in entities)
         {
@@ -20,7 +20,7 @@ internal sealed class PlacedEntities(BlockSizes blocks, Visibility visibility, L
             var layer = insertLayer is not null && entity.Layer == "0" ? insertLayer : entity.Layer;
             if (visibility.ReasonHidden(entity, layer) is { } reason)
             {
-                leftOut.Add("hidden-ignored", entity, $"{Excerpt.Of(layer)} ({reason})", "Show them if they belong to the outline.");
+                leftOut.Add("hidden-ignored", entity, $"{Excerpt.Shorten(layer)} ({reason})", "Show them if they belong to the outline.");
             }
             else if (entity is not DxfInsert insert)
             {
@@ -37,17 +37,17 @@ internal sealed class PlacedEntities(BlockSizes blocks, Visibility visibility, L
     {
         if (blocks.Find(insert.Block) is not { } block)
         {
-            leftOut.AddWords("block-missing", $"INSERT of the block {Excerpt.Of(insert.Block)}, which the file does not define", "");
+            leftOut.AddWords("block-missing", $"INSERT of the block {Excerpt.Shorten(insert.Block)}, which the file does not define", "");
             return [];
         }
 
         if (insert.Scale.X == 0 || insert.Scale.Y == 0)
         {
-            leftOut.AddWords("insert-collapsed", $"INSERT of the block {Excerpt.Of(insert.Block)} with a scale of 0 (line {insert.Line})", "");
+            leftOut.AddWords("insert-collapsed", $"INSERT of the block {Excerpt.Shorten(insert.Block)} with a scale of 0 (line {insert.Line})", "");
             return [];
         }
 
-        return Grid(insert).SelectMany(shift => Of(block.Entities, InBlock(insert, block, shift).Then(map), layer));
+        return Grid(insert).SelectMany(shift => Enumerate(block.Entities, InBlock(insert, block, shift).Then(map), layer));
     }
 
     private static IEnumerable<Vec2> Grid(DxfInsert insert)

@@ -11,16 +11,16 @@ namespace BuckGen.Intake.Dxf;
 internal static class SplineCurves
 {
     // Stretches that share their end may differ only by rounding.
-    private const double LargestJump = 1e-6;
+    private const double MaxJump = 1e-6;
 
-    public static EntityCurves Of(DxfSpline spline)
+    public static EntityCurves FromSpline(DxfSpline spline)
     {
         FlatPlane.RequireLevel(spline, spline.ControlPoints.Concat(spline.FitPoints).Select(p => p.Z));
         if (IsFitOnly(spline)) return ThroughFitPoints(spline);
         // The closed and periodic flags change nothing: points and knots define the curve.
         var stretches = NurbsCurve.Stretches(spline.Degree, spline.Knots, Flat(spline.ControlPoints), spline.Weights);
         foreach (var (before, after) in stretches.Zip(stretches.Skip(1)))
-            if (before.End.DistanceTo(after.Start) > LargestJump)
+            if (before.End.DistanceTo(after.Start) > MaxJump)
                 throw new DxfException(
                     string.Create(CultureInfo.InvariantCulture, $"the curve breaks at {before.End}, where a knot is repeated more than {spline.Degree} times; redraw it"),
                     spline.Line, spline.Type);

@@ -9,10 +9,10 @@ namespace BuckGen.Intake.Healing;
 internal sealed class CrossingSearch
 {
     /// <summary>The search ends at this many crossings; there may be more then.</summary>
-    public const int MostCrossings = 1000;
-    private const long MostComparisons = 5_000_000;
-    private const long MostSteps = 3_000_000;
-    private const long MostProbes = 10_000_000;
+    public const int MaxCrossings = 1000;
+    private const long MaxComparisons = 5_000_000;
+    private const long MaxSteps = 3_000_000;
+    private const long MaxProbes = 10_000_000;
 
     private readonly ImmutableArray<Loop> loops;
     private readonly Tolerance tolerance;
@@ -59,11 +59,11 @@ internal sealed class CrossingSearch
             foreach (var q in tree.Query(Box(SegmentOf(p))))
             {
                 if (q <= p) continue;
-                if (++comparisons > MostComparisons) return false;
+                if (++comparisons > MaxComparisons) return false;
                 cancellation.ThrowIfCancellationRequested();
                 Compare(p, q);
-                if (steps > MostSteps) return crossings.Count > 0;
-                if (crossings.Count >= MostCrossings) return true;
+                if (steps > MaxSteps) return crossings.Count > 0;
+                if (crossings.Count >= MaxCrossings) return true;
             }
 
         return true;
@@ -74,7 +74,7 @@ internal sealed class CrossingSearch
         var (a, b) = (SegmentOf(p), SegmentOf(q));
         var (ofA, ofB) = (pieces[p], pieces[q]);
         Span<Vec2> points = stackalloc Vec2[2];
-        var count = Meeting.Find(a, b, tolerance.Coincident, points);
+        var count = SegmentIntersection.Find(a, b, tolerance.Coincident, points);
         for (var i = 0; i < count; i++)
         {
             var place = points[i];
@@ -85,7 +85,7 @@ internal sealed class CrossingSearch
             else if (crosses is null && ofA.Loop != ofB.Loop) sharing.TryAdd((ofA.Loop, ofB.Loop), place);
         }
 
-        if (count > 0 || SharedStretch.Of(a, b, tolerance) is not { } shared) return;
+        if (count > 0 || SharedStretch.Find(a, b, tolerance) is not { } shared) return;
         if (sharedLength == 0) firstShared = shared.Place;
         sharedLength += shared.Straight;
         if (ofA.Loop != ofB.Loop) sharing.TryAdd((ofA.Loop, ofB.Loop), shared.Place);
@@ -105,7 +105,7 @@ internal sealed class CrossingSearch
             cancellation.ThrowIfCancellationRequested();
             if (!interiors.TryGetValue(b, out var around)) interiors[b] = around = new(loops[b]);
             if (Straddling.Straddles(loops[a], loops[b], around, tolerance.Chord, ref probes)) crossings.Add(new(place, a, b));
-            if (probes > MostProbes) return crossings.Count > 0;
+            if (probes > MaxProbes) return crossings.Count > 0;
         }
 
         return true;

@@ -29,7 +29,7 @@ internal static class Crossings
         var search = Search(loops, name, tolerance, cancellation);
         var united = OverlapUniting.Unite(loops, search.Crossings, tolerance, cancellation);
         if (!united.Repairs.IsEmpty) search = Search(united.Result, name, tolerance, cancellation);
-        if (!search.Crossings.IsEmpty) throw new OutlineException($"{name}: {Complaint(search.Crossings, united.Result)}");
+        if (!search.Crossings.IsEmpty) throw new OutlineException($"{name}: {Describe(search.Crossings, united.Result)}");
         return new(united.Result, united.Repairs, search.SharedLength == 0 ? [] : [new("shared-edge", FormattableString.Invariant(
             $"Outlines share {search.SharedLength:F3} mm of edge, at first near {search.FirstShared}; a cutter would cut it twice."))]);
     }
@@ -42,7 +42,7 @@ internal static class Crossings
             : search;
     }
 
-    private static string Complaint(ImmutableArray<Crossing> crossings, ImmutableArray<SourcedLoop> loops)
+    private static string Describe(ImmutableArray<Crossing> crossings, ImmutableArray<SourcedLoop> loops)
     {
         var first = crossings[0];
         if (first.Twice) return $"the outline runs twice the same way at {first.Place} ({loops[first.LoopA].Path.Source}); draw it once round";

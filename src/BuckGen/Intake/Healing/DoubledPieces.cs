@@ -14,7 +14,7 @@ internal static class DoubledPieces
     /// <summary>The pieces without needless copies; null when too many lie on each other to resolve.</summary>
     public static Healed<ImmutableArray<Piece>>? Remove(ImmutableArray<Piece> pieces, Tolerance tolerance, CancellationToken cancellation)
     {
-        var nodes = EndNodes.Of(pieces, tolerance, cancellation);
+        var nodes = EndNodes.Find(pieces, tolerance, cancellation);
         if (FindSets(pieces, nodes, tolerance, cancellation) is not { } found) return null;
         if (found.IsEmpty) return new(pieces, []);
 
@@ -34,7 +34,7 @@ internal static class DoubledPieces
         var longest = doubled.Max(s => s.Members.Select(m => pieces[m].Segment.Length).Order().SkipLast(1).Last());
         return new([.. result.OfType<Piece>()], [new("duplicate-removed", count, longest,
             [.. doubled.SelectMany(s => s.Members.Skip(1)).Select(m => pieces[m].Segment.PointAt(0.5))], FormattableString.Invariant(
-            $"{Counted.Of(count, "line or arc", "lines or arcs")} drawn again on top of others {Counted.Were(count)} removed, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members[^1]].Path.Source}."))]);
+            $"{CountText.Format(count, "line or arc", "lines or arcs")} drawn again on top of others {CountText.WasOrWere(count)} removed, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members[^1]].Path.Source}."))]);
 
         // Changes the degrees from all copies to the one kept, or back.
         void Count(DoubledSet set, int sign)

@@ -8,7 +8,7 @@ namespace BuckGen.Intake.Healing;
 /// <param name="Places">Where each node lies.</param>
 internal sealed record EndNodes(int[] From, int[] To, Vec2[] Places)
 {
-    public static EndNodes Of(IReadOnlyList<Piece> pieces, Tolerance tolerance, CancellationToken cancellation)
+    public static EndNodes Find(IReadOnlyList<Piece> pieces, Tolerance tolerance, CancellationToken cancellation)
     {
         var grid = new PointGrid(tolerance.Coincident);
         var places = new List<Vec2>();

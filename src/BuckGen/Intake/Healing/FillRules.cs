@@ -19,7 +19,7 @@ internal static class FillRules
             .ToHashSet();
         return idle.Count == 0 ? (loops, []) : (
             [.. loops.Where(l => !idle.Contains(l))],
-            [new("nonzero-applied", $"{Counted.Of(idle.Count, "loop")} inside a filled area {Counted.Were(idle.Count)} left out, as the nonzero fill rule requires, the first in {idle.First().Path.Source}.")]);
+            [new("nonzero-applied", $"{CountText.Format(idle.Count, "loop")} inside a filled area {CountText.WasOrWere(idle.Count)} left out, as the nonzero fill rule requires, the first in {idle.First().Path.Source}.")]);
     }
 
     /// <summary>The loops of a nonzero shape that have filled area on both sides.</summary>

@@ -7,7 +7,7 @@ namespace BuckGen.Intake.Healing;
 internal static class GapClosing
 {
     // With more ends than this within one joining distance, it is unclear which belong together.
-    private const int NearestLookedAt = 64;
+    private const int NearestCandidates = 64;
 
     /// <summary>The nodes with each pair of open ends in reach of each other made one; the nearest pairs go first.</summary>
     public static Healed<EndNodes> Close(EndNodes nodes, Tolerance tolerance, CancellationToken cancellation)
@@ -33,7 +33,7 @@ internal static class GapClosing
         return new(
             new([.. nodes.From.Select(n => merged[n])], [.. nodes.To.Select(n => merged[n])], places),
             closed.Count == 0 ? [] : [new("gap-joined", closed.Count, largest, [.. closed], FormattableString.Invariant(
-                $"{Counted.Of(closed.Count, "gap")} between ends {Counted.Were(closed.Count)} closed, the largest {largest:0.####} mm; up to {tolerance.Join:0.####} mm is closed."))]);
+                $"{CountText.Format(closed.Count, "gap")} between ends {CountText.WasOrWere(closed.Count)} closed, the largest {largest:0.####} mm; up to {tolerance.Join:0.####} mm is closed."))]);
     }
 
     private static IEnumerable<(double Distance, int A, int B)> Candidates(Vec2[] places, int[] degrees, double reach, CancellationToken cancellation)
@@ -44,7 +44,7 @@ internal static class GapClosing
         {
             cancellation.ThrowIfCancellationRequested();
             if (degrees[b] % 2 == 0) continue;
-            foreach (var a in grid.Near(places[b]).Take(NearestLookedAt)) pairs.Add((places[a].DistanceTo(places[b]), a, b));
+            foreach (var a in grid.Near(places[b]).Take(NearestCandidates)) pairs.Add((places[a].DistanceTo(places[b]), a, b));
             grid.Add(places[b], b);
         }
 

@@ -11,7 +11,7 @@ internal static class Joining
 {
     public static Healed<Joined> Join(ImmutableArray<Piece> pieces, Tolerance tolerance, CancellationToken cancellation)
     {
-        var nodes = GapClosing.Close(EndNodes.Of(pieces, tolerance, cancellation), tolerance, cancellation);
+        var nodes = GapClosing.Close(EndNodes.Find(pieces, tolerance, cancellation), tolerance, cancellation);
         return new(new Walk(pieces, nodes.Result).All(cancellation), nodes.Repairs);
     }
 

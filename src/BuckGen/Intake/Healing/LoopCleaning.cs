@@ -8,7 +8,7 @@ namespace BuckGen.Intake.Healing;
 internal static class LoopCleaning
 {
     public static Healed<ImmutableArray<SourcedLoop>> Clean(
-        ImmutableArray<SourcedLoop> loops, Tolerance tolerance, double smallest, CancellationToken cancellation)
+        ImmutableArray<SourcedLoop> loops, Tolerance tolerance, double minWidth, CancellationToken cancellation)
     {
         var kept = ImmutableArray.CreateBuilder<SourcedLoop>(loops.Length);
         var (empty, widest, firstEmpty, spikes, longest) = (new List<Vec2>(), 0.0, "", new List<Vec2>(), 0.0);
@@ -18,7 +18,7 @@ internal static class LoopCleaning
             cancellation.ThrowIfCancellationRequested();
             var trimmed = Spikes.Trim(loop.Loop.Segments, tolerance);
             var width = trimmed.Length < 2 ? 0 : Width(trimmed);
-            if (width < smallest || width == 0)
+            if (width < minWidth || width == 0)
             {
                 widest = Math.Max(widest, width);
                 if (empty.Count == 0) firstEmpty = loop.Path.Source;
@@ -48,12 +48,12 @@ internal static class LoopCleaning
         var repairs = ImmutableArray.CreateBuilder<Repair>();
         if (empty.Count > 0)
             repairs.Add(new("empty-loop-dropped", empty.Count, widest, [.. empty], FormattableString.Invariant(
-                $"{Counted.Of(empty.Count, "closed path")} narrower than {smallest:0.####} mm {Counted.Were(empty.Count)} left out, the first {firstEmpty}.")));
+                $"{CountText.Format(empty.Count, "closed path")} narrower than {minWidth:0.####} mm {CountText.WasOrWere(empty.Count)} left out, the first {firstEmpty}.")));
         if (spikes.Count > 0)
-            repairs.Add(new("spike-trimmed", spikes.Count, longest, [.. spikes], $"{Counted.Of(spikes.Count, "loop")} ran out and back on the same line; that was cut off."));
+            repairs.Add(new("spike-trimmed", spikes.Count, longest, [.. spikes], $"{CountText.Format(spikes.Count, "loop")} ran out and back on the same line; that was cut off."));
         if (crossed.Count > 0)
             repairs.Add(new("crossed-corner-cut", crossed.Count, farthest, [.. crossed],
-                $"{Counted.Of(crossed.Count, "loop")} crossed {(crossed.Count == 1 ? "itself" : "themselves")} "
+                $"{CountText.Format(crossed.Count, "loop")} crossed {(crossed.Count == 1 ? "itself" : "themselves")} "
                 + FormattableString.Invariant($"up to {farthest:0.####} mm beside a corner; that was cut off.")));
         return new(kept.ToImmutable(), repairs.ToImmutable());
     }

@@ -10,7 +10,7 @@ namespace BuckGen.Intake.Healing;
 /// </summary>
 internal static class LoopDuplicates
 {
-    private const int MostComparisons = 5_000_000;
+    private const int MaxComparisons = 5_000_000;
 
     /// <summary>The loops without those drawn again.</summary>
     /// <exception cref="OutlineException">Too many loops lie about one centre.</exception>
@@ -40,14 +40,14 @@ internal static class LoopDuplicates
         }
 
         return new(kept.ToImmutable(), again.Count == 0 ? [] :
-            [new("duplicate-removed", again.Count, largest, [.. again], $"{Counted.Of(again.Count, "closed outline")} drawn again on top of another {Counted.Were(again.Count)} left out, the first {first}.")]);
+            [new("duplicate-removed", again.Count, largest, [.. again], $"{CountText.Format(again.Count, "closed outline")} drawn again on top of another {CountText.WasOrWere(again.Count)} left out, the first {first}.")]);
 
         double Compared(Loop loop, int i)
         {
             cancellation.ThrowIfCancellationRequested();
-            return ++comparisons <= MostComparisons
+            return ++comparisons <= MaxComparisons
                 ? Deviation(loop, kept[i].Loop, () => IndexOf(i), reach)
-                : throw new OutlineException($"{name}: {loops.Length} outlines take more than {MostComparisons} comparisons to find those drawn twice, since very many lie about one centre; draw each outline once");
+                : throw new OutlineException($"{name}: {loops.Length} outlines take more than {MaxComparisons} comparisons to find those drawn twice, since very many lie about one centre; draw each outline once");
         }
 
         SegmentIndex IndexOf(int i) => indexes.TryGetValue(i, out var index) ? index : indexes[i] = new(kept[i].Loop.Segments);
@@ -60,11 +60,11 @@ internal static class LoopDuplicates
         // For small shapes the reach shrinks with them: a ring with a thin wall is two loops.
         reach = Math.Min(reach, a.Diagonal / 100);
         if (Math.Abs(a.Width - b.Width) > 2 * reach || Math.Abs(a.Height - b.Height) > 2 * reach) return double.PositiveInfinity;
-        var largest = Farthest(loop, edges(), reach);
-        return largest <= reach ? Math.Max(largest, Farthest(other, new(loop.Segments), reach)) : largest;
+        var largest = MaxDistance(loop, edges(), reach);
+        return largest <= reach ? Math.Max(largest, MaxDistance(other, new(loop.Segments), reach)) : largest;
     }
 
-    private static double Farthest(Loop loop, SegmentIndex edges, double reach)
+    private static double MaxDistance(Loop loop, SegmentIndex edges, double reach)
     {
         var largest = 0.0;
         foreach (var s in loop.Segments)

@@ -20,12 +20,12 @@ internal static class LoopSplitting
             var s = segments[i];
             var cuts = new List<(double At, Vec2 Place)> { (0, joints.At(s.Start)), (1, joints.At(s.End)) };
             Span<Vec2> meeting = stackalloc Vec2[2];
-            foreach (var j in index.NumbersMeeting(s.Bounds.Grown(tolerance.Coincident)).Where(j => j != i).Order())
+            foreach (var j in index.IndicesIntersecting(s.Bounds.Grown(tolerance.Coincident)).Where(j => j != i).Order())
             {
                 // In drawing order, so that both pieces get the same point.
                 var count = i < j
-                    ? Meeting.Find(s, segments[j], tolerance.Coincident, meeting)
-                    : Meeting.Find(segments[j], s, tolerance.Coincident, meeting);
+                    ? SegmentIntersection.Find(s, segments[j], tolerance.Coincident, meeting)
+                    : SegmentIntersection.Find(segments[j], s, tolerance.Coincident, meeting);
                 for (var k = 0; k < count; k++) Cut(meeting[k]);
                 foreach (var end in (ReadOnlySpan<Vec2>)[segments[j].Start, segments[j].End])
                     if (s.DistanceTo(end) <= tolerance.Coincident) Cut(end);

@@ -6,12 +6,12 @@ namespace BuckGen.Intake.Healing;
 /// <summary>The notes of a drawing in a few words, for the message that nothing usable was left.</summary>
 internal static class NoteSummary
 {
-    private const int Most = 200;
+    private const int MaxLength = 200;
 
-    public static string Of(ImmutableArray<ReadNote> notes)
+    public static string Format(ImmutableArray<ReadNote> notes)
     {
         var ignored = notes.Where(n => n.Kind.EndsWith("-ignored", StringComparison.Ordinal)).Select(n => n.Message.TrimEnd('.'));
         var summary = string.Join("; ", ignored);
-        return summary.Length == 0 ? "" : $" ({(summary.Length <= Most ? summary : summary[..Most] + "…")})";
+        return summary.Length == 0 ? "" : $" ({(summary.Length <= MaxLength ? summary : summary[..MaxLength] + "…")})";
     }
 }

@@ -28,13 +28,13 @@ internal static class OpenEnds
         var (doubled, loose) = (again[true].ToImmutableArray(), again[false].ToImmutableArray());
         var ends = EndsOf(loose);
         var wrong = loose.Where((c, i) => loops.IsEmpty || !IsMark(c, i, loose, ends, cancellation)).ToImmutableArray();
-        if (!wrong.IsEmpty) throw new OutlineException($"{name}: {Complaint(wrong, loops.Length, tolerance, cancellation)}");
+        if (!wrong.IsEmpty) throw new OutlineException($"{name}: {Describe(wrong, loops.Length, tolerance, cancellation)}");
 
         ImmutableArray<Repair> repairs = doubled.IsEmpty ? [] :
             [new("duplicate-removed", doubled.Length, 0, [.. doubled.Select(c => c.Segments[c.Segments.Length / 2].PointAt(0.5))],
-                $"{Counted.Of(doubled.Length, "open line")} along a closed outline {Counted.Were(doubled.Length)} left out, the first {doubled[0].Path.Source}.")];
+                $"{CountText.Format(doubled.Length, "open line")} along a closed outline {CountText.WasOrWere(doubled.Length)} left out, the first {doubled[0].Path.Source}.")];
         ImmutableArray<ReadNote> notes = loose.IsEmpty ? [] :
-            [new("open-lines-ignored", $"{Counted.Of(loose.Length, "single straight line")} with open ends {Counted.Were(loose.Length)} taken for a construction mark and left out, the first {Described(loose[0])}.")];
+            [new("open-lines-ignored", $"{CountText.Format(loose.Length, "single straight line")} with open ends {CountText.WasOrWere(loose.Length)} taken for a construction mark and left out, the first {Described(loose[0])}.")];
         return (repairs, notes);
     }
 
@@ -68,17 +68,17 @@ internal static class OpenEnds
         {
             // From small to large, so that among very many ends the near ones are found without listing them all.
             for (var reach = clearance / 256; reach <= clearance; reach *= 4)
-                if (ends.Query(SegmentIndex.ToEnvelope(Bounds.Of(end, end).Grown(reach))).Any(other => other != number
+                if (ends.Query(SegmentIndex.ToEnvelope(Bounds.FromCorners(end, end).Grown(reach))).Any(other => other != number
                     && (all[other].Start.DistanceTo(end) < clearance || all[other].End.DistanceTo(end) < clearance))) return true;
             return false;
         }
     }
 
-    private static string Complaint(ImmutableArray<OpenChain> wrong, int closed, Tolerance tolerance, CancellationToken cancellation)
+    private static string Describe(ImmutableArray<OpenChain> wrong, int closed, Tolerance tolerance, CancellationToken cancellation)
     {
         var (a, b, chain) = NearestEnds(wrong, cancellation);
         var gap = a.DistanceTo(b);
-        var outlook = closed == 0 ? $"nothing is closed, only {Counted.Of(wrong.Length, "open line")}" : wrong.Length == 1 ? "the outline is open" : $"{wrong.Length} outlines are open";
+        var outlook = closed == 0 ? $"nothing is closed, only {CountText.Format(wrong.Length, "open line")}" : wrong.Length == 1 ? "the outline is open" : $"{wrong.Length} outlines are open";
         return string.Create(CultureInfo.InvariantCulture,
             $"{outlook}: nearest ends at {a} and {b}, {gap:F3} mm apart ({Described(chain)}); join them or raise the joining distance (now {tolerance.Join:0.####} mm)");
     }
@@ -110,5 +110,5 @@ internal static class OpenEnds
     }
 
     private static string Described(OpenChain chain) =>
-        chain.Path.Layer.Length == 0 ? chain.Path.Source : $"{chain.Path.Source}, layer {Excerpt.Of(chain.Path.Layer)}";
+        chain.Path.Layer.Length == 0 ? chain.Path.Source : $"{chain.Path.Source}, layer {Excerpt.Shorten(chain.Path.Layer)}";
 }

@@ -14,14 +14,14 @@ namespace BuckGen.Intake.Healing;
 internal static class OverlapUniting
 {
     /// <summary>Shapes of more pieces are refused: each piece is compared with all others.</summary>
-    private const int MostPieces = 5000;
+    private const int MaxPieces = 5000;
 
     /// <summary>The loops with every crossing nonzero shape made one; the rest as they were.</summary>
     public static Healed<ImmutableArray<SourcedLoop>> Unite(
         ImmutableArray<SourcedLoop> loops, ImmutableArray<Crossing> crossings, Tolerance tolerance, CancellationToken cancellation)
     {
         // Where the search was ended there may be very many more, and each would make further pieces.
-        if (crossings.Length >= CrossingSearch.MostCrossings) return new(loops, []);
+        if (crossings.Length >= CrossingSearch.MaxCrossings) return new(loops, []);
         var result = loops;
         var (places, first) = (new List<Vec2>(), "");
         foreach (var shape in crossings.Where(c => IsOneShape(loops[c.LoopA].Path, loops[c.LoopB].Path)).GroupBy(c => loops[c.LoopA].Path.Shape))
@@ -35,7 +35,7 @@ internal static class OverlapUniting
         }
 
         return new(result, places.Count == 0 ? [] : [new("overlap-united", places.Count, 0, [.. places],
-            $"{Counted.Of(places.Count, "crossing")} inside filled shapes {Counted.Were(places.Count)} resolved: overlapping parts were made one, as the nonzero fill rule requires, the first in {first}.")]);
+            $"{CountText.Format(places.Count, "crossing")} inside filled shapes {CountText.WasOrWere(places.Count)} resolved: overlapping parts were made one, as the nonzero fill rule requires, the first in {first}.")]);
     }
 
     private static bool IsOneShape(DrawnPath a, DrawnPath b) => a.Shape == b.Shape && a.FillRule == FillRule.NonZero && b.FillRule == FillRule.NonZero;
@@ -43,7 +43,7 @@ internal static class OverlapUniting
     /// <summary>The edges of the filled area; null when they can't be distinguished.</summary>
     private static List<Loop>? Edges(ImmutableArray<Loop> loops, Tolerance tolerance, CancellationToken cancellation)
     {
-        if (loops.Sum(l => l.Segments.Length) > MostPieces) return null;
+        if (loops.Sum(l => l.Segments.Length) > MaxPieces) return null;
         var edges = new List<Segment>();
         var known = new PointGrid(tolerance.Coincident);
         ImmutableArray<LoopInterior> interiors = [.. loops.Select(l => new LoopInterior(l))];

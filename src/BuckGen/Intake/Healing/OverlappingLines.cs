@@ -13,7 +13,7 @@ namespace BuckGen.Intake.Healing;
 internal static class OverlappingLines
 {
     private const int Directions = 3000;
-    private const int MostComparisons = 5_000_000;
+    private const int MaxComparisons = 5_000_000;
 
     /// <summary>The sets of lines that overlap; null when there are too many to resolve.</summary>
     /// <param name="pieces">All pieces.</param>
@@ -37,7 +37,7 @@ internal static class OverlappingLines
             foreach (var i in group.Concat(byDirection[(group.Key + 1) % Directions]))
                 foreach (var j in tree.Query(Box(pieces[i].Segment, new(cos, sin), tolerance)))
                 {
-                    if (++comparisons > MostComparisons) return null;
+                    if (++comparisons > MaxComparisons) return null;
                     cancellation.ThrowIfCancellationRequested();
                     if (j != i && RootOf(i) != RootOf(j) && Common(pieces[i].Segment, pieces[j].Segment, tolerance) is not null)
                         root[RootOf(i)] = RootOf(j);
@@ -80,7 +80,7 @@ internal static class OverlappingLines
     /// <summary>The bounds of a line, measured along and across a direction.</summary>
     private static Envelope Box(Segment line, Vec2 along, Tolerance tolerance)
     {
-        var b = Bounds.Of(new(along.Dot(line.Start), along.Cross(line.Start)), new(along.Dot(line.End), along.Cross(line.End)))
+        var b = Bounds.FromCorners(new(along.Dot(line.Start), along.Cross(line.Start)), new(along.Dot(line.End), along.Cross(line.End)))
             .Grown(tolerance.Coincident);
         return new(b.MinX, b.MaxX, b.MinY, b.MaxY);
     }

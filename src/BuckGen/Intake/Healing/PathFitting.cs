@@ -18,7 +18,7 @@ internal static class PathFitting
     /// <exception cref="OutlineException">A curve reaches beyond every drawing, its numbers do not define a curve, or the pieces
     /// are too many.</exception>
     public static (Healed<ImmutableArray<FittedPath>> Paths, FittedCurves Curves) Fit(
-        ImmutableArray<DrawnPath> paths, string name, Tolerance tolerance, int mostPieces, CancellationToken cancellation)
+        ImmutableArray<DrawnPath> paths, string name, Tolerance tolerance, int maxPieces, CancellationToken cancellation)
     {
         var fitted = ImmutableArray.CreateBuilder<FittedPath>(paths.Length);
         var (dropped, empty, first, curves, pieces) = (new List<Vec2>(), 0, "", FittedCurves.None, 0);
@@ -40,24 +40,24 @@ internal static class PathFitting
 
         var count = dropped.Count + empty;
         ImmutableArray<Repair> repairs = count == 0 ? [] :
-            [new("zero-length-dropped", count, 0, [.. dropped], $"{Counted.Of(count, "piece")} without length {Counted.Were(count)} left out, the first in {first}.")];
+            [new("zero-length-dropped", count, 0, [.. dropped], $"{CountText.Format(count, "piece")} without length {CountText.WasOrWere(count)} left out, the first in {first}.")];
         return (new(fitted.ToImmutable(), repairs), curves);
 
         void Count(int more, DrawnPath path)
         {
             cancellation.ThrowIfCancellationRequested();
-            if ((pieces += more) > mostPieces)
+            if ((pieces += more) > maxPieces)
                 throw new OutlineException(FormattableString.Invariant(
-                    $"{name}: {path.Source}: up to here the drawing comes to {pieces} lines and arcs at a tolerance of {tolerance.Chord:0.####} mm, the limit for a file of its size is {mostPieces}; simplify it, or raise the tolerance"));
+                    $"{name}: {path.Source}: up to here the drawing comes to {pieces} lines and arcs at a tolerance of {tolerance.Chord:0.####} mm, the limit for a file of its size is {maxPieces}; simplify it, or raise the tolerance"));
         }
     }
 
     private static void RefuseFar(Curve curve, DrawnPath path, string name)
     {
-        var reach = CurveReach.Of(curve);
-        if (!(reach <= CurveReach.Most))
+        var reach = CurveReach.Compute(curve);
+        if (!(reach <= CurveReach.MaxReach))
             throw new OutlineException(FormattableString.Invariant(
-                $"{name}: {path.Source}: it reaches {reach:G3} mm from the origin, the limit is {CurveReach.Most:G3} mm; move or repair it"));
+                $"{name}: {path.Source}: it reaches {reach:G3} mm from the origin, the limit is {CurveReach.MaxReach:G3} mm; move or repair it"));
     }
 
     /// <summary>Fits each curve and lets every piece start where the one before ends.</summary>
@@ -70,7 +70,7 @@ internal static class PathFitting
             var fit = ArcFitting.Fit(curve, tolerance.Chord);
             count(fit.Pieces.Length, path);
             if (curve is not (LineCurve or EllipseCurve { CircleRadius: not null }))
-                curves = new(curves.Count + 1, curves.Pieces + fit.Pieces.Length, Math.Max(curves.LargestError, fit.Error));
+                curves = new(curves.Count + 1, curves.Pieces + fit.Pieces.Length, Math.Max(curves.MaxError, fit.Error));
             foreach (var s in fit.Pieces)
             {
                 var joined = segments.Count > 0 ? s with { Start = segments[^1].End } : s;

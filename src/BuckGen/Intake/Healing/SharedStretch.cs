@@ -9,7 +9,7 @@ namespace BuckGen.Intake.Healing;
 internal readonly record struct SharedStretch(Vec2 Place, double Straight, bool SameWay)
 {
     /// <summary>The stretch; null when the pieces do no more than meet.</summary>
-    public static SharedStretch? Of(Segment a, Segment b, Tolerance tolerance)
+    public static SharedStretch? Find(Segment a, Segment b, Tolerance tolerance)
     {
         if (!a.IsArc && !b.IsArc)
             return OverlappingLines.Common(a, b, tolerance) is { } common

@@ -15,8 +15,8 @@ internal static class Corners
     public static EdgeCorner? Sharpest(EdgePiece[] pieces)
     {
         var most = pieces.Max(p => Math.Abs(p.Turn));
-        if (most < Bends.NoCorner) return null;
-        var sharpest = pieces.Where(p => Math.Abs(p.Turn) >= most - Same).MinBy(p => Lowest.Key(p.Segment.Start));
+        if (most < AngleTolerances.NoCorner) return null;
+        var sharpest = pieces.Where(p => Math.Abs(p.Turn) >= most - Same).MinBy(p => PlaceOrder.SortKey(p.Segment.Start));
         return new((Math.PI - most) * 180 / Math.PI, sharpest.Turn < 0, sharpest.Segment.Start);
     }
 }

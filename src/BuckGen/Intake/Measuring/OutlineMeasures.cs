@@ -12,13 +12,13 @@ namespace BuckGen.Intake.Measuring;
 /// <param name="NarrowestNeck">The smallest width of the region between two edges that face each other; null when none
 /// do.</param>
 /// <param name="NarrowestGap">The smallest open width between two edges that face each other; null when none do.</param>
-/// <param name="SmallestInsideRadius">The tightest arc that a router bit has to fit into; null when no arc curves inward.</param>
-/// <param name="SmallestOutsideRadius">The tightest arc that sticks out; null when no arc curves outward.</param>
+/// <param name="MinInsideRadius">The tightest arc that a router bit has to fit into; null when no arc curves inward.</param>
+/// <param name="MinOutsideRadius">The tightest arc that sticks out; null when no arc curves outward.</param>
 /// <param name="SharpestCorner">The corner with the smallest angle; null when every joint is smooth.</param>
 /// <param name="Error">The largest distance between a drawn curve and the edge that was measured, mm; 0 for a drawing without
 /// curves.</param>
 internal sealed record OutlineMeasures(
-    Neck? NarrowestNeck, Gap? NarrowestGap, RoundEdge? SmallestInsideRadius, RoundEdge? SmallestOutsideRadius,
+    Neck? NarrowestNeck, Gap? NarrowestGap, RoundEdge? MinInsideRadius, RoundEdge? MinOutsideRadius,
     EdgeCorner? SharpestCorner, double Error)
 {
     /// <summary>What could not be measured to its end.</summary>
@@ -27,18 +27,18 @@ internal sealed record OutlineMeasures(
     /// <summary>Measures an outline.</summary>
     /// <param name="outline">The outline.</param>
     /// <param name="cancellation">Stops the work.</param>
-    public static OutlineMeasures Of(Outline outline, CancellationToken cancellation = default)
+    public static OutlineMeasures Measure(Outline outline, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(outline);
-        var (region, error) = (outline.Region, outline.Curves.LargestError);
+        var (region, error) = (outline.Region, outline.Curves.MaxError);
         if (region.IsEmpty) return new(null, null, null, null, null, error);
-        var tree = new EdgeTree(EdgePiece.Of(region));
+        var tree = new EdgeTree(EdgePiece.FromRegion(region));
         var neck = NarrowestPlace.Find(tree, wood: true, error, cancellation);
         var gap = NarrowestPlace.Find(tree, wood: false, error, cancellation);
         return new(
             neck.Place is { } across ? new(across.A, across.B) : null,
             gap.Place is { } open ? new(open.A, open.B, Gaps.KindOf(open, region)) : null,
-            Radii.Smallest(tree.Pieces, inside: true), Radii.Smallest(tree.Pieces, inside: false),
+            Radii.Min(tree.Pieces, inside: true), Radii.Min(tree.Pieces, inside: false),
             Corners.Sharpest(tree.Pieces), error)
         {
             Notes = [.. Unfinished("neck", neck, tree), .. Unfinished("gap", gap, tree)],

@@ -14,12 +14,12 @@ internal static class Radii
     /// <summary>The smallest radius, the lowest and then the leftmost of equals; null without such arcs.</summary>
     /// <param name="pieces">The edge, region to the left.</param>
     /// <param name="inside">True for arcs round open space, false for arcs round the region.</param>
-    public static RoundEdge? Smallest(EdgePiece[] pieces, bool inside)
+    public static RoundEdge? Min(EdgePiece[] pieces, bool inside)
     {
         var arcs = pieces.Select(p => p.Segment).Where(s => s.IsArc && s.Bulge < 0 == inside && s.Sagitta >= Flat).ToList();
         if (arcs.Count == 0) return null;
         var least = arcs.Min(s => s.Radius);
-        var arc = arcs.Where(s => s.Radius <= least + Same).MinBy(s => Lowest.Key(s.PointAt(0.5)));
+        var arc = arcs.Where(s => s.Radius <= least + Same).MinBy(s => PlaceOrder.SortKey(s.PointAt(0.5)));
         return new(arc.Radius, arc.Centre, arc.PointAt(0.5));
     }
 }

@@ -6,17 +6,17 @@ namespace BuckGen.Intake.Outlines;
 /// <summary>A place in a drawing that was repaired so that the drawing could be used.</summary>
 /// <param name="Kind">A short stable word for programs, such as "gap-joined".</param>
 /// <param name="Count">How many places were repaired.</param>
-/// <param name="Largest">The largest distance, mm, by which anything was moved or left out; 0 when nothing moved.</param>
+/// <param name="MaxDistance">The largest distance, mm, by which anything was moved or left out; 0 when nothing moved.</param>
 /// <param name="Places">Where, in drawing order; one for each repaired place that has one (a path without any point has
 /// none).</param>
 /// <param name="Message">The whole story in plain words.</param>
-public sealed record Repair(string Kind, int Count, double Largest, ImmutableArray<Vec2> Places, string Message);
+public sealed record Repair(string Kind, int Count, double MaxDistance, ImmutableArray<Vec2> Places, string Message);
 
 /// <summary>How the curves of a drawing (splines, Béziers, ellipses) became lines and arcs.</summary>
 /// <param name="Count">How many curves there were; lines and circular arcs are none.</param>
 /// <param name="Pieces">How many lines and arcs replace them.</param>
-/// <param name="LargestError">The largest distance found between a curve and its replacement, mm.</param>
-public sealed record FittedCurves(int Count, int Pieces, double LargestError)
+/// <param name="MaxError">The largest distance found between a curve and its replacement, mm.</param>
+public sealed record FittedCurves(int Count, int Pieces, double MaxError)
 {
     /// <summary>A drawing of lines and arcs alone.</summary>
     public static FittedCurves None { get; } = new(0, 0, 0);
@@ -32,7 +32,7 @@ public sealed record Outline(
     string Name, Region Region, string Units, ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes)
 {
     /// <summary>An outline made in code, in mm.</summary>
-    public static Outline Of(string name, Region region) => new(name, region, "mm", [], []);
+    public static Outline FromRegion(string name, Region region) => new(name, region, "mm", [], []);
 
     /// <summary>How its curves became lines and arcs.</summary>
     public FittedCurves Curves { get; init; } = FittedCurves.None;

@@ -8,10 +8,10 @@ namespace BuckGen.Intake.Outlines;
 /// <param name="Units">The drawing's unit when the file is wrong or silent about it: mm, cm, m, in or ft; null to trust the
 /// file.</param>
 /// <param name="Layers">The layers to take, without regard to case; none named takes all of them.</param>
-/// <param name="SmallestLoop">Loops that lie within a strip narrower than this, mm, are left out and reported; 0 to 10 mm, such
+/// <param name="MinLoopWidth">Loops that lie within a strip narrower than this, mm, are left out and reported; 0 to 10 mm, such
 /// as the kerf.</param>
 public sealed record OutlineOptions(
-    Tolerance Tolerance, string? Units = null, ImmutableArray<string> Layers = default, double SmallestLoop = 0.005)
+    Tolerance Tolerance, string? Units = null, ImmutableArray<string> Layers = default, double MinLoopWidth = 0.005)
 {
     /// <summary>The default tolerances, the file's own unit, all layers.</summary>
     public static OutlineOptions Default { get; } = new(Tolerance.Default);
@@ -29,8 +29,8 @@ public sealed record OutlineOptions(
             throw new OutlineException(FormattableString.Invariant($"{name}: the tolerance is {Tolerance.Chord} mm; it must be from 0.0005 to 1 mm"));
         if (Tolerance.Join is not (>= 0 and <= 10))
             throw new OutlineException(FormattableString.Invariant($"{name}: the joining distance is {Tolerance.Join} mm; it must be from 0 to 10 mm"));
-        if (SmallestLoop is not (>= 0 and <= 10))
-            throw new OutlineException(FormattableString.Invariant($"{name}: the width of the smallest loop is {SmallestLoop} mm; it must be from 0 to 10 mm"));
+        if (MinLoopWidth is not (>= 0 and <= 10))
+            throw new OutlineException(FormattableString.Invariant($"{name}: the width of the smallest loop is {MinLoopWidth} mm; it must be from 0 to 10 mm"));
     }
 
     /// <summary>True when a layer is among those to take.</summary>

@@ -8,7 +8,7 @@ internal static class OutlineSize
     /// <summary>
     /// Largest width and height, mm; beyond it no board, sheet or frame is made, and most likely the unit is wrong.
     /// </summary>
-    private const double Largest = 100_000;
+    private const double MaxSize = 100_000;
 
     /// <summary>Refuses an outline that is too large, or of which nothing is wider than rounding.</summary>
     /// <exception cref="OutlineException">The outline is too large or too small; the message names its size and the
@@ -16,11 +16,11 @@ internal static class OutlineSize
     public static void Require(string name, Region region, Tolerance tolerance)
     {
         var (width, height) = (region.Bounds.Width, region.Bounds.Height);
-        if (Specks.Without(region, tolerance.Chord).IsEmpty)
+        if (NegligibleLoops.Remove(region, tolerance.Chord).IsEmpty)
             throw new OutlineException(FormattableString.Invariant(
                 $"{name}: the outline is {width:0.####} x {height:0.####} mm and nowhere wider than {tolerance.Chord / 4:0.####} mm, which is as good as nothing; say which unit it is drawn in, or make the drawing larger"));
-        if (Math.Max(width, height) > Largest)
+        if (Math.Max(width, height) > MaxSize)
             throw new OutlineException(FormattableString.Invariant(
-                $"{name}: the outline is {width:0.#} x {height:0.#} mm, the limit is {Largest} mm; say which unit it is drawn in, or make the drawing smaller"));
+                $"{name}: the outline is {width:0.#} x {height:0.#} mm, the limit is {MaxSize} mm; say which unit it is drawn in, or make the drawing smaller"));
     }
 }

@@ -10,12 +10,12 @@ internal static class PieceBudget
     public const int AnyFile = 100_000;
 
     /// <summary>What no file may exceed.</summary>
-    public const int Most = 1_000_000;
+    public const int MaxPieces = 1_000_000;
 
     /// <summary>Usual number of bytes for a packed byte.</summary>
     private const int Packed = 8;
 
     /// <summary>The budget of a file.</summary>
-    public static int Of(ReadOnlySpan<byte> content) =>
-        (int)Math.Min(Most, AnyFile + (long)content.Length * (ContentKind.IsPacked(content) ? Packed : 1));
+    public static int ForContent(ReadOnlySpan<byte> content) =>
+        (int)Math.Min(MaxPieces, AnyFile + (long)content.Length * (ContentKind.IsPacked(content) ? Packed : 1));
 }

@@ -55,6 +55,6 @@ internal static class OutlineFormats
         }
 
         private static string FirstOf(DxfException e) =>
-            e.Faults.Length == 1 ? e.Faults[0].ToString() : $"{e.Faults[0]} (and {Counted.Of(e.Faults.Length - 1, "more fault")})";
+            e.Faults.Length == 1 ? e.Faults[0].ToString() : $"{e.Faults[0]} (and {CountText.Format(e.Faults.Length - 1, "more fault")})";
     }
 }

@@ -9,7 +9,7 @@ namespace BuckGen.Intake.Reading;
 public static class OutlineReader
 {
     /// <summary>The largest drawing that is taken from a stream, bytes.</summary>
-    private const int MostBytes = 64 * 1024 * 1024;
+    private const int MaxBytes = 64 * 1024 * 1024;
 
     private const int LayersNamed = 8;
 
@@ -42,8 +42,8 @@ public static class OutlineReader
         {
             cancellation.ThrowIfCancellationRequested();
             whole.Write(buffer, 0, read);
-            if (whole.Length > MostBytes)
-                throw new OutlineException($"{name}: the file is larger than {MostBytes} bytes, the limit for a drawing; take pictures and unused parts out of it");
+            if (whole.Length > MaxBytes)
+                throw new OutlineException($"{name}: the file is larger than {MaxBytes} bytes, the limit for a drawing; take pictures and unused parts out of it");
         }
 
         return ReadWhole(whole.ToArray(), name, options ?? OutlineOptions.Default, cancellation);
@@ -55,7 +55,7 @@ public static class OutlineReader
         cancellation.ThrowIfCancellationRequested();
         var drawing = OfLayers(Draw(content, name, options, cancellation), name, options);
         cancellation.ThrowIfCancellationRequested();
-        return Healer.Heal(drawing, name, options, PieceBudget.Of(content), cancellation);
+        return Healer.Heal(drawing, name, options, PieceBudget.ForContent(content), cancellation);
     }
 
     private static Drawing Draw(byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
@@ -75,7 +75,7 @@ public static class OutlineReader
         if (!ForeignCode.IsForeign(format)) return format.Recognises(content) ? format.Read(content, name, options, cancellation) : null;
         try
         {
-            return format.Recognises(content) ? ReaderAnswer.Of(format, content, name, options, cancellation) : null;
+            return format.Recognises(content) ? ReaderResult.Read(format, content, name, options, cancellation) : null;
         }
         catch (Exception failure) when (failure is not (OutlineException or OperationCanceledException))
         {
@@ -88,7 +88,7 @@ public static class OutlineReader
     {
         var taken = drawing.Paths.Where(p => options.Takes(p.Layer)).ToImmutableArray();
         if (taken.IsEmpty && !drawing.Paths.IsEmpty)
-            throw new OutlineException($"{name}: nothing is drawn on the layers asked for ({Excerpt.Of([.. options.Layers], LayersNamed)}); the drawing has {Excerpt.Of([.. drawing.Paths.Select(p => p.Layer.Length == 0 ? "no layers" : p.Layer).Distinct().Order(StringComparer.Ordinal)], LayersNamed)}");
+            throw new OutlineException($"{name}: nothing is drawn on the layers asked for ({Excerpt.ShortenList([.. options.Layers], LayersNamed)}); the drawing has {Excerpt.ShortenList([.. drawing.Paths.Select(p => p.Layer.Length == 0 ? "no layers" : p.Layer).Distinct().Order(StringComparer.Ordinal)], LayersNamed)}");
         return drawing with { Paths = taken };
     }
 }

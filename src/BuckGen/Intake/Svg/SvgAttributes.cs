@@ -31,7 +31,7 @@ internal static class SvgAttributes
                 Rewrite(element, "points", file, Points);
                 break;
             case "svg" or "symbol" when !isRoot:
-                _ = SvgViewBox.Of(element, file);
+                _ = SvgViewBox.Read(element, file);
                 _ = SvgViewBox.Ratio(element, file);
                 break;
         }
@@ -81,7 +81,7 @@ internal static class SvgAttributes
             return;
         }
 
-        var shown = $"{attribute} '{Excerpt.Of(found.Value)}'";
+        var shown = $"{attribute} '{Excerpt.Shorten(found.Value)}'";
         if (SvgLength.Parse(found.Value) is not { } length || !(length.IsAbsolute || length.Unit == "%"))
             throw SvgPlace.Error(file, element,
                 $"{shown} is no length; write a number, alone or with mm, cm, in, pt, pc, Q, px or %");

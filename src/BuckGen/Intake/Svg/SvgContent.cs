@@ -9,7 +9,7 @@ namespace BuckGen.Intake.Svg;
 internal static partial class SvgContent
 {
     // Drawings shrink to a tenth when they are packed; what shrinks to less than a fiftieth is mostly nothing.
-    private const int AnyPacked = 2_000_000, MostPacking = 50;
+    private const int AnyPacked = 2_000_000, MaxPackingRatio = 50;
 
     /// <summary>The text of the file.</summary>
     public static string Decode(byte[] content, string name, SvgReadOptions options, SvgNotes notes, CancellationToken cancellation)
@@ -45,9 +45,9 @@ internal static partial class SvgContent
                 cancellation.ThrowIfCancellationRequested();
                 result.Write(buffer, 0, read);
                 if (result.Length > options.MaxBytes) throw TooLarge(name, options);
-                if (result.Length > AnyPacked + (long)MostPacking * packed.Length)
+                if (result.Length > AnyPacked + (long)MaxPackingRatio * packed.Length)
                     throw new OutlineException(FormattableString.Invariant(
-                        $"{name}: the packed (gzip) file of {packed.Length} bytes unpacks to more than {AnyPacked + (long)MostPacking * packed.Length}, beyond {MostPacking} times its size; save the drawing unpacked."));
+                        $"{name}: the packed (gzip) file of {packed.Length} bytes unpacks to more than {AnyPacked + (long)MaxPackingRatio * packed.Length}, beyond {MaxPackingRatio} times its size; save the drawing unpacked."));
             }
 
             return result.ToArray();

@@ -8,10 +8,10 @@ internal static class SvgDoctype
     private const string Mark = "<!DOCTYPE";
 
     // Drawing programs write a few lines of entities.
-    private const int Longest = 20_000;
+    private const int MaxLength = 20_000;
 
     // One is allowed; more may stand in comments and texts.
-    private const int MostMarks = 10;
+    private const int MaxMarks = 10;
 
     /// <summary>Refuses declarations that go on and on.</summary>
     public static void Check(string text, string name)
@@ -19,9 +19,9 @@ internal static class SvgDoctype
         var marks = 0;
         for (var at = text.IndexOf(Mark, StringComparison.Ordinal); at >= 0; at = text.IndexOf(Mark, at + Mark.Length, StringComparison.Ordinal))
         {
-            if (++marks > MostMarks) throw new OutlineException($"{name}: DOCTYPE stands more than {MostMarks} times in the file; save the drawing as plain SVG.");
-            if (!Ends(text.AsSpan(at, Math.Min(text.Length - at, Longest))) && text.Length - at > Longest)
-                throw new OutlineException($"{name}: the DOCTYPE is longer than {Longest} characters, the limit; save the drawing as plain SVG.");
+            if (++marks > MaxMarks) throw new OutlineException($"{name}: DOCTYPE stands more than {MaxMarks} times in the file; save the drawing as plain SVG.");
+            if (!Ends(text.AsSpan(at, Math.Min(text.Length - at, MaxLength))) && text.Length - at > MaxLength)
+                throw new OutlineException($"{name}: the DOCTYPE is longer than {MaxLength} characters, the limit; save the drawing as plain SVG.");
         }
     }
 

@@ -61,5 +61,5 @@ internal sealed record SvgFinding(string Kind, string What, string Remedy)
     };
 
     private static SvgFinding LeftOut(string kind, string name, string remedy) =>
-        new(kind, $"<{Excerpt.Of(name)}> left out", remedy);
+        new(kind, $"<{Excerpt.Shorten(name)}> left out", remedy);
 }

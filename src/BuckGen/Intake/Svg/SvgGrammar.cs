@@ -46,7 +46,7 @@ internal static class SvgGrammar
         {
             if (!scanner.TryNumber(out var number))
             {
-                fault = $"character {scanner.Position + 1} of '{Excerpt.Of(text)}' is {scanner.Rest}, "
+                fault = $"character {scanner.Position + 1} of '{Excerpt.Shorten(text)}' is {scanner.Rest}, "
                     + "where a number within ±1e9 must stand";
                 return null;
             }

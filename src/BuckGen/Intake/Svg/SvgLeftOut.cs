@@ -49,16 +49,16 @@ internal static class SvgLeftOut
     {
         if (element.Name.Namespace != SvgPreparation.Namespace) return true;
         var name = element.Name.LocalName;
-        var place = SvgPlace.Of(element);
+        var place = SvgPlace.Describe(element);
         if (name != "a" && Target(element) is { } target && IsElsewhere(target))
         {
-            notes.Count(SvgFinding.External, $"{place} ({Excerpt.Of(target)})");
+            notes.Count(SvgFinding.External, $"{place} ({Excerpt.Shorten(target)})");
             return true;
         }
 
         if ((string?)element.Attribute("systemLanguage") is { } language)
         {
-            notes.Count(SvgFinding.Language, $"{place} ({Excerpt.Of(language)})");
+            notes.Count(SvgFinding.Language, $"{place} ({Excerpt.Shorten(language)})");
             return true;
         }
 

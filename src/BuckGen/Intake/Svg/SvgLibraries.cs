@@ -15,7 +15,7 @@ internal static class SvgLibraries
     private const int StackBytes = 64 * 1024 * 1024;
 
     /// <summary>How long a wait for the libraries lasts before a look whether it is to be stopped, ms.</summary>
-    private const int Look = 50;
+    private const int PollInterval = 50;
 
     /// <summary>The resolved scene.</summary>
     /// <remarks>
@@ -38,12 +38,12 @@ internal static class SvgLibraries
             }
         }, StackBytes) { IsBackground = true };
         worker.Start();
-        while (!worker.Join(Look)) cancellation.ThrowIfCancellationRequested();
+        while (!worker.Join(PollInterval)) cancellation.ThrowIfCancellationRequested();
 
         // What a library trips over is wrong in the file, whatever the exception is called.
         if (scene is null)
         {
-            var reason = Excerpt.Of(failure?.Message ?? "no reason given");
+            var reason = Excerpt.Shorten(failure?.Message ?? "no reason given");
             throw new OutlineException($"{file}: the drawing can't be resolved ({reason}); save it as plain SVG.", failure);
         }
 

@@ -26,7 +26,7 @@ internal static class SvgPreparation
     {
         var root = document.Root!;
         AdoptNamespace(root, file, notes);
-        var viewport = SvgViewport.Of(root, file, options, notes);
+        var viewport = SvgViewport.Read(root, file, options, notes);
         SvgLeftOut.Remove(root, notes, cancellation);
         SvgStyles.Check(root, file, notes, cancellation);
         var elements = root.DescendantsAndSelf().ToImmutableArray();
@@ -49,7 +49,7 @@ internal static class SvgPreparation
         if (root.Name.Namespace == Namespace) return;
         if (root.Name.NamespaceName.Length > 0)
             throw SvgPlace.Error(file, root,
-                $"the namespace '{Excerpt.Of(root.Name.NamespaceName)}' is not that of SVG; save the drawing as SVG");
+                $"the namespace '{Excerpt.Shorten(root.Name.NamespaceName)}' is not that of SVG; save the drawing as SVG");
         foreach (var element in root.DescendantsAndSelf().Where(e => e.Name.NamespaceName.Length == 0))
             element.Name = Namespace + element.Name.LocalName;
         root.Attribute("xmlns")?.Remove();

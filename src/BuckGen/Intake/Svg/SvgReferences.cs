@@ -33,11 +33,11 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
         if (depth > references.maxDepth)
             throw SvgPlace.Error(file, root,
                 $"use elements refer to each other over more than {references.maxDepth} levels; unlink the copies");
-        var spelt = root.DescendantsAndSelf().Sum(Own);
-        var most = Math.Min(options.MaxElements, AnyFile + Repeats * spelt);
-        if (count > most)
+        var spelt = root.DescendantsAndSelf().Sum(OwnCost);
+        var max = Math.Min(options.MaxElements, AnyFile + Repeats * spelt);
+        if (count > max)
             throw SvgPlace.Error(file, root, FormattableString.Invariant(
-                $"with every use put in, the drawing grows to {(count < 1e9 ? count.ToString("0", CultureInfo.InvariantCulture) : "over 10^9")} elements, {CharactersPerElement} characters of path data counted as one; the limit for a file that spells out {spelt:0} is {most:0}; leave out copies or simplify it"));
+                $"with every use put in, the drawing grows to {(count < 1e9 ? count.ToString("0", CultureInfo.InvariantCulture) : "over 10^9")} elements, {CharactersPerElement} characters of path data counted as one; the limit for a file that spells out {spelt:0} is {max:0}; leave out copies or simplify it"));
         foreach (var use in references.dropped) use.Remove();
     }
 
@@ -45,7 +45,7 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
     private (double Count, int Depth) Measure(XElement element, int level)
     {
         if (known.TryGetValue(element, out var before)) return before;
-        var (count, depth) = (Own(element), 0);
+        var (count, depth) = (OwnCost(element), 0);
         // Deep chains end here and are refused by their depth.
         if (level > maxDepth) return (count, maxDepth + 1);
         entered.Add(element);
@@ -60,7 +60,7 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
     }
 
     /// <summary>What an element counts by itself: a use costs the libraries about as much time as five shapes.</summary>
-    private static double Own(XElement element)
+    private static double OwnCost(XElement element)
     {
         var data = ((string?)element.Attribute("d") ?? (string?)element.Attribute("points"))?.Length ?? 0;
         return (element.Name.LocalName == "use" ? 5.0 : 1) + data / CharactersPerElement;
@@ -84,7 +84,7 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
 
     private void Drop(XElement use, SvgFinding finding, string id)
     {
-        notes.Count(finding, $"{SvgPlace.Of(use)} (#{Excerpt.Of(id)})");
+        notes.Count(finding, $"{SvgPlace.Describe(use)} (#{Excerpt.Shorten(id)})");
         dropped.Add(use);
     }
 }

@@ -8,7 +8,7 @@ namespace BuckGen.Intake.Svg;
 internal ref struct SvgScanner(ReadOnlySpan<char> text)
 {
     // Beyond this no drawing makes sense, and the libraries' single-precision numbers still hold it.
-    private const double Largest = 1e9;
+    private const double MaxNumber = 1e9;
     private readonly ReadOnlySpan<char> text = text;
 
     /// <summary>Where the next character is read, 0 for the first.</summary>
@@ -25,7 +25,7 @@ internal ref struct SvgScanner(ReadOnlySpan<char> text)
 
     /// <summary>The next few characters, for messages.</summary>
     public readonly string Rest =>
-        AtEnd ? "the end" : $"'{Excerpt.Of(text[Position..Math.Min(text.Length, Position + 12)].ToString())}'";
+        AtEnd ? "the end" : $"'{Excerpt.Shorten(text[Position..Math.Min(text.Length, Position + 12)].ToString())}'";
 
     /// <summary>Steps over blanks.</summary>
     public void SkipBlanks()
@@ -77,7 +77,7 @@ internal ref struct SvgScanner(ReadOnlySpan<char> text)
         }
 
         if (!double.TryParse(text[Position..end], NumberStyles.Float, CultureInfo.InvariantCulture, out value)) return false;
-        if (!(Math.Abs(value) <= Largest)) return false;
+        if (!(Math.Abs(value) <= MaxNumber)) return false;
         Position = end;
         return true;
     }

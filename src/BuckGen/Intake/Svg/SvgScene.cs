@@ -14,7 +14,7 @@ internal sealed class SvgScene
     // Half a unit in the last place of the libraries' single-precision numbers, as a share of the number.
     private const double SingleError = 1.0 / (1 << 24);
     // A shape with a larger error, mm, is reported; this is well below what a cutter resolves.
-    private const double LargestError = 0.002;
+    private const double MaxError = 0.002;
 
     private readonly ImmutableArray<DrawnPath>.Builder paths = ImmutableArray.CreateBuilder<DrawnPath>();
     private readonly PreparedSvg page;
@@ -46,11 +46,11 @@ internal sealed class SvgScene
         if (!IsDrawn(node)) return;
         if (node.IsDisplayNone || node.OpacityValue <= 0)
         {
-            notes.Count(SvgFinding.Hidden, sources.Of(node));
+            notes.Count(SvgFinding.Hidden, sources.Describe(node));
             return;
         }
 
-        TellEffects(node);
+        NoteEffects(node);
         var t = node.Transform;
         var map = new Affine(t.ScaleX, t.SkewY, t.SkewX, t.ScaleY, t.TransX, t.TransY).Then(above);
         error += Math.Max(Math.Abs(t.TransX), Math.Abs(t.TransY)) * Stretch(above) * SingleError;
@@ -62,7 +62,7 @@ internal sealed class SvgScene
     private void AddShape(SvgSceneNode node, Affine map, string layer, double error)
     {
         if (node.HitTestPath is not { } path) return;
-        var source = sources.Of(node);
+        var source = sources.Describe(node);
         if (!node.IsVisible)
         {
             notes.Count(SvgFinding.Hidden, source);
@@ -84,7 +84,7 @@ internal sealed class SvgScene
 
         var strokes = SvgCurves.Strokes(path);
         error += 2 * strokes.Select(s => s.Reach).DefaultIfEmpty().Max() * Stretch(map) * SingleError;
-        if (error > LargestError)
+        if (error > MaxError)
             notes.Count(SvgFinding.FarAway, string.Create(CultureInfo.InvariantCulture, $"{source} (±{error:0.####} mm)"));
 
         var shape = ++shapes;
@@ -97,7 +97,7 @@ internal sealed class SvgScene
                 paths.Add(new(placed.Curves, placed.Closed, source, layer, shape, rule));
         }
 
-        TellPageSized(strokes, map, source);
+        NotePageSized(strokes, map, source);
     }
 
     private static bool IsDrawn(SvgSceneNode node) => node.Kind switch
@@ -113,10 +113,10 @@ internal sealed class SvgScene
     private static double Stretch(Affine map) =>
         Math.Max(Math.Sqrt(map.A * map.A + map.B * map.B), Math.Sqrt(map.C * map.C + map.D * map.D));
 
-    private void TellEffects(SvgSceneNode node)
+    private void NoteEffects(SvgSceneNode node)
     {
         if (node.Element is not SvgVisualElement element) return;
-        var place = sources.Of(node);
+        var place = sources.Describe(node);
         if (element.ClipPath is not null || sources.Has(node, "clip-path")) notes.Count(SvgFinding.Clip, place);
         if (element.Filter is not null || sources.Has(node, "filter")) notes.Count(SvgFinding.Filter, place);
         if (sources.Has(node, "mask")) notes.Count(SvgFinding.Mask, place);
@@ -124,7 +124,7 @@ internal sealed class SvgScene
             notes.Count(SvgFinding.Marker, place);
     }
 
-    private void TellPageSized(IEnumerable<SvgStroke> strokes, Affine map, string source)
+    private void NotePageSized(IEnumerable<SvgStroke> strokes, Affine map, string source)
     {
         const double near = 0.05;
         var bounds = strokes.Aggregate(Bounds.Nothing, (b, s) => b.With(s.BoundsOf(map)));

@@ -10,7 +10,7 @@ namespace BuckGen.Intake.Svg;
 internal sealed class SvgSources(ImmutableArray<XElement> elements)
 {
     /// <summary>The element in words: "path #hull".</summary>
-    public string Of(SvgSceneNode node) => Element(node) is { } element ? SvgPlace.Of(element) : node.Kind.ToString();
+    public string Describe(SvgSceneNode node) => Element(node) is { } element ? SvgPlace.Describe(element) : node.Kind.ToString();
 
     /// <summary>Name of the drawing program's layer that starts here; null when none does.</summary>
     public string? LayerOf(SvgSceneNode node)

@@ -7,14 +7,14 @@ namespace BuckGen.Intake.Svg;
 /// <summary>Looks through style sheets for what would move shapes or come from elsewhere.</summary>
 internal static partial class SvgStyles
 {
-    private const int DeepestBrackets = 50;
-    private const double MostMatches = 4_000_000;
+    private const int MaxBracketDepth = 50;
+    private const double MaxMatches = 4_000_000;
 
     /// <summary>Refuses transforms in styles and endless style sheets; reports imported ones.</summary>
     public static void Check(XElement root, string file, SvgNotes notes, CancellationToken cancellation)
     {
         var (elements, matches) = (0, 0.0);
-        var selectors = new Lazy<SvgSelectors>(() => new(Deepest(root), root.DescendantsAndSelf().Max(e => e.Elements().Count())));
+        var selectors = new Lazy<SvgSelectors>(() => new(MaxDepth(root), root.DescendantsAndSelf().Max(e => e.Elements().Count())));
         foreach (var element in root.DescendantsAndSelf())
         {
             cancellation.ThrowIfCancellationRequested();
@@ -25,24 +25,24 @@ internal static partial class SvgStyles
             if (Moves().Match(style) is { Success: true } move)
                 throw SvgPlace.Error(file, element,
                     $"the style property '{move.Groups[1].Value}' moves or reshapes what it styles; write it as an attribute");
-            if (Depth(style) > DeepestBrackets)
+            if (Depth(style) > MaxBracketDepth)
                 throw SvgPlace.Error(file, element,
-                    $"the style nests brackets deeper than {DeepestBrackets}; save the drawing as plain SVG");
+                    $"the style nests brackets deeper than {MaxBracketDepth}; save the drawing as plain SVG");
             if (isSheet) matches += selectors.Value.CostOf(style);
             if (isSheet && style.Contains("@import", StringComparison.OrdinalIgnoreCase))
-                notes.Count(SvgFinding.ExternalStyle, SvgPlace.Of(element));
+                notes.Count(SvgFinding.ExternalStyle, SvgPlace.Describe(element));
             // The libraries drop this one property of a sheet; clip paths, filters and markers they keep.
-            if (isSheet && Masks().IsMatch(style)) notes.Count(SvgFinding.Mask, SvgPlace.Of(element));
+            if (isSheet && Masks().IsMatch(style)) notes.Count(SvgFinding.Mask, SvgPlace.Describe(element));
         }
 
-        if (elements * matches > MostMatches)
+        if (elements * matches > MaxMatches)
             throw SvgPlace.Error(file, root, FormattableString.Invariant(
-                $"the style rules take {(elements * matches < 1e15 ? (elements * matches).ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} comparisons for {elements} elements, the limit is {MostMatches:0}; save the drawing as plain SVG without style sheets"));
+                $"the style rules take {(elements * matches < 1e15 ? (elements * matches).ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} comparisons for {elements} elements, the limit is {MaxMatches:0}; save the drawing as plain SVG without style sheets"));
         if (root.Document!.Nodes().OfType<XProcessingInstruction>().Any(p => p.Target == "xml-stylesheet"))
             notes.Count(SvgFinding.ExternalStyle, "xml-stylesheet");
     }
 
-    private static int Deepest(XElement root)
+    private static int MaxDepth(XElement root)
     {
         var (depth, deepest) = (0, 0);
         for (XElement? at = root; at is not null;)

@@ -18,7 +18,7 @@ internal static class SvgTransform
             var word = scanner.TakeWord();
             if (Numbers(ref scanner) is not { } numbers || Single(word, numbers) is not { } step)
             {
-                fault = $"character {place + 1} of the transform '{Excerpt.Of(text)}' starts no whole "
+                fault = $"character {place + 1} of the transform '{Excerpt.Shorten(text)}' starts no whole "
                     + "matrix, translate, scale, rotate, skewX or skewY with its numbers";
                 return null;
             }

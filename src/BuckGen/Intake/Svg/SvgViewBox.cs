@@ -8,7 +8,7 @@ namespace BuckGen.Intake.Svg;
 internal static class SvgViewBox
 {
     /// <summary>Left, top, width and height in user units; null when the element has no viewBox.</summary>
-    public static double[]? Of(XElement element, string file)
+    public static double[]? Read(XElement element, string file)
     {
         if ((string?)element.Attribute("viewBox") is not { } text || text.Trim() is "" or "none") return null;
         var numbers = SvgGrammar.Numbers(text, out var fault)
@@ -16,7 +16,7 @@ internal static class SvgViewBox
         return numbers is [_, _, > 0, > 0]
             ? numbers
             : throw SvgPlace.Error(file, element,
-                $"viewBox '{Excerpt.Of(text)}' must hold left, top, width and height, the last two above 0");
+                $"viewBox '{Excerpt.Shorten(text)}' must hold left, top, width and height, the last two above 0");
     }
 
     /// <summary>The map from a viewBox, y down, to a page in millimetres, y up.</summary>
@@ -48,7 +48,7 @@ internal static class SvgViewBox
             && words.ElementAtOrDefault(1) is null or "meet" or "slice")
             return (x, y, words is [_, "slice"]);
         throw SvgPlace.Error(file, element,
-            $"preserveAspectRatio '{Excerpt.Of(text)}' is not known; write xMidYMid or none");
+            $"preserveAspectRatio '{Excerpt.Shorten(text)}' is not known; write xMidYMid or none");
     }
 
     private static double? Share(string word) => word switch { "Min" => 0, "Mid" => 0.5, "Max" => 1, _ => null };

@@ -17,12 +17,12 @@ internal sealed partial record SvgViewport(Vec2 Size, double[] ViewBox, Affine T
     private const double UsualWidth = 300, UsualHeight = 150;
 
     /// <summary>The page of a root element.</summary>
-    public static SvgViewport Of(XElement root, string file, SvgReadOptions options, SvgNotes notes)
+    public static SvgViewport Read(XElement root, string file, SvgReadOptions options, SvgNotes notes)
     {
         var pixel = 25.4 / options.PixelsPerInch;
         var width = Extent(root, "width", file);
         var height = Extent(root, "height", file);
-        var box = SvgViewBox.Of(root, file);
+        var box = SvgViewBox.Read(root, file);
         var size = SizeOf(Millimetres(width, pixel), Millimetres(height, pixel), box, pixel);
         // User units of a page without a viewBox are px.
         var viewBox = box ?? [0, 0, size.X / pixel, size.Y / pixel];
@@ -38,7 +38,7 @@ internal sealed partial record SvgViewport(Vec2 Size, double[] ViewBox, Affine T
     private static SvgLength? Extent(XElement root, string attribute, string file)
     {
         if ((string?)root.Attribute(attribute) is not { } text || text.Trim() is "" or "auto") return null;
-        var shown = $"{attribute} '{Excerpt.Of(text)}'";
+        var shown = $"{attribute} '{Excerpt.Shorten(text)}'";
         if (SvgLength.Parse(text) is not { } length || !(length.IsAbsolute || length.IsRelative))
             throw SvgPlace.Error(file, root, $"{shown} is no length; write a number and mm, cm, in, pt, pc, Q or px");
         if (!(length.Value > 0))

@@ -12,9 +12,9 @@ internal static class SvgXml
 
     // The libraries look at all levels above an element.
     private const int LevelsPerElement = 20;
-    private const int MostAttributes = 500;
+    private const int MaxAttributes = 500;
     private const int AttributesPerElement = 20;
-    private const int LongestReason = 200;
+    private const int MaxReasonLength = 200;
 
     /// <summary>The tree with line numbers.</summary>
     public static XDocument Load(string text, string name, SvgReadOptions options, CancellationToken cancellation)
@@ -30,8 +30,8 @@ internal static class SvgXml
         SvgDoctype.Check(text, name);
         try
         {
-            using (var reader = XmlReader.Create(new WatchedText(text, cancellation), settings)) CheckLimits(reader, name, options);
-            using (var reader = XmlReader.Create(new WatchedText(text, cancellation), settings))
+            using (var reader = XmlReader.Create(new CancellableReader(text, cancellation), settings)) CheckLimits(reader, name, options);
+            using (var reader = XmlReader.Create(new CancellableReader(text, cancellation), settings))
             {
                 var document = XDocument.Load(reader, LoadOptions.SetLineInfo);
                 document.DocumentType?.Remove();
@@ -64,7 +64,7 @@ internal static class SvgXml
             var line = ((IXmlLineInfo)reader).LineNumber;
             if (elements++ == 0 && reader.LocalName != "svg")
                 throw new OutlineException(
-                    $"{name}, line {line}: the root element is <{Excerpt.Of(reader.Name)}>, not <svg>; save the drawing as SVG.");
+                    $"{name}, line {line}: the root element is <{Excerpt.Shorten(reader.Name)}>, not <svg>; save the drawing as SVG.");
             if (elements > options.MaxElements)
                 throw new OutlineException(
                     $"{name}, line {line}: more than {options.MaxElements} elements; leave out what is not the outline.");
@@ -77,9 +77,9 @@ internal static class SvgXml
             if ((attributes += reader.AttributeCount) > AttributesPerElement * options.MaxElements)
                 throw new OutlineException(
                     $"{name}, line {line}: more than {AttributesPerElement * options.MaxElements} attributes, those that the DOCTYPE adds included; save the drawing as plain SVG.");
-            if (reader.AttributeCount > MostAttributes)
+            if (reader.AttributeCount > MaxAttributes)
                 throw new OutlineException(
-                    $"{name}, line {line}: an element has {reader.AttributeCount} attributes, the limit is {MostAttributes}; save the drawing as plain SVG.");
+                    $"{name}, line {line}: an element has {reader.AttributeCount} attributes, the limit is {MaxAttributes}; save the drawing as plain SVG.");
         }
     }
 
@@ -87,6 +87,6 @@ internal static class SvgXml
     private static string Reason(XmlException e)
     {
         var end = e.Message.IndexOf(" Line ", StringComparison.Ordinal);
-        return Excerpt.Of((end < 0 ? e.Message : e.Message[..end]).TrimEnd('.').ReplaceLineEndings(" "), LongestReason);
+        return Excerpt.Shorten((end < 0 ? e.Message : e.Message[..end]).TrimEnd('.').ReplaceLineEndings(" "), MaxReasonLength);
     }
 }

@@ -16,7 +16,7 @@ internal static class DrillFiles
         if (fromAbove.Length == 0) yield break;
         yield return new("drill/vents.csv", DrillCsv.Write([.. fromAbove, .. DrillMap.FromBelow(design)]));
         yield return new("drill/vents.dxf", DrillDxf.Write(fromAbove, options.DxfVersion));
-        if (DrillTemplate.Of(design, options.Title) is { } template) yield return new("drill/template.svg", SvgPicture.Write(template));
+        if (DrillTemplate.Draw(design, options.Title) is { } template) yield return new("drill/template.svg", SvgPicture.Write(template));
     }
 
     /// <summary>The programs; none for a design without vents or without programs.</summary>

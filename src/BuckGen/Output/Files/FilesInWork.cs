@@ -17,10 +17,10 @@ namespace BuckGen.Output.Files;
 /// <summary>The files of one run as they are made, and what could not be made.</summary>
 internal sealed class FilesInWork
 {
-    private const int LongestExtension = 9;
+    private const int MaxExtensionLength = 9;
 
     /// <summary>Most triangles of the model on the page: about 4 MB of it.</summary>
-    private const int LargestModel = 150_000;
+    private const int MaxModelTriangles = 150_000;
 
     /// <summary>Width of the preview, pixels.</summary>
     private const int PreviewWidth = 1600;
@@ -61,22 +61,22 @@ internal sealed class FilesInWork
 
     public void AddLayers()
     {
-        foreach (var layer in plan.Design.Layers) Add(CutFilePaths.Layer(layer.Number), LayerDrawing.Of(layer), isSheet: false);
+        foreach (var layer in plan.Design.Layers) Add(CutFilePaths.Layer(layer.Number), LayerDrawing.Create(layer), isSheet: false);
     }
 
     public void AddAccessories()
     {
-        foreach (var layer in plan.Design.Accessories) Add(CutFilePaths.Accessory(layer), LayerDrawing.Of(layer), isSheet: false);
+        foreach (var layer in plan.Design.Accessories) Add(CutFilePaths.Accessory(layer), LayerDrawing.Create(layer), isSheet: false);
     }
 
     public void AddSheets()
     {
-        foreach (var sheet in plan.Sheets) Add(CutFilePaths.Sheet(sheet), SheetDrawing.Of(sheet), isSheet: true);
+        foreach (var sheet in plan.Sheets) Add(CutFilePaths.Sheet(sheet), SheetDrawing.Create(sheet), isSheet: true);
     }
 
     public void AddModels()
     {
-        if (options.Model) Add(ModelFiles.Of(plan.Design, smooth.Value));
+        if (options.Model) Add(ModelFiles.Create(plan.Design, smooth.Value));
     }
 
     public void AddProcessCard()
@@ -92,9 +92,9 @@ internal sealed class FilesInWork
         var card = files.FirstOrDefault(f => f.Path == OutputFiles.ProcessCardPath) is { } written ? Encoding.UTF8.GetString([.. written.Content]) : null;
         // One failing extension fails the same way for every file.
         ImmutableArray<Finding> failed = [.. failures.DistinctBy(f => f.Message)];
-        var summary = Summary.Of(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath], options.Rates).With(failed);
+        var summary = Summary.Create(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath], options.Rates).With(failed);
         Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, failed, card, [.. Models()])));
-        Add(new OutputFile(OutputFiles.PreviewPath, PngPicture.Write(PreviewPicture.Of(plan.Design, summary.Title, [.. plan.AllFindings.Concat(failed).OrderByDescending(f => f.Severity)]), PreviewWidth)));
+        Add(new OutputFile(OutputFiles.PreviewPath, PngPicture.Write(PreviewPicture.Draw(plan.Design, summary.Title, [.. plan.AllFindings.Concat(failed).OrderByDescending(f => f.Severity)]), PreviewWidth)));
         Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
         return files.ToImmutable();
     }
@@ -105,16 +105,16 @@ internal sealed class FilesInWork
     /// </summary>
     private IEnumerable<ModelData> Models()
     {
-        if (plan.Design.Formed is { IsConverged: true } part && part.Triangles.Length <= LargestModel) yield return ModelData.Of("Formed sheet", part);
-        if (smooth.Value is { IsEmpty: false } mesh && mesh.Triangles.Length <= LargestModel)
-            yield return ModelData.Of("Buck", mesh);
+        if (plan.Design.Formed is { IsConverged: true } part && part.Triangles.Length <= MaxModelTriangles) yield return ModelData.FromPart("Formed sheet", part);
+        if (smooth.Value is { IsEmpty: false } mesh && mesh.Triangles.Length <= MaxModelTriangles)
+            yield return ModelData.FromMesh("Buck", mesh);
     }
 
     private void Add(string path, CutDrawing drawing, bool isSheet)
     {
         foreach (var format in formats.Where(f => isSheet || !f.SheetsOnly).ToArray())
         {
-            var (bytes, failure) = ForeignCode.Call(format.Format, () => format.Format.Name, () => WriterAnswer.Of(format.Format, drawing));
+            var (bytes, failure) = ForeignCode.Call(format.Format, () => format.Format.Name, () => WriterResult.Write(format.Format, drawing));
             if (failure is not null)
             {
                 LeaveOut(format, failure);
@@ -149,10 +149,10 @@ internal sealed class FilesInWork
 
     /// <summary>The format, when its ending can be used.</summary>
     private FormatInUse Fit(FormatInUse format) =>
-        format.Ending is not ['.', _, ..] || format.Ending.Length > LongestExtension || !format.Ending[1..].All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
-            ? throw new AnswerException($"its ending \"{format.Ending}\" must be a dot and one to eight small letters or digits")
+        format.Ending is not ['.', _, ..] || format.Ending.Length > MaxExtensionLength || !format.Ending[1..].All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
+            ? throw new ForeignResultException($"its ending \"{format.Ending}\" must be a dot and one to eight small letters or digits")
             : format.Ending == CutFileFormats.Svg.Extension || formats.Exists(f => f.Ending == format.Ending)
-                ? throw new AnswerException($"its ending \"{format.Ending}\" is taken")
+                ? throw new ForeignResultException($"its ending \"{format.Ending}\" is taken")
                 : format;
 
     private void Add(OutputFile file)

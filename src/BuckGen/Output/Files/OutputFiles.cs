@@ -29,7 +29,7 @@ public static class OutputFiles
     /// <param name="progress">Receives every file.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
-    public static ImmutableArray<OutputFile> Of(
+    public static ImmutableArray<OutputFile> Create(
         CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
@@ -87,7 +87,7 @@ public static class OutputFiles
 
     private static ImmutableArray<OutputFile> Made(
         CutPlan plan, OutputOptions options, Action<FilesInWork> add, IProgress<string>? progress, CancellationToken cancellation) =>
-        Abandoned.When(
+        CancellableWork.Run(
             () =>
             {
                 var made = new FilesInWork(plan, options, progress, cancellation);

@@ -20,22 +20,22 @@ internal sealed record TemplateFiles(ImmutableArray<OutputFile> Files, Immutable
 
     /// <summary>Where the part is trimmed and the panel opened; none for a design without jigs and panel.</summary>
     public static TemplateFiles Trimming(BuckDesign design, OutputOptions options) =>
-        Printed("templates/trim.pdf", TrimTemplates.Of(design, options.Title), options.Paper);
+        Printed("templates/trim.pdf", TrimTemplates.Create(design, options.Title), options.Paper);
 
     private static TemplateFiles Printed(string path, ImmutableArray<PaperTemplate> templates, Paper paper)
     {
         if (templates.IsEmpty) return None;
         var pages = templates.Max(t => Tiles.Count(t, paper));
-        return pages > Tiles.MostPages
+        return pages > Tiles.MaxPages
             ? new([], [TooLarge(path, pages, paper)])
-            : new([new(path, PdfPicture.Write([.. templates.SelectMany(t => Tiles.Of(t, paper))]))], []);
+            : new([new(path, PdfPicture.Write([.. templates.SelectMany(t => Tiles.Split(t, paper))]))], []);
     }
 
     private static Finding TooLarge(string path, long pages, Paper paper) =>
         new("template-too-large", Severity.Warning,
-            FormattableString.Invariant($"The paper template {path} would be spread over {pages} pages of {paper}, the limit is {Tiles.MostPages}; it is left out."),
+            FormattableString.Invariant($"The paper template {path} would be spread over {pages} pages of {paper}, the limit is {Tiles.MaxPages}; it is left out."),
             "Have the drawings of the layers plotted in real size instead.")
         {
-            Value = pages, Limit = Tiles.MostPages,
+            Value = pages, Limit = Tiles.MaxPages,
         };
 }

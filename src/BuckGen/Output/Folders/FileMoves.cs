@@ -19,7 +19,7 @@ internal static class FileMoves
     public static void Do(IDisk disk, WorkFolder work, string target, FolderView view, Replacement change, CancellationToken cancellation)
     {
         work.Stage(change.Incoming, cancellation);
-        var journal = Journal.Of(Way.Moves, change, view);
+        var journal = Journal.Create(ChangeMethod.Moves, change, view);
         work.Begin(journal);
         try
         {
@@ -55,7 +55,7 @@ internal static class FileMoves
             if ((!wasTaken && journal.Outgoing.Any(f => f.Path == file.Path)) || !Contents.Exists(place)) continue;
             if (Contents.Sum(place) == file.Sum) disk.Delete(place);
             // A user has changed it since, or put a file there.
-            else if (wasTaken) Keeping.Put(disk, place, target, file.Path);
+            else if (wasTaken) DisplacedFiles.MoveToFreePath(disk, place, target, file.Path);
         }
 
         foreach (var folder in journal.Folders.Reverse())

@@ -18,13 +18,13 @@ internal sealed record FolderRecord(ImmutableSortedDictionary<string, string> Fi
     private const string Tail = "# ";
 
     /// <summary>Folders that hold what this program writes.</summary>
-    private static readonly ImmutableArray<string> OwnFolders = ["layers/", "cut/", "drill/", "jig/", "panel/", "model/", "templates/"];
+    private static readonly ImmutableArray<string> KnownFolders = ["layers/", "cut/", "drill/", "jig/", "panel/", "model/", "templates/"];
 
     /// <summary>The record of an empty folder.</summary>
     public static FolderRecord Empty { get; } = new(ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal));
 
     /// <summary>The record of files.</summary>
-    public static FolderRecord Of(IEnumerable<OutputFile> files) =>
+    public static FolderRecord FromFiles(IEnumerable<OutputFile> files) =>
         new(files.ToImmutableSortedDictionary(f => f.Path, f => Contents.Sum(f.Content.AsSpan()), StringComparer.Ordinal));
 
     /// <summary>The record that lies in a folder; null when none does, or one that was changed or cut off.</summary>
@@ -41,7 +41,7 @@ internal sealed record FolderRecord(ImmutableSortedDictionary<string, string> Fi
     {
         var lines = text.Split('\n');
         if (lines.Length < 3 || lines[0] != Head || lines[^1].Length > 0 || lines[^2] != Tail + SumOf(lines[..^2])) return null;
-        var files = lines[1..^2].Select(FileSum.Of).ToArray();
+        var files = lines[1..^2].Select(FileSum.Parse).ToArray();
         return files.Any(f => f is null) || files.DistinctBy(f => f!.Value.Path).Count() < files.Length
             ? null
             : new(files.ToImmutableSortedDictionary(f => f!.Value.Path, f => f!.Value.Sum, StringComparer.Ordinal));
@@ -59,7 +59,7 @@ internal sealed record FolderRecord(ImmutableSortedDictionary<string, string> Fi
     /// removed.
     /// </summary>
     public static bool MayList(string path) =>
-        path is OutputFiles.ProcessCardPath or OutputFiles.ReportPath or OutputFiles.PreviewPath || OwnFolders.Any(folder =>
+        path is OutputFiles.ProcessCardPath or OutputFiles.ReportPath or OutputFiles.PreviewPath || KnownFolders.Any(folder =>
             path.StartsWith(folder, StringComparison.Ordinal) && path.Length > folder.Length
             && path[folder.Length..].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.') && !path.Contains("..", StringComparison.Ordinal));
 

@@ -11,10 +11,10 @@ namespace BuckGen.Output.Folders;
 internal static class FolderSwap
 {
     /// <summary>What is given second names: enough for notes and pictures, not for a whole project.</summary>
-    private const int MostCarried = 1000;
+    private const int MaxCarriedEntries = 1000;
 
     /// <summary>What may be read to make sure that nothing is lost, bytes.</summary>
-    private const long LargestCarried = 100_000_000;
+    private const long MaxCarriedBytes = 100_000_000;
 
     /// <summary>Changes the folder.</summary>
     /// <param name="disk">The disk.</param>
@@ -30,7 +30,7 @@ internal static class FolderSwap
         disk.MakeFolder(work.New, target);
         disk.MakeFolder(work.Old, target);
         if (!disk.Exchange(work.New, work.Old)) return null;
-        var journal = Journal.Of(Way.Swap, change, view);
+        var journal = Journal.Create(ChangeMethod.Swap, change, view);
         try
         {
             work.Stage(change.Incoming, cancellation);
@@ -58,7 +58,7 @@ internal static class FolderSwap
     public static ImmutableArray<string> Finish(IDisk disk, WorkFolder work, string target, Journal journal)
     {
         var remarks = ImmutableArray.CreateBuilder<string>();
-        foreach (var (path, entry) in FolderView.Of(work.New).Entries.Reverse())
+        foreach (var (path, entry) in FolderView.Scan(work.New).Entries.Reverse())
         {
             var (rest, place) = (Path.Combine(work.New, path), Path.Combine(target, path));
             if (entry.Kind == EntryKind.Folder)
@@ -69,8 +69,8 @@ internal static class FolderSwap
 
             var sum = Contents.Sum(rest);
             // What isn't ours may go only when the folder has it as well.
-            if (journal.Lists(new(path, sum)) || (IsFileOrLink(place) && Contents.Sum(place) == sum)) disk.Delete(rest);
-            else remarks.Add($"{path} was changed while the files were written; it is kept as {Keeping.Put(disk, rest, target, path)}.");
+            if (journal.Contains(new(path, sum)) || (IsFileOrLink(place) && Contents.Sum(place) == sum)) disk.Delete(rest);
+            else remarks.Add($"{path} was changed while the files were written; it is kept as {DisplacedFiles.MoveToFreePath(disk, rest, target, path)}.");
         }
 
         work.Clear();
@@ -89,7 +89,7 @@ internal static class FolderSwap
         foreach (var (path, entry) in staying)
         {
             (count, bytes) = (count + 1, bytes + entry.Length);
-            if (count > MostCarried || bytes > LargestCarried || (entry.Kind == EntryKind.File && !Contents.CanRead(Path.Combine(target, path)))) return false;
+            if (count > MaxCarriedEntries || bytes > MaxCarriedBytes || (entry.Kind == EntryKind.File && !Contents.CanRead(Path.Combine(target, path)))) return false;
         }
 
         return true;

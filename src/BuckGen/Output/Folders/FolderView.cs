@@ -27,7 +27,7 @@ internal readonly record struct Entry(EntryKind Kind, long Length);
 internal sealed record FolderView(ImmutableSortedDictionary<string, Entry> Entries, bool IsComplete)
 {
     /// <summary>Looks into a folder; one that isn't there is empty.</summary>
-    public static FolderView Of(string root)
+    public static FolderView Scan(string root)
     {
         if (!Directory.Exists(root)) return new(ImmutableSortedDictionary<string, Entry>.Empty, true);
         try

@@ -38,8 +38,8 @@ internal sealed class FolderWriter(IDisk disk)
             ClearUp(left, target, remarks);
         }
 
-        var view = FolderView.Of(target);
-        var change = Replacement.Of(target, view, files, force);
+        var view = FolderView.Scan(target);
+        var change = Replacement.Plan(target, view, files, force);
         cancellation.ThrowIfCancellationRequested();
         if (!Directory.Exists(target))
         {
@@ -55,8 +55,8 @@ internal sealed class FolderWriter(IDisk disk)
         {
             using var inside = WorkFolder.Claim(disk, WorkFolder.Inside(target), target, cancellation);
             // Only now the folder is ours alone, where nothing could be claimed beside it.
-            view = FolderView.Of(target);
-            change = Replacement.Of(target, view, files, force);
+            view = FolderView.Scan(target);
+            change = Replacement.Plan(target, view, files, force);
             FileMoves.Do(disk, inside, target, view, change, cancellation);
         }
 
@@ -73,7 +73,7 @@ internal sealed class FolderWriter(IDisk disk)
         {
             return WorkFolder.Claim(disk, path, target, cancellation);
         }
-        catch (Exception shut) when ((shut is UnauthorizedAccessException or PathTooLongException || Faults.IsReadOnly(shut)) && Directory.Exists(target))
+        catch (Exception shut) when ((shut is UnauthorizedAccessException or PathTooLongException || DiskErrors.IsReadOnly(shut)) && Directory.Exists(target))
         {
             return null;
         }
@@ -81,8 +81,8 @@ internal sealed class FolderWriter(IDisk disk)
 
     private void ClearUp(WorkFolder work, string target, ImmutableArray<string>.Builder remarks)
     {
-        if (work.Journal() is { Way: Way.Swap } swap) remarks.AddRange(FolderSwap.Finish(disk, work, target, swap));
-        if (work.Journal() is { Way: Way.Moves } moves)
+        if (work.Journal() is { Method: ChangeMethod.Swap } swap) remarks.AddRange(FolderSwap.Finish(disk, work, target, swap));
+        if (work.Journal() is { Method: ChangeMethod.Moves } moves)
         {
             FileMoves.Undo(disk, work, target, moves);
             remarks.Add("An earlier run into this folder was interrupted; its changes were undone first.");
@@ -120,10 +120,10 @@ internal sealed class FolderWriter(IDisk disk)
     {
         // Our own work folder does not concern the user.
         var where = failed.Message.Contains(WorkFolder.InsideName, StringComparison.Ordinal) ? "" : $" ({failed.Message.TrimEnd('.')})";
-        if (Faults.IsFull(failed))
+        if (DiskErrors.IsFull(failed))
             return $"There is no room for the result in {target}: it takes {Kilobytes(files)} kB until the earlier one is gone, which is untouched. "
                 + "Free some room or name another folder.";
-        if (failed is UnauthorizedAccessException || Faults.IsReadOnly(failed)) return $"{target} may not be written{where}; change the permissions there or name another folder.";
+        if (failed is UnauthorizedAccessException || DiskErrors.IsReadOnly(failed)) return $"{target} may not be written{where}; change the permissions there or name another folder.";
         if (failed is DirectoryNotFoundException or FileNotFoundException) return $"{target} can't be made{where}; name another folder.";
         return failed is PathTooLongException ? $"{target} is too long a name for this disk; name a shorter one." : null;
     }

@@ -15,7 +15,7 @@ internal sealed record Replacement(
     ImmutableArray<string> Left)
 {
     /// <summary>Most files named in a message.</summary>
-    private const int MostNamed = 3;
+    private const int MaxNamed = 3;
 
     /// <summary>Decides what a run does.</summary>
     /// <param name="root">The folder.</param>
@@ -23,9 +23,9 @@ internal sealed record Replacement(
     /// <param name="files">What the run made.</param>
     /// <param name="force">True to replace files that aren't known to be ours.</param>
     /// <exception cref="IOException">Something that isn't ours lies where a file must go.</exception>
-    public static Replacement Of(string root, FolderView view, ImmutableArray<OutputFile> files, bool force)
+    public static Replacement Plan(string root, FolderView view, ImmutableArray<OutputFile> files, bool force)
     {
-        ImmutableArray<OutputFile> incoming = [.. files, FolderRecord.Of(files).AsFile()];
+        ImmutableArray<OutputFile> incoming = [.. files, FolderRecord.FromFiles(files).AsFile()];
         foreach (var file in incoming) RefuseIfBlocked(root, view, file.Path);
         var record = FolderRecord.In(root);
         var earlier = (record ?? FolderRecord.Empty).Files;
@@ -53,7 +53,7 @@ internal sealed record Replacement(
 
     /// <summary>Names of a few files.</summary>
     public static string Named(IReadOnlyCollection<string> paths) =>
-        string.Join(", ", paths.Take(MostNamed)) + (paths.Count > MostNamed ? $" and {paths.Count - MostNamed} more" : "");
+        string.Join(", ", paths.Take(MaxNamed)) + (paths.Count > MaxNamed ? $" and {paths.Count - MaxNamed} more" : "");
 
     private static void RefuseIfBlocked(string root, FolderView view, string path)
     {

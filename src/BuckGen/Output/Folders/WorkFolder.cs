@@ -69,7 +69,7 @@ internal sealed class WorkFolder : IDisposable
             {
                 // The run that had it has just finished.
             }
-            catch (Exception busy) when (Faults.IsHeld(busy))
+            catch (Exception busy) when (DiskErrors.IsHeld(busy))
             {
                 if (attempt == Tries) throw new IOException($"{folder} is being written by another run of BuckGen; wait until it is done and run again.");
                 if (cancellation.WaitHandle.WaitOne(Pause)) throw new OperationCanceledException(cancellation);
@@ -131,7 +131,7 @@ internal sealed class WorkFolder : IDisposable
     /// <summary>Flushes a folder and those in it.</summary>
     public void FlushAll(string folder)
     {
-        foreach (var (name, entry) in FolderView.Of(folder).Entries)
+        foreach (var (name, entry) in FolderView.Scan(folder).Entries)
             if (entry.Kind == EntryKind.Folder) disk.Flush(Path.Combine(folder, name));
         disk.Flush(folder);
     }
@@ -177,7 +177,7 @@ internal sealed class WorkFolder : IDisposable
 
     private void DeleteAll(string folder)
     {
-        foreach (var (name, entry) in FolderView.Of(folder).Entries.Reverse())
+        foreach (var (name, entry) in FolderView.Scan(folder).Entries.Reverse())
             if (entry.Kind == EntryKind.Folder) disk.DeleteFolder(Path.Combine(folder, name));
             else disk.Delete(Path.Combine(folder, name));
         disk.DeleteFolder(folder);

@@ -15,7 +15,7 @@ public static class BuckModel
     /// pieces of the outline come and go on the way up; elsewhere a wall that is straight on the slope is straight in the model,
     /// within <see cref="ChordError"/>.
     /// </summary>
-    public const double LargestDeviation = DraftedShape.LookStep;
+    public const double MaxDeviation = DraftedShape.SampleStep;
 
     /// <summary>
     /// The stack as it is cut: layers with straight walls, base and plenum included, as one body where they touch.
@@ -37,7 +37,7 @@ public static class BuckModel
         ArgumentNullException.ThrowIfNull(design);
         if (design.Solid is not { } solid) throw new ArgumentException("The wall of a design assembled in code is not known.", nameof(design));
         var plates = design.Layers.Where(l => l.Role != LayerRole.Wall).SelectMany(Straight);
-        return SolidBuilder.Build([.. plates, .. WallLevels.Of(solid, design.Plan)]);
+        return SolidBuilder.Build([.. plates, .. WallLevels.Compute(solid, design.Plan)]);
     }
 
     private static IEnumerable<Level> Straight(Layer layer)

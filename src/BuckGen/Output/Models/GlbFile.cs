@@ -41,7 +41,7 @@ public static class GlbFile
         ArgumentNullException.ThrowIfNull(part);
         if (part.Triangles.IsEmpty) throw new ArgumentException("glTF has no empty meshes.", nameof(part));
         ArgumentNullException.ThrowIfNull(name);
-        var scale = ThicknessScale.Of(part);
+        var scale = ThicknessScale.ForPart(part);
         return Write(name, Centred([.. part.Points.Select(p => new MeshPoint(p.X, p.Y, p.Z))]), [.. part.Points.SelectMany(p => Parts(scale.ColourOf(p.Thickness)))],
             [.. part.Triangles.SelectMany(t => (uint[])[(uint)t.A, (uint)t.B, (uint)t.C])], new("sheet", [1, 1, 1, 1], true));
 

@@ -38,7 +38,7 @@ public static class StlFile
 
         MeshPoint Moved(int number)
         {
-            var (point, origin) = (mesh.Points[number], mesh.Lowest);
+            var (point, origin) = (mesh.Points[number], mesh.MinCorner);
             return new(point.X - origin.X, point.Y - origin.Y, point.Z - origin.Z);
         }
     }

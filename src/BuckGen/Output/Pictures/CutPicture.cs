@@ -9,7 +9,7 @@ namespace BuckGen.Output.Pictures;
 /// <summary>What is cut: one layer with its marks, or a sheet with its parts.</summary>
 internal static class CutPicture
 {
-    private const double TallestLayer = 70, TallestSheet = 110, Below = 12, Above = 9, Aside = 5, Narrowest = 120;
+    private const double MaxLayerHeight = 70, MaxSheetHeight = 110, Below = 12, Above = 9, Aside = 5, MinWidth = 120;
 
     private static readonly Ink Wood = new(null, 0, PictureColours.Wood);
     private static readonly Ink SheetInk = new(PictureColours.Grey, 0.25, PictureColours.White);
@@ -18,14 +18,14 @@ internal static class CutPicture
     private static readonly Ink Mark = new(PictureColours.Repaired, 0.18);
 
     /// <summary>A layer in its own coordinates, nominal size, with its width and height.</summary>
-    public static Picture Of(Layer layer)
+    public static Picture Draw(Layer layer)
     {
-        var drawing = LayerDrawing.Of(layer);
-        var view = PaperView.Centred(layer.Region.Bounds, TallestLayer, Below);
+        var drawing = LayerDrawing.Create(layer);
+        var view = PaperView.Centred(layer.Region.Bounds, MaxLayerHeight, Below);
         var page = Page(view);
         return new(drawing.Title, page,
         [
-            PictureShape.Of(layer.Region.Transformed(view.Map), Wood),
+            PictureShape.FromRegion(layer.Region.Transformed(view.Map), Wood),
             .. drawing.Paths.Select(p => Drawn(p, view)),
             .. Dimension.Level(view.Corner - new Vec2(0, 6), view.Corner + new Vec2(view.Width, -6), view.Real.Width),
             .. Dimension.Upright(view.Corner - new Vec2(Aside, 0), view.Corner + new Vec2(-Aside, view.Height), view.Real.Height),
@@ -34,10 +34,10 @@ internal static class CutPicture
     }
 
     /// <summary>A sheet with its parts, kerf allowed for, each with its name.</summary>
-    public static Picture Of(SheetLayout sheet)
+    public static Picture Draw(SheetLayout sheet)
     {
-        var drawing = SheetDrawing.Of(sheet);
-        var view = PaperView.Centred(drawing.Page, TallestSheet, Below);
+        var drawing = SheetDrawing.Create(sheet);
+        var view = PaperView.Centred(drawing.Page, MaxSheetHeight, Below);
         var page = Page(view);
         return new(drawing.Title, page,
         [
@@ -58,7 +58,7 @@ internal static class CutPicture
     {
         var left = view.Corner.X - Aside - Dimension.RoomBeside(view.Real.Height, view.Height) - PaperView.Margin;
         var right = view.Corner.X + view.Width + PaperView.Margin;
-        var more = Math.Max(0, (Narrowest - (right - left)) / 2);
+        var more = Math.Max(0, (MinWidth - (right - left)) / 2);
         return new(left - more, 0, right + more, Below + view.Height + Above);
     }
 

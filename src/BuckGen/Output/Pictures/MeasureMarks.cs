@@ -16,13 +16,13 @@ internal static class MeasureMarks
     /// <summary>The marks, with their places on paper.</summary>
     /// <param name="measures">The measures.</param>
     /// <param name="place">From the drawing to the paper.</param>
-    public static ImmutableArray<Mark> Of(OutlineMeasures measures, Affine place)
+    public static ImmutableArray<Mark> Create(OutlineMeasures measures, Affine place)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         if (measures.NarrowestNeck is { } neck) marks.Add(Width("N", "narrowest neck", neck.A, neck.B));
         if (measures.NarrowestGap is { } gap) marks.Add(Width("G", "narrowest gap", gap.A, gap.B));
-        if (measures.SmallestInsideRadius is { } inside) marks.Add(Round("I", "smallest inside radius", inside));
-        if (measures.SmallestOutsideRadius is { } outside) marks.Add(Round("O", "smallest outside radius", outside));
+        if (measures.MinInsideRadius is { } inside) marks.Add(Round("I", "smallest inside radius", inside));
+        if (measures.MinOutsideRadius is { } outside) marks.Add(Round("O", "smallest outside radius", outside));
         if (measures.SharpestCorner is { } corner)
             marks.Add(new("C", place.Apply(corner.Place), FormattableString.Invariant($"C: sharpest corner {corner.Angle:0.#} degrees"), null));
         return marks.ToImmutable();

@@ -15,23 +15,23 @@ public static class OutlinePicture
     private const double PageWidth = 200;
     private const double Margin = 10;
     private const double DimensionRoom = 12;
-    private const double LargestHeight = 180;
+    private const double MaxHeight = 180;
     private const double TitleRoom = 12;
     private const int PlacesDrawn = 200;
 
     private static readonly Ink Edge = new(PictureColours.Black, 0.3, PictureColours.Wood);
 
     /// <summary>The picture of an outline.</summary>
-    public static Picture Of(Outline outline)
+    public static Picture Draw(Outline outline)
     {
         ArgumentNullException.ThrowIfNull(outline);
         var real = outline.Region.Bounds;
         var room = PageWidth - 2 * Margin - DimensionRoom;
-        var scale = DrawingScale.ToFit(real.Width, real.Height, room, LargestHeight);
+        var scale = DrawingScale.ToFit(real.Width, real.Height, room, MaxHeight);
         var (width, height) = (real.Width * scale.Factor, real.Height * scale.Factor);
-        var measures = OutlineMeasures.Of(outline);
+        var measures = OutlineMeasures.Measure(outline);
         // How many lines the words take does not depend on where the drawing stands.
-        var legend = Legend(outline, MeasureMarks.Of(measures, Affine.Identity));
+        var legend = Legend(outline, MeasureMarks.Create(measures, Affine.Identity));
         var below = Margin + legend.Length * TextLines.Spacing + 4 + DimensionRoom;
         var page = new Bounds(0, 0, PageWidth, below + height + 4 + TitleRoom + Margin);
         var corner = new Vec2(Margin + DimensionRoom + (room - width) / 2, below);
@@ -40,10 +40,10 @@ public static class OutlinePicture
         [
             new PictureText(new(Margin, page.MaxY - Margin - 3), outline.Name, TextLines.TitleToFit(outline.Name, room), TextAlign.Start, PictureColours.Black),
             new PictureText(new(PageWidth - Margin, page.MaxY - Margin - 3), $"Scale {scale}", TextLines.Height, TextAlign.End, PictureColours.Grey),
-            PictureShape.Of(outline.Region.Transformed(place), Edge),
+            PictureShape.FromRegion(outline.Region.Transformed(place), Edge),
             .. Dimension.Level(corner - new Vec2(0, 8), corner + new Vec2(width, -8), real.Width),
             .. Dimension.Upright(corner - new Vec2(6, 0), corner + new Vec2(-6, height), real.Height),
-            .. Rings(outline, MeasureMarks.Of(measures, place), place),
+            .. Rings(outline, MeasureMarks.Create(measures, place), place),
             .. TextLines.Set(legend, new(Margin, Margin + (legend.Length - 1) * TextLines.Spacing)),
         ]);
     }
@@ -64,7 +64,7 @@ public static class OutlinePicture
         var region = outline.Region;
         return
         [
-            .. TextLines.Wrap(FormattableString.Invariant($"{Counted.Of(outline.LoopCount, "closed loop")}: {Counted.Of(region.Islands.Length, "island")}, {Counted.Of(region.HoleCount, "hole")}. Unit: {outline.Units}."), letters),
+            .. TextLines.Wrap(FormattableString.Invariant($"{CountText.Format(outline.LoopCount, "closed loop")}: {CountText.Format(region.Islands.Length, "island")}, {CountText.Format(region.HoleCount, "hole")}. Unit: {outline.Units}."), letters),
             .. TextLines.Wrap(marks.IsEmpty ? "" : string.Join("; ", marks.Select(m => m.Words)) + ".", letters),
             .. Numbered(outline).SelectMany(r => TextLines.Wrap($"{Numbers(r)}{r.Repair.Message}", letters)),
             .. outline.Notes.SelectMany(n => TextLines.Wrap($"Note: {n.Message}", letters)),

@@ -26,14 +26,14 @@ internal sealed record PaperView(DrawingScale Scale, Vec2 Corner, Bounds Real)
 
     /// <summary>A drawing in the middle of a page of the usual width, with room for dimensions on the left and below.</summary>
     /// <param name="real">What is shown.</param>
-    /// <param name="tallest">Most height on paper, mm.</param>
+    /// <param name="maxHeight">Most height on paper, mm.</param>
     /// <param name="below">Room below the drawing, mm.</param>
     /// <param name="right">Room on its right, mm.</param>
     /// <param name="left">Room on its left, mm.</param>
-    public static PaperView Centred(Bounds real, double tallest, double below, double left = DimensionRoom, double right = 0)
+    public static PaperView Centred(Bounds real, double maxHeight, double below, double left = DimensionRoom, double right = 0)
     {
         var room = PageWidth - 2 * Margin - left - right;
-        var scale = DrawingScale.ToFit(real.Width, real.Height, room, tallest);
+        var scale = DrawingScale.ToFit(real.Width, real.Height, room, maxHeight);
         return new(scale, new(Margin + left + (room - real.Width * scale.Factor) / 2, below), real);
     }
 

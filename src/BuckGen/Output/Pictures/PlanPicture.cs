@@ -13,7 +13,7 @@ namespace BuckGen.Output.Pictures;
 /// </summary>
 internal static class PlanPicture
 {
-    private const double Tallest = 150, Below = 22, Above = 10;
+    private const double MaxHeight = 150, Below = 22, Above = 10;
 
     private static readonly Ink Plate = new(PictureColours.Grey, 0.25, PictureColours.Board);
     private static readonly Ink Wall = new(PictureColours.Black, 0.25, PictureColours.Wood);
@@ -24,16 +24,16 @@ internal static class PlanPicture
     /// <summary>The picture.</summary>
     /// <param name="design">The design.</param>
     /// <param name="findings">All findings in the order in which they are listed: the first is number 1.</param>
-    public static Picture Of(BuckDesign design, ImmutableArray<Finding> findings)
+    public static Picture Draw(BuckDesign design, ImmutableArray<Finding> findings)
     {
         var shown = design.Layers.Where(l => l.Role != LayerRole.Plenum).ToArray();
         var wood = shown.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds)).With(design.Footprint.Bounds);
         // Where no wood is left at all, the page still has the size of what was drawn.
-        var view = PaperView.Centred(wood == Bounds.Nothing ? design.Outline.Region.Bounds : wood, Tallest, Below);
+        var view = PaperView.Centred(wood == Bounds.Nothing ? design.Outline.Region.Bounds : wood, MaxHeight, Below);
         var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
         return new("Plan, seen from above", page,
         [
-            .. shown.Select(l => PictureShape.Of(l.Region.Transformed(view.Map), l.Role == LayerRole.Base ? Plate : Wall)),
+            .. shown.Select(l => PictureShape.FromRegion(l.Region.Transformed(view.Map), l.Role == LayerRole.Base ? Plate : Wall)),
             .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).Distinct().Select(d => PictureShape.Circle(view.Map.Apply(d.Centre), Math.Max(0.5, d.Diameter / 2 * view.Scale.Factor), DowelInk)),
             .. (design.Vents?.Vents ?? []).Select(v => PictureShape.Circle(view.Map.Apply(v.Centre), Math.Max(0.45, v.Diameter / 2 * view.Scale.Factor), VentInk)),
             .. SectionLine(design, view),

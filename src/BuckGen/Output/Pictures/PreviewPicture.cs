@@ -15,11 +15,11 @@ internal static class PreviewPicture
     /// <param name="design">The design.</param>
     /// <param name="title">What the job is called.</param>
     /// <param name="findings">All findings in the order in which they are listed: the first is number 1.</param>
-    public static Picture Of(BuckDesign design, string title, ImmutableArray<Finding> findings)
+    public static Picture Draw(BuckDesign design, string title, ImmutableArray<Finding> findings)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(title);
-        Picture?[] left = [PlanPicture.Of(design, findings), SectionPicture.Of(design)], right = [StackPicture.Of("The layers lifted apart", design.Layers)];
+        Picture?[] left = [PlanPicture.Draw(design, findings), SectionPicture.Draw(design)], right = [StackPicture.Draw("The layers lifted apart", design.Layers)];
         ImmutableArray<ImmutableArray<Picture>> columns = [.. ((Picture?[][])[left, right]).Select(c => c.OfType<Picture>().ToImmutableArray()).Where(c => !c.IsEmpty)];
         var high = columns.Max(Height);
         var page = new Bounds(0, 0, columns.Length * (PaperView.PageWidth + Gap) + Gap, high + Head);

@@ -11,7 +11,7 @@ namespace BuckGen.Output.Pictures;
 /// </summary>
 internal static class SectionPicture
 {
-    private const double Tallest = 90, Below = 14, Above = 12, Sides = 34;
+    private const double MaxHeight = 90, Below = 14, Above = 12, Sides = 34;
 
     /// <summary>Lines that are tried for the section.</summary>
     private const int Candidates = 41;
@@ -21,15 +21,15 @@ internal static class SectionPicture
     private static readonly Ink Smooth = new(PictureColours.Measure, 0.4);
 
     /// <summary>Where the section runs: y in the design's coordinates; null for a design without layers.</summary>
-    public static double? CutAt(BuckDesign design) => Walls(design) is [var lowest, ..] && lowest.Region is { IsEmpty: false } region ? LevelCut.Best(region, Candidates) : null;
+    public static double? CutAt(BuckDesign design) => Walls(design) is [var lowest, ..] && lowest.Region is { IsEmpty: false } region ? LevelCut.FindBestHeight(region, Candidates) : null;
 
     /// <summary>The picture; null for a design without layers.</summary>
-    public static Picture? Of(BuckDesign design)
+    public static Picture? Draw(BuckDesign design)
     {
         if (CutAt(design) is not { } cut) return null;
         var plan = design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
         // The section's own plane: x as in the plan, y upward from the bottom of the stack.
-        var view = PaperView.Centred(new(plan.MinX, 0, plan.MaxX, design.Height), Tallest, Below, Sides, Sides);
+        var view = PaperView.Centred(new(plan.MinX, 0, plan.MaxX, design.Height), MaxHeight, Below, Sides, Sides);
         var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
         return new("Section A-A", page,
         [
@@ -43,7 +43,7 @@ internal static class SectionPicture
 
     private static Layer[] Walls(BuckDesign design) => [.. design.Layers.Where(l => l.Role == LayerRole.Wall)];
 
-    private static IEnumerable<PictureItem> Slabs(Layer layer, double cut, PaperView view) => LevelCut.Of(layer.Region, cut).Select(s =>
+    private static IEnumerable<PictureItem> Slabs(Layer layer, double cut, PaperView view) => LevelCut.Find(layer.Region, cut).Select(s =>
         new PictureShape([new(Loop.Rectangle(new(s.From, layer.Bottom, s.To, layer.Top)).Transformed(view.Map).Segments, true)], layer.Role == LayerRole.Wall ? Wall : Plate));
 
     /// <summary>From edge to edge of the drafted outlines at the layers' faces, as long as as many edges are met.</summary>
@@ -51,7 +51,7 @@ internal static class SectionPicture
     {
         if (design.Solid is not { } solid) yield break;
         var heights = Walls(design).Select(l => l.Bottom).Append(design.Height);
-        var faces = heights.Select(h => (Height: h, Edges: LevelCut.Of(solid.Shape.At(h), cut).SelectMany(s => (double[])[s.From, s.To]).ToArray())).ToArray();
+        var faces = heights.Select(h => (Height: h, Edges: LevelCut.Find(solid.Shape.At(h), cut).SelectMany(s => (double[])[s.From, s.To]).ToArray())).ToArray();
         foreach (var (low, high) in faces.Zip(faces.Skip(1)))
             if (low.Edges.Length == high.Edges.Length)
                 foreach (var (from, to) in low.Edges.Zip(high.Edges))

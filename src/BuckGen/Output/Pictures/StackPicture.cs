@@ -14,14 +14,14 @@ internal static class StackPicture
     private const double Turn = 25, Raised = 35;
 
     /// <summary>Gap between lifted layers over the depth of the stack as seen: the most, and for all gaps together.</summary>
-    private const double LargestGap = 0.5, AllGaps = 1.6;
+    private const double MaxGap = 0.5, AllGaps = 1.6;
 
     /// <summary>
     /// Beyond this number, edges shorter than the width of a line are not drawn one by one: they would add megabytes and nothing
     /// to see.
     /// </summary>
     private const int ManyEdges = 20_000;
-    private const double Shortest = 0.2;
+    private const double MinLength = 0.2;
 
     private static readonly Ink Side = new(PictureColours.Shade, 0.12, PictureColours.Shade);
     private static readonly Ink Top = new(PictureColours.Black, 0.2, PictureColours.Wood);
@@ -31,7 +31,7 @@ internal static class StackPicture
     /// <summary>The picture; null when there are no layers.</summary>
     /// <param name="title">What it shows.</param>
     /// <param name="layers">The layers, lowest first.</param>
-    public static Picture? Of(string title, IReadOnlyList<Layer> layers)
+    public static Picture? Draw(string title, IReadOnlyList<Layer> layers)
     {
         if (layers.Count == 0) return null;
         var plan = layers.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
@@ -39,17 +39,17 @@ internal static class StackPicture
         var down = Math.Sin(Raised * Math.PI / 180);
         // Turned round the middle, then seen at a slant: x to the right, y up the paper; heights go straight up.
         var seen = Affine.Translation(-plan.Centre).Then(new(cos, sin * down, -sin, cos * down, 0, 0));
-        var deep = Corners(plan).Select(seen.Apply).Aggregate(Bounds.Nothing, (b, p) => b.With(Bounds.Of(p, p))).Height;
+        var deep = Corners(plan).Select(seen.Apply).Aggregate(Bounds.Nothing, (b, p) => b.With(Bounds.FromCorners(p, p))).Height;
         var upright = Math.Cos(Raised * Math.PI / 180);
-        var gap = deep * Math.Min(LargestGap, AllGaps / layers.Count);
+        var gap = deep * Math.Min(MaxGap, AllGaps / layers.Count);
         var lifts = layers.Select((l, i) => (Bottom: l.Bottom * upright + i * gap, Top: l.Top * upright + i * gap)).ToArray();
         var all = layers.Zip(lifts).Aggregate(Bounds.Nothing, (b, l) => l.First.Region.Loops.SelectMany(o => PolygonConversion.Flattened(o, Chord)).Select(seen.Apply)
-            .Aggregate(b, (box, p) => box.With(Bounds.Of(p + new Vec2(0, l.Second.Bottom), p + new Vec2(0, l.Second.Top)))));
+            .Aggregate(b, (box, p) => box.With(Bounds.FromCorners(p + new Vec2(0, l.Second.Bottom), p + new Vec2(0, l.Second.Top)))));
         var scale = Math.Min((PaperView.PageWidth - 2 * PaperView.Margin - LabelRoom) / all.Width, Room / all.Height);
         var page = new Bounds(0, 0, PaperView.PageWidth, all.Height * scale + 2 * PaperView.Margin);
         var left = (PaperView.PageWidth - LabelRoom - all.Width * scale) / 2;
         Vec2 OnPaper(Vec2 p, double lift) => new(left + (p.X - all.MinX) * scale, PaperView.Margin + (p.Y + lift - all.MinY) * scale);
-        var shortest = layers.Sum(l => l.Region.Segments.Count()) > ManyEdges ? Shortest / scale : 0;
+        var shortest = layers.Sum(l => l.Region.Segments.Count()) > ManyEdges ? MinLength / scale : 0;
         return new(title, page,
         [
             .. layers.Zip(lifts).SelectMany(l => Drawn(l.First, l.Second, seen, OnPaper, shortest)),
@@ -57,9 +57,9 @@ internal static class StackPicture
         ]);
     }
 
-    private static IEnumerable<PictureItem> Drawn(Layer layer, (double Bottom, double Top) lift, Affine seen, Func<Vec2, double, Vec2> onPaper, double shortest)
+    private static IEnumerable<PictureItem> Drawn(Layer layer, (double Bottom, double Top) lift, Affine seen, Func<Vec2, double, Vec2> onPaper, double minLength)
     {
-        var edges = layer.Region.Loops.Select(l => WithoutShort(PolygonConversion.Flattened(l, Chord), shortest).Select(seen.Apply).ToArray()).ToArray();
+        var edges = layer.Region.Loops.Select(l => WithoutShort(PolygonConversion.Flattened(l, Chord), minLength).Select(seen.Apply).ToArray()).ToArray();
         // Far walls first: those nearer to the eye, lower on the paper, cover them.
         foreach (var (from, to) in edges.SelectMany(e => e.Zip(e.Skip(1).Append(e[0]))).OrderByDescending(e => Math.Round((e.First.Y + e.Second.Y) / 2, 4)))
             yield return Polygon([onPaper(from, lift.Bottom), onPaper(to, lift.Bottom), onPaper(to, lift.Top), onPaper(from, lift.Top)], Side);
@@ -70,12 +70,12 @@ internal static class StackPicture
             yield return new PictureShape([Path(PolygonConversion.Flattened(line, Chord).Select(p => onPaper(seen.Apply(p), lift.Top)))], Marks);
     }
 
-    private static List<Vec2> WithoutShort(List<Vec2> corners, double shortest)
+    private static List<Vec2> WithoutShort(List<Vec2> corners, double minLength)
     {
-        if (shortest == 0) return corners;
+        if (minLength == 0) return corners;
         List<Vec2> kept = [corners[0]];
         foreach (var p in corners)
-            if (p.DistanceTo(kept[^1]) >= shortest) kept.Add(p);
+            if (p.DistanceTo(kept[^1]) >= minLength) kept.Add(p);
         return kept.Count < 3 ? corners : kept;
     }
 

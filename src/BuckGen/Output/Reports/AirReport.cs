@@ -19,9 +19,9 @@ public sealed record AirReport(
     double Volume, int? VentsNeeded, int VentsPlaced, string RuledBy, double? Seconds, double? RigidSeconds, double ChokedShare,
     string HeldBackBy, double FormedThickness, double ArealDrawRatio, double BoardForce)
 {
-    internal static AirReport Of(VentDesign v) => new(
-        Rounded.Of(v.Air.Volume), v.Air.Needed, v.Vents.Length, v.Air.RuledByFlow ? "flow" : "shape", Rounded.Of(v.Air.DrawDown.Seconds),
-        Rounded.Of(v.Air.DrawDown.RigidSeconds), Rounded.Of(v.Air.DrawDown.ChokedShare), Words.Of(v.Air.DrawDown.Bottleneck),
-        Rounded.Of(v.Sizing.FormedThickness), Rounded.Of(v.Sizing.ArealRatio),
-        Rounded.Of(v.BoardForce));
+    internal static AirReport Create(VentDesign v) => new(
+        ReportNumber.Round(v.Air.Volume), v.Air.Needed, v.Vents.Length, v.Air.RuledByFlow ? "flow" : "shape", ReportNumber.Round(v.Air.DrawDown.Seconds),
+        ReportNumber.Round(v.Air.DrawDown.RigidSeconds), ReportNumber.Round(v.Air.DrawDown.ChokedShare), Words.Format(v.Air.DrawDown.Bottleneck),
+        ReportNumber.Round(v.Sizing.FormedThickness), ReportNumber.Round(v.Sizing.ArealRatio),
+        ReportNumber.Round(v.BoardForce));
 }

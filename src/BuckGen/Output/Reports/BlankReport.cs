@@ -23,10 +23,10 @@ public sealed record BlankReport(
     double Width, double Height, double OpeningWidth, double OpeningHeight, double Gap, string Plastic, double Gauge, double MeanThickness,
     double FormedArea, double ArealDrawRatio, double LinearDrawRatio, double HeightToWidth, double? GaugeForLeastWall, double? PlugWall, ImmutableArray<YieldReport> Yields)
 {
-    internal static BlankReport Of(Blank b, string plastic) => new(
-        Rounded.Of(b.Width), Rounded.Of(b.Height), Rounded.Of(b.Opening.Width), Rounded.Of(b.Opening.Height), Rounded.Of(b.Gap), plastic,
-        Rounded.Of(b.Gauge), Rounded.Of(b.MeanThickness), Rounded.Of(b.Surface.Formed), Rounded.Of(b.Ratios.Areal), Rounded.Of(b.Ratios.Linear),
-        Rounded.Of(b.Ratios.HeightToWidth), Rounded.Of(b.GaugeForLeastWall), Rounded.Of(b.PlugWall), [.. b.Yields.Select(y => new YieldReport(y.Sheet.Width, y.Sheet.Height, y.Count, Rounded.Of(y.Share)))]);
+    internal static BlankReport Create(Blank b, string plastic) => new(
+        ReportNumber.Round(b.Width), ReportNumber.Round(b.Height), ReportNumber.Round(b.Opening.Width), ReportNumber.Round(b.Opening.Height), ReportNumber.Round(b.Gap), plastic,
+        ReportNumber.Round(b.Gauge), ReportNumber.Round(b.MeanThickness), ReportNumber.Round(b.Surface.Formed), ReportNumber.Round(b.Ratios.Areal), ReportNumber.Round(b.Ratios.Linear),
+        ReportNumber.Round(b.Ratios.HeightToWidth), ReportNumber.Round(b.GaugeForMinWall), ReportNumber.Round(b.PlugWall), [.. b.Yields.Select(y => new YieldReport(y.Sheet.Width, y.Sheet.Height, y.Count, ReportNumber.Round(y.Share)))]);
 }
 
 /// <summary>Blanks from a sheet.</summary>

@@ -19,8 +19,8 @@ public sealed record BuckReport(
     string Kind, double DepthWanted, double Depth, double DepthMiss, double Height, double Draft,
     string OutlineAt, string Corners, string Steps, double Shrinkage, double Tolerance)
 {
-    internal static BuckReport Of(BuckDesign d) => new(
-        Words.Of(d.Spec.Kind), Rounded.Of(d.Spec.Depth), Rounded.Of(d.Plan.Depth), Rounded.Of(d.Plan.Miss), Rounded.Of(d.Height), Rounded.Of(d.Spec.Draft),
-        Words.Of(d.Spec.OutlineAt), Words.Of(d.Spec.Corners.Corners), Words.Of(d.Spec.Steps), Rounded.Of(d.Spec.ShrinkageAllowed),
-        Rounded.Of(d.Spec.Tolerance.Chord));
+    internal static BuckReport Create(BuckDesign d) => new(
+        Words.Format(d.Spec.Kind), ReportNumber.Round(d.Spec.Depth), ReportNumber.Round(d.Plan.Depth), ReportNumber.Round(d.Plan.Miss), ReportNumber.Round(d.Height), ReportNumber.Round(d.Spec.Draft),
+        Words.Format(d.Spec.OutlineAt), Words.Format(d.Spec.Corners.Corners), Words.Format(d.Spec.Steps), ReportNumber.Round(d.Spec.ShrinkageAllowed),
+        ReportNumber.Round(d.Spec.Tolerance.Chord));
 }

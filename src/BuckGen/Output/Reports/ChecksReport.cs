@@ -9,33 +9,33 @@ namespace BuckGen.Output.Reports;
 /// <param name="Silenced">Findings that are kept as notes.</param>
 public sealed record ChecksReport(ImmutableArray<LimitReport> Limits, ImmutableArray<Silence> Silenced)
 {
-    private const string Practice = "common practice, no source", Own = "the maker's own limit";
+    private const string Practice = "common practice, no source", MakersLimit = "the maker's own limit";
 
-    internal static ChecksReport Of(BuckSpec spec)
+    internal static ChecksReport Create(BuckSpec spec)
     {
         var (c, usual) = (spec.Checks, new CheckSpec());
         return new(
             [
-                Of(spec.Kind == BuckKind.Male ? "least-draft-male" : "least-draft-female", PlasticLimits.LeastDraft(spec), "degrees"),
-                Of(spec.Kind == BuckKind.Male ? "deepest-male" : spec.Former.PlugGap is null ? "deepest-female" : "deepest-plugged", PlasticLimits.Deepest(spec), "times the width"),
-                Of("web-gap", c.WebGap, usual.WebGap, "times the depth", "guides of resin suppliers (from memory)"),
-                Of("least-neck", c.LeastNeck, usual.LeastNeck, "mm", Practice),
-                Of("largest-draw", c.LargestDraw, usual.LargestDraw, "times the area", Practice),
-                Of("largest-thinning", c.LargestThinning, usual.LargestThinning, "times as thin", Practice),
-                Of("least-mean-wall", c.LeastMeanWall, usual.LeastMeanWall, "mm", Practice),
-                Of("least-corner", c.LeastCorner, usual.LeastCorner, "times the gauge", "design guidelines of a former"),
-                Of("largest-step", c.LargestStep, usual.LargestStep, "times the formed thickness", Practice),
-                Of("grain-gauge", c.GrainGauge, usual.GrainGauge, "mm", Practice),
-                Of("least-frame-gap", c.LeastFrameGap, usual.LeastFrameGap, "times the depth", Practice),
-                Of("least-glue-land", c.LeastGlueLand, usual.LeastGlueLand, "mm", Practice),
-                Of("least-panel-bridge", c.LeastPanelBridge, usual.LeastPanelBridge, "times the thickness", Practice),
+                ToLimit(spec.Kind == BuckKind.Male ? "least-draft-male" : "least-draft-female", PlasticLimits.MinDraft(spec), "degrees"),
+                ToLimit(spec.Kind == BuckKind.Male ? "deepest-male" : spec.Former.PlugGap is null ? "deepest-female" : "deepest-plugged", PlasticLimits.MaxDepthToWidth(spec), "times the width"),
+                ToLimit("web-gap", c.WebGap, usual.WebGap, "times the depth", "guides of resin suppliers (from memory)"),
+                ToLimit("least-neck", c.MinNeck, usual.MinNeck, "mm", Practice),
+                ToLimit("largest-draw", c.MaxDraw, usual.MaxDraw, "times the area", Practice),
+                ToLimit("largest-thinning", c.MaxThinning, usual.MaxThinning, "times as thin", Practice),
+                ToLimit("least-mean-wall", c.MinMeanWall, usual.MinMeanWall, "mm", Practice),
+                ToLimit("least-corner", c.MinCorner, usual.MinCorner, "times the gauge", "design guidelines of a former"),
+                ToLimit("largest-step", c.MaxStep, usual.MaxStep, "times the formed thickness", Practice),
+                ToLimit("grain-gauge", c.GrainGauge, usual.GrainGauge, "mm", Practice),
+                ToLimit("least-frame-gap", c.MinFrameGap, usual.MinFrameGap, "times the depth", Practice),
+                ToLimit("least-glue-land", c.MinGlueLand, usual.MinGlueLand, "mm", Practice),
+                ToLimit("least-panel-bridge", c.MinPanelBridge, usual.MinPanelBridge, "times the thickness", Practice),
             ],
             c.Silenced);
     }
 
-    private static LimitReport Of(string word, double value, double usual, string unit, string source) => new(word, Rounded.Of(value), unit, value == usual ? source : Own);
+    private static LimitReport ToLimit(string word, double value, double usual, string unit, string source) => new(word, ReportNumber.Round(value), unit, value == usual ? source : MakersLimit);
 
-    private static LimitReport Of(string word, Limit limit, string unit) => new(word, Rounded.Of(limit.Value), unit, limit.Source);
+    private static LimitReport ToLimit(string word, Limit limit, string unit) => new(word, ReportNumber.Round(limit.Value), unit, limit.Source);
 }
 
 /// <summary>One limit.</summary>

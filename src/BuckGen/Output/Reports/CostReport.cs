@@ -16,11 +16,11 @@ public sealed record CostReport(
     string Currency, ImmutableArray<MaterialReport> Materials, ImmutableArray<WorkReport> Work, double MaterialByShare, double MaterialWhole,
     double Minutes, double WorkCost, ImmutableArray<string> Missing)
 {
-    internal static CostReport Of(JobCost c) => new(
+    internal static CostReport Create(JobCost c) => new(
         c.Currency,
-        [.. c.Materials.Select(m => new MaterialReport(m.Name, m.Sheets, Rounded.Of(m.Share), Rounded.Of(m.SheetPrice), Rounded.Of(m.ShareCost), Rounded.Of(m.WholeCost)))],
-        [.. c.Work.Select(w => new WorkReport(w.Name, Rounded.Of(w.Amount), w.Unit, Rounded.Of(w.Minutes), Rounded.Of(w.Cost)))],
-        Rounded.Of(c.MaterialByShare), Rounded.Of(c.MaterialWhole), Rounded.Of(c.Minutes), Rounded.Of(c.WorkCost), c.Missing);
+        [.. c.Materials.Select(m => new MaterialReport(m.Name, m.Sheets, ReportNumber.Round(m.Share), ReportNumber.Round(m.SheetPrice), ReportNumber.Round(m.ShareCost), ReportNumber.Round(m.WholeCost)))],
+        [.. c.Work.Select(w => new WorkReport(w.Name, ReportNumber.Round(w.Amount), w.Unit, ReportNumber.Round(w.Minutes), ReportNumber.Round(w.Cost)))],
+        ReportNumber.Round(c.MaterialByShare), ReportNumber.Round(c.MaterialWhole), ReportNumber.Round(c.Minutes), ReportNumber.Round(c.WorkCost), c.Missing);
 }
 
 /// <summary>One material.</summary>

@@ -8,5 +8,5 @@ namespace BuckGen.Output.Reports;
 /// <param name="LargestError">The largest distance between a curve and its replacement, mm.</param>
 public sealed record CurvesReport(int Count, int Pieces, double LargestError)
 {
-    internal static CurvesReport Of(FittedCurves curves) => new(curves.Count, curves.Pieces, Rounded.Of(curves.LargestError));
+    internal static CurvesReport Create(FittedCurves curves) => new(curves.Count, curves.Pieces, ReportNumber.Round(curves.MaxError));
 }

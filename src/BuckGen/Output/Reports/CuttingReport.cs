@@ -10,5 +10,5 @@ namespace BuckGen.Output.Reports;
 /// <param name="EdgeMargin">Least distance to the edge of the sheet.</param>
 public sealed record CuttingReport(string Machine, double Kerf, double Spacing, double EdgeMargin)
 {
-    internal static CuttingReport Of(CuttingSpec s) => new(Words.Of(s.Machine), Rounded.Of(2 * s.Compensation), Rounded.Of(s.Spacing), Rounded.Of(s.EdgeMargin));
+    internal static CuttingReport Create(CuttingSpec s) => new(Words.Format(s.Machine), ReportNumber.Round(2 * s.Compensation), ReportNumber.Round(s.Spacing), ReportNumber.Round(s.EdgeMargin));
 }

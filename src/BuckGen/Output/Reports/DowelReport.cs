@@ -10,7 +10,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="ToLayer">Highest layer it goes through.</param>
 public sealed record DowelReport(double X, double Y, double Diameter, int FromLayer, int ToLayer)
 {
-    internal static DowelReport Of(IGrouping<DowelHole, (DowelHole Hole, int Layer)> hole) => new(
-        Rounded.Of(hole.Key.Centre.X), Rounded.Of(hole.Key.Centre.Y), Rounded.Of(hole.Key.Diameter),
+    internal static DowelReport Create(IGrouping<DowelHole, (DowelHole Hole, int Layer)> hole) => new(
+        ReportNumber.Round(hole.Key.Centre.X), ReportNumber.Round(hole.Key.Centre.Y), ReportNumber.Round(hole.Key.Diameter),
         hole.Min(h => h.Layer), hole.Max(h => h.Layer));
 }

@@ -18,7 +18,7 @@ namespace BuckGen.Output.Reports;
 public sealed record FindingReport(
     string Id, string Severity, string Message, double? X, double? Y, double? Z, double? Value, double? Limit, string Source, string Remedy, string? Silenced)
 {
-    internal static FindingReport Of(Finding f) => new(
-        f.Id, Words.Of(f.Severity), f.Message, Rounded.Of(f.Place?.X), Rounded.Of(f.Place?.Y), Rounded.Of(f.Height),
-        Rounded.Of(f.Value), Rounded.Of(f.Limit), f.Source, f.Remedy, f.Silenced);
+    internal static FindingReport Create(Finding f) => new(
+        f.Id, Words.Format(f.Severity), f.Message, ReportNumber.Round(f.Place?.X), ReportNumber.Round(f.Place?.Y), ReportNumber.Round(f.Height),
+        ReportNumber.Round(f.Value), ReportNumber.Round(f.Limit), f.Source, f.Remedy, f.Silenced);
 }

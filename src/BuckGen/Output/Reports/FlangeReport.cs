@@ -7,5 +7,5 @@ namespace BuckGen.Output.Reports;
 /// <param name="TrimLength">Length of the trim line.</param>
 public sealed record FlangeReport(double Offset, double TrimLength)
 {
-    internal static FlangeReport Of(FlangeTemplate f) => new(Rounded.Of(f.Offset), Rounded.Of(f.TrimLine.Perimeter));
+    internal static FlangeReport Create(FlangeTemplate f) => new(ReportNumber.Round(f.Offset), ReportNumber.Round(f.TrimLine.Perimeter));
 }

@@ -8,7 +8,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="Area">Area.</param>
 public sealed record FootprintReport(double Width, double Height, double Area)
 {
-    internal static FootprintReport Of(Region region) => region.IsEmpty
+    internal static FootprintReport Create(Region region) => region.IsEmpty
         ? new(0, 0, 0)
-        : new(Rounded.Of(region.Bounds.Width), Rounded.Of(region.Bounds.Height), Rounded.Of(region.Area));
+        : new(ReportNumber.Round(region.Bounds.Width), ReportNumber.Round(region.Bounds.Height), ReportNumber.Round(region.Area));
 }

@@ -30,11 +30,11 @@ public sealed record FormedReport(
     double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double Finest, double FrameHeight, double Modulus, double Stiffening, double? Friction,
     ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged)
 {
-    internal static FormedReport Of(FormedPart part) => new(
-        Words.Of(part.Spec.Detail), part.Spec.Stepped, part.IsConverged, Rounded.Of(part.Gauge), WallReport.Of(part.Thinnest), WallReport.Of(part.ThinnestOfSheet),
-        Rounded.Of(part.BallRadius), Rounded.Of(part.MeanThickness), Rounded.Of(part.MeanThicknessOfSheet), Rounded.Of(part.VolumeError), Rounded.Of(part.MeshSensitivity), Rounded.Of(part.RequiredGauge),
-        part.Triangles.Length, Rounded.Of(part.MinEdgeLength), Rounded.Of(part.FrameHeight), part.Spec.Modulus, part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(PlaceReport.Of)],
-        [.. part.Bridged.Select(b => new BridgedReport(Rounded.Of(b.Gap), Rounded.Of(b.Place.X), Rounded.Of(b.Place.Y), Rounded.Of(b.Height)))]);
+    internal static FormedReport Create(FormedPart part) => new(
+        Words.Format(part.Spec.Detail), part.Spec.Stepped, part.IsConverged, ReportNumber.Round(part.Gauge), WallReport.Create(part.Thinnest), WallReport.Create(part.ThinnestOfSheet),
+        ReportNumber.Round(part.BallRadius), ReportNumber.Round(part.MeanThickness), ReportNumber.Round(part.MeanThicknessOfSheet), ReportNumber.Round(part.VolumeError), ReportNumber.Round(part.MeshSensitivity), ReportNumber.Round(part.RequiredGauge),
+        part.Triangles.Length, ReportNumber.Round(part.MinEdgeLength), ReportNumber.Round(part.FrameHeight), part.Spec.Modulus, part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(PlaceReport.Create)],
+        [.. part.Bridged.Select(b => new BridgedReport(ReportNumber.Round(b.Gap), ReportNumber.Round(b.Place.X), ReportNumber.Round(b.Place.Y), ReportNumber.Round(b.Height)))]);
 }
 
 /// <summary>A thin place.</summary>
@@ -44,7 +44,7 @@ public sealed record FormedReport(
 /// <param name="Z">Height.</param>
 public sealed record WallReport(double Thickness, double X, double Y, double Z)
 {
-    internal static WallReport? Of(ThinnestPlace? place) => place is null ? null : new(Rounded.Of(place.Thickness), Rounded.Of(place.Place.X), Rounded.Of(place.Place.Y), Rounded.Of(place.Height));
+    internal static WallReport? Create(ThinnestPlace? place) => place is null ? null : new(ReportNumber.Round(place.Thickness), ReportNumber.Round(place.Place.X), ReportNumber.Round(place.Place.Y), ReportNumber.Round(place.Height));
 }
 
 /// <summary>A place that the sheet does not reach.</summary>

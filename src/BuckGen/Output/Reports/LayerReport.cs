@@ -22,13 +22,13 @@ public sealed record LayerReport(
     int Number, string Role, string Stock, double Thickness, double Bottom, double Top, string? File, double Area,
     int Islands, int Holes, double CutLength, BoundsReport Bounds)
 {
-    internal static LayerReport Of(Layer layer, ImmutableArray<string> files)
+    internal static LayerReport Create(Layer layer, ImmutableArray<string> files)
     {
         var (region, dowels) = (layer.Region, layer.Parts.SelectMany(p => p.Dowels));
         var cut = region.Perimeter + dowels.Sum(d => Math.PI * d.Diameter);
         return new(
-            layer.Number, Words.Of(layer.Role), layer.Stock.Name, Rounded.Of(layer.Thickness), Rounded.Of(layer.Bottom),
-            Rounded.Of(layer.Top), Summary.Listed(CutFilePaths.Layer(layer.Number), files), Rounded.Of(region.Area),
-            region.Islands.Length, region.HoleCount, Rounded.Of(cut), BoundsReport.Of(region.Bounds));
+            layer.Number, Words.Format(layer.Role), layer.Stock.Name, ReportNumber.Round(layer.Thickness), ReportNumber.Round(layer.Bottom),
+            ReportNumber.Round(layer.Top), Summary.Listed(CutFilePaths.Layer(layer.Number), files), ReportNumber.Round(region.Area),
+            region.Islands.Length, region.HoleCount, ReportNumber.Round(cut), BoundsReport.Create(region.Bounds));
     }
 }

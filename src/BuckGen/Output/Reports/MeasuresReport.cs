@@ -16,13 +16,13 @@ public sealed record MeasuresReport(
     NeckReport? NarrowestNeck, GapReport? NarrowestGap, RadiusReport? SmallestInsideRadius, RadiusReport? SmallestOutsideRadius,
     CornerReport? SharpestCorner, double Error)
 {
-    internal static MeasuresReport Of(OutlineMeasures measures) => new(
-        measures.NarrowestNeck is { } neck ? NeckReport.Of(neck) : null,
-        measures.NarrowestGap is { } gap ? GapReport.Of(gap) : null,
-        measures.SmallestInsideRadius is { } inside ? RadiusReport.Of(inside) : null,
-        measures.SmallestOutsideRadius is { } outside ? RadiusReport.Of(outside) : null,
-        measures.SharpestCorner is { } corner ? CornerReport.Of(corner) : null,
-        Rounded.Of(measures.Error));
+    internal static MeasuresReport Create(OutlineMeasures measures) => new(
+        measures.NarrowestNeck is { } neck ? NeckReport.Create(neck) : null,
+        measures.NarrowestGap is { } gap ? GapReport.Create(gap) : null,
+        measures.MinInsideRadius is { } inside ? RadiusReport.Create(inside) : null,
+        measures.MinOutsideRadius is { } outside ? RadiusReport.Create(outside) : null,
+        measures.SharpestCorner is { } corner ? CornerReport.Create(corner) : null,
+        ReportNumber.Round(measures.Error));
 }
 
 /// <summary>A narrow place of the region, mm.</summary>
@@ -32,10 +32,10 @@ public sealed record MeasuresReport(
 /// <param name="To">The other end.</param>
 public sealed record NeckReport(double Width, PlaceReport Place, PlaceReport From, PlaceReport To)
 {
-    internal static NeckReport Of(Neck neck)
+    internal static NeckReport Create(Neck neck)
     {
         var (from, to) = Ends.InOrder(neck.A, neck.B);
-        return new(Rounded.Of(neck.Width), PlaceReport.Of(neck.Middle), from, to);
+        return new(ReportNumber.Round(neck.Width), PlaceReport.Create(neck.Middle), from, to);
     }
 }
 
@@ -47,10 +47,10 @@ public sealed record NeckReport(double Width, PlaceReport Place, PlaceReport Fro
 /// <param name="To">The other end.</param>
 public sealed record GapReport(double Width, string Kind, PlaceReport Place, PlaceReport From, PlaceReport To)
 {
-    internal static GapReport Of(Gap gap)
+    internal static GapReport Create(Gap gap)
     {
         var (from, to) = Ends.InOrder(gap.A, gap.B);
-        return new(Rounded.Of(gap.Width), Word(gap.Kind), PlaceReport.Of(gap.Middle), from, to);
+        return new(ReportNumber.Round(gap.Width), Word(gap.Kind), PlaceReport.Create(gap.Middle), from, to);
     }
 
     private static string Word(GapKind kind) => kind switch
@@ -67,7 +67,7 @@ public sealed record GapReport(double Width, string Kind, PlaceReport Place, Pla
 /// <param name="Place">The middle of the arc.</param>
 public sealed record RadiusReport(double Radius, PlaceReport Centre, PlaceReport Place)
 {
-    internal static RadiusReport Of(RoundEdge arc) => new(Rounded.Of(arc.Radius), PlaceReport.Of(arc.Centre), PlaceReport.Of(arc.Place));
+    internal static RadiusReport Create(RoundEdge arc) => new(ReportNumber.Round(arc.Radius), PlaceReport.Create(arc.Centre), PlaceReport.Create(arc.Place));
 }
 
 /// <summary>A corner of the edge.</summary>
@@ -76,8 +76,8 @@ public sealed record RadiusReport(double Radius, PlaceReport Centre, PlaceReport
 /// <param name="Place">Where it is.</param>
 public sealed record CornerReport(double Angle, string Side, PlaceReport Place)
 {
-    internal static CornerReport Of(EdgeCorner corner) =>
-        new(Rounded.Of(corner.Angle), corner.IsInside ? "inside" : "outside", PlaceReport.Of(corner.Place));
+    internal static CornerReport Create(EdgeCorner corner) =>
+        new(ReportNumber.Round(corner.Angle), corner.IsInside ? "inside" : "outside", PlaceReport.Create(corner.Place));
 }
 
 /// <summary>The ends of a way across, in an order that does not depend on where a loop starts.</summary>
@@ -85,7 +85,7 @@ internal static class Ends
 {
     public static (PlaceReport From, PlaceReport To) InOrder(Vec2 a, Vec2 b)
     {
-        var (one, other) = (PlaceReport.Of(a), PlaceReport.Of(b));
+        var (one, other) = (PlaceReport.Create(a), PlaceReport.Create(b));
         return (one.X, one.Y).CompareTo((other.X, other.Y)) <= 0 ? (one, other) : (other, one);
     }
 }

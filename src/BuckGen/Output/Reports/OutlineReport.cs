@@ -12,7 +12,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="MaxY">Upper edge.</param>
 public sealed record BoundsReport(double MinX, double MinY, double MaxX, double MaxY)
 {
-    internal static BoundsReport Of(Bounds b) => new(Rounded.Of(b.MinX), Rounded.Of(b.MinY), Rounded.Of(b.MaxX), Rounded.Of(b.MaxY));
+    internal static BoundsReport Create(Bounds b) => new(ReportNumber.Round(b.MinX), ReportNumber.Round(b.MinY), ReportNumber.Round(b.MaxX), ReportNumber.Round(b.MaxY));
 }
 
 /// <summary>What was read from an outline file, in mm and mm².</summary>
@@ -35,15 +35,15 @@ public sealed record OutlineReport(
     /// <summary>Reports an outline.</summary>
     /// <param name="outline">The outline.</param>
     /// <param name="cancellation">Stops the measuring.</param>
-    public static OutlineReport Of(Outline outline, CancellationToken cancellation = default)
+    public static OutlineReport Create(Outline outline, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(outline);
         var region = outline.Region;
-        var measures = OutlineMeasures.Of(outline, cancellation);
+        var measures = OutlineMeasures.Measure(outline, cancellation);
         return new(
-            outline.Name, outline.LoopCount, region.Islands.Length, region.HoleCount, BoundsReport.Of(region.Bounds),
-            Rounded.Of(region.Area), Rounded.Of(region.Perimeter), outline.Units,
-            CurvesReport.Of(outline.Curves), MeasuresReport.Of(measures),
-            [.. outline.Repairs.Select(RepairReport.Of)], [.. outline.Notes, .. measures.Notes]);
+            outline.Name, outline.LoopCount, region.Islands.Length, region.HoleCount, BoundsReport.Create(region.Bounds),
+            ReportNumber.Round(region.Area), ReportNumber.Round(region.Perimeter), outline.Units,
+            CurvesReport.Create(outline.Curves), MeasuresReport.Create(measures),
+            [.. outline.Repairs.Select(RepairReport.Create)], [.. outline.Notes, .. measures.Notes]);
     }
 }

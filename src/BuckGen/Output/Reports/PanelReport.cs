@@ -10,9 +10,9 @@ namespace BuckGen.Output.Reports;
 /// <param name="Inlays">Pieces that come loose.</param>
 public sealed record PanelReport(double Fit, double Width, double Height, int Openings, int Inlays)
 {
-    internal static PanelReport Of(FacePanel p)
+    internal static PanelReport Create(FacePanel p)
     {
         var panel = p.Panel.Region;
-        return new(Rounded.Of(p.Fit), Rounded.Of(panel.Bounds.Width), Rounded.Of(panel.Bounds.Height), panel.HoleCount, p.Inlays?.Parts.Length ?? 0);
+        return new(ReportNumber.Round(p.Fit), ReportNumber.Round(panel.Bounds.Width), ReportNumber.Round(panel.Bounds.Height), panel.HoleCount, p.Inlays?.Parts.Length ?? 0);
     }
 }

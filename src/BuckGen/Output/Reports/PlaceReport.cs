@@ -7,5 +7,5 @@ namespace BuckGen.Output.Reports;
 /// <param name="Y">Up.</param>
 public sealed record PlaceReport(double X, double Y)
 {
-    internal static PlaceReport Of(Vec2 place) => new(Rounded.Of(place.X), Rounded.Of(place.Y));
+    internal static PlaceReport Create(Vec2 place) => new(ReportNumber.Round(place.X), ReportNumber.Round(place.Y));
 }

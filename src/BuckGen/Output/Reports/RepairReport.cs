@@ -11,6 +11,6 @@ namespace BuckGen.Output.Reports;
 /// <param name="Places">Where.</param>
 public sealed record RepairReport(string Kind, int Count, double Largest, string Message, ImmutableArray<PlaceReport> Places)
 {
-    internal static RepairReport Of(Repair repair) => new(
-        repair.Kind, repair.Count, Rounded.Of(repair.Largest), repair.Message, [.. repair.Places.Select(PlaceReport.Of)]);
+    internal static RepairReport Create(Repair repair) => new(
+        repair.Kind, repair.Count, ReportNumber.Round(repair.MaxDistance), repair.Message, [.. repair.Places.Select(PlaceReport.Create)]);
 }

@@ -15,7 +15,7 @@ namespace BuckGen.Output.Reports;
 public sealed record SheetReport(
     string Stock, double Thickness, double Width, double Height, string? File, double Utilisation, ImmutableArray<string> Parts)
 {
-    internal static SheetReport Of(SheetLayout s, ImmutableArray<string> files) => new(
-        s.Stock.Name, Rounded.Of(s.Stock.Thickness), Rounded.Of(s.Piece.Width), Rounded.Of(s.Piece.Height),
-        Summary.Listed(CutFilePaths.Sheet(s), files), Rounded.Of(s.Utilisation), [.. s.Placements.Select(p => p.Part.Name)]);
+    internal static SheetReport Create(SheetLayout s, ImmutableArray<string> files) => new(
+        s.Stock.Name, ReportNumber.Round(s.Stock.Thickness), ReportNumber.Round(s.Piece.Width), ReportNumber.Round(s.Piece.Height),
+        Summary.Listed(CutFilePaths.Sheet(s), files), ReportNumber.Round(s.Utilisation), [.. s.Placements.Select(p => p.Part.Name)]);
 }

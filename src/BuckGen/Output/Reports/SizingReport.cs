@@ -11,6 +11,6 @@ namespace BuckGen.Output.Reports;
 /// <param name="TrimmedTolerance">How far it may be off when trimmed by hand, either way.</param>
 public sealed record SizingReport(string Drawn, double Shrinkage, double WallAllowance, double FormedTolerance, double TrimmedTolerance)
 {
-    internal static SizingReport Of(PartSizing s) => new(Words.Of(s.Drawn), Rounded.Of(s.Shrinkage), Rounded.Of(s.WallAllowance),
-        Rounded.Of(s.FormedTolerance), Rounded.Of(s.TrimmedTolerance));
+    internal static SizingReport Create(PartSizing s) => new(Words.Format(s.Drawn), ReportNumber.Round(s.Shrinkage), ReportNumber.Round(s.WallAllowance),
+        ReportNumber.Round(s.FormedTolerance), ReportNumber.Round(s.TrimmedTolerance));
 }

@@ -39,7 +39,7 @@ public sealed record Summary(
     PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength, CostReport? Cost, ChecksReport Checks,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
-    private static readonly ImmutableArray<string> SeverityOrder = [Words.Of(Severity.Error), Words.Of(Severity.Warning), Words.Of(Severity.Note)];
+    private static readonly ImmutableArray<string> SeverityOrder = [Words.Format(Severity.Error), Words.Format(Severity.Warning), Words.Format(Severity.Note)];
 
     /// <summary>Name and version of the form.</summary>
     public const string SchemaId = SchemaFamily + "1";
@@ -52,30 +52,30 @@ public sealed record Summary(
     /// <param name="title">What the job is called; empty for the outline's name.</param>
     /// <param name="files">The files made from it.</param>
     /// <param name="rates">The shop's rates; null for none.</param>
-    public static Summary Of(CutPlan plan, string title, ImmutableArray<string> files, RateSpec? rates = null)
+    public static Summary Create(CutPlan plan, string title, ImmutableArray<string> files, RateSpec? rates = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var design = plan.Design;
         return new(
             SchemaId, title.Length > 0 ? title : design.Outline.Name, "mm",
-            OutlineReport.Of(design.Outline), BuckReport.Of(design), FootprintReport.Of(design.Footprint),
-            [.. design.Layers.Select(l => LayerReport.Of(l, files))],
+            OutlineReport.Create(design.Outline), BuckReport.Create(design), FootprintReport.Create(design.Footprint),
+            [.. design.Layers.Select(l => LayerReport.Create(l, files))],
             [.. design.Layers.SelectMany(l => l.Parts.SelectMany(p => p.Dowels)
-                    .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Of)],
-            [.. design.Vents?.Vents.Select(VentReport.Of) ?? []], design.Vents is { } vents ? AirReport.Of(vents) : null,
-            SizingReport.Of(design.Sizing), design.Blank is { } blank ? BlankReport.Of(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
-            design.Formed is { } formed ? FormedReport.Of(formed) : null,
-            design.Jig is { } jig ? JigReport.Of(jig) : null, design.Flange is { } flange ? FlangeReport.Of(flange) : null,
-            design.Panel is { } panel ? PanelReport.Of(panel) : null, [.. AccessoryReport.Of(design, files)],
-            CuttingReport.Of(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Of(s, files))], Rounded.Of(plan.CutLength),
-            JobCost.Of(plan, rates ?? RateSpec.None) is { } cost ? CostReport.Of(cost) : null,
-            ChecksReport.Of(design.Spec),
-            [.. plan.AllFindings.Select(FindingReport.Of)], files);
+                    .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Create)],
+            [.. design.Vents?.Vents.Select(VentReport.Create) ?? []], design.Vents is { } vents ? AirReport.Create(vents) : null,
+            SizingReport.Create(design.Sizing), design.Blank is { } blank ? BlankReport.Create(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
+            design.Formed is { } formed ? FormedReport.Create(formed) : null,
+            design.Jig is { } jig ? JigReport.Create(jig) : null, design.Flange is { } flange ? FlangeReport.Create(flange) : null,
+            design.Panel is { } panel ? PanelReport.Create(panel) : null, [.. AccessoryReport.Create(design, files)],
+            CuttingReport.Create(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Create(s, files))], ReportNumber.Round(plan.CutLength),
+            JobCost.Compute(plan, rates ?? RateSpec.None) is { } cost ? CostReport.Create(cost) : null,
+            ChecksReport.Create(design.Spec),
+            [.. plan.AllFindings.Select(FindingReport.Create)], files);
     }
 
     /// <summary>The same with further findings, which stand where their gravity puts them.</summary>
     internal Summary With(IEnumerable<Finding> further) =>
-        this with { Findings = [.. Findings.Concat(further.Select(FindingReport.Of)).OrderBy(f => SeverityOrder.IndexOf(f.Severity))] };
+        this with { Findings = [.. Findings.Concat(further.Select(FindingReport.Create)).OrderBy(f => SeverityOrder.IndexOf(f.Severity))] };
 
     /// <summary>A listed file's path, or null when it was not made.</summary>
     internal static string? Listed(string path, ImmutableArray<string> files) => files.Contains(path) ? path : null;

@@ -11,6 +11,6 @@ namespace BuckGen.Output.Reports;
 /// <param name="Reason">"given", "gap", "counter", "corner", "wall" or "pattern".</param>
 public sealed record VentReport(double X, double Y, double Diameter, int Layer, string Reason)
 {
-    internal static VentReport Of(Vent v) =>
-        new(Rounded.Of(v.Centre.X), Rounded.Of(v.Centre.Y), Rounded.Of(v.Diameter), v.Layer, Words.Of(v.Reason));
+    internal static VentReport Create(Vent v) =>
+        new(ReportNumber.Round(v.Centre.X), ReportNumber.Round(v.Centre.Y), ReportNumber.Round(v.Diameter), v.Layer, Words.Format(v.Reason));
 }

@@ -79,7 +79,7 @@ public class CutPartTests
     private static CutPart Part(Region shape, params Loop[] sandTo)
     {
         var layer = new Layer(3, LayerRole.Wall, PlainBuck.Mdf12, 24, 36, [new("A", shape.Islands[0], [], [], null)], [.. sandTo], []);
-        return CutPart.Of(layer, new(Kerf: 0.2), new ArcOffsetter(), default).Single();
+        return CutPart.FromLayer(layer, new(Kerf: 0.2), new ArcOffsetter(), default).Single();
     }
 
     /// <summary>An offset that comes out as it is told to.</summary>

@@ -14,7 +14,7 @@ public class CutPlanTests
     [Fact]
     public void Every_part_of_every_layer_is_cut_once()
     {
-        var plan = Cuts.Of(Shapes.Union(Shapes.Rectangle(100, 60), Shapes.RectangleAt(150, 0, 60, 60)));
+        var plan = Cuts.Create(Shapes.Union(Shapes.Rectangle(100, 60), Shapes.RectangleAt(150, 0, 60, 60)));
 
         Assert.Equal(["1A", "1B", "2A", "2B", "3A", "3B"], plan.Sheets.SelectMany(s => s.Placements).Select(p => p.Part.Name).Order());
     }
@@ -22,7 +22,7 @@ public class CutPlanTests
     [Fact]
     public void Each_sheet_holds_one_stock_only_the_thickest_first()
     {
-        var plan = Cuts.Of(Shapes.Rectangle(100, 60), buck: PlainBuck.Spec with { Depth = 30, Stock = [new("ply 6", 6), PlainBuck.Mdf12] });
+        var plan = Cuts.Create(Shapes.Rectangle(100, 60), buck: PlainBuck.Spec with { Depth = 30, Stock = [new("ply 6", 6), PlainBuck.Mdf12] });
 
         Assert.Equal(["MDF 12", "ply 6"], plan.Sheets.Select(s => s.Stock.Name));
         Assert.Equal([1, 2], plan.Sheets.Select(s => s.Number));
@@ -32,7 +32,7 @@ public class CutPlanTests
     [Fact]
     public void More_parts_than_a_sheet_holds_take_several()
     {
-        var plan = Cuts.Of(Shapes.Rectangle(250, 250), buck: PlainBuck.Spec with { Depth = 60 });
+        var plan = Cuts.Create(Shapes.Rectangle(250, 250), buck: PlainBuck.Spec with { Depth = 60 });
 
         Assert.Equal(3, plan.Sheets.Length);
         Assert.Empty(plan.Findings);
@@ -41,7 +41,7 @@ public class CutPlanTests
     [Fact]
     public void A_part_larger_than_its_sheet_is_an_error_with_both_sizes()
     {
-        var plan = Cuts.Of(Shapes.Rectangle(620, 100), buck: PlainBuck.Spec with { Depth = 12, Draft = 0 });
+        var plan = Cuts.Create(Shapes.Rectangle(620, 100), buck: PlainBuck.Spec with { Depth = 12, Draft = 0 });
 
         var finding = Assert.Single(plan.Findings);
         Assert.Equal(("part-larger-than-stock", Severity.Error), (finding.Id, finding.Severity));
@@ -54,7 +54,7 @@ public class CutPlanTests
     public void Area_and_cut_length_add_up()
     {
         // One disc of 50 mm radius without dowels: 2π·50.1 mm of cut with a kerf of 0.2 mm, π·2500 mm² of a 600 x 400 sheet.
-        var plan = Cuts.Of(Shapes.Disc(50), new(Kerf: 0.2), PlainBuck.Spec with { Depth = 12, Draft = 0 });
+        var plan = Cuts.Create(Shapes.Disc(50), new(Kerf: 0.2), PlainBuck.Spec with { Depth = 12, Draft = 0 });
 
         Assert.Equal(2 * Math.PI * 50.1, plan.CutLength, 1e-6);
         Assert.Equal(Math.PI * 2500 / 240000, plan.Sheets[0].Utilisation, 1e-9);
@@ -63,12 +63,12 @@ public class CutPlanTests
     [Fact]
     public void The_cut_length_of_a_plan_is_that_of_all_its_parts() =>
         // Three discs of 50 mm radius, each with three dowel holes of 6.15 mm.
-        Assert.Equal(3 * Math.PI * (100 + 3 * 6.15), Cuts.Of(Shapes.Disc(50), new(Kerf: 0), PlainBuck.Spec with { Draft = 0 }).CutLength, 1e-6);
+        Assert.Equal(3 * Math.PI * (100 + 3 * 6.15), Cuts.Create(Shapes.Disc(50), new(Kerf: 0), PlainBuck.Spec with { Draft = 0 }).CutLength, 1e-6);
 
     [Fact]
     public void The_lines_of_a_part_stay_on_the_part()
     {
-        var plan = Cuts.Of(
+        var plan = Cuts.Create(
             Shapes.Union(Shapes.Counter(60, 60, 30, 30), Shapes.RectangleAt(80, 0, 50, 50)), new(Kerf: 0.2), PlainBuck.Spec with { Steps = Steps.Middle });
 
         foreach (var part in plan.Sheets.SelectMany(s => s.Placements).Select(p => p.Part))
@@ -85,7 +85,7 @@ public class CutPlanTests
     public void A_hole_narrower_than_the_kerf_is_gone_from_the_cut()
     {
         // The beam is wider than the hole: there is nothing to follow inside it.
-        var plan = Cuts.Of(Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Circle(new(30, 30), 0.2)]), new(Kerf: 0.5), PlainBuck.Spec with { Draft = 0, Depth = 12 });
+        var plan = Cuts.Create(Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Circle(new(30, 30), 0.2)]), new(Kerf: 0.5), PlainBuck.Spec with { Draft = 0, Depth = 12 });
 
         Assert.Empty(plan.Sheets[0].Placements[0].Part.Loops(CutLayer.CutInner));
         Assert.Contains(plan.AllFindings, f => f.Message.Contains("kerf"));
@@ -98,10 +98,10 @@ public class CutPlanTests
     [InlineData(0.2, -1, 5, "spacing of parts is -1 mm")]
     [InlineData(0.2, 4, 201, "edge margin is 201 mm")]
     public void A_number_out_of_range_is_refused(double kerf, double spacing, double margin, string says) =>
-        Assert.Contains(says, Assert.Throws<SpecException>(() => Cuts.Of(Shapes.Disc(50), new(Machine.Laser, kerf, spacing, margin))).Message);
+        Assert.Contains(says, Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Machine.Laser, kerf, spacing, margin))).Message);
 
     [Fact]
     public void A_kerf_that_leaves_nothing_of_a_dowel_hole_is_refused() =>
         Assert.Contains("use a smaller kerf or thicker dowels",
-            Assert.Throws<SpecException>(() => Cuts.Of(Shapes.Disc(50), new(Kerf: 2), PlainBuck.Spec with { Dowels = new(1.5) })).Message);
+            Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Kerf: 2), PlainBuck.Spec with { Dowels = new(1.5) })).Message);
 }

@@ -10,11 +10,11 @@ namespace BuckGen.Tests.Cutting.Boards;
 /// <summary>Plans and parts to start a test from.</summary>
 internal static class Cuts
 {
-    public static CutPlan Of(Region region, CuttingSpec? cutting = null, BuckSpec? buck = null) =>
-        CutPlan.Create(PlainBuck.Of(region, buck), cutting ?? new());
+    public static CutPlan Create(Region region, CuttingSpec? cutting = null, BuckSpec? buck = null) =>
+        CutPlan.Create(PlainBuck.Create(region, buck), cutting ?? new());
 
     public static CutPart Rectangle(string name, double width, double height, Stock stock) =>
-        new(name, stock, [CutPath.Of(CutLayer.CutOuter, Loop.Rectangle(new(0, 0, width, height)))], new(0, 0, width, height), width * height, null);
+        new(name, stock, [CutPath.FromLoop(CutLayer.CutOuter, Loop.Rectangle(new(0, 0, width, height)))], new(0, 0, width, height), width * height, null);
 
     public static ImmutableArray<Loop> Loops(this CutPart part, CutLayer layer) =>
         [.. part.Paths.Where(p => p.Layer == layer).Select(p => p.AsLoop()!)];

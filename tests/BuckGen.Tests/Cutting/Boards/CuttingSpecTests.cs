@@ -40,9 +40,9 @@ public class CuttingSpecTests
     [InlineData(12, 2.0)]
     public void A_laser_makes_wider_holes_through_thicker_boards(double thickness, double hole)
     {
-        Assert.Equal(hole, new CuttingSpec().SmallestHole(thickness), 1e-9);
-        Assert.Equal(2.4, new CuttingSpec(Kerf: 1.2).SmallestHole(thickness), 1e-9); // never under two kerfs
-        Assert.Equal(3, new CuttingSpec(Machine.Router).SmallestHole(thickness));
+        Assert.Equal(hole, new CuttingSpec().MinHoleDiameter(thickness), 1e-9);
+        Assert.Equal(2.4, new CuttingSpec(Kerf: 1.2).MinHoleDiameter(thickness), 1e-9); // never under two kerfs
+        Assert.Equal(3, new CuttingSpec(Machine.Router).MinHoleDiameter(thickness));
     }
 
     [Fact]

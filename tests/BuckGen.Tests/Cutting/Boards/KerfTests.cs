@@ -47,7 +47,7 @@ public class KerfTests
     [Fact]
     public void Dowel_holes_are_drawn_smaller_too()
     {
-        var part = Cuts.Of(Shapes.Rectangle(100, 60), new(Kerf: 0.2)).Sheets[0].Placements[0].Part;
+        var part = Cuts.Create(Shapes.Rectangle(100, 60), new(Kerf: 0.2)).Sheets[0].Placements[0].Part;
 
         Assert.Equal(3, part.Loops(CutLayer.Dowel).Length);
         Assert.All(part.Loops(CutLayer.Dowel), d => Assert.Equal((6.15 - 0.2) / 2, d.AsCircle(1e-9)!.Value.Radius, 1e-9));
@@ -56,8 +56,8 @@ public class KerfTests
     [Fact]
     public void Marks_stay_where_they_are()
     {
-        var with = Cuts.Of(Shapes.Rectangle(100, 60), new(Kerf: 0.5)).Sheets[0].Placements[0].Part;
-        var without = Cuts.Of(Shapes.Rectangle(100, 60), new(Kerf: 0)).Sheets[0].Placements[0].Part;
+        var with = Cuts.Create(Shapes.Rectangle(100, 60), new(Kerf: 0.5)).Sheets[0].Placements[0].Part;
+        var without = Cuts.Create(Shapes.Rectangle(100, 60), new(Kerf: 0)).Sheets[0].Placements[0].Part;
 
         Assert.Equal(Marks(without).SelectMany(m => m.Segments), Marks(with).SelectMany(m => m.Segments));
         Assert.NotEmpty(Marks(with));
@@ -85,14 +85,14 @@ public class KerfTests
     [Fact]
     public void Layer_files_are_nominal_whatever_the_kerf()
     {
-        var plan = Cuts.Of(Shapes.Rectangle(60, 80), new(Kerf: 0.5), PlainBuck.Spec with { Draft = 0 });
+        var plan = Cuts.Create(Shapes.Rectangle(60, 80), new(Kerf: 0.5), PlainBuck.Spec with { Draft = 0 });
 
-        var outer = LayerDrawing.Of(plan.Design.Layers[0]).Paths.Single(p => p.Layer == CutLayer.CutOuter);
+        var outer = LayerDrawing.Create(plan.Design.Layers[0]).Paths.Single(p => p.Layer == CutLayer.CutOuter);
         Assert.Equal(280, outer.Length, 1e-6);
     }
 
     private static CutPart Part(Region region, CuttingSpec cutting) =>
-        Cuts.Of(region, cutting, PlainBuck.Spec with { Draft = 0, Depth = 12 }).Sheets[0].Placements[0].Part;
+        Cuts.Create(region, cutting, PlainBuck.Spec with { Draft = 0, Depth = 12 }).Sheets[0].Placements[0].Part;
 
     private static CutPath[] Marks(CutPart part) => [.. part.Paths.Where(p => p.Layer == CutLayer.Mark)];
 

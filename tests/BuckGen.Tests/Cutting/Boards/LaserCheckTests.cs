@@ -28,7 +28,7 @@ public class LaserCheckTests
             Assert.Equal($"\"{name}\" must never be cut with a laser: {reason}.", finding.Message);
             Assert.Equal("Cut it with a router or a saw, or use another sheet.", finding.Remedy);
             Assert.Equal("lists of prohibited materials of university workshops", finding.Source);
-            Assert.Null(LaserCheck.Of(new(name, 3), new(Machine.Router)));
+            Assert.Null(LaserCheck.Run(new(name, 3), new(Machine.Router)));
         }
     }
 
@@ -57,13 +57,13 @@ public class LaserCheckTests
     [Fact]
     public void The_catalog_gives_its_reason_and_its_sources()
     {
-        var never = Check(Stock.Of(Catalog.BuiltIn.FindStock("tooling-board-25")!))!;
+        var never = Check(Stock.FromCatalog(Catalog.BuiltIn.FindStock("tooling-board-25")!))!;
         Assert.Equal(("laser-never", Severity.Error), (never.Id, never.Severity));
         Assert.EndsWith("must never be cut with a laser: polyurethane chars and gives isocyanates, which the laser must not make.", never.Message, StringComparison.Ordinal);
         Assert.Equal("Cut it with a router or a saw, or use another sheet.", never.Remedy);
         Assert.False(string.IsNullOrEmpty(never.Source));
 
-        var ask = Check(Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-6.5")!))!;
+        var ask = Check(Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-6.5")!))!;
         Assert.Equal(("laser-ask", Severity.Warning), (ask.Id, ask.Severity));
         Assert.StartsWith("Whether a laser may cut \"", ask.Message, StringComparison.Ordinal);
         Assert.EndsWith("depends on its make: some forbid it: vapour of the glue fogs the lens, and formaldehyde forms.", ask.Message, StringComparison.Ordinal);
@@ -85,8 +85,8 @@ public class LaserCheckTests
             source = "measured"
             """, "my.toml");
 
-        Assert.Equal((message, "measured"), (Check(Stock.Of(catalog.FindStock("panel")!))!.Message, Check(Stock.Of(catalog.FindStock("panel")!))!.Source));
+        Assert.Equal((message, "measured"), (Check(Stock.FromCatalog(catalog.FindStock("panel")!))!.Message, Check(Stock.FromCatalog(catalog.FindStock("panel")!))!.Source));
     }
 
-    private static Finding? Check(Stock stock) => LaserCheck.Of(stock, new());
+    private static Finding? Check(Stock stock) => LaserCheck.Run(stock, new());
 }

@@ -37,6 +37,6 @@ public class MachineBedTests
     }
 
     private static CutPlan Plan(SheetSize bed, double side) => CutPlan.Create(
-        BuckDesign.Create(Outline.Of("part", Formed.Rectangle(side, side)), Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [new("board 6", 6, 600, 400)] }),
+        BuckDesign.Create(Outline.FromRegion("part", Formed.Rectangle(side, side)), Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [new("board 6", 6, 600, 400)] }),
         new() { Bed = bed });
 }

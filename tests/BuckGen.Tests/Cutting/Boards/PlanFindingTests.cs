@@ -19,7 +19,7 @@ public class PlanFindingTests
     [InlineData(100, 620)]
     public void A_part_that_is_too_large(double width, double height)
     {
-        var finding = Assert.Single(Cuts.Of(Shapes.Rectangle(width, height), buck: OneLayer).Findings);
+        var finding = Assert.Single(Cuts.Create(Shapes.Rectangle(width, height), buck: OneLayer).Findings);
         Assert.Equal(
             FormattableString.Invariant($"Part 1A needs {width + 0.2:F1} x {height + 0.2:F1} mm; a sheet of MDF 12 is 600 x 400 mm with 5 mm of margin, so the part does not fit on a sheet."),
             finding.Message);
@@ -33,7 +33,7 @@ public class PlanFindingTests
     public void Parts_that_are_too_large_are_all_named_in_one_finding()
     {
         var rings = Region.FromLoops(Enumerable.Range(0, 25).Select(i => Loop.Circle(new(i * 70, 0), 30)));
-        var finding = Assert.Single(Cuts.Of(rings, buck: OneLayer with { Stock = [new("MDF 12", 12, 50, 50)] }).Findings, f => f.Id == "part-larger-than-stock");
+        var finding = Assert.Single(Cuts.Create(rings, buck: OneLayer with { Stock = [new("MDF 12", 12, 50, 50)] }).Findings, f => f.Id == "part-larger-than-stock");
 
         var names = finding.Message.Split("In all, 25 parts fit on no sheet: ")[1].TrimEnd('.').Split(", ");
         Assert.Equal(25, names.Distinct().Count());
@@ -43,7 +43,7 @@ public class PlanFindingTests
     [Fact]
     public void A_part_that_the_bed_does_not_hold()
     {
-        var findings = Cuts.Of(Shapes.Rectangle(300, 200), new() { Bed = new(150, 120) }, OneLayer).Findings;
+        var findings = Cuts.Create(Shapes.Rectangle(300, 200), new() { Bed = new(150, 120) }, OneLayer).Findings;
         var large = findings.Single(f => f.Id == "part-larger-than-stock");
         Assert.Contains("; what the machine's bed holds of MDF 12 is 150 x 120 mm with", large.Message, StringComparison.Ordinal);
         Assert.Equal("Cut it on a larger machine, or make the outline or the base margin smaller.", large.Remedy);
@@ -60,7 +60,7 @@ public class PlanFindingTests
     public void A_hole_that_the_kerf_fills()
     {
         var region = Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Circle(new(20, 40), 0.2)]);
-        var finding = Cuts.Of(region, new(Kerf: 0.5), OneLayer).Findings.Single(f => f.Id == "narrower-than-kerf");
+        var finding = Cuts.Create(region, new(Kerf: 0.5), OneLayer).Findings.Single(f => f.Id == "narrower-than-kerf");
         Assert.Equal("Part 1A has a hole or a slot narrower than the kerf of 0.5 mm; it can't be cut to size.", finding.Message);
         Assert.Equal("Make it wider, or drill or file it by hand.", finding.Remedy);
         Assert.Equal((Severity.Warning, 0.5), (finding.Severity, finding.Limit));
@@ -74,10 +74,10 @@ public class PlanFindingTests
     public void A_slot_that_the_kerf_fills(double width, bool lost)
     {
         var comb = Shapes.Polygon((0, 0), (60, 0), (60, 40), (30 + width, 40), (30 + width, 10), (30, 10), (30, 40), (0, 40));
-        var finding = Cuts.Of(comb, new(Kerf: 0.5), OneLayer).Findings.SingleOrDefault(f => f.Id == "narrower-than-kerf");
+        var finding = Cuts.Create(comb, new(Kerf: 0.5), OneLayer).Findings.SingleOrDefault(f => f.Id == "narrower-than-kerf");
         Assert.Equal(lost, finding is not null);
         if (finding is not null) Assert.InRange(finding.Place!.Value.X, 29.9, 30 + width + 0.1);
-        Assert.Empty(Cuts.Of(comb, new(Machine.Router, Kerf: 0.5), OneLayer).Findings);
+        Assert.Empty(Cuts.Create(comb, new(Machine.Router, Kerf: 0.5), OneLayer).Findings);
     }
 
     [Fact]
@@ -124,7 +124,7 @@ public class PlanFindingTests
     [InlineData(400, 392, 600, 410, true)]
     public void A_board_of_unknown_size_is_taken_as_large_as_its_largest_part_needs(double width, double height, double takenWidth, double takenHeight, bool told)
     {
-        var plan = Cuts.Of(Shapes.Rectangle(width, height), new(Kerf: 0), OneLayer with { Stock = [PlainBuck.Mdf12 with { SizeIsAssumed = true }] });
+        var plan = Cuts.Create(Shapes.Rectangle(width, height), new(Kerf: 0), OneLayer with { Stock = [PlainBuck.Mdf12 with { SizeIsAssumed = true }] });
         Assert.Equal((takenWidth, takenHeight), (plan.Sheets[0].Stock.SheetWidth, plan.Sheets[0].Stock.SheetHeight));
         Assert.Single(plan.Sheets[0].Placements);
         var finding = plan.Findings.SingleOrDefault(f => f.Id == "sheet-size-assumed");
@@ -145,14 +145,14 @@ public class PlanFindingTests
     public void A_board_that_is_large_enough_keeps_its_odd_size(double width, double height)
     {
         var board = new Stock("MDF 12", 12, 605, 403) { SizeIsAssumed = true };
-        var sheet = Cuts.Of(Shapes.Rectangle(width, height), new(Kerf: 0), OneLayer with { Stock = [board] }).Sheets[0];
+        var sheet = Cuts.Create(Shapes.Rectangle(width, height), new(Kerf: 0), OneLayer with { Stock = [board] }).Sheets[0];
         Assert.Equal((605, 403), (sheet.Stock.SheetWidth, sheet.Stock.SheetHeight));
     }
 
     [Fact]
     public void A_kerf_just_as_wide_as_a_dowel_hole_is_refused() =>
         // 1 mm and 0.15 mm of fit.
-        Assert.Throws<SpecException>(() => Cuts.Of(Shapes.Disc(50), new(Kerf: 1.15), OneLayer with { Dowels = new(1, 0.15) }));
+        Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Kerf: 1.15), OneLayer with { Dowels = new(1, 0.15) }));
 
     [Theory]
     [InlineData(6.15, true)]
@@ -166,26 +166,26 @@ public class PlanFindingTests
         if (refused)
             Assert.Equal(
                 FormattableString.Invariant($"The kerf of {scaled} mm leaves nothing of a dowel hole of 1.15 mm; use a smaller kerf or thicker dowels."),
-                Assert.Throws<SpecException>(() => Cuts.Of(Shapes.Disc(50), new(Kerf: scaled), spec)).Message);
-        else Assert.NotEmpty(Cuts.Of(Shapes.Disc(50), new(Kerf: scaled), spec).Sheets);
+                Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Kerf: scaled), spec)).Message);
+        else Assert.NotEmpty(Cuts.Create(Shapes.Disc(50), new(Kerf: scaled), spec).Sheets);
     }
 
     [Fact]
     public void The_drawing_of_a_sheet_holds_every_path_of_its_parts_in_the_size_of_the_piece()
     {
-        var sheet = Cuts.Of(Shapes.Rectangle(100, 60), new() { Bed = new(300, 200) }).Sheets[0];
-        var drawing = SheetDrawing.Of(sheet);
+        var sheet = Cuts.Create(Shapes.Rectangle(100, 60), new() { Bed = new(300, 200) }).Sheets[0];
+        var drawing = SheetDrawing.Create(sheet);
         Assert.Equal("Sheet 1, MDF 12", drawing.Title);
         Assert.Equal(new Bounds(0, 0, 300, 200), drawing.Page);
         Assert.Equal(sheet.Placements.Sum(p => p.Part.Paths.Length), drawing.Paths.Length);
         Assert.All(drawing.Paths, p => Assert.All(p.Segments, s => Assert.True(drawing.Page.Contains(s.Bounds))));
-        Assert.Throws<ArgumentNullException>(() => SheetDrawing.Of(null!));
+        Assert.Throws<ArgumentNullException>(() => SheetDrawing.Create(null!));
     }
 
     [Fact]
     public void The_gravest_finding_comes_first_whoever_found_it()
     {
-        var plan = Cuts.Of(Shapes.Counter(620, 100, 5, 40), buck: PlainBuck.Spec);
+        var plan = Cuts.Create(Shapes.Counter(620, 100, 5, 40), buck: PlainBuck.Spec);
         Assert.Equal(plan.AllFindings.Select(f => f.Severity).OrderDescending(), plan.AllFindings.Select(f => f.Severity));
         Assert.Equal("part-larger-than-stock", plan.AllFindings[0].Id);
         Assert.Contains(plan.AllFindings, f => f.Id == "counter-closes");
@@ -195,7 +195,7 @@ public class PlanFindingTests
     [Fact]
     public void Accessories_alone_leave_the_buck_out()
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Sheet = new(), Jig = new() });
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Sheet = new(), Jig = new() });
         var names = CutPlan.Create(design, new(), CutScope.Accessories).Sheets.SelectMany(s => s.Placements).Select(p => p.Part.Name).ToArray();
         Assert.NotEmpty(names);
         Assert.Equal(design.Accessories.SelectMany(l => l.Parts.Select(l.NameOf)).Order(), names.Order());
@@ -204,5 +204,5 @@ public class PlanFindingTests
     }
 
     private static CutPlan Vented(VentSpec vents) =>
-        Cuts.Of(Shapes.Rectangle(100, 60), buck: PlainBuck.Spec with { Base = new(PlainBuck.Mdf12), Sheet = new() { Gauge = 1 }, Vents = vents });
+        Cuts.Create(Shapes.Rectangle(100, 60), buck: PlainBuck.Spec with { Base = new(PlainBuck.Mdf12), Sheet = new() { Gauge = 1 }, Vents = vents });
 }

@@ -26,7 +26,7 @@ public class JobCostTests
     {
         var plan = Plan(Spec());
 
-        var cost = JobCost.Of(plan, Rates)!;
+        var cost = JobCost.Compute(plan, Rates)!;
 
         var (wood, plastic) = (cost.Materials[0], cost.Materials[1]);
         var box = plan.Sheets.Single().Placements.Aggregate(Bounds.Nothing, (b, p) => b.With(p.Bounds));
@@ -43,7 +43,7 @@ public class JobCostTests
     {
         var plan = Plan(Spec());
 
-        var cost = JobCost.Of(plan, Rates)!;
+        var cost = JobCost.Compute(plan, Rates)!;
 
         WorkStep Step(string name) => cost.Work.Single(w => w.Name == name);
         Assert.Equal((plan.CutLength / 600, plan.CutLength / 600 / 60 * 30), (Step("cut board 6").Minutes, Step("cut board 6").Cost));
@@ -60,14 +60,14 @@ public class JobCostTests
 
     [Fact]
     public void Nothing_said_is_nothing_reckoned() =>
-        Assert.Null(JobCost.Of(Plan(Spec() with { Stock = [Board with { Price = null, CutFeed = null }], Base = null, Vents = null, Sheet = null }), RateSpec.None));
+        Assert.Null(JobCost.Compute(Plan(Spec() with { Stock = [Board with { Price = null, CutFeed = null }], Base = null, Vents = null, Sheet = null }), RateSpec.None));
 
     [Fact]
     public void What_is_not_said_is_told()
     {
         var spec = Spec() with { Stock = [Board with { CutFeed = null }], Base = null, Vents = null, Sheet = null };
 
-        var cost = JobCost.Of(Plan(spec), new() { SheetMinutes = 3 })!;
+        var cost = JobCost.Compute(Plan(spec), new() { SheetMinutes = 3 })!;
 
         Assert.Equal(["time to cut board 6", "time to mark and letter", "time to start paths", "time to glue", "price of the hour to load sheets"], cost.Missing);
         Assert.Equal((3, 0), (cost.Minutes, cost.WorkCost));
@@ -78,14 +78,14 @@ public class JobCostTests
     {
         var catalog = CatalogFile.Read("[[stock]]\nid = \"oak\"\nname = \"Oak 10\"\nthickness = 10\nprice = 22.5\ncut-feed = 250\nsource = \"our timber merchant, May\"", "shop.toml");
 
-        var oak = Stock.Of(catalog.FindStock("oak")!);
+        var oak = Stock.FromCatalog(catalog.FindStock("oak")!);
 
         Assert.Equal((22.5, 250), (oak.Price, oak.CutFeed));
     }
 
     [Fact]
     public void A_rate_out_of_range_is_refused() =>
-        Assert.Contains("from 0 to 600 minutes", Assert.Throws<SpecException>(() => JobCost.Of(Plan(Spec()), Rates with { GlueMinutes = -1 })).Message);
+        Assert.Contains("from 0 to 600 minutes", Assert.Throws<SpecException>(() => JobCost.Compute(Plan(Spec()), Rates with { GlueMinutes = -1 })).Message);
 
     private static BuckSpec Spec() => Formed.Spec(BuckKind.Male, 24, 5) with
     {
@@ -94,5 +94,5 @@ public class JobCostTests
         Former = new() { Opening = new(500, 400) },
     };
 
-    private static CutPlan Plan(BuckSpec spec) => CutPlan.Create(BuckDesign.Create(Outline.Of("part", Formed.Rectangle(100, 80)), spec), new());
+    private static CutPlan Plan(BuckSpec spec) => CutPlan.Create(BuckDesign.Create(Outline.FromRegion("part", Formed.Rectangle(100, 80)), spec), new());
 }

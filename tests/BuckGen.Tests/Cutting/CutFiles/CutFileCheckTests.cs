@@ -11,8 +11,8 @@ namespace BuckGen.Tests.Cutting.CutFiles;
 public class CutFileCheckTests
 {
     private static readonly CutDrawing Drawing = new("test", [
-        CutPath.Of(CutLayer.CutInner, Loop.Circle(new(30, 30), 10)),
-        CutPath.Of(CutLayer.CutOuter, Loop.Rectangle(new(0, 0, 60.5, 80))),
+        CutPath.FromLoop(CutLayer.CutInner, Loop.Circle(new(30, 30), 10)),
+        CutPath.FromLoop(CutLayer.CutOuter, Loop.Rectangle(new(0, 0, 60.5, 80))),
     ], new(0, 0, 60.5, 80));
 
     private static readonly string Text = Encoding.ASCII.GetString([.. DxfCutFile.Write(Drawing, DxfVersion.R12)]);

@@ -18,7 +18,7 @@ public class CutOrderTests
     [Fact]
     public void In_a_layer_file_marks_come_first_then_holes_then_outer_edges()
     {
-        var order = LayerDrawing.Of(PlainBuck.Of(Two).Layers[0]).Paths.Select(p => p.Layer).ToArray();
+        var order = LayerDrawing.Create(PlainBuck.Create(Two).Layers[0]).Paths.Select(p => p.Layer).ToArray();
 
         Assert.Equal(order.Order(), order);
         Assert.Equal([CutLayer.Mark, CutLayer.Dowel, CutLayer.CutInner, CutLayer.CutOuter], order.Distinct());
@@ -29,9 +29,9 @@ public class CutOrderTests
     [InlineData(DxfVersion.R2000)]
     public void On_a_sheet_each_part_is_cut_inside_before_outside(DxfVersion version)
     {
-        var sheet = Cuts.Of(Two).Sheets[0];
+        var sheet = Cuts.Create(Two).Sheets[0];
 
-        var layers = DxfReader.Read([.. DxfCutFile.Write(SheetDrawing.Of(sheet), version)]).Entities.Select(e => e.Layer).ToArray();
+        var layers = DxfReader.Read([.. DxfCutFile.Write(SheetDrawing.Create(sheet), version)]).Entities.Select(e => e.Layer).ToArray();
 
         // A part ends with its outer edge; within it nothing goes back to an earlier kind of work.
         Assert.Equal(sheet.Placements.Length, layers.Count(l => l == "CUT_OUTER"));

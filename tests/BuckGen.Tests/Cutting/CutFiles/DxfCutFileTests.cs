@@ -53,14 +53,14 @@ public class DxfCutFileTests
         var design = BuckDesign.Create(drawn, PlainBuck.Spec with { OutlineAt = OutlineAt.Face });
 
         Assert.Equal(3, design.Layers.Length);
-        Assert.All(design.Layers, layer => Assert.Contains(Entities(LayerDrawing.Of(layer), DxfVersion.R12), e => e.Layer == "CUT_OUTER"));
+        Assert.All(design.Layers, layer => Assert.Contains(Entities(LayerDrawing.Create(layer), DxfVersion.R12), e => e.Layer == "CUT_OUTER"));
     }
 
     [Fact]
     public void Any_region_is_read_back_as_it_was() =>
         Gen.Select(RandomRegion.Islands, Gen.Enum<DxfVersion>()).Sample((region, version) =>
         {
-            var drawing = new CutDrawing("random", [.. region.Loops.Select(l => CutPath.Of(CutLayer.CutOuter, l))], region.Bounds);
+            var drawing = new CutDrawing("random", [.. region.Loops.Select(l => CutPath.FromLoop(CutLayer.CutOuter, l))], region.Bounds);
 
             var read = BuckGen.Intake.Reading.OutlineReader.Read([.. DxfCutFile.Write(drawing, version)], "random.dxf");
 
@@ -71,7 +71,7 @@ public class DxfCutFileTests
 
     [Fact]
     public void Only_layers_in_use_are_declared() =>
-        Assert.Equal(["CUT_OUTER"], Read(new("one", [CutPath.Of(CutLayer.CutOuter, Loop.Circle(new(0, 0), 5))], new(-5, -5, 5, 5))).Layers
+        Assert.Equal(["CUT_OUTER"], Read(new("one", [CutPath.FromLoop(CutLayer.CutOuter, Loop.Circle(new(0, 0), 5))], new(-5, -5, 5, 5))).Layers
             .Select(l => l.Name).Where(n => n != "0"));
 
     [Theory]

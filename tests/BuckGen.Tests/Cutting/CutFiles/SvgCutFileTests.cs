@@ -17,7 +17,7 @@ public class SvgCutFileTests
     [Fact]
     public void A_sheet_is_drawn_in_real_size()
     {
-        var svg = Parse(SheetDrawing.Of(Cuts.Of(Shapes.Rectangle(100, 60)).Sheets[0]));
+        var svg = Parse(SheetDrawing.Create(Cuts.Create(Shapes.Rectangle(100, 60)).Sheets[0]));
 
         Assert.Equal("600mm", svg.Attribute("width")!.Value);
         Assert.Equal("400mm", svg.Attribute("height")!.Value);
@@ -43,14 +43,14 @@ public class SvgCutFileTests
 
     [Fact]
     public void A_title_with_signs_of_XML_is_escaped() =>
-        Assert.Equal("A < B & \"C\"", Parse(new("A < B & \"C\"", [CutPath.Of(CutLayer.CutOuter, Loop.Circle(new(0, 0), 5))], new(-5, -5, 5, 5)))
+        Assert.Equal("A < B & \"C\"", Parse(new("A < B & \"C\"", [CutPath.FromLoop(CutLayer.CutOuter, Loop.Circle(new(0, 0), 5))], new(-5, -5, 5, 5)))
             .Elements().First().Value);
 
     [Fact]
     public void Any_region_is_read_back_the_right_way_up_and_in_its_size() =>
         RandomRegion.Islands.Sample(region =>
         {
-            var drawing = new CutDrawing("random", [.. region.Loops.Select(l => CutPath.Of(CutLayer.CutOuter, l))], region.Bounds);
+            var drawing = new CutDrawing("random", [.. region.Loops.Select(l => CutPath.FromLoop(CutLayer.CutOuter, l))], region.Bounds);
 
             var read = OutlineReader.Read([.. SvgCutFile.Write(drawing)], "random.svg").Region;
 

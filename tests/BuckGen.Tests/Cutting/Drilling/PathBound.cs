@@ -12,7 +12,7 @@ internal static class PathBound
 {
     private const int Rounds = 1000;
 
-    public static double Of(Vec2[] points)
+    public static double Compute(Vec2[] points)
     {
         Vec2[] places = [default, .. points];
         var prices = new double[places.Length];

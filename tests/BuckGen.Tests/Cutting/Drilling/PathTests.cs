@@ -50,7 +50,7 @@ public class PathTests(ITestOutputHelper log)
     [InlineData(100)]
     [InlineData(150)]
     [InlineData(200)]
-    public void The_way_is_within_10_percent_of_what_no_way_can_beat(int count) => Judge(count, 3, 1.10, PathBound.Of);
+    public void The_way_is_within_10_percent_of_what_no_way_can_beat(int count) => Judge(count, 3, 1.10, PathBound.Compute);
 
     [Fact]
     public void The_bound_is_below_the_shortest_way_and_near_it()
@@ -58,7 +58,7 @@ public class PathTests(ITestOutputHelper log)
         foreach (var seed in Enumerable.Range(1, 10))
         {
             var points = PointSets.Make("anywhere", 12, seed);
-            Assert.InRange(PathBound.Of(points) / ShortestPath.Length(points), 0.95, 1 + 1e-9);
+            Assert.InRange(PathBound.Compute(points) / ShortestPath.Length(points), 0.95, 1 + 1e-9);
         }
     }
 

@@ -34,7 +34,7 @@ public class ProgramTests
         {
             var run = DrillRun.Split(Holes.At(PointSets.Make("anywhere", count, seed))).Single();
             var moves = Rs274Machine.Run(DrillProgram.Write(run, spec).Text());
-            var drilled = DrilledHoles.Of(moves, Math.Round(spec.SafeHeight, 3), Math.Round(spec.RetractHeight, 3));
+            var drilled = DrilledHoles.Find(moves, Math.Round(spec.SafeHeight, 3), Math.Round(spec.RetractHeight, 3));
             Assert.Equal(run.Holes.Select(h => (Rounded(h.Centre), h.Depth)), drilled);
         });
 

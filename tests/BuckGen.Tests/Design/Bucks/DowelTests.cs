@@ -16,7 +16,7 @@ public class DowelTests
     [Fact]
     public void Three_dowels_go_through_every_layer()
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60));
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60));
 
         var columns = design.Layers.Select(l => Assert.Single(l.Parts).Dowels.Select(d => d.Centre).ToHashSet()).ToArray();
         Assert.Equal(3, columns[0].Count);
@@ -29,7 +29,7 @@ public class DowelTests
     [InlineData(BuckKind.Female)]
     public void Upright_walls_share_their_dowels(BuckKind kind)
     {
-        var design = PlainBuck.Of(Shapes.Union(Shapes.Disc(40), Shapes.Slot(40, 15).Moved(80, 0)), PlainBuck.Spec with { Draft = 0, Kind = kind });
+        var design = PlainBuck.Create(Shapes.Union(Shapes.Disc(40), Shapes.Slot(40, 15).Moved(80, 0)), PlainBuck.Spec with { Draft = 0, Kind = kind });
 
         var columns = design.Layers.Select(l => l.Parts.SelectMany(p => p.Dowels).Select(d => d.Centre).ToHashSet()).ToArray();
         Assert.Equal(kind == BuckKind.Male ? 6 : 3, columns[0].Count);
@@ -40,16 +40,16 @@ public class DowelTests
     public void They_stand_as_far_apart_as_the_smallest_layer_allows()
     {
         // The top is sanded down to 100 x 60: centres lie in 85.85 x 45.85, whose diagonal is 97.33 mm (Pythagoras).
-        var places = PlainBuck.Of(Shapes.Rectangle(100, 60)).Layers[^1].Parts[0].Dowels.Select(d => d.Centre).ToArray();
+        var places = PlainBuck.Create(Shapes.Rectangle(100, 60)).Layers[^1].Parts[0].Dowels.Select(d => d.Centre).ToArray();
 
-        Assert.Equal(97.33, LongestDistance(places), 0.5);
+        Assert.Equal(97.33, MaxDistance(places), 0.5);
     }
 
     [Fact]
     public void Wood_is_left_round_every_hole_even_after_sanding() =>
         Gen.Select(RandomRegion.Islands, Gen.Enum<Steps>(), Gen.Enum<BuckKind>()).Sample((region, steps, kind) =>
         {
-            var design = PlainBuck.Of(region, PlainBuck.Spec with { Steps = steps, Kind = kind, Depth = 24 });
+            var design = PlainBuck.Create(region, PlainBuck.Spec with { Steps = steps, Kind = kind, Depth = 24 });
 
             foreach (var layer in design.Layers)
                 foreach (var part in layer.Parts)
@@ -65,7 +65,7 @@ public class DowelTests
     public void Holes_never_meet_each_other() =>
         RandomRegion.Islands.Sample(region =>
         {
-            foreach (var part in PlainBuck.Of(region).Layers.SelectMany(l => l.Parts))
+            foreach (var part in PlainBuck.Create(region).Layers.SelectMany(l => l.Parts))
                 Assert.All(Pairs([.. part.Dowels.Select(d => d.Centre)]), p => Assert.True(p.A.DistanceTo(p.B) >= 2 * 6.15 - 1e-9));
         }, iter: 40);
 
@@ -75,7 +75,7 @@ public class DowelTests
     [InlineData(200, 30)]
     public void No_turned_or_flipped_layer_goes_onto_its_dowels(double width, double height)
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(width, height));
+        var design = PlainBuck.Create(Shapes.Rectangle(width, height));
 
         AssertOneWayOnly(design.Layers[0].Parts[0]);
         Assert.Empty(design.Named("dowels-turnable"));
@@ -85,12 +85,12 @@ public class DowelTests
     public void A_disc_a_ring_and_a_hexagon_go_on_one_way_only() =>
         Assert.All((Region[])[Shapes.Disc(40), Shapes.Ring(50, 25), Shapes.Polygon(
             [.. Enumerable.Range(0, 6).Select(i => new Vec2(40, 0).Turned(i * Math.PI / 3)).Select(p => (p.X, p.Y))])],
-            region => AssertOneWayOnly(PlainBuck.Of(region).Layers[0].Parts[0]));
+            region => AssertOneWayOnly(PlainBuck.Create(region).Layers[0].Parts[0]));
 
     [Fact]
     public void Every_island_has_dowels_of_its_own()
     {
-        var design = PlainBuck.Of(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(100, 0, 60, 60)));
+        var design = PlainBuck.Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(100, 0, 60, 60)));
 
         Assert.All(design.Layers, l => Assert.Equal(2, l.Parts.Length));
         Assert.All(design.Layers.SelectMany(l => l.Parts), p => Assert.InRange(p.Dowels.Length, 2, 3));
@@ -100,7 +100,7 @@ public class DowelTests
     public void Islands_that_have_grown_together_carry_the_dowels_of_both()
     {
         // A gap of 1 mm is closed below 0.5/tan 5° = 5.7 mm from the face: only the top layer, cut at 12 mm below it, has one part.
-        var design = PlainBuck.Of(
+        var design = PlainBuck.Create(
             Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(63, 0, 60, 60)), PlainBuck.Spec with { Depth = 36, Steps = Steps.Inside });
 
         // Steps inside: the top layer is cut at the face, 3 mm apart; the next at 12 mm, 0.9 mm apart; the lowest has grown together.
@@ -111,7 +111,7 @@ public class DowelTests
     [Fact]
     public void The_base_plate_is_drilled_too()
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Base = new(PlainBuck.Mdf12) });
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Base = new(PlainBuck.Mdf12) });
 
         Assert.Equal(LayerRole.Base, design.Layers[0].Role);
         Assert.Equal(
@@ -121,7 +121,7 @@ public class DowelTests
     [Fact]
     public void An_island_too_small_for_two_is_told_and_named()
     {
-        var design = PlainBuck.Of(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.DiscAt(90, 30, 10)));
+        var design = PlainBuck.Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.DiscAt(90, 30, 10)));
 
         var finding = Assert.Single(design.Named("dowels-no-room"));
         Assert.Contains("sland B", finding.Message);
@@ -133,7 +133,7 @@ public class DowelTests
     public void A_slim_island_with_two_dowels_that_looks_the_same_turned_round_is_told()
     {
         // 16 mm wide: the centres lie in a strip 1.85 mm wide, too narrow for a third that tells the ways apart.
-        var finding = Assert.Single(PlainBuck.Of(Shapes.Rectangle(80, 16)).Named("dowels-turnable"));
+        var finding = Assert.Single(PlainBuck.Create(Shapes.Rectangle(80, 16)).Named("dowels-turnable"));
 
         Assert.Equal(Severity.Warning, finding.Severity);
         Assert.Contains("island A", finding.Message);
@@ -143,13 +143,13 @@ public class DowelTests
     public void A_slim_island_whose_outline_shows_the_way_is_not_told()
     {
         // A wedge: 16 mm wide at one end, 30 mm at the other, with two dowels or three.
-        Assert.Empty(PlainBuck.Of(Shapes.Polygon((0, 0), (80, 0), (80, 30), (0, 16))).Named("dowels-turnable"));
+        Assert.Empty(PlainBuck.Create(Shapes.Polygon((0, 0), (80, 0), (80, 30), (0, 16))).Named("dowels-turnable"));
     }
 
     [Fact]
     public void A_single_layer_needs_no_dowels()
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 12 });
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 12 });
 
         Assert.Empty(Assert.Single(design.Layers).Parts[0].Dowels);
         Assert.Empty(design.Findings);
@@ -176,7 +176,7 @@ public class DowelTests
         Assert.True(sides[0] + sides[1] - sides[2] > 0.1);
     }
 
-    private static double LongestDistance(Vec2[] places) => Pairs([.. places]).Max(p => p.A.DistanceTo(p.B));
+    private static double MaxDistance(Vec2[] places) => Pairs([.. places]).Max(p => p.A.DistanceTo(p.B));
 
     private static IEnumerable<(Vec2 A, Vec2 B)> Pairs(ImmutableArray<Vec2> places) =>
         from i in Enumerable.Range(0, places.Length) from j in Enumerable.Range(i + 1, places.Length - i - 1) select (places[i], places[j]);

@@ -20,7 +20,7 @@ public class DraftArithmeticTests
     [InlineData(OutlineAt.Base, Steps.Middle, -0.52493, -1.57480, -2.62466)]
     public void A_rectangle_on_a_male_buck(OutlineAt at, Steps steps, params double[] offsets)
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { OutlineAt = at, Steps = steps, Corners = CornerJoin.Mitre });
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { OutlineAt = at, Steps = steps, Corners = CornerJoin.Mitre });
 
         Assert.Equal(3, design.Layers.Length);
         for (var i = 0; i < 3; i++)
@@ -41,7 +41,7 @@ public class DraftArithmeticTests
     {
         var spec = PlainBuck.Spec with { Kind = BuckKind.Female, OutlineAt = at, Steps = steps, Corners = CornerJoin.Mitre, BlockMargin = 30 };
 
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), spec);
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), spec);
 
         var rim = at == OutlineAt.Face ? 0 : D36;
         for (var i = 0; i < 3; i++)
@@ -63,7 +63,7 @@ public class DraftArithmeticTests
     {
         var spec = PlainBuck.Spec with { Kind = kind, Draft = -5, Steps = steps, Corners = CornerJoin.Mitre };
 
-        var wood = PlainBuck.Of(Shapes.Rectangle(100, 60), spec).Layers[^1].Region.Islands[0];
+        var wood = PlainBuck.Create(Shapes.Rectangle(100, 60), spec).Layers[^1].Region.Islands[0];
 
         var outline = kind == BuckKind.Male ? wood.Outer : wood.Holes[0];
         Assert.Equal(100 + 2 * top, outline.Bounds.Width, 1e-4);
@@ -72,7 +72,7 @@ public class DraftArithmeticTests
     [Fact]
     public void Round_corners_of_the_drafted_rectangle_have_the_offset_as_radius()
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60));
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60));
 
         Assert.Equal(6000 + 320 * D36 + Math.PI * D36 * D36, design.Layers[0].Region.Area, 0.01);
         var arcs = design.Layers[0].Region.Segments.Where(s => s.IsArc).ToArray();
@@ -83,7 +83,7 @@ public class DraftArithmeticTests
     [Fact]
     public void A_disc_is_a_circle_in_every_layer()
     {
-        var design = PlainBuck.Of(Shapes.Disc(50));
+        var design = PlainBuck.Create(Shapes.Disc(50));
 
         double[] radii = [50 + D36, 50 + D24, 50 + D12];
         for (var i = 0; i < 3; i++)
@@ -93,7 +93,7 @@ public class DraftArithmeticTests
     [Fact]
     public void A_ring_grows_outside_and_its_hole_shrinks()
     {
-        var design = PlainBuck.Of(Shapes.Ring(40, 20));
+        var design = PlainBuck.Create(Shapes.Ring(40, 20));
 
         Assert.Equal(Math.PI * (Math.Pow(40 + D36, 2) - Math.Pow(20 - D36, 2)), design.Layers[0].Region.Area, 0.01);
         Assert.Equal(Math.PI * (Math.Pow(40 + D12, 2) - Math.Pow(20 - D12, 2)), design.Layers[2].Region.Area, 0.01);
@@ -103,7 +103,7 @@ public class DraftArithmeticTests
     public void A_letter_loses_its_counter_in_the_layers_below_the_height_where_it_closes()
     {
         // The counter is 5 mm wide: it closes 2.5/tan 5° = 28.58 mm below the face, 7.42 mm above the bottom of 36 mm.
-        var design = PlainBuck.Of(Shapes.Counter(60, 80, 5, 40));
+        var design = PlainBuck.Create(Shapes.Counter(60, 80, 5, 40));
 
         Assert.Equal([0, 1, 1], design.Layers.Select(l => l.Region.HoleCount));
         var closing = Assert.Single(design.Named("counter-closes"));
@@ -120,7 +120,7 @@ public class DraftArithmeticTests
     public void Each_layer_steps_by_its_thickness_times_the_tangent(double thickness, double draft, double step)
     {
         // Trigonometry: t·tan(draft), rounded to a micrometre.
-        var design = PlainBuck.Of(
+        var design = PlainBuck.Create(
             Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 4 * thickness, Draft = draft, Stock = [new("sheet", thickness)] });
 
         var widths = design.Widths();
@@ -134,7 +134,7 @@ public class DraftArithmeticTests
     public void The_buck_is_larger_by_what_the_plastic_shrinks(double shrinkage, double width)
     {
         // 300 mm of cooled part need 300/(1 - s) mm of mould: the definition of shrinkage.
-        var design = PlainBuck.Of(Shapes.Rectangle(300, 100), PlainBuck.Spec with { Draft = 0, Shrinkage = shrinkage });
+        var design = PlainBuck.Create(Shapes.Rectangle(300, 100), PlainBuck.Spec with { Draft = 0, Shrinkage = shrinkage });
 
         Assert.All(design.Widths(), w => Assert.Equal(width, w, 0.001));
     }
@@ -142,7 +142,7 @@ public class DraftArithmeticTests
     [Fact]
     public void Walls_without_draft_are_upright()
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Draft = 0 });
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Draft = 0 });
 
         Assert.All(design.Layers, l => Assert.Equal(6000, l.Region.Area, 1e-6));
         Assert.All(design.Layers, l => Assert.Empty(l.SandTo));
@@ -156,7 +156,7 @@ public class DraftArithmeticTests
     [InlineData(BuckKind.Female, OutlineAt.Base, D36)]
     public void The_footprint_is_where_the_wall_meets_the_flange(BuckKind kind, OutlineAt at, double offset)
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Kind = kind, OutlineAt = at });
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Kind = kind, OutlineAt = at });
 
         Assert.Equal(100 + 2 * offset, design.Footprint.Bounds.Width, 1e-4);
     }
@@ -165,7 +165,7 @@ public class DraftArithmeticTests
     public void The_depth_that_results_not_the_depth_wanted_sets_the_draft()
     {
         // 35.8 mm wanted, 36 mm of sheet: the face stands at 36 mm and the outline is to size there.
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 35.8 });
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 35.8 });
 
         Assert.Equal(100 + 2 * D36, design.Widths()[0], 1e-4);
     }

@@ -85,7 +85,7 @@ public class ShapeChangeTests
     public void Each_change_is_found_once_at_its_height_and_place(int index, string what)
     {
         var row = Cases[index];
-        var design = PlainBuck.Of(row.Region, PlainBuck.Spec with { Kind = row.Kind, OutlineAt = row.At });
+        var design = PlainBuck.Create(row.Region, PlainBuck.Spec with { Kind = row.Kind, OutlineAt = row.At });
 
         var fromOutline = 2 / PlainBuck.Tan5;
         var height = row.At == OutlineAt.Face ? 36 - fromOutline : fromOutline;
@@ -112,7 +112,7 @@ public class ShapeChangeTests
         var row = Cases[index];
         var at = row.At == OutlineAt.Face ? OutlineAt.Base : OutlineAt.Face;
 
-        var design = PlainBuck.Of(row.Region, PlainBuck.Spec with { Kind = row.Kind, OutlineAt = at });
+        var design = PlainBuck.Create(row.Region, PlainBuck.Spec with { Kind = row.Kind, OutlineAt = at });
 
         Assert.False(design.Findings.Any(f => f.Id == row.Id), what);
     }
@@ -122,7 +122,7 @@ public class ShapeChangeTests
     {
         var region = Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 60)), Loop.Circle(new(30, 30), 1), Loop.Circle(new(70, 30), 3)]);
 
-        var design = PlainBuck.Of(region);
+        var design = PlainBuck.Create(region);
 
         Assert.Equal([36 - 3 / PlainBuck.Tan5, 36 - 1 / PlainBuck.Tan5], Within(design.Named("counter-closes").Select(f => f.Height!.Value), 0.05, [36 - 3 / PlainBuck.Tan5, 36 - 1 / PlainBuck.Tan5]));
     }
@@ -132,7 +132,7 @@ public class ShapeChangeTests
     {
         var word = Shapes.Union([.. Enumerable.Range(0, 4).Select(i => Shapes.RectangleAt(24 * i, 0, 20, 30))]);
 
-        var places = PlainBuck.Of(word).Named("islands-merge").Select(f => f.Place!.Value.X).Order().ToArray();
+        var places = PlainBuck.Create(word).Named("islands-merge").Select(f => f.Place!.Value.X).Order().ToArray();
 
         Assert.Equal(3, places.Length);
         for (var i = 0; i < 3; i++) Assert.InRange(places[i], 24 * i + 18, 24 * i + 26);
@@ -141,12 +141,12 @@ public class ShapeChangeTests
     [Fact]
     public void Without_draft_nothing_changes() =>
         Assert.All(Cases, c => Assert.DoesNotContain(
-            PlainBuck.Of(c.Region, PlainBuck.Spec with { Kind = c.Kind, OutlineAt = c.At, Draft = 0 }).Findings, f => f.Id == c.Id));
+            PlainBuck.Create(c.Region, PlainBuck.Spec with { Kind = c.Kind, OutlineAt = c.At, Draft = 0 }).Findings, f => f.Id == c.Id));
 
     [Fact]
     public void A_base_plate_raises_the_heights_by_its_thickness()
     {
-        var design = PlainBuck.Of(SmallHole, PlainBuck.Spec with { Base = new(new("MDF 9", 9)) });
+        var design = PlainBuck.Create(SmallHole, PlainBuck.Spec with { Base = new(new("MDF 9", 9)) });
 
         Assert.Equal(9 + 36 - 2 / PlainBuck.Tan5, Assert.Single(design.Named("counter-closes")).Height!.Value, 0.05);
     }

@@ -18,7 +18,7 @@ public class SpecLimitTests
     /// <summary>"Above 0": the least number there is.</summary>
     private const double Above0 = double.Epsilon;
 
-    private sealed record Row(string What, double Least, double Most, string Unit, string Range, Func<double, BuckSpec> With);
+    private sealed record Row(string What, double Min, double Max, string Unit, string Range, Func<double, BuckSpec> With);
 
     private static readonly Row[] Rows =
     [
@@ -36,21 +36,21 @@ public class SpecLimitTests
         new("base margin", 0, 500, " mm", "from 0 to 500 mm", v => Whole with { Base = new(PlainBuck.Mdf12, v) }),
 
         new("least gap against webs", 0, 10, " times the depth", "from 0 to 10", v => Checked(new() { WebGap = v })),
-        new("narrowest neck", 0, 100, " mm", "from 0 to 100 mm", v => Checked(new() { LeastNeck = v })),
-        new("least draft of a male buck", 0, 45, " degrees", "from 0 to 45 degrees", v => Checked(new() { LeastDraftMale = v })),
-        new("least draft of a cavity", 0, 45, " degrees", "from 0 to 45 degrees", v => Checked(new() { LeastDraftFemale = v })),
-        new("greatest depth of a cavity over its width", 0.01, 10, "", "from 0.01 to 10", v => Checked(new() { DeepestFemale = v })),
-        new("greatest height of a buck over its width", 0.01, 10, "", "from 0.01 to 10", v => Checked(new() { DeepestMale = v })),
-        new("greatest depth with a plug over the width", 0.01, 10, "", "from 0.01 to 10", v => Checked(new() { DeepestPlugged = v })),
-        new("greatest draw ratio", 1, 20, "", "from 1 to 20", v => Checked(new() { LargestDraw = v })),
-        new("greatest thinning", 1, 100, "", "from 1 to 100", v => Checked(new() { LargestThinning = v })),
-        new("thinnest mean wall", 0, 25, " mm", "from 0 to 25 mm", v => Checked(new() { LeastMeanWall = v })),
-        new("least radius of a corner", 0, 20, " times the gauge", "from 0 to 20", v => Checked(new() { LeastCorner = v })),
-        new("widest step", 0, 20, " times the formed thickness", "from 0 to 20", v => Checked(new() { LargestStep = v })),
+        new("narrowest neck", 0, 100, " mm", "from 0 to 100 mm", v => Checked(new() { MinNeck = v })),
+        new("least draft of a male buck", 0, 45, " degrees", "from 0 to 45 degrees", v => Checked(new() { MinDraftMale = v })),
+        new("least draft of a cavity", 0, 45, " degrees", "from 0 to 45 degrees", v => Checked(new() { MinDraftFemale = v })),
+        new("greatest depth of a cavity over its width", 0.01, 10, "", "from 0.01 to 10", v => Checked(new() { MaxDepthFemale = v })),
+        new("greatest height of a buck over its width", 0.01, 10, "", "from 0.01 to 10", v => Checked(new() { MaxDepthMale = v })),
+        new("greatest depth with a plug over the width", 0.01, 10, "", "from 0.01 to 10", v => Checked(new() { MaxDepthPlugged = v })),
+        new("greatest draw ratio", 1, 20, "", "from 1 to 20", v => Checked(new() { MaxDraw = v })),
+        new("greatest thinning", 1, 100, "", "from 1 to 100", v => Checked(new() { MaxThinning = v })),
+        new("thinnest mean wall", 0, 25, " mm", "from 0 to 25 mm", v => Checked(new() { MinMeanWall = v })),
+        new("least radius of a corner", 0, 20, " times the gauge", "from 0 to 20", v => Checked(new() { MinCorner = v })),
+        new("widest step", 0, 20, " times the formed thickness", "from 0 to 20", v => Checked(new() { MaxStep = v })),
         new("gauge up to which grain shows", 0, 25, " mm", "from 0 to 25 mm", v => Checked(new() { GrainGauge = v })),
-        new("least gap to the frame", 0, 10, " times the depth", "from 0 to 10", v => Checked(new() { LeastFrameGap = v })),
-        new("narrowest glue land", 0, 100, " mm", "from 0 to 100 mm", v => Checked(new() { LeastGlueLand = v })),
-        new("narrowest bridge of a panel", 0, 20, " times its thickness", "from 0 to 20", v => Checked(new() { LeastPanelBridge = v })),
+        new("least gap to the frame", 0, 10, " times the depth", "from 0 to 10", v => Checked(new() { MinFrameGap = v })),
+        new("narrowest glue land", 0, 100, " mm", "from 0 to 100 mm", v => Checked(new() { MinGlueLand = v })),
+        new("narrowest bridge of a panel", 0, 20, " times its thickness", "from 0 to 20", v => Checked(new() { MinPanelBridge = v })),
 
         new("spacing of vents", 5, 500, " mm", "from 5 to 500 mm", v => Whole with { Vents = new() { Spacing = v } }),
         new("pitch of the vent grid", 5, 500, " mm", "from 5 to 500 mm", v => Whole with { Vents = new() { GridPitch = v } }),
@@ -65,13 +65,13 @@ public class SpecLimitTests
 
         new("width of plenum channels and feet", 3, 100, " mm", "from 3 to 100 mm", v => Ducted(new(PlainBuck.Mdf12) { Width = v })),
         new("diameter of the port", 3, 200, " mm", "from 3 to 200 mm", v => Ducted(new(PlainBuck.Mdf12) { PortDiameter = v })),
-        new("largest bow of the base", 0.01, 5, " mm", "from 0.01 to 5 mm", v => Ducted(new(PlainBuck.Mdf12) { LargestBow = v })),
+        new("largest bow of the base", 0.01, 5, " mm", "from 0.01 to 5 mm", v => Ducted(new(PlainBuck.Mdf12) { MaxBow = v })),
         new("thickness of the base over a plenum", 2.5, 45, " mm", "from 2.5 to 45 mm", v => Whole with { Base = new(new("plate", v)) }),
         new("thickness of the base over a plenum", 2.5, 45, " mm", "from 2.5 to 45 mm", v => Whole with { Base = new(new("thick", 60), 20, new("plate", v)) }),
 
         new("price of a square metre of plastic", 0, 1e6, "", "from 0 to 1000000", v => Whole with { Sheet = new() { PricePerSquareMetre = v } }),
         new("gauge of the sheet", 0.1, 25, " mm", "from 0.1 to 25 mm", v => Whole with { Sheet = new() { Gauge = v } }),
-        new("thinnest wall of the part", 0.02, 25, " mm", "from 0.02 to 25 mm", v => Whole with { Sheet = new() { LeastWall = v } }),
+        new("thinnest wall of the part", 0.02, 25, " mm", "from 0.02 to 25 mm", v => Whole with { Sheet = new() { MinWall = v } }),
         new("width of a plastic sheet", 50, 5000, " mm", "from 50 to 5000 mm", v => Whole with { Sheet = new() { Sizes = [new(600, 400), new(v, 400)] } }),
         new("height of a plastic sheet", 50, 5000, " mm", "from 50 to 5000 mm", v => Whole with { Sheet = new() { Sizes = [new(600, v)] } }),
 
@@ -122,9 +122,9 @@ public class SpecLimitTests
     public void Both_limits_are_taken_and_what_lies_beyond_them_is_refused(int index, string what)
     {
         var row = Rows[index];
-        row.With(row.Least).Validate();
-        row.With(row.Most).Validate();
-        foreach (var beyond in (double[])[Math.BitDecrement(row.Least), Math.BitIncrement(row.Most), double.NaN])
+        row.With(row.Min).Validate();
+        row.With(row.Max).Validate();
+        foreach (var beyond in (double[])[Math.BitDecrement(row.Min), Math.BitIncrement(row.Max), double.NaN])
             Assert.Equal(FormattableString.Invariant($"The {what} is {beyond}{row.Unit}; it must be {row.Range}."), Refusal(row.With(beyond)));
     }
 

@@ -43,7 +43,7 @@ public class SpecTests
     {
         var spec = OutOfRange.Single(r => r.Says == says).Spec;
 
-        var message = Assert.Throws<SpecException>(() => PlainBuck.Of(Shapes.Rectangle(100, 60), spec)).Message;
+        var message = Assert.Throws<SpecException>(() => PlainBuck.Create(Shapes.Rectangle(100, 60), spec)).Message;
 
         Assert.Contains(says, message);
         Assert.DoesNotContain('\n', message);
@@ -66,7 +66,7 @@ public class SpecTests
 
     [Fact]
     public void An_outline_of_nothing_is_refused() =>
-        Assert.StartsWith("drawn: no closed outline", Assert.Throws<OutlineException>(() => PlainBuck.Of(Region.Empty)).Message);
+        Assert.StartsWith("drawn: no closed outline", Assert.Throws<OutlineException>(() => PlainBuck.Create(Region.Empty)).Message);
 
     [Fact]
     public void Work_can_be_stopped()
@@ -75,6 +75,6 @@ public class SpecTests
         stopped.Cancel();
 
         Assert.ThrowsAny<OperationCanceledException>(() =>
-            BuckDesign.Create(Outline.Of("drawn", Shapes.Rectangle(100, 60)), PlainBuck.Spec, cancellation: stopped.Token));
+            BuckDesign.Create(Outline.FromRegion("drawn", Shapes.Rectangle(100, 60)), PlainBuck.Spec, cancellation: stopped.Token));
     }
 }

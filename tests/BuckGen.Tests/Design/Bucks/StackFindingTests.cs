@@ -13,7 +13,7 @@ public class StackFindingTests
     public void An_island_too_small_for_two_dowels()
     {
         // The lowest piece counts from which no dowel goes on: at the top 20 mm wide, lower down more.
-        var finding = Assert.Single(PlainBuck.Of(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.DiscAt(90, 30, 10)), PlainBuck.Spec with { Draft = 0 }).Named("dowels-no-room"));
+        var finding = Assert.Single(PlainBuck.Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.DiscAt(90, 30, 10)), PlainBuck.Spec with { Draft = 0 }).Named("dowels-no-room"));
         Assert.Equal("From layer 2 up, island B is too small for two 6 mm dowels with 4 mm of wood round them.", finding.Message);
         Assert.Equal("Use thinner dowels or less wall, or glue these pieces by eye along the glue-up lines.", finding.Remedy);
         Assert.Equal((Severity.Warning, 12, 6, "common practice, no source"), (finding.Severity, finding.Height, finding.Value, finding.Source));
@@ -27,7 +27,7 @@ public class StackFindingTests
     [Fact]
     public void A_piece_with_one_dowel()
     {
-        var design = PlainBuck.Of(
+        var design = PlainBuck.Create(
             Shapes.Union(Shapes.Rectangle(30, 30), Shapes.RectangleAt(31, 0, 30, 30)),
             PlainBuck.Spec with { Depth = 24, Draft = -5, OutlineAt = OutlineAt.Base, Steps = Steps.Inside, Base = new(PlainBuck.Mdf12) });
         Assert.Equal([1, 2, 1], design.Layers.Select(l => l.Parts.Length));
@@ -44,7 +44,7 @@ public class StackFindingTests
     [Fact]
     public void A_piece_that_fits_turned()
     {
-        var design = PlainBuck.Of(Shapes.Rectangle(80, 16));
+        var design = PlainBuck.Create(Shapes.Rectangle(80, 16));
         var finding = Assert.Single(design.Named("dowels-turnable"));
         Assert.Equal("The two dowels of island A also fit turned or flipped, and its outline would not show it.", finding.Message);
         Assert.Equal("Glue with all numbers facing up and reading the same way; thinner dowels would leave room for a third.", finding.Remedy);
@@ -55,7 +55,7 @@ public class StackFindingTests
     [Fact]
     public void Lettering_left_off()
     {
-        var finding = Assert.Single(PlainBuck.Of(Shapes.DiscAt(7, 8, 2), PlainBuck.Spec with { Draft = 0 }).Named("label-no-room"));
+        var finding = Assert.Single(PlainBuck.Create(Shapes.DiscAt(7, 8, 2), PlainBuck.Spec with { Draft = 0 }).Named("label-no-room"));
         Assert.Equal("The lettering of 3 pieces does not fit on them, even 2.5 mm high; it is left off: 1A, 2A, 3A.", finding.Message);
         Assert.Equal((12, "Pencil the number on the piece when it comes off the machine."), (finding.Height, finding.Remedy));
         Assert.Equal(0, finding.Place!.Value.DistanceTo(new(7, 8)), 1e-6);
@@ -64,14 +64,14 @@ public class StackFindingTests
     [Fact]
     public void Lettering_left_off_one_piece() => Assert.Equal(
         "The lettering 1A does not fit on its piece, even 2.5 mm high; it is left off.",
-        Assert.Single(PlainBuck.Of(Shapes.Disc(2), PlainBuck.Spec with { Draft = 0, Depth = 12 }).Named("label-no-room")).Message);
+        Assert.Single(PlainBuck.Create(Shapes.Disc(2), PlainBuck.Spec with { Draft = 0, Depth = 12 }).Named("label-no-room")).Message);
 
     /// <summary>Found by an attack: a base on thousands of feet gave a finding for each of them.</summary>
     [Fact]
     public void Lettering_left_off_very_many_pieces_is_one_finding()
     {
         var grid = Region.FromLoops(Enumerable.Range(0, 100).Select(i => Loop.Circle(new(i % 10 * 20, i / 10 * 20), 2)));
-        var finding = Assert.Single(PlainBuck.Of(grid, PlainBuck.Spec with { Draft = 0, Depth = 12 }).Named("label-no-room"));
+        var finding = Assert.Single(PlainBuck.Create(grid, PlainBuck.Spec with { Draft = 0, Depth = 12 }).Named("label-no-room"));
         Assert.StartsWith("The lettering of 100 pieces does not fit on them, even 2.5 mm high; it is left off: 1A, 1B, ", finding.Message);
         Assert.EndsWith(" and 88 more.", finding.Message);
     }
@@ -102,7 +102,7 @@ public class StackFindingTests
     [Fact]
     public void Pieces_are_called_by_layer_and_letter_and_those_of_a_jig_by_name_and_number()
     {
-        var layer = PlainBuck.Of(Shapes.Rectangle(100, 60)).Layers[1];
+        var layer = PlainBuck.Create(Shapes.Rectangle(100, 60)).Layers[1];
         Assert.Equal("2A", layer.NameOf(layer.Parts[0]));
         Assert.Equal("RING2", (layer with { Name = "RING", Parts = [layer.Parts[0] with { Letter = "RING" }] }).NameOf(layer.Parts[0] with { Letter = "RING" }));
         Assert.Throws<ArgumentNullException>(() => layer.NameOf(null!));

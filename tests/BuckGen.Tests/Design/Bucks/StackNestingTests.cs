@@ -85,11 +85,11 @@ public class StackNestingTests
     {
         var spec = PlainBuck.Spec with { Depth = 24, Draft = 15.58, OutlineAt = OutlineAt.Base, Steps = steps, Stock = [new("board", 4)] };
 
-        var design = PlainBuck.Of(Petals, spec);
+        var design = PlainBuck.Create(Petals, spec);
 
         Assert.Equal(6, design.Layers.Length);
         Assert.All(design.Layers, l => Assert.InRange(l.Region.Islands.Length, 1, 6));
-        Assert.All(design.Layers, l => Assert.All(l.Region.Islands, i => Assert.True(Petals.Contains(InsidePoint.Of(i)))));
+        Assert.All(design.Layers, l => Assert.All(l.Region.Islands, i => Assert.True(Petals.Contains(InsidePoint.Find(i)))));
         // Petals 16 mm wide, less 5.019 mm on each side in the fifth layer and 6.134 mm in the sixth (trigonometry).
         if (steps == Steps.Middle) Assert.All(design.Layers, l => Assert.Equal(6, l.Region.Islands.Length));
     }
@@ -107,7 +107,7 @@ public class StackNestingTests
             var corners = i % 2 == 0 ? CornerJoin.Round : CornerJoin.Mitre;
             var spec = PlainBuck.Spec with { Kind = kind, OutlineAt = at, Corners = corners };
 
-            var layers = PlainBuck.Of(TinyFlaws.Sprinkled(clean[i % clean.Length], i), spec).Layers;
+            var layers = PlainBuck.Create(TinyFlaws.Sprinkled(clean[i % clean.Length], i), spec).Layers;
 
             Assert.Equal(3, layers.Length);
             for (var n = 1; n < layers.Length; n++) AssertInside(layers[n - 1].Region, layers[n].Region);

@@ -23,7 +23,7 @@ public class StackPlanTests
     public void Measured_thickness_counts_not_the_name_of_the_board()
     {
         // Ten boards sold as 4 mm, 3.8 mm on average: 38 mm and not 40. The mill's figures stand in the catalog.
-        var ply = Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!);
+        var ply = Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-4")!);
 
         var plan = StackPlan.Choose(38, [ply], 0.5);
 
@@ -37,7 +37,7 @@ public class StackPlanTests
     [Fact]
     public void Boards_not_measured_leave_the_depth_open()
     {
-        var plan = StackPlan.Choose(38, [Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!)], 0.5);
+        var plan = StackPlan.Choose(38, [Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-4")!)], 0.5);
 
         Assert.Equal((35.0, 41.0), (Math.Round(plan.DepthRange.Low, 9), Math.Round(plan.DepthRange.High, 9)));
         Assert.Equal((38.0, 38.0, 0.0), Measured(StackPlan.Choose(38, [new("ply", 3.8)], 0.5)));
@@ -46,7 +46,7 @@ public class StackPlanTests
     [Fact]
     public void A_board_that_was_measured_has_one_thickness_whatever_the_mill_allows()
     {
-        var measured = Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!) with { ThicknessIsAssumed = false };
+        var measured = Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-4")!) with { ThicknessIsAssumed = false };
 
         Assert.Equal((38.0, 38.0, 0.0), Measured(StackPlan.Choose(38, [measured], 0.5)));
     }
@@ -62,7 +62,7 @@ public class StackPlanTests
     [Fact]
     public void A_stack_ends_where_no_wood_is_left() =>
         // A disc of 2 mm shrinks by 1.05 mm a layer: at 24 mm nothing is left of it.
-        Assert.Equal(2, PlainBuck.Of(Shapes.Disc(2), PlainBuck.Spec with { OutlineAt = OutlineAt.Base }).Layers.Length);
+        Assert.Equal(2, PlainBuck.Create(Shapes.Disc(2), PlainBuck.Spec with { OutlineAt = OutlineAt.Base }).Layers.Length);
 
     /// <summary>MDF within 0.2 mm either way (EN 622-1, from memory): the worst case adds up, the likely one by squares.</summary>
     [Theory]
@@ -70,7 +70,7 @@ public class StackPlanTests
     [InlineData(20, 4.0, 0.89)]
     public void What_boards_may_be_off_adds_up(int boards, double worst, double likely)
     {
-        var plan = StackPlan.Choose(boards * 12, [Stock.Of(Catalog.BuiltIn.FindStock("mdf-12")!)], 0.5);
+        var plan = StackPlan.Choose(boards * 12, [Stock.FromCatalog(Catalog.BuiltIn.FindStock("mdf-12")!)], 0.5);
 
         Assert.Equal(boards, plan.Sheets.Length);
         Assert.Equal(2 * worst, plan.DepthRange.High - plan.DepthRange.Low, 1e-9);
@@ -143,11 +143,11 @@ public class StackPlanTests
         }, iter: 200);
 
     /// <summary>Every number of every sheet up to a height, in tenths of a millimetre.</summary>
-    private static IEnumerable<(int Layers, int Height)> AllStacks(int[] tenths, int most)
+    private static IEnumerable<(int Layers, int Height)> AllStacks(int[] tenths, int maxLayers)
     {
         IEnumerable<(int Layers, int Height)> stacks = [(0, 0)];
         foreach (var t in tenths)
-            stacks = stacks.SelectMany(s => Enumerable.Range(0, (most - s.Height) / t + 1).Select(n => (s.Layers + n, s.Height + n * t))).ToArray();
+            stacks = stacks.SelectMany(s => Enumerable.Range(0, (maxLayers - s.Height) / t + 1).Select(n => (s.Layers + n, s.Height + n * t))).ToArray();
         return stacks.Where(s => s.Layers > 0);
     }
 

@@ -90,7 +90,7 @@ public class BadDesignTests
     [InlineData(1, "gauge-too-thin")]
     [InlineData(3, null)]
     public void A_gauge_too_thin_for_the_wall_asked_for(double gauge, string? told) =>
-        Assert.Equal(told is null ? [] : [told], Grave(Disc(120), Male(20, gauge: gauge) with { Sheet = new() { Gauge = gauge, LeastWall = 0.95 } }));
+        Assert.Equal(told is null ? [] : [told], Grave(Disc(120), Male(20, gauge: gauge) with { Sheet = new() { Gauge = gauge, MinWall = 0.95 } }));
 
     [Theory]
     [InlineData(0.5, "corner-sharp", true)]
@@ -189,7 +189,7 @@ public class BadDesignTests
     [InlineData("mdf-6", null, Severity.Note)]
     public void The_catalog_says_what_a_laser_may_cut(string stock, string? told, Severity severity)
     {
-        var design = Formed.Design(Disc(120), Male(24) with { Stock = [Stock.Of(Catalog.BuiltIn.FindStock(stock)!)] });
+        var design = Formed.Design(Disc(120), Male(24) with { Stock = [Stock.FromCatalog(Catalog.BuiltIn.FindStock(stock)!)] });
 
         var laser = CutPlan.Create(design, new()).Findings.Where(f => f.Id.StartsWith("laser", StringComparison.Ordinal)).ToList();
 
@@ -199,7 +199,7 @@ public class BadDesignTests
     [Fact]
     public void Thickness_that_nobody_measured_is_told()
     {
-        var assumed = Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!);
+        var assumed = Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-4")!);
 
         Assert.Contains(Formed.Design(Disc(120), Male(38) with { Stock = [assumed] }).Findings, f => f is { Id: "stock-not-measured", Severity: Severity.Warning });
         Assert.DoesNotContain(Formed.Design(Disc(120), Male(38) with { Stock = [assumed with { ThicknessIsAssumed = false }] }).Findings, f => f.Id == "stock-not-measured");
@@ -218,18 +218,18 @@ public class BadDesignTests
         }
 
         var framed = Male(10) with { Former = new() { Opening = new(160, 160) } };
-        Moves("may-tear", Male(20), new() { LargestDraw = 1.01 }, new() { LargestDraw = 3 });
-        Moves("may-tear", Male(20), new() { LeastMeanWall = 0.99 }, new() { LeastMeanWall = 0.1 });
-        Moves("corner-sharp", Male(6), new(), new() { LeastCorner = 0 });
-        Moves("steps-telegraph", Male(6) with { Stock = [new("MDF", 6, 2000, 2000)] }, new() { LargestStep = 0.1 }, new() { LargestStep = 2 });
+        Moves("may-tear", Male(20), new() { MaxDraw = 1.01 }, new() { MaxDraw = 3 });
+        Moves("may-tear", Male(20), new() { MinMeanWall = 0.99 }, new() { MinMeanWall = 0.1 });
+        Moves("corner-sharp", Male(6), new(), new() { MinCorner = 0 });
+        Moves("steps-telegraph", Male(6) with { Stock = [new("MDF", 6, 2000, 2000)] }, new() { MaxStep = 0.1 }, new() { MaxStep = 2 });
         Moves("grain-telegraphs", Male(6) with { Stock = [new("ply", 6, 2000, 2000)] }, new() { GrainGauge = 2 }, new() { GrainGauge = 0.5 });
-        Moves("frame-tight", framed, new() { LeastFrameGap = 6 }, new() { LeastFrameGap = 0.5 });
-        Moves("panel-flange-narrow", Male(6) with { Panel = new(Formed.Mdf6) { Flange = 8 } }, new() { LeastGlueLand = 9 }, new() { LeastGlueLand = 2 });
-        Moves("panel-bridge-thin", Male(6) with { Panel = new(Formed.Mdf6) }, new() { LeastPanelBridge = 3 }, new() { LeastPanelBridge = 0.5 },
+        Moves("frame-tight", framed, new() { MinFrameGap = 6 }, new() { MinFrameGap = 0.5 });
+        Moves("panel-flange-narrow", Male(6) with { Panel = new(Formed.Mdf6) { Flange = 8 } }, new() { MinGlueLand = 9 }, new() { MinGlueLand = 2 });
+        Moves("panel-bridge-thin", Male(6) with { Panel = new(Formed.Mdf6) }, new() { MinPanelBridge = 3 }, new() { MinPanelBridge = 0.5 },
             Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Rectangle(new(74, 0, 134, 60))]));
-        Moves("too-deep", Female(60, 3, 4), new() { DeepestFemale = 0.5 }, new() { DeepestFemale = 2 }, Disc(100));
-        Moves("too-deep", Female(60, 3, 4) with { Former = new() { PlugGap = 5 } }, new() { DeepestPlugged = 0.5 }, new() { DeepestPlugged = 2 }, Disc(100));
-        Moves("too-deep", Male(60), new() { DeepestMale = 0.4 }, new() { DeepestMale = 2 }, Disc(100));
+        Moves("too-deep", Female(60, 3, 4), new() { MaxDepthFemale = 0.5 }, new() { MaxDepthFemale = 2 }, Disc(100));
+        Moves("too-deep", Female(60, 3, 4) with { Former = new() { PlugGap = 5 } }, new() { MaxDepthPlugged = 0.5 }, new() { MaxDepthPlugged = 2 }, Disc(100));
+        Moves("too-deep", Male(60), new() { MaxDepthMale = 0.4 }, new() { MaxDepthMale = 2 }, Disc(100));
     }
 
     [Fact]
@@ -238,7 +238,7 @@ public class BadDesignTests
         var spec = Male(20, draft: 2);
 
         Assert.Equal(["draft-low"], Grave(Disc(80), spec));
-        Assert.Empty(Grave(Disc(80), spec with { Checks = new() { LeastDraftMale = 1.5 } }));
+        Assert.Empty(Grave(Disc(80), spec with { Checks = new() { MinDraftMale = 1.5 } }));
     }
 
     [Fact]

@@ -41,14 +41,14 @@ public class DrawRatioTests
         const double Inch = 25.4;
         var spec = Formed.Spec(BuckKind.Female, depth * Inch) with
         {
-            Stock = [new("inch board", Inch, 2000, 2000)], Sheet = new() { Gauge = 3, LeastWall = 0.1 * Inch },
+            Stock = [new("inch board", Inch, 2000, 2000)], Sheet = new() { Gauge = 3, MinWall = 0.1 * Inch },
         };
 
         var blank = Formed.Blank(Formed.Rectangle(width * Inch, length * Inch), spec);
 
         Assert.Equal(area, blank.Surface.Formed / (Inch * Inch), 1e-6);
         Assert.Equal(ratio, blank.Ratios.Areal, 1e-4);
-        Assert.Equal(gauge, blank.GaugeForLeastWall!.Value / Inch, 1e-5);
+        Assert.Equal(gauge, blank.GaugeForMinWall!.Value / Inch, 1e-5);
     }
 
     /// <summary>Source: a plastics supplier's wall-thickness guide: 360 000 mm2 becoming 720 000 mm2 from 4 mm sheet is 2 mm thick on average.</summary>

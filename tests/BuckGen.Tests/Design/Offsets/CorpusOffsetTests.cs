@@ -12,13 +12,13 @@ namespace BuckGen.Tests.Design.Offsets;
 public class CorpusOffsetTests
 {
     // Outlines of more pieces are left to the benchmarks; checking each point of them against each piece takes minutes.
-    private const int MostPieces = 3000;
+    private const int MaxPieces = 3000;
 
     // 36 mm at 5° of draft, and the bare step of one 12 mm layer inward. Trigonometry.
     private static readonly double[] Distances = [36 * Math.Tan(5 * Math.PI / 180), -12 * Math.Tan(5 * Math.PI / 180)];
 
     private static readonly Lazy<IReadOnlyDictionary<string, Region>> Read = new(() => Corpus.Files
-        .Select(f => (f.Name, Region: RegionOf(f))).Where(f => f.Region is { IsEmpty: false } && f.Region.Segments.Count() <= MostPieces)
+        .Select(f => (f.Name, Region: RegionOf(f))).Where(f => f.Region is { IsEmpty: false } && f.Region.Segments.Count() <= MaxPieces)
         .ToDictionary(f => f.Name, f => f.Region!));
 
     // Loops that touch at a point leave the exact rung without a way on; the polygon rung takes them.

@@ -15,13 +15,13 @@ namespace BuckGen.Tests.Design.Offsets;
 /// </summary>
 public class TinyFlawTests
 {
-    private const int Usual = 200, MostPieces = 600, MostTold = 20;
+    private const int Usual = 200, MaxPieces = 600, MaxReported = 20;
 
     // From a kerf to the largest steps of deep bucks.
     private static readonly double[] Distances = [0.1, 1.05, 3.1496, 6.69, -0.1, -1.05, -2.1, -5.02];
 
     private static readonly Lazy<IReadOnlyList<(string Name, Region Region)>> Outlines = new(() =>
-        [.. Corpus.Files.Select(f => (f.Name, Region: RegionOf(f))).Where(f => f.Region is { IsEmpty: false } && f.Region.Segments.Count() <= MostPieces)
+        [.. Corpus.Files.Select(f => (f.Name, Region: RegionOf(f))).Where(f => f.Region is { IsEmpty: false } && f.Region.Segments.Count() <= MaxPieces)
             .Select(f => (f.Name, f.Region!))]);
 
     /// <summary>Flawed outlines that failed once: the file, the seed of its flaws, the offset, and what was wrong.</summary>
@@ -44,7 +44,7 @@ public class TinyFlawTests
     [MemberData(nameof(Failed))]
     public void What_failed_once_is_offset(string file, int seed, double distance, Corners corners, string why)
     {
-        var complaint = Complaint(Outlines.Value.Single(o => o.Name == file).Region, seed, distance, new(corners));
+        var complaint = OffsetFault(Outlines.Value.Single(o => o.Name == file).Region, seed, distance, new(corners));
 
         Assert.True(complaint is null, $"{why}: {complaint}");
     }
@@ -55,22 +55,22 @@ public class TinyFlawTests
         var (count, seed, first, _) = FuzzSettings.Or(Usual);
         Assert.InRange(Outlines.Value.Count, 110, int.MaxValue);
 
-        var wrong = Enumerable.Range(first, count).Select(n => Told(n, n + 1_000_003 * (seed - 1))).OfType<string>().Take(MostTold).ToList();
+        var wrong = Enumerable.Range(first, count).Select(n => FindFault(n, n + 1_000_003 * (seed - 1))).OfType<string>().Take(MaxReported).ToList();
 
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
 
-    private static string? Told(int number, int seed)
+    private static string? FindFault(int number, int seed)
     {
         var (name, clean) = Outlines.Value[number % Outlines.Value.Count];
         var (distance, join) = (Distances[number / 7 % Distances.Length], number / 3 % 2 == 0 ? CornerJoin.Round : CornerJoin.Mitre);
-        return Complaint(clean, seed, distance, join) is { } complaint
+        return OffsetFault(clean, seed, distance, join) is { } complaint
             ? FormattableString.Invariant($"{number}: {name}, seed {seed}, by {distance} mm, {join.Corners}: {complaint}")
             : null;
     }
 
     /// <summary>What is wrong with the offset of an outline when flaws are sprinkled on it, or null.</summary>
-    private static string? Complaint(Region clean, int seed, double distance, CornerJoin join)
+    private static string? OffsetFault(Region clean, int seed, double distance, CornerJoin join)
     {
         var region = TinyFlaws.Sprinkled(clean, seed);
         Region result;
@@ -86,7 +86,7 @@ public class TinyFlawTests
         if (distance > 0 && result.IsEmpty) return "nothing is left after growing";
         // The corners of mitres are beyond the definition by distance; the clean outline's mitres are the judge there.
         return join.Corners == Corners.Round
-            ? PlainJudge.Of(region).Disagreement(result, distance, 0.012, Points(region, result, distance, seed))
+            ? PlainJudge.Create(region).Disagreement(result, distance, 0.012, Points(region, result, distance, seed))
             : Difference(clean, result, distance, join);
     }
 

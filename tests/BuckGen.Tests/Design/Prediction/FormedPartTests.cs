@@ -147,7 +147,7 @@ public class FormedPartTests
     public void With_the_gauge_it_names_the_wall_is_as_asked()
     {
         var spec = Male(24);
-        var asked = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet! with { LeastWall = 0.7 } });
+        var asked = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet! with { MinWall = 0.7 } });
         Assert.Contains(asked.Findings, f => f.Id == "wall-too-thin");
 
         var again = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet with { Gauge = asked.Formed!.RequiredGauge!.Value } });
@@ -161,7 +161,7 @@ public class FormedPartTests
     public void Thin_spots_are_told_with_their_place()
     {
         var spec = Male(20);
-        var told = Design(Shapes.Rectangle(80, 50), spec with { Checks = new() { LargestThinning = 1.2 } }).Findings.Single(f => f.Id == "thin-spot");
+        var told = Design(Shapes.Rectangle(80, 50), spec with { Checks = new() { MaxThinning = 1.2 } }).Findings.Single(f => f.Id == "thin-spot");
 
         Assert.True(told is { Place: not null, Height: not null, Limit: 1.2, Value: > 1.2 });
         Assert.DoesNotContain(Design(Shapes.Rectangle(80, 50), spec).Findings, f => f.Id == "thin-spot");
@@ -200,7 +200,7 @@ public class FormedPartTests
     [Fact]
     public void Findings_can_be_silenced()
     {
-        var spec = Male(20) with { Checks = new() { LargestThinning = 1.2, Silenced = [new("thin-spot", "a sample only")] } };
+        var spec = Male(20) with { Checks = new() { MaxThinning = 1.2, Silenced = [new("thin-spot", "a sample only")] } };
 
         Assert.Equal("a sample only", Design(Shapes.Rectangle(80, 50), spec).Findings.Single(f => f.Id == "thin-spot").Silenced);
     }
@@ -238,7 +238,7 @@ public class FormedPartTests
     {
         var spec = Male(24);
 
-        var part = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet! with { LeastWall = 20 } }).Formed!;
+        var part = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet! with { MinWall = 20 } }).Formed!;
 
         Assert.Null(part.RequiredGauge);
     }
@@ -251,7 +251,7 @@ public class FormedPartTests
         var given = design.Formed! with { IsConverged = false, Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, BurstAt = new(3, 4) };
 
         Assert.True(FormedPartFindings.Find(given, design.Spec).Single() is { Id: "forming-unsure", Place: not null });
-        var files = OutputFiles.Of(CutPlan.Create(design with { Formed = given }, new()), new() { Model = true });
+        var files = OutputFiles.Create(CutPlan.Create(design with { Formed = given }, new()), new() { Model = true });
         Assert.DoesNotContain(files, f => f.Path == "model/part.glb");
         Assert.Contains("did not converge", System.Text.Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));
     }

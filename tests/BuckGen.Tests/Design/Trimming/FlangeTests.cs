@@ -60,7 +60,7 @@ public class FlangeTests
         var design = Formed.Design(Formed.Rectangle(20, 10), Spec(new FlangeSpec(Formed.Mdf6) { Width = 2, Bushing = 40, Bit = 3 }));
 
         Assert.Contains(design.Findings, f => f is { Id: "template-vanishes", Severity: BuckGen.Findings.Severity.Error });
-        var files = OutputFiles.Of(CutPlan.Create(design, new()), new OutputOptions(), force: true).Select(f => f.Path).ToArray();
+        var files = OutputFiles.Create(CutPlan.Create(design, new()), new OutputOptions(), force: true).Select(f => f.Path).ToArray();
         Assert.DoesNotContain("jig/template-01.dxf", files);
         Assert.Contains("jig/nest-01.dxf", files);
     }

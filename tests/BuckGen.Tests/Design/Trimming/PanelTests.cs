@@ -81,7 +81,7 @@ public class PanelTests
         var acrylic = Catalog.BuiltIn.FindPlastic("pmma");
         double Fit(Stock stock) => Formed.Design(Formed.Rectangle(280, 100), Spec(p => p with { Fit = null, Stock = stock }) with { Sheet = new() { Plastic = acrylic } }).Panel!.Fit;
 
-        var (wood, same) = (Fit(Formed.Mdf6), Fit(Stock.Of(Catalog.BuiltIn.FindStock("acrylic-5")!)));
+        var (wood, same) = (Fit(Formed.Mdf6), Fit(Stock.FromCatalog(Catalog.BuiltIn.FindStock("acrylic-5")!)));
         // At most 90 millionths against none, and against at least 50.
         Assert.Equal((280 + 2 * PartReach) * 50e-6 * 30 / 2, wood - same, 2e-3);
     }

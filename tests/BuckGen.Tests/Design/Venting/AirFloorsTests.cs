@@ -18,11 +18,11 @@ public class AirFloorsTests
     [Fact]
     public void The_plate_is_a_floor_round_the_block_and_in_its_counter_the_smallest_first()
     {
-        var floors = AirFloors.Of([Plate, Wall], Solid(Letter), []);
+        var floors = AirFloors.Find([Plate, Wall], Solid(Letter), []);
 
         Assert.Equal([800, 14000 - 6000], floors.Select(f => f.Air.Area), (a, b) => Math.Abs(a - b) < 1e-6);
         Assert.All(floors, f => Assert.Same(Plate, f.Layer));
-        Assert.All(floors, f => Assert.Null(f.Deepest));
+        Assert.All(floors, f => Assert.Null(f.DeepestPoint));
         Assert.All(floors, f => Assert.Equal(Letter.Area, f.Walls.Wood.Area));
         // Found by an attack: 1,600 pockets took minutes, since every floor had an index of all walls of its own.
         Assert.Same(floors[0].Walls, floors[1].Walls);
@@ -31,7 +31,7 @@ public class AirFloorsTests
     [Fact]
     public void Round_a_block_with_a_cavity_nothing_is_formed()
     {
-        var floor = Assert.Single(AirFloors.Of([Plate with { Wood = Shapes.RectangleAt(-60, -60, 220, 180) }, Wall], Solid(Shapes.Rectangle(100, 60), BuckKind.Female), []));
+        var floor = Assert.Single(AirFloors.Find([Plate with { Wood = Shapes.RectangleAt(-60, -60, 220, 180) }, Wall], Solid(Shapes.Rectangle(100, 60), BuckKind.Female), []));
 
         Assert.Equal(6000, floor.Air.Area, 1e-6);
     }
@@ -45,7 +45,7 @@ public class AirFloorsTests
         Assert.Empty(PitLayers(Wall, upper));
 
         static IEnumerable<int> PitLayers(params LayerBlank[] walls) =>
-            AirFloors.Of([Plate, .. walls], Solid(Letter), []).Where(f => f.Layer.Number > 1).Select(f => f.Layer.Number);
+            AirFloors.Find([Plate, .. walls], Solid(Letter), []).Where(f => f.Layer.Number > 1).Select(f => f.Layer.Number);
     }
 
     [Fact]
@@ -54,7 +54,7 @@ public class AirFloorsTests
         var post = Region.FromLoops([.. Letter.Loops, Loop.Rectangle(new(45, 25, 55, 35))]);
         LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) }, upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, post);
 
-        var pit = Assert.Single(AirFloors.Of([Plate, whole, upper], Solid(post), []), f => f.Layer.Number == 2);
+        var pit = Assert.Single(AirFloors.Find([Plate, whole, upper], Solid(post), []), f => f.Layer.Number == 2);
 
         Assert.Equal(800 - 100, pit.Air.Area, 1e-6);
     }
@@ -65,11 +65,11 @@ public class AirFloorsTests
         // By the smooth walls there is no hole any more, but the upper layer is cut with one.
         LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) }, upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter);
 
-        var floors = AirFloors.Of([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [InTheCounter]);
+        var floors = AirFloors.Find([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [InTheCounter]);
 
-        Assert.Equal(InTheCounter, floors[0].Deepest);
+        Assert.Equal(InTheCounter, floors[0].DeepestPoint);
         Assert.Equal((2, 800), (floors[0].Layer.Number, Math.Round(floors[0].Air.Area, 6)));
-        Assert.Equal([null], floors.Skip(1).Select(f => f.Deepest));
+        Assert.Equal([null], floors.Skip(1).Select(f => f.DeepestPoint));
     }
 
     [Fact]
@@ -78,9 +78,9 @@ public class AirFloorsTests
         // The lower layer has a hole of its own in the counter's place, so that it carries no pit; the plate has a floor there.
         var pierced = Wall with { Wood = Region.FromLoops([.. Shapes.Rectangle(100, 60).Loops, Loop.Rectangle(new(32, 22, 36, 26))]) };
 
-        var floors = AirFloors.Of([Plate, pierced, new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter)], Solid(Letter), [new(60, 30)]);
+        var floors = AirFloors.Find([Plate, pierced, new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter)], Solid(Letter), [new(60, 30)]);
 
-        Assert.Equal((new Vec2(60, 30), 2), (floors[0].Deepest!.Value, floors[0].Layer.Number));
+        Assert.Equal((new Vec2(60, 30), 2), (floors[0].DeepestPoint!.Value, floors[0].Layer.Number));
     }
 
     [Fact]
@@ -88,9 +88,9 @@ public class AirFloorsTests
     {
         LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) }, upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter);
 
-        Assert.All(AirFloors.Of([Plate, whole, upper], Solid(Letter), [InTheCounter]), f => Assert.Null(f.Deepest));
-        Assert.All(AirFloors.Of([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [new(10, 10)]), f => Assert.Null(f.Deepest));
-        Assert.All(AirFloors.Of([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [new(500, 500)]), f => Assert.Null(f.Deepest));
+        Assert.All(AirFloors.Find([Plate, whole, upper], Solid(Letter), [InTheCounter]), f => Assert.Null(f.DeepestPoint));
+        Assert.All(AirFloors.Find([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [new(10, 10)]), f => Assert.Null(f.DeepestPoint));
+        Assert.All(AirFloors.Find([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [new(500, 500)]), f => Assert.Null(f.DeepestPoint));
     }
 
     [Fact]

@@ -88,12 +88,12 @@ public sealed class BoreRoomTests
         var placement = new VentPlacement(floor, Room(dowels: [new(new(50, 30), 6)]), new() { Spacing = 20 }, 1, taken);
         Vec2 Way(double along) => new(along, 30);
 
-        Assert.True(placement.Grant(new(Way(50), VentReason.Wall, Way, 50)));
+        Assert.True(placement.TryPlace(new(Way(50), VentReason.Wall, Way, 50)));
         Assert.Equal(new Vent(new(58, 30), 1, 1, VentReason.Wall), Assert.Single(taken.All));
-        Assert.True(placement.Grant(new(Way(50), VentReason.Corner, Way, 50)));
+        Assert.True(placement.TryPlace(new(Way(50), VentReason.Corner, Way, 50)));
         Assert.Equal(new(42, 30), taken.All[1].Centre); // the other way is taken
-        Assert.False(placement.Grant(new(Way(50), VentReason.Wall, Way, 50)));
-        Assert.False(placement.Grant(new(Way(50), VentReason.Counter)));
+        Assert.False(placement.TryPlace(new(Way(50), VentReason.Wall, Way, 50)));
+        Assert.False(placement.TryPlace(new(Way(50), VentReason.Counter)));
         Assert.True(placement.IsDone(new(new(60, 30), VentReason.Wall)));
         Assert.True(placement.IsDone(new(new(58 + 7 - Hair, 30), VentReason.Wall)));
         Assert.False(placement.IsDone(new(new(58 + 7, 30), VentReason.Wall)));

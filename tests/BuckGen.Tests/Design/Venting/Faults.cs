@@ -8,18 +8,18 @@ internal sealed class Faults
     private readonly List<string> faults = [];
 
     /// <summary>How many things were judged.</summary>
-    public int Judged { get; private set; }
+    public int CheckedCount { get; private set; }
 
     public void Check(bool holds, Func<string> fault)
     {
-        Judged++;
+        CheckedCount++;
         if (!holds) faults.Add(fault());
     }
 
     /// <summary>Fails when anything is wrong, or when too little was judged for that to mean anything.</summary>
-    public void None(int atLeast)
+    public void None(int minCount)
     {
-        if (faults.Count > 0) Assert.Fail($"{faults.Count} faults in {Judged}:\n{string.Join('\n', faults.Take(60))}");
-        Assert.InRange(Judged, atLeast, int.MaxValue);
+        if (faults.Count > 0) Assert.Fail($"{faults.Count} faults in {CheckedCount}:\n{string.Join('\n', faults.Take(60))}");
+        Assert.InRange(CheckedCount, minCount, int.MaxValue);
     }
 }

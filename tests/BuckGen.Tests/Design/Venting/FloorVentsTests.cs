@@ -19,17 +19,17 @@ public class FloorVentsTests
         var placing = Placed(Pocket, new());
 
         // 98 mm in four parts and 58 mm in three: three and two between the corners.
-        Assert.Equal(4, Of(placing, VentReason.Corner).Length);
-        Assert.Equal(2 * 3 + 2 * 2, Of(placing, VentReason.Wall).Length);
-        Assert.Contains(Of(placing, VentReason.Corner), p => Near(p, new(1, 1)));
-        Assert.Contains(Of(placing, VentReason.Wall), p => Near(p, new(25.5, 1)));
+        Assert.Equal(4, WithReason(placing, VentReason.Corner).Length);
+        Assert.Equal(2 * 3 + 2 * 2, WithReason(placing, VentReason.Wall).Length);
+        Assert.Contains(WithReason(placing, VentReason.Corner), p => Near(p, new(1, 1)));
+        Assert.Contains(WithReason(placing, VentReason.Wall), p => Near(p, new(25.5, 1)));
         Assert.Empty(placing.Findings);
         Assert.All(placing.Vents, v => Assert.Equal((1, 1.0), (v.Layer, v.Diameter)));
     }
 
     [Fact]
     public void The_farthest_corner_from_the_middle_of_the_outline_comes_first() =>
-        Assert.Equal([new(99, 59), new(99, 1), new(1, 59), new(1, 1)], Of(Placed(Pocket, new()), VentReason.Corner), Near);
+        Assert.Equal([new(99, 59), new(99, 1), new(1, 59), new(1, 1)], WithReason(Placed(Pocket, new()), VentReason.Corner), Near);
 
     [Fact]
     public void A_point_that_was_asked_for_comes_before_all_others()
@@ -38,7 +38,7 @@ public class FloorVentsTests
 
         Assert.Equal((new Vec2(3, 3), VentReason.Given), (placing.Vents[0].Centre, placing.Vents[0].Reason));
         // It does the work of the corner beside it; the other point lies under the wall.
-        Assert.Equal(3, Of(placing, VentReason.Corner).Length);
+        Assert.Equal(3, WithReason(placing, VentReason.Corner).Length);
         Assert.Equal(["vent-not-on-floor"], placing.Findings.Select(f => f.Id));
         Assert.Equal(new(-10, 30), placing.Findings[0].Place);
     }
@@ -48,7 +48,7 @@ public class FloorVentsTests
     {
         var placing = Placed(Pocket, new() { Points = [new(50, 30), new(52, 30)] });
 
-        Assert.Single(Of(placing, VentReason.Given));
+        Assert.Single(WithReason(placing, VentReason.Given));
         // The one farther from the middle of the outline comes first.
         Assert.Equal(("vent-no-room", new Vec2(50, 30)), (Assert.Single(placing.Findings).Id, placing.Findings[0].Place!.Value));
     }
@@ -62,8 +62,8 @@ public class FloorVentsTests
         // The floor's own vent stands on one of them.
         Assert.Equal([10, 50, 90], placing.Vents.Select(v => Math.Round(v.Centre.X, 6)).Distinct().Order());
         Assert.Equal([10, 50], placing.Vents.Select(v => Math.Round(v.Centre.Y, 6)).Distinct().Order());
-        Assert.Equal(5, Of(placing, VentReason.Pattern).Length);
-        Assert.Single(Of(placing, VentReason.Counter));
+        Assert.Equal(5, WithReason(placing, VentReason.Pattern).Length);
+        Assert.Single(WithReason(placing, VentReason.Counter));
         Assert.Equal(6, placing.Vents.Count);
     }
 
@@ -190,7 +190,7 @@ public class FloorVentsTests
     {
         var (floor, spec, taken) = (Floor(Pocket, null), new VentSpec { WallDistance = 0.5 }, new PlacedVents(7));
 
-        Assert.Equal(granted, new VentPlacement(floor, new([Plate], [], spec, 1), spec, 1, taken).Grant(new(new(50, away), VentReason.Counter)));
+        Assert.Equal(granted, new VentPlacement(floor, new([Plate], [], spec, 1), spec, 1, taken).TryPlace(new(new(50, away), VentReason.Counter)));
         Assert.Equal(granted ? 1 : 0, taken.All.Count);
     }
 
@@ -221,7 +221,7 @@ public class FloorVentsTests
         var vents = new FloorVents(Floor(Pocket, null), 1, spec, 7, new(10, 20), new ArcOffsetter(), default);
 
         Assert.Contains("it tore", Assert.Single(vents.Failures).Message);
-        Assert.Equal([VentReason.Counter], vents.Wishes(25).Select(w => w.Reason));
+        Assert.Equal([VentReason.Counter], vents.Candidates(25).Select(w => w.Reason));
     }
 
     [Fact]
@@ -252,7 +252,7 @@ public class FloorVentsTests
         var walls = Region.FromLoops([Loop.Rectangle(new(-20, -20, 181, 80)), Pocket, smaller]);
         var (room, middle) = (new BoreRoom([Plate with { Wood = Shapes.RectangleAt(-50, -50, 300, 160) }], [], spec, 1), new Vec2(50, 30));
         FloorVents Of(Loop pocket) => new(new(Plate, new(pocket, []), new(walls)), 1, spec, room.Apart, middle, new ArcOffsetter(), default);
-        return VentPlacing.Of([Of(smaller), Of(Pocket)], room, spec, 1, 25, middle, default);
+        return VentPlacing.Create([Of(smaller), Of(Pocket)], room, spec, 1, 25, middle, default);
     }
 
     private sealed class Failing : IVentPattern
@@ -272,10 +272,10 @@ public class FloorVentsTests
     {
         var middle = new Vec2(10, 20);
         var room = new BoreRoom([Plate], dowel is null ? [] : [dowel], spec, 1);
-        return VentPlacing.Of([new(floor, 1, spec, room.Apart, middle, new ArcOffsetter(), default)], room, spec, 1, spacing, middle, stop);
+        return VentPlacing.Create([new(floor, 1, spec, room.Apart, middle, new ArcOffsetter(), default)], room, spec, 1, spacing, middle, stop);
     }
 
-    private static Vec2[] Of(VentPlacing placing, VentReason reason) => [.. placing.Vents.Where(v => v.Reason == reason).Select(v => v.Centre)];
+    private static Vec2[] WithReason(VentPlacing placing, VentReason reason) => [.. placing.Vents.Where(v => v.Reason == reason).Select(v => v.Centre)];
 
     private static bool Near(Vec2 a, Vec2 b) => a.DistanceTo(b) < 1e-6;
 }

@@ -14,9 +14,9 @@ internal sealed record Bore(int Layer, Vec2 Centre, double Radius);
 /// <summary>What a written layer file shows, read back: nothing here comes from the design but its bytes.</summary>
 internal sealed record LayerFile(int Number, IReadOnlyList<Loop> Cuts, IReadOnlyList<Bore> Bores)
 {
-    public static LayerFile Of(Layer layer)
+    public static LayerFile Create(Layer layer)
     {
-        var entities = DxfReader.Read([.. DxfCutFile.Write(LayerDrawing.Of(layer), DxfVersion.R12)]).Entities;
+        var entities = DxfReader.Read([.. DxfCutFile.Write(LayerDrawing.Create(layer), DxfVersion.R12)]).Entities;
         return new(
             layer.Number,
             [.. entities.Where(e => e.Layer is "CUT_OUTER" or "CUT_INNER").Select(LoopOf)],

@@ -23,7 +23,7 @@ public class LayerVentsTests
     [Fact]
     public void A_vent_opens_narrow_on_its_layer_and_wide_in_all_below_but_the_plenum()
     {
-        var holes = LayerVents.Of(Layers, Design());
+        var holes = LayerVents.ByLayer(Layers, Design());
 
         Assert.Empty(holes[0]);
         Assert.Equal([new(OnThePlate, 1, false), new(InAPit, 5, true)], holes[1]);
@@ -32,7 +32,7 @@ public class LayerVentsTests
     }
 
     [Fact]
-    public void Without_vents_no_layer_has_holes() => Assert.Equal([0, 0, 0, 0], LayerVents.Of(Layers, null).Select(h => h.Count));
+    public void Without_vents_no_layer_has_holes() => Assert.Equal([0, 0, 0, 0], LayerVents.ByLayer(Layers, null).Select(h => h.Count));
 
     private static VentDesign Design() => new(
         new(), new(1, 1, 1), 1, 25,

@@ -14,7 +14,7 @@ public class PatternAnswerTests
 
     [Fact]
     public void Sound_places_are_taken() =>
-        Assert.Equal([new(1, 2), new(-3, 4)], PatternAnswer.Of(new Foreign([new(1, 2), new(-3, 4)]), Floor, new()));
+        Assert.Equal([new(1, 2), new(-3, 4)], PatternResult.FindPlaces(new Foreign([new(1, 2), new(-3, 4)]), Floor, new()));
 
     [Theory]
     [InlineData(double.NaN, 0)]
@@ -23,7 +23,7 @@ public class PatternAnswerTests
     [InlineData(-2e6, 0)]
     public void A_place_that_is_none_is_refused(double x, double y)
     {
-        var message = Assert.Throws<AnswerException>(() => PatternAnswer.Of(new Foreign([new(0, 0), new(x, y)]), Floor, new())).Message;
+        var message = Assert.Throws<ForeignResultException>(() => PatternResult.FindPlaces(new Foreign([new(0, 0), new(x, y)]), Floor, new())).Message;
 
         Assert.Contains("place", message);
         Assert.Contains("is no place within 1 km", message);
@@ -32,8 +32,8 @@ public class PatternAnswerTests
     [Fact]
     public void More_than_ten_thousand_places_are_refused()
     {
-        Assert.Equal(10_000, PatternAnswer.Of(new Foreign(Enumerable.Repeat(new Vec2(1, 2), 10_000)), Floor, new()).Length);
-        Assert.Throws<AnswerException>(() => PatternAnswer.Of(new Foreign(Enumerable.Repeat(new Vec2(1, 2), 10_001)), Floor, new()));
+        Assert.Equal(10_000, PatternResult.FindPlaces(new Foreign(Enumerable.Repeat(new Vec2(1, 2), 10_000)), Floor, new()).Length);
+        Assert.Throws<ForeignResultException>(() => PatternResult.FindPlaces(new Foreign(Enumerable.Repeat(new Vec2(1, 2), 10_001)), Floor, new()));
     }
 
     [Theory]
@@ -45,7 +45,7 @@ public class PatternAnswerTests
     {
         var (floor, room) = (Shapes.Rectangle(1000, length), Shapes.RectangleAt(-1, -1, 1002, length + 2));
 
-        Assert.Equal(places, PatternAnswer.Of(VentPatterns.Grid, new(floor.Islands[0], room), new() { GridPitch = 5 }).Length);
+        Assert.Equal(places, PatternResult.FindPlaces(VentPatterns.Grid, new(floor.Islands[0], room), new() { GridPitch = 5 }).Length);
     }
 
     private sealed class Foreign(IEnumerable<Vec2> places) : IVentPattern

@@ -20,7 +20,7 @@ public class PlenumLayerTests
         BoardProperties[] boards = thickness < 3.5 ? [BoardProperties.Mdf(thickness)] : [BoardProperties.Mdf(thickness), BoardProperties.BirchPlywood(thickness)];
         var spec = Spec(thickness);
 
-        Assert.Equal(boards.Min(b => SupportSpacing.MaxRibSpacing(thickness, b, 0.3)), PlenumLayer.WidestChannel(spec));
+        Assert.Equal(boards.Min(b => SupportSpacing.MaxRibSpacing(thickness, b, 0.3)), PlenumLayer.MaxChannelWidth(spec));
         // A round foot of 10 mm has the area of a square one of 8.862 mm.
         Assert.Equal(Math.Min(120, boards.Min(b => SupportSpacing.MaxFootSpacing(8.8623, thickness, b, 0.3)!.Value)), PlenumLayer.FeetPitch(spec)!.Value, 0.001);
     }
@@ -30,8 +30,8 @@ public class PlenumLayerTests
     {
         var two = Spec(18) with { Base = new(new("board 18", 18), 20, new("board 6", 6)) };
 
-        Assert.Equal(PlenumLayer.WidestChannel(Spec(6)), PlenumLayer.WidestChannel(two));
-        Assert.True(PlenumLayer.WidestChannel(Spec(18)) > PlenumLayer.WidestChannel(two));
+        Assert.Equal(PlenumLayer.MaxChannelWidth(Spec(6)), PlenumLayer.MaxChannelWidth(two));
+        Assert.True(PlenumLayer.MaxChannelWidth(Spec(18)) > PlenumLayer.MaxChannelWidth(two));
     }
 
     [Fact]

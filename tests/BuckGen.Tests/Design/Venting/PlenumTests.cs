@@ -68,7 +68,7 @@ public sealed class PlenumTests
         var design = Vented.Design(Vented.Rectangle(20, 15), spec with { Base = spec.Base! with { Margin = 1 }, Plenum = spec.Plenum! with { Width = 40, PortDiameter = 60 } });
 
         Assert.Single(design.Findings, f => f.Id == "plenum-vanishes" && f.Severity == Severity.Error);
-        var files = OutputFiles.Of(CutPlan.Create(design, new()), new OutputOptions(), force: true).Select(f => f.Path).ToArray();
+        var files = OutputFiles.Create(CutPlan.Create(design, new()), new OutputOptions(), force: true).Select(f => f.Path).ToArray();
         Assert.DoesNotContain("layers/layer-01.dxf", files);
         Assert.Contains("layers/layer-02.dxf", files);
     }
@@ -89,5 +89,5 @@ public sealed class PlenumTests
             .Select(p => Loop.FromCorners([.. p.Vertices.Select(v => (new Vec2(v.X, v.Y), v.Bulge))]))];
 
     private static ImmutableArray<DxfEntity> Read(BuckDesign design, int layer) =>
-        DxfReader.Read([.. DxfCutFile.Write(LayerDrawing.Of(design.Layers[layer - 1]), DxfVersion.R12)]).Entities;
+        DxfReader.Read([.. DxfCutFile.Write(LayerDrawing.Create(design.Layers[layer - 1]), DxfVersion.R12)]).Entities;
 }

@@ -15,13 +15,13 @@ public sealed class TurnedOutlineTests
     private const double Near = 0.05;
 
     // Too many pieces cost time; a shape that is its own image under a turn has ties that only the drawing can break.
-    private const int MostPieces = 60;
+    private const int MaxPieces = 60;
 
     // Six loops that are alike tie as a whole, so which of them gets a vent first depends on the drawing.
     private const string Petals = "svg/h_petals_stop_short.svg";
 
     private static readonly Lazy<IReadOnlyList<(string Name, Region Region)>> Shapes = new(() =>
-        [.. VentCase.Outlines().Where(o => o.Region.Segments.Count() <= MostPieces && o.Name != Petals)]);
+        [.. VentCase.Outlines().Where(o => o.Region.Segments.Count() <= MaxPieces && o.Name != Petals)]);
 
     [Theory]
     [InlineData(17)]

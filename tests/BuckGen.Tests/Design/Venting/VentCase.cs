@@ -14,7 +14,7 @@ namespace BuckGen.Tests.Design.Venting;
 internal sealed record VentCase(string Name, BuckDesign Design)
 {
     // Outlines of more pieces are left out: each is judged at every vent.
-    private const int MostPieces = 150;
+    private const int MaxPieces = 150;
 
     private static readonly Lazy<IReadOnlyList<VentCase>> Made = new(Make);
 
@@ -37,7 +37,7 @@ internal sealed record VentCase(string Name, BuckDesign Design)
     public double Distance => Vents.Spec.WallDistance + Vents.Diameter / 2;
 
     /// <summary>What is told about vents that could not be placed as they should be.</summary>
-    public IEnumerable<Findings.Finding> Told => Design.Findings.Where(f => f.Id.StartsWith("vent-", StringComparison.Ordinal));
+    public IEnumerable<Findings.Finding> ReportedFindings => Design.Findings.Where(f => f.Id.StartsWith("vent-", StringComparison.Ordinal));
 
     private readonly Lazy<Region> foot = new(() => DraftedFoot(Design));
 
@@ -58,7 +58,7 @@ internal sealed record VentCase(string Name, BuckDesign Design)
             }
 
             // Squares that share an edge have no air between them to speak of, and no law says on which side it lies.
-            if (region.IsEmpty || region.Segments.Count() > MostPieces || file.Name == "dxf/ez_touching.dxf") continue;
+            if (region.IsEmpty || region.Segments.Count() > MaxPieces || file.Name == "dxf/ez_touching.dxf") continue;
             var longest = Math.Max(region.Bounds.Width, region.Bounds.Height);
             // Many files show one shape in the words of many programs.
             if (!seen.Add((region.Segments.Count(), Math.Round(region.Area / longest / longest, 3), Math.Round(region.Perimeter / longest, 2)))) continue;

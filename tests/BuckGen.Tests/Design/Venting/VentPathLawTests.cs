@@ -16,7 +16,7 @@ public sealed class VentPathLawTests
         var faults = new Faults();
         foreach (var c in VentCase.All.Where(c => c.Spec.Kind == kind && c.Spec.Plenum!.Kind == plenum))
         {
-            var paths = new AirPaths([.. c.Design.Layers.Select(LayerFile.Of)], plenum, c.Design.Layers[0].Region.Bounds.Centre);
+            var paths = new AirPaths([.. c.Design.Layers.Select(LayerFile.Create)], plenum, c.Design.Layers[0].Region.Bounds.Centre);
             faults.Check(paths.Mouths.Count == c.Vents.Vents.Length, () => $"{c.Name}: {paths.Mouths.Count} vents in the files, {c.Vents.Vents.Length} designed");
             foreach (var mouth in paths.Mouths)
             {

@@ -90,7 +90,7 @@ public sealed class VentPlaceLawTests
             }
         }
 
-        Assert.InRange(VentCase.All.Count(c => c.Vents.Spec.KeepOut.Any(k => c.Design.Footprint.Bounds.Meets(k))), 15, int.MaxValue);
+        Assert.InRange(VentCase.All.Count(c => c.Vents.Spec.KeepOut.Any(k => c.Design.Footprint.Bounds.Intersects(k))), 15, int.MaxValue);
         faults.None(25000);
     }
 

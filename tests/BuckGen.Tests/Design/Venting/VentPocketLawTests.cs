@@ -20,12 +20,12 @@ public sealed class VentPocketLawTests
             {
                 var has = c.Vents.Vents.Any(v => v.Layer == c.Surface.Number && Holds(pocket, v.Centre));
                 if (has) vented++;
-                faults.Check(has || IsTold(c, pocket, c.Surface), () => $"{c.Name}: nothing in the pocket at {pocket.Centroid}, {pocket.Area:0.##} mm²");
+                faults.Check(has || IsReported(c, pocket, c.Surface), () => $"{c.Name}: nothing in the pocket at {pocket.Centroid}, {pocket.Area:0.##} mm²");
             }
         }
 
         faults.None(250);
-        Assert.InRange(vented, 0.9 * faults.Judged, faults.Judged);
+        Assert.InRange(vented, 0.9 * faults.CheckedCount, faults.CheckedCount);
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class VentPocketLawTests
                 foreach (var pit in air.Rooms.Where(r => !r.Intersects(below.Air) && Radius(r) > 0.05))
                 {
                     var has = c.Vents.Vents.Any(v => v.Layer == layers[n].Number && Holds(pit, v.Centre));
-                    faults.Check(has || IsTold(c, pit, layers[n]), () => $"{c.Name}: nothing in the pit at {pit.Centroid} on layer {layers[n].Number}");
+                    faults.Check(has || IsReported(c, pit, layers[n]), () => $"{c.Name}: nothing in the pit at {pit.Centroid} on layer {layers[n].Number}");
                 }
             }
         }
@@ -61,11 +61,11 @@ public sealed class VentPocketLawTests
             for (var i = 0; i < loops.Length; i++)
                 for (var j = 0; j < i; j++)
                 {
-                    if (loops[i].Bounds.Grown(2).Meets(loops[j].Bounds) && Narrowest(loops[i], loops[j]) is var (middle, width)
+                    if (loops[i].Bounds.Grown(2).Intersects(loops[j].Bounds) && Narrowest(loops[i], loops[j]) is var (middle, width)
                         && width <= 2 * c.Distance && width > 0.1 && floor.HasAirAt(middle))
                         faults.Check(
                             c.Vents.Vents.Any(v => v.Layer == c.Surface.Number && v.Centre.DistanceTo(middle) <= c.Vents.Spacing / 2 + 1)
-                            || c.Told.Any(f => f.Place!.Value.DistanceTo(middle) <= c.Vents.Spacing / 2 + 1),
+                            || c.ReportedFindings.Any(f => f.Place!.Value.DistanceTo(middle) <= c.Vents.Spacing / 2 + 1),
                             () => $"{c.Name}: nothing in the gap of {width:0.##} mm at {middle}");
                 }
         }
@@ -87,6 +87,6 @@ public sealed class VentPocketLawTests
 
     private static bool Holds(Polygon room, Vec2 p) => room.Contains(room.Factory.CreatePoint(FlatFloor.At(p)));
 
-    private static bool IsTold(VentCase c, Polygon room, Layer floor) => c.Told.Any(f =>
+    private static bool IsReported(VentCase c, Polygon room, Layer floor) => c.ReportedFindings.Any(f =>
         Math.Abs(f.Height!.Value - floor.Top) < 1e-6 && room.Buffer(0.1).Contains(room.Factory.CreatePoint(FlatFloor.At(f.Place!.Value))));
 }

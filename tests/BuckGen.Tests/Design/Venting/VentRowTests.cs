@@ -59,14 +59,14 @@ public sealed class VentRowTests
     public void Of_corners_too_near_to_each_other_one_gets_the_vent(double apart, int corners)
     {
         var chamfered = Loop.Polygon(new(0, 0), new(100, 0), new(100, 57), new(97, 60), new(0, 60));
-        Assert.Equal(corners, Corners([.. new VentRow(chamfered, apart, new(50, 30)).Wishes(25)]));
+        Assert.Equal(corners, Corners([.. new VentRow(chamfered, apart, new(50, 30)).Candidates(25)]));
         // Of two alike the one farther from the middle, then the first counter-clockwise from the x direction.
         if (corners == 4)
             foreach (var middle in (Vec2[])[new(50, 30), new(48.5, 8.5)])
-                Assert.Contains(new VentRow(chamfered, apart, middle).Wishes(25), w => w.Reason == VentReason.Corner && w.Centre == new Vec2(100, 57));
+                Assert.Contains(new VentRow(chamfered, apart, middle).Candidates(25), w => w.Reason == VentReason.Corner && w.Centre == new Vec2(100, 57));
         // The sharper of two: one side is cut back farther.
         var skew = Loop.Polygon(new(0, 0), new(100, 0), new(100, 57.5), new(97, 60), new(0, 60));
-        var sharper = new VentRow(skew, 7, new(50, 30)).Wishes(25).Single(w => w.Reason == VentReason.Corner && w.Centre.X > 90 && w.Centre.Y > 30);
+        var sharper = new VentRow(skew, 7, new(50, 30)).Candidates(25).Single(w => w.Reason == VentReason.Corner && w.Centre.X > 90 && w.Centre.Y > 30);
         Assert.Equal(new(100, 57.5), sharper.Centre);
     }
 
@@ -102,14 +102,14 @@ public sealed class VentRowTests
     public void Directions_run_counter_clockwise_from_x(double x, double y, double degrees) =>
         Assert.Equal(degrees * Math.PI / 180, RowStart.Direction(new(5 + x, 7 + y), new(5, 7)), 1e-6);
 
-    private static VentWish[] Wishes(Loop line, double spacing) => [.. new VentRow(line, 7, new(50, 0)).Wishes(spacing)];
+    private static VentCandidate[] Wishes(Loop line, double spacing) => [.. new VentRow(line, 7, new(50, 0)).Candidates(spacing)];
 
-    private static int Corners(VentWish[] wishes) => wishes.Count(w => w.Reason == VentReason.Corner);
+    private static int Corners(VentCandidate[] wishes) => wishes.Count(w => w.Reason == VentReason.Corner);
 
     private static Loop Regular(int corners, double radius) =>
         Loop.Polygon(Enumerable.Range(0, corners).Select(i => new Vec2(radius, 0).Turned(2 * Math.PI * i / corners)));
 
-    private static double[] At(VentWish[] wishes, Func<Vec2, bool> where, Func<Vec2, double> along) =>
+    private static double[] At(VentCandidate[] wishes, Func<Vec2, bool> where, Func<Vec2, double> along) =>
         [.. wishes.Where(w => w.Reason == VentReason.Wall && where(w.Centre)).Select(w => along(w.Centre)).Order()];
 
     private static bool Near(double a, double b) => Math.Abs(a - b) < 1e-9;

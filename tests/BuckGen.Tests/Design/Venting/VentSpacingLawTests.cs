@@ -17,7 +17,7 @@ public sealed class VentSpacingLawTests
         {
             var floor = new FlatFloor(c.Foot, c.IsMale);
             var places = c.Vents.Vents.Where(v => v.Layer == c.Surface.Number).Select(v => v.Centre).ToArray();
-            var told = c.Told.Where(f => f.Height is { } h && Math.Abs(h - c.Surface.Top) < 1e-6).Select(f => f.Place!.Value).ToArray();
+            var told = c.ReportedFindings.Where(f => f.Height is { } h && Math.Abs(h - c.Surface.Top) < 1e-6).Select(f => f.Place!.Value).ToArray();
             // A vent does the work of another whose bore would run into its own.
             var reach = c.Distance + c.Vents.Spec.BoreDiameter + c.Vents.Spec.Land;
             // What is all but closed holds no air.
@@ -39,7 +39,7 @@ public sealed class VentSpacingLawTests
 
         faults.None(3300);
         // What is told must stay the exception.
-        Assert.InRange(kept, 0.9 * faults.Judged, faults.Judged);
+        Assert.InRange(kept, 0.9 * faults.CheckedCount, faults.CheckedCount);
     }
 
     private static List<(Vec2 Place, double Along)> Samples(Loop loop)

@@ -22,7 +22,7 @@ internal static class Vented
         Plenum = plenum is { } k ? new PlenumSpec(Mdf6, k) : null,
     };
 
-    public static BuckDesign Design(Region region, BuckSpec spec) => BuckDesign.Create(Outline.Of("test", region), spec);
+    public static BuckDesign Design(Region region, BuckSpec spec) => BuckDesign.Create(Outline.FromRegion("test", region), spec);
 
     public static Region Rectangle(double width, double height) => Region.FromLoops([Loop.Rectangle(new(0, 0, width, height))]);
 

@@ -68,7 +68,7 @@ public class WallFootTests
     [Fact]
     public void A_wish_stands_at_the_distance_from_the_foot()
     {
-        var wish = Foot(Pocket).WishAt(130);
+        var wish = Foot(Pocket).CandidateAt(130);
 
         Assert.Equal((VentReason.Wall, 130.0), (wish.Reason, wish.Along));
         Assert.Equal(0, wish.Centre.DistanceTo(new(99, 30)), 1e-9);
@@ -78,7 +78,7 @@ public class WallFootTests
     [Fact]
     public void In_a_narrow_place_it_stands_half_way_to_the_other_wall()
     {
-        var wish = Foot(Loop.Rectangle(new(0, 0, 100, 1.2))).WishAt(50);
+        var wish = Foot(Loop.Rectangle(new(0, 0, 100, 1.2))).CandidateAt(50);
 
         Assert.Equal(VentReason.Gap, wish.Reason);
         Assert.Equal(0, wish.Centre.DistanceTo(new(50, 0.6)), 1e-4);
@@ -99,22 +99,22 @@ public class WallFootTests
     [InlineData(50, 30, 160)]
     [InlineData(50, 0, 160)]
     public void A_row_without_a_corner_to_begin_at_begins_farthest_out(double x, double y, double along) =>
-        Assert.Equal(along, RowStart.Of(new(Pocket), new(x, y)), 1e-9);
+        Assert.Equal(along, RowStart.Find(new(Pocket), new(x, y)), 1e-9);
 
     [Theory]
     [InlineData(-100, 55.708)] // the lower side and a quarter of a circle of 10 mm
     [InlineData(100, 127.124)] // both sides and three quarters
     public void On_an_arc_it_begins_at_its_farthest_point(double x, double along) =>
-        Assert.Equal(along, RowStart.Of(new(Shapes.Slot(40, 10).OnlyLoop()), new(x, 0)), 0.001);
+        Assert.Equal(along, RowStart.Find(new(Shapes.Slot(40, 10).OnlyLoop()), new(x, 0)), 0.001);
 
     [Fact]
     public void The_farthest_point_of_an_arc_is_found_wherever_the_loop_lies() =>
-        Assert.Equal(127.124, RowStart.Of(new(Shapes.Slot(40, 10).Moved(0, 30).OnlyLoop()), new(100, 100)), 0.001);
+        Assert.Equal(127.124, RowStart.Find(new(Shapes.Slot(40, 10).Moved(0, 30).OnlyLoop()), new(100, 100)), 0.001);
 
     [Fact]
     public void A_circle_begins_where_it_is_farthest_from_the_middle_of_the_outline() =>
         // At (70, 20), three quarters of the way round from (50, 0).
-        Assert.Equal(0.75 * 40 * Math.PI, RowStart.Of(new(Loop.Circle(new(70, 0), 20)), new(70, -50)), 0.001);
+        Assert.Equal(0.75 * 40 * Math.PI, RowStart.Find(new(Loop.Circle(new(70, 0), 20)), new(70, -50)), 0.001);
 
     [Fact]
     public void A_point_beside_the_farthest_one_is_no_beginning_though_it_is_as_far_as_can_be_told()
@@ -122,7 +122,7 @@ public class WallFootTests
         // 0.1 mm beside the tip, 0.0003 mm nearer to the middle, and farther from the middle of the outline.
         var lens = Loop.Polygon(new(50, 0), new(49.9996, 0.1), new(0, 10), new(-50, 0), new(-49.9996, -0.1), new(0, -10));
 
-        Assert.Equal(0, RowStart.Of(new(lens), new(0, -100)), 1e-9);
+        Assert.Equal(0, RowStart.Find(new(lens), new(0, -100)), 1e-9);
     }
 
     private static Vent At(double x, double y) => new(new(x, y), 1, 1, VentReason.Wall);

@@ -71,10 +71,10 @@ public class CatalogTests
         Assert.True(plastic.SetTemperature < plastic.FormingLower && plastic.FormingLower <= plastic.FormingNormal!.Value.Low
             && plastic.FormingNormal.Value.High < plastic.FormingUpper);
         Assert.True(plastic.Shrinkage.Low > 0 && plastic.Shrinkage.High <= 5);
-        Assert.True(plastic.DraftMaleLeast <= plastic.DraftMale && plastic.DraftFemaleLeast <= plastic.DraftFemale);
+        Assert.True(plastic.MinDraftMale <= plastic.DraftMale && plastic.MinDraftFemale <= plastic.DraftFemale);
         Assert.InRange(plastic.DraftMale, plastic.DraftMalePublished!.Value.Low, plastic.DraftMalePublished.Value.High);
         Assert.InRange(plastic.DraftFemale!.Value, plastic.DraftFemalePublished!.Value.Low, plastic.DraftFemalePublished.Value.High);
-        Assert.InRange(plastic.LargestVent(1)!.Value, 0.4, plastic.LargestVent(4)!.Value);
+        Assert.InRange(plastic.MaxVentDiameter(1)!.Value, 0.4, plastic.MaxVentDiameter(4)!.Value);
         Assert.InRange(plastic.Density!.Value.Middle, 880, 1500);
         Assert.InRange(plastic.Expansion!.Value.Middle, 40, 120);
         Assert.All((string[])["drying", "laser-reason", "fume", "food", "caution"], key => Assert.NotNull(plastic.Find(key)?.Text));
@@ -136,7 +136,7 @@ public class CatalogTests
         var ply = Catalog.BuiltIn.Stock.Single(s => s.Id == "birch-ply-4");
         Assert.Equal((35.0, 41.0), (Math.Round(10 * ply.Lower!.Value, 9), Math.Round(10 * ply.Upper!.Value, 9)));
 
-        var design = PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 38, Stock = [Stock.Of(Catalog.BuiltIn.FindStock("birch-ply-4")!)] });
+        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 38, Stock = [Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-4")!)] });
 
         Assert.Equal(10, design.Layers.Length);
         Assert.Equal(38, design.Height, 1e-9);

@@ -21,7 +21,7 @@ internal sealed record DamageSource(Random Random, byte[] Other, bool IsDxf)
 /// <summary>The ways in which a file is damaged; each gives a new file.</summary>
 internal static partial class Damage
 {
-    private const int MostCopies = 40;
+    private const int MaxCopies = 40;
 
     public static readonly Func<byte[], DamageSource, byte[]>[] All =
     [
@@ -43,7 +43,7 @@ internal static partial class Damage
     private static byte[] Repeat(byte[] content, DamageSource source)
     {
         var (start, length) = source.Chunk(content);
-        var copies = 1 + source.Random.Next(1 + source.Random.Next(MostCopies));
+        var copies = 1 + source.Random.Next(1 + source.Random.Next(MaxCopies));
         return Inserted(content, start, [.. Enumerable.Repeat(content[start..(start + length)], copies).SelectMany(c => c)]);
     }
 

@@ -16,7 +16,7 @@ internal static partial class Damage
     private static byte[] RepeatPart(byte[] content, DamageSource source)
     {
         if (PartOf(content, source) is not { } part) return content;
-        var copies = 1 + source.Random.Next(1 + source.Random.Next(MostCopies));
+        var copies = 1 + source.Random.Next(1 + source.Random.Next(MaxCopies));
         return Inserted(content, part.Index, [.. Enumerable.Repeat(BytesOf(part), copies).SelectMany(b => b)]);
     }
 

@@ -38,7 +38,7 @@ internal static partial class Damage
         var lines = Lines(content);
         var start = source.Random.Next(lines.Length);
         var part = lines[start..Math.Min(lines.Length, start + 1 + source.Random.Next(60))];
-        var copies = Enumerable.Repeat(part, 1 + source.Random.Next(1 + source.Random.Next(MostCopies))).SelectMany(p => p);
+        var copies = Enumerable.Repeat(part, 1 + source.Random.Next(1 + source.Random.Next(MaxCopies))).SelectMany(p => p);
         return Bytes([.. lines[..start], .. copies, .. lines[start..]]);
     }
 

@@ -6,33 +6,33 @@ namespace BuckGen.Tests.Intake.Fuzzing;
 internal static class FuzzRun
 {
     private const int Usual = 1500;
-    private const long MostBytes = 500_000_000;
-    private const int MostTold = 20;
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
+    private const long MaxBytes = 500_000_000;
+    private const int MaxReported = 20;
+    private static readonly TimeSpan MaxTime = TimeSpan.FromSeconds(2);
     // No reader works for so long, in processor time of the process; one that does hangs, and only the run's end can stop it.
-    private static readonly TimeSpan Look = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan PollInterval = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Hanging = TimeSpan.FromSeconds(30);
 
     /// <summary>Runs a reader over mutants of a folder of the corpus.</summary>
     /// <param name="folder">dxf or svg.</param>
     /// <param name="read">Reads a mutant and returns a complaint, or null when all is well.</param>
-    /// <param name="most">Most mutants of the usual run.</param>
+    /// <param name="maxMutants">Most mutants of the usual run.</param>
     /// <param name="bounded">True to hold each to the memory and time of a reader.</param>
-    public static void Of(string folder, Func<Mutant, string?> read, int most = int.MaxValue, bool bounded = true)
+    public static void Execute(string folder, Func<Mutant, string?> read, int maxMutants = int.MaxValue, bool bounded = true)
     {
         var (files, settings, wrong) = (CorpusBytes.In(folder), FuzzSettings.Or(Usual), new List<string>());
         Assert.True(files.Count > 50, $"only {files.Count} files");
-        var count = settings.Timed ? settings.Count : Math.Min(settings.Count, most);
-        for (var number = settings.First; number < settings.First + count && wrong.Count < MostTold; number++)
+        var count = settings.Timed ? settings.Count : Math.Min(settings.Count, maxMutants);
+        for (var number = settings.First; number < settings.First + count && wrong.Count < MaxReported; number++)
         {
-            var mutant = Mutant.Of(files, settings.Seed, number);
+            var mutant = Mutant.Create(files, settings.Seed, number);
             var outcome = Watched(mutant, read);
             // What the runtime does beside the reading counts too, so a slow one gets two further chances.
-            for (var chance = 0; bounded && settings.Timed && outcome.Complaint is null && outcome.Time > Longest && chance < 2; chance++)
+            for (var chance = 0; bounded && settings.Timed && outcome.Fault is null && outcome.Time > MaxTime && chance < 2; chance++)
                 outcome = Watched(mutant, read);
-            var complaint = outcome.Complaint
-                ?? (bounded && outcome.Bytes > MostBytes ? $"took {outcome.Bytes / 1_000_000} MB" : null)
-                ?? (bounded && settings.Timed && outcome.Time > Longest ? $"took {outcome.Time.TotalSeconds:F1} s of processor time" : null);
+            var complaint = outcome.Fault
+                ?? (bounded && outcome.Bytes > MaxBytes ? $"took {outcome.Bytes / 1_000_000} MB" : null)
+                ?? (bounded && settings.Timed && outcome.Time > MaxTime ? $"took {outcome.Time.TotalSeconds:F1} s of processor time" : null);
             if (complaint is not null) wrong.Add($"{mutant}: {complaint}");
             if (outcome.Hangs) break;
         }
@@ -56,10 +56,10 @@ internal static class FuzzRun
             }
         }) { IsBackground = true };
         worker.Start();
-        while (!worker.Join(Look))
+        while (!worker.Join(PollInterval))
             if (Environment.CpuUsage.TotalTime - time > Hanging) return new($"did not end within {Hanging.TotalSeconds} s of processor time", 0, default, true);
         return new(complaint, GC.GetTotalAllocatedBytes() - bytes, Environment.CpuUsage.TotalTime - time, false);
     }
 
-    private sealed record Outcome(string? Complaint, long Bytes, TimeSpan Time, bool Hangs);
+    private sealed record Outcome(string? Fault, long Bytes, TimeSpan Time, bool Hangs);
 }

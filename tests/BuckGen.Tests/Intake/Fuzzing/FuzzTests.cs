@@ -17,7 +17,7 @@ namespace BuckGen.Tests.Intake.Fuzzing;
 [Collection(nameof(Alone))]
 public class FuzzTests
 {
-    private const int LongestMessage = 600;
+    private const int MaxMessageLength = 600;
 
     private static readonly double[] Drafts = [1, 0.1, 5, 15, -1];
 
@@ -25,13 +25,13 @@ public class FuzzTests
     private const int UsualDesigns = 40;
 
     [Fact]
-    public void A_damaged_DXF_gives_an_outline_or_a_refusal_in_one_line() => FuzzRun.Of("dxf", WholeIntake);
+    public void A_damaged_DXF_gives_an_outline_or_a_refusal_in_one_line() => FuzzRun.Execute("dxf", WholeIntake);
 
     [Fact]
-    public void A_damaged_SVG_gives_an_outline_or_a_refusal_in_one_line() => FuzzRun.Of("svg", WholeIntake);
+    public void A_damaged_SVG_gives_an_outline_or_a_refusal_in_one_line() => FuzzRun.Execute("svg", WholeIntake);
 
     [Fact]
-    public void A_damaged_DXF_gives_a_drawing_or_a_DxfException() => FuzzRun.Of("dxf", mutant =>
+    public void A_damaged_DXF_gives_a_drawing_or_a_DxfException() => FuzzRun.Execute("dxf", mutant =>
     {
         try
         {
@@ -46,7 +46,7 @@ public class FuzzTests
     [Theory]
     [InlineData("dxf")]
     [InlineData("svg")]
-    public void What_is_read_can_be_made(string folder) => FuzzRun.Of(folder, OneAnswer, UsualDesigns, bounded: false);
+    public void What_is_read_can_be_made(string folder) => FuzzRun.Execute(folder, OneAnswer, UsualDesigns, bounded: false);
 
     /// <summary>A drawing that was accepted once is not refused later: a design has findings then, and no complaint about the drawing.</summary>
     private static string? OneAnswer(Mutant mutant)
@@ -83,7 +83,7 @@ public class FuzzTests
         try
         {
             var outline = OutlineReader.Read(mutant.Content, mutant.File);
-            if (outline.Notes.Select(n => n.Message).Concat(outline.Repairs.Select(r => r.Message)).FirstOrDefault(m => m.Length > LongestMessage) is { } message)
+            if (outline.Notes.Select(n => n.Message).Concat(outline.Repairs.Select(r => r.Message)).FirstOrDefault(m => m.Length > MaxMessageLength) is { } message)
                 return $"a long message: {message}";
             var region = outline.Region;
             // Below the tolerance an outline may be larger or smaller than what is left of it.
@@ -92,7 +92,7 @@ public class FuzzTests
         }
         catch (OutlineException e)
         {
-            return e.Message.StartsWith(mutant.File, StringComparison.Ordinal) && !e.Message.Contains('\n') && e.Message.Length <= LongestMessage ? null : $"a bad message: {e.Message}";
+            return e.Message.StartsWith(mutant.File, StringComparison.Ordinal) && !e.Message.Contains('\n') && e.Message.Length <= MaxMessageLength ? null : $"a bad message: {e.Message}";
         }
     }
 }

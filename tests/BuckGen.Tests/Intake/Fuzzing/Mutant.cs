@@ -10,11 +10,11 @@ namespace BuckGen.Tests.Intake.Fuzzing;
 internal sealed record Mutant(string File, int Seed, int Number, byte[] Content)
 {
     // Duplicated chunks must not make a file of megabytes, which would only be slow.
-    private const int MostBytes = 400_000;
+    private const int MaxBytes = 400_000;
     private const int LargeFile = 60_000;
 
     /// <summary>Makes one out of the files.</summary>
-    public static Mutant Of(IReadOnlyList<CorpusBytes> files, int seed, int number)
+    public static Mutant Create(IReadOnlyList<CorpusBytes> files, int seed, int number)
     {
         // The runtime's seeded generator gives the same numbers in every version.
         var random = new Random(unchecked(seed * 1_000_003 + number));
@@ -24,7 +24,7 @@ internal sealed record Mutant(string File, int Seed, int Number, byte[] Content)
         for (var left = 1 + random.Next(1 << random.Next(4)); left > 0; left--)
         {
             content = damages[random.Next(damages.Length)](content, new(random, Pick().Content, file.IsDxf));
-            if (content.Length > MostBytes) content = content[..MostBytes];
+            if (content.Length > MaxBytes) content = content[..MaxBytes];
         }
 
         return new(file.Name, seed, number, content);

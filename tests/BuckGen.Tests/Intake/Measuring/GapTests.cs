@@ -71,14 +71,14 @@ public class GapTests
 
     [Fact]
     public void A_dent_is_no_gap() =>
-        Assert.Null(Of(Shapes.Polygon((0, 0), (60, 0), (60, 30), (40, 30), (40, 26), (30, 26), (30, 30), (0, 30))).NarrowestGap);
+        Assert.Null(Measure(Shapes.Polygon((0, 0), (60, 0), (60, 30), (40, 30), (40, 26), (30, 26), (30, 30), (0, 30))).NarrowestGap);
 
     [Fact]
     public void The_angle_between_the_legs_of_an_L_is_no_gap() =>
-        Assert.Null(Of(Shapes.Polygon((0, 0), (60, 0), (60, 10), (10, 10), (10, 50), (0, 50))).NarrowestGap);
+        Assert.Null(Measure(Shapes.Polygon((0, 0), (60, 0), (60, 10), (10, 10), (10, 50), (0, 50))).NarrowestGap);
 
     [Fact]
-    public void The_notch_of_a_V_is_no_gap() => Assert.Null(Of(Shapes.Polygon((0, 0), (60, 0), (60, 30), (32, 30), (30, 5), (28, 30), (0, 30))).NarrowestGap);
+    public void The_notch_of_a_V_is_no_gap() => Assert.Null(Measure(Shapes.Polygon((0, 0), (60, 0), (60, 30), (32, 30), (30, 5), (28, 30), (0, 30))).NarrowestGap);
 
     [Fact]
     public void A_hole_is_as_narrow_as_it_is_wide() => Is(34, GapKind.InsideHole, GapOf(Shapes.Ring(20, 17)));
@@ -106,15 +106,15 @@ public class GapTests
 
     [Fact]
     public void Where_parts_touch_no_gap_is_measured() =>
-        Assert.Null(Of(Shapes.Union(Shapes.RectangleAt(0, 0, 10, 10), Shapes.RectangleAt(10, 10, 10, 10))).NarrowestGap);
+        Assert.Null(Measure(Shapes.Union(Shapes.RectangleAt(0, 0, 10, 10), Shapes.RectangleAt(10, 10, 10, 10))).NarrowestGap);
 
     [Fact]
-    public void A_convex_part_has_no_gap() => Assert.Null(Of(Shapes.Slot(30, 4)).NarrowestGap);
+    public void A_convex_part_has_no_gap() => Assert.Null(Measure(Shapes.Slot(30, 4)).NarrowestGap);
 
     [Fact]
     public void An_outline_without_anything_has_no_measures()
     {
-        var measures = Of(Region.Empty);
+        var measures = Measure(Region.Empty);
 
         Assert.Equal(new(null, null, null, null, null, 0), measures);
     }

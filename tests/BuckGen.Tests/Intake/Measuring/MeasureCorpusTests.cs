@@ -25,7 +25,7 @@ public class MeasureCorpusTests
 
     private static readonly Lazy<IReadOnlyList<(string Name, Outline Outline, OutlineMeasures Measures)>> All = new(() =>
         [.. Corpus.Files.Select(f => (f.Name, Outline: Read(f))).Where(f => f.Outline is not null)
-            .Select(f => (f.Name, f.Outline!, OutlineMeasures.Of(f.Outline!)))]);
+            .Select(f => (f.Name, f.Outline!, OutlineMeasures.Measure(f.Outline!)))]);
 
     [Fact]
     public void Most_drawings_have_measures()
@@ -33,8 +33,8 @@ public class MeasureCorpusTests
         Assert.InRange(All.Value.Count(f => f.Measures.NarrowestNeck is not null), 115, int.MaxValue);
         Assert.InRange(All.Value.Count(f => f.Measures.NarrowestGap is not null), 80, int.MaxValue);
         Assert.All(Enum.GetValues<GapKind>(), kind => Assert.InRange(All.Value.Count(f => f.Measures.NarrowestGap?.Kind == kind), 5, int.MaxValue));
-        Assert.InRange(All.Value.Count(f => f.Measures.SmallestInsideRadius is not null), 70, int.MaxValue);
-        Assert.InRange(All.Value.Count(f => f.Measures.SmallestOutsideRadius is not null), 70, int.MaxValue);
+        Assert.InRange(All.Value.Count(f => f.Measures.MinInsideRadius is not null), 70, int.MaxValue);
+        Assert.InRange(All.Value.Count(f => f.Measures.MinOutsideRadius is not null), 70, int.MaxValue);
         Assert.InRange(All.Value.Count(f => f.Measures.SharpestCorner is { IsInside: true }), 15, int.MaxValue);
         Assert.InRange(All.Value.Count(f => f.Measures.SharpestCorner is { IsInside: false }), 60, int.MaxValue);
     }
@@ -97,7 +97,7 @@ public class MeasureCorpusTests
         var (middle, width) = (a.MidpointTo(b), a.DistanceTo(b));
         Assert.True(outline.Region.DistanceToEdge(a) < 1e-6 && outline.Region.DistanceToEdge(b) < 1e-6, $"{name}: {a}, {b}");
         Assert.True(edge.IsWood(middle) == wood, $"{name}: {middle}");
-        var allowed = width / 2 * (1 - Math.Cos(15.1 * Math.PI / 180) * 0.999) + 2 * outline.Curves.LargestError;
+        var allowed = width / 2 * (1 - Math.Cos(15.1 * Math.PI / 180) * 0.999) + 2 * outline.Curves.MaxError;
         Assert.True(edge.DistanceTo(middle) >= width / 2 - allowed - 1e-9, $"{name}: {middle}, {width}, {edge.DistanceTo(middle)}");
     }
 

@@ -18,18 +18,18 @@ public class MeasureLaws
         Gen.Select(RandomRegion.Islands, Gen.Double[-3, 3], Gen.Double[-1000, 1000], Gen.Double[-1000, 1000]).Sample((region, angle, x, y) =>
         {
             var map = Affine.Rotation(angle, new(0, 0)).Then(Affine.Translation(new(x, y)));
-            AssertSame(Of(region), Of(region.Transformed(map)), 1);
+            AssertSame(Measure(region), Measure(region.Transformed(map)), 1);
         }, iter: Enough);
 
     [Fact]
     public void Mirroring_keeps_every_measure() =>
         Gen.Select(RandomRegion.Islands, Gen.Double[-3, 3]).Sample((region, angle) =>
-            AssertSame(Of(region), Of(region.Transformed(Affine.Reflection(new(5, 7), new Vec2(1, 0).Turned(angle)))), 1), iter: Enough);
+            AssertSame(Measure(region), Measure(region.Transformed(Affine.Reflection(new(5, 7), new Vec2(1, 0).Turned(angle)))), 1), iter: Enough);
 
     [Fact]
     public void Scaling_scales_lengths_and_keeps_angles() =>
         Gen.Select(RandomRegion.Islands, Gen.Double[0.1, 10]).Sample((region, factor) =>
-            AssertSame(Of(region), Of(region.Transformed(Affine.Scaling(factor, new(3, 4)))), factor), iter: Enough);
+            AssertSame(Measure(region), Measure(region.Transformed(Affine.Scaling(factor, new(3, 4)))), factor), iter: Enough);
 
     [Fact]
     public void It_does_not_matter_where_and_which_way_a_loop_was_drawn() =>
@@ -37,7 +37,7 @@ public class MeasureLaws
         {
             var redrawn = Region.FromLoops(region.Loops.Reverse().Select(l => Redrawn(l, start, reverse)));
 
-            var (one, other) = (Of(region), Of(redrawn));
+            var (one, other) = (Measure(region), Measure(redrawn));
             AssertSame(one, other, 1);
             Assert.Equal(0, one.NarrowestGap!.Middle.DistanceTo(other.NarrowestGap!.Middle), Near);
             Assert.Equal(0, one.SharpestCorner!.Place.DistanceTo(other.SharpestCorner!.Place), Near);
@@ -50,7 +50,7 @@ public class MeasureLaws
             var divided = Region.FromLoops(region.Loops.Select(l => Loop.FromSegments(
                 [.. l.Segments.SelectMany(s => Enumerable.Range(0, parts).Select(i => s.Part((double)i / parts, (i + 1.0) / parts)))])));
 
-            AssertSame(Of(region), Of(divided), 1);
+            AssertSame(Measure(region), Measure(divided), 1);
         }, iter: Enough);
 
     [Fact]
@@ -59,7 +59,7 @@ public class MeasureLaws
         var count = 0;
         RandomRegion.Islands.Sample(region =>
         {
-            var measures = Of(region);
+            var measures = Measure(region);
             if (measures is { NarrowestNeck: not null, NarrowestGap: not null, SharpestCorner: not null }) Interlocked.Increment(ref count);
         }, iter: Enough);
 
@@ -78,8 +78,8 @@ public class MeasureLaws
     {
         Equal(one.NarrowestNeck?.Width, other.NarrowestNeck?.Width);
         Equal(one.NarrowestGap?.Width, other.NarrowestGap?.Width);
-        Equal(one.SmallestInsideRadius?.Radius, other.SmallestInsideRadius?.Radius);
-        Equal(one.SmallestOutsideRadius?.Radius, other.SmallestOutsideRadius?.Radius);
+        Equal(one.MinInsideRadius?.Radius, other.MinInsideRadius?.Radius);
+        Equal(one.MinOutsideRadius?.Radius, other.MinOutsideRadius?.Radius);
         Assert.Equal(one.NarrowestGap?.Kind, other.NarrowestGap?.Kind);
         Assert.Equal(one.SharpestCorner?.IsInside, other.SharpestCorner?.IsInside);
         Assert.Equal(one.SharpestCorner?.Angle ?? 0, other.SharpestCorner?.Angle ?? 0, 1e-6);

@@ -11,11 +11,11 @@ internal static class Measured
     /// <summary>What rounding may change, mm or degrees.</summary>
     public const double Near = 1e-6;
 
-    public static OutlineMeasures Of(Region region) => OutlineMeasures.Of(Outline.Of("a shape", region));
+    public static OutlineMeasures Measure(Region region) => OutlineMeasures.Measure(Outline.FromRegion("a shape", region));
 
-    public static Neck NeckOf(Region region) => Assert.IsType<Neck>(Of(region).NarrowestNeck);
+    public static Neck NeckOf(Region region) => Assert.IsType<Neck>(Measure(region).NarrowestNeck);
 
-    public static Gap GapOf(Region region) => Assert.IsType<Gap>(Of(region).NarrowestGap);
+    public static Gap GapOf(Region region) => Assert.IsType<Gap>(Measure(region).NarrowestGap);
 
     public static void Width(double expected, Neck neck) => Assert.Equal(expected, neck.Width, Near);
 

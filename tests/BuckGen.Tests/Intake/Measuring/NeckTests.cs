@@ -93,7 +93,7 @@ public class NeckTests
     [InlineData(20)]
     [InlineData(3)]
     [InlineData(0.05)]
-    public void The_tip_of_a_wedge_is_no_neck(double degrees) => Assert.Null(Of(Wedge(degrees)).NarrowestNeck);
+    public void The_tip_of_a_wedge_is_no_neck(double degrees) => Assert.Null(Measure(Wedge(degrees)).NarrowestNeck);
 
     [Theory]
     [InlineData(60, 0.01)]
@@ -102,10 +102,10 @@ public class NeckTests
     [InlineData(3, 0.05)]
     public void Nor_is_a_rounded_tip(double degrees, double radius)
     {
-        var measures = Of(RoundedWedge(degrees, radius));
+        var measures = Measure(RoundedWedge(degrees, radius));
 
         Assert.Null(measures.NarrowestNeck);
-        Assert.Equal(radius, measures.SmallestOutsideRadius!.Radius, 1e-9);
+        Assert.Equal(radius, measures.MinOutsideRadius!.Radius, 1e-9);
     }
 
     [Theory]
@@ -116,7 +116,7 @@ public class NeckTests
     {
         var side = 0.5 * Math.Tan(degrees * Math.PI / 360);
 
-        Assert.Null(Of(Wedge(degrees, (new(0.5, side), 0), (new(0.5, -side), 0))).NarrowestNeck);
+        Assert.Null(Measure(Wedge(degrees, (new(0.5, side), 0), (new(0.5, -side), 0))).NarrowestNeck);
     }
 
     [Fact]
@@ -124,11 +124,11 @@ public class NeckTests
     {
         var facets = Enumerable.Range(0, 41).Select(i => (new Vec2(5, 0) + new Vec2(0, 1).Turned(Math.PI * (0.05 + 0.9 * i / 40)), 0.0));
 
-        Assert.Null(Of(Wedge(18, [.. facets])).NarrowestNeck);
+        Assert.Null(Measure(Wedge(18, [.. facets])).NarrowestNeck);
     }
 
     [Fact]
-    public void A_triangle_has_no_sides_that_face_each_other() => Assert.Null(Of(Shapes.Polygon((0, 0), (30, 0), (10, 40))).NarrowestNeck);
+    public void A_triangle_has_no_sides_that_face_each_other() => Assert.Null(Measure(Shapes.Polygon((0, 0), (30, 0), (10, 40))).NarrowestNeck);
 
     [Fact]
     public void A_bar_whose_corners_were_rounded_to_three_decimals_keeps_its_width()

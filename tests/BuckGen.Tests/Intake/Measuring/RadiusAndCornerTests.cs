@@ -15,7 +15,7 @@ public class RadiusAndCornerTests
     [Fact]
     public void The_fillet_of_an_L_is_its_inside_radius()
     {
-        var arc = Of(FilletedL).SmallestInsideRadius!;
+        var arc = Measure(FilletedL).MinInsideRadius!;
 
         Assert.Equal(4, arc.Radius, Near);
         At(14, 14, arc.Centre);
@@ -25,7 +25,7 @@ public class RadiusAndCornerTests
     [Fact]
     public void The_rounded_corner_is_its_outside_radius()
     {
-        var arc = Of(FilletedL).SmallestOutsideRadius!;
+        var arc = Measure(FilletedL).MinOutsideRadius!;
 
         Assert.Equal(2.5, arc.Radius, Near);
         At(57.5, 2.5, arc.Centre);
@@ -35,28 +35,28 @@ public class RadiusAndCornerTests
     [Fact]
     public void A_round_hole_is_an_inside_radius_and_a_disc_an_outside_one()
     {
-        var ring = Of(Shapes.Ring(20, 17));
+        var ring = Measure(Shapes.Ring(20, 17));
 
-        Assert.Equal((17, 20), (ring.SmallestInsideRadius!.Radius, ring.SmallestOutsideRadius!.Radius));
+        Assert.Equal((17, 20), (ring.MinInsideRadius!.Radius, ring.MinOutsideRadius!.Radius));
         Assert.Null(ring.SharpestCorner);
     }
 
     [Fact]
     public void Without_arcs_there_is_no_radius()
     {
-        var square = Of(Shapes.Rectangle(10, 10));
+        var square = Measure(Shapes.Rectangle(10, 10));
 
-        Assert.Null(square.SmallestInsideRadius);
-        Assert.Null(square.SmallestOutsideRadius);
+        Assert.Null(square.MinInsideRadius);
+        Assert.Null(square.MinOutsideRadius);
     }
 
     [Fact]
     public void An_arc_as_flat_as_rounding_has_no_radius()
     {
-        var square = Of(Region.FromLoops([Loop.FromCorners([(new(0, 0), 0), (new(10, 0), 1e-7), (new(10, 10), -1e-7), (new(0, 10), 0)])]));
+        var square = Measure(Region.FromLoops([Loop.FromCorners([(new(0, 0), 0), (new(10, 0), 1e-7), (new(10, 10), -1e-7), (new(0, 10), 0)])]));
 
-        Assert.Null(square.SmallestInsideRadius);
-        Assert.Null(square.SmallestOutsideRadius);
+        Assert.Null(square.MinInsideRadius);
+        Assert.Null(square.MinOutsideRadius);
     }
 
     [Theory]
@@ -70,7 +70,7 @@ public class RadiusAndCornerTests
         var (a, b, c) = (corners[1].DistanceTo(corners[2]), corners[0].DistanceTo(corners[2]), corners[0].DistanceTo(corners[1]));
         var angles = new[] { Angle(a, b, c), Angle(b, c, a), Angle(c, a, b) };
 
-        var corner = Of(Region.FromLoops([Loop.Polygon(corners)])).SharpestCorner!;
+        var corner = Measure(Region.FromLoops([Loop.Polygon(corners)])).SharpestCorner!;
 
         Assert.Equal(angles.Min(), corner.Angle, 1e-5);
         Assert.Equal(corners[Array.IndexOf(angles, angles.Min())], corner.Place);
@@ -86,7 +86,7 @@ public class RadiusAndCornerTests
         var inner = 10 * Math.Sin(Math.PI / 10) / Math.Sin(7 * Math.PI / 10);
         var star = Region.FromLoops([Loop.Polygon(Enumerable.Range(0, 10).Select(i => new Vec2(0, i % 2 == 0 ? 10 : inner).Turned(Math.PI * i / 5)))]);
 
-        var corner = Of(star).SharpestCorner!;
+        var corner = Measure(star).SharpestCorner!;
 
         Assert.Equal(36, corner.Angle, Near);
         At(-10 * Math.Sin(Math.PI / 5), -10 * Math.Cos(Math.PI / 5), corner.Place);
@@ -95,7 +95,7 @@ public class RadiusAndCornerTests
     [Fact]
     public void A_notch_is_an_inside_corner()
     {
-        var corner = Of(Shapes.Polygon((0, 0), (60, 0), (60, 30), (32, 30), (30, 5), (28, 30), (0, 30))).SharpestCorner!;
+        var corner = Measure(Shapes.Polygon((0, 0), (60, 0), (60, 30), (32, 30), (30, 5), (28, 30), (0, 30))).SharpestCorner!;
 
         Assert.True(corner.IsInside);
         Assert.Equal(2 * Math.Atan(2.0 / 25) * 180 / Math.PI, corner.Angle, Near);
@@ -106,7 +106,7 @@ public class RadiusAndCornerTests
     public void Corners_of_arcs_are_measured_between_their_tangents()
     {
         // A lens of two arcs of 90° each: their tangents meet at 90°.
-        var corner = Of(Region.FromLoops([Loop.FromCorners([(new(0, 0), Shapes.QuarterTurn), (new(20, 0), Shapes.QuarterTurn)])])).SharpestCorner!;
+        var corner = Measure(Region.FromLoops([Loop.FromCorners([(new(0, 0), Shapes.QuarterTurn), (new(20, 0), Shapes.QuarterTurn)])])).SharpestCorner!;
 
         Assert.Equal(90, corner.Angle, Near);
     }
@@ -115,7 +115,7 @@ public class RadiusAndCornerTests
     public void The_tips_of_a_crescent_between_touching_circles_have_no_angle()
     {
         // A disc of 20 mm from which a disc of 15 mm is taken that touches it inside at (20, 0): one loop through that point.
-        var tips = Of(Region.FromLoops([Loop.FromCorners([(new(20, 0), 1), (new(-20, 0), 1), (new(20, 0), -1), (new(-10, 0), -1)])]));
+        var tips = Measure(Region.FromLoops([Loop.FromCorners([(new(20, 0), 1), (new(-20, 0), 1), (new(20, 0), -1), (new(-10, 0), -1)])]));
 
         Assert.Equal(0, tips.SharpestCorner!.Angle, Near);
         Assert.False(tips.SharpestCorner.IsInside);
@@ -127,7 +127,7 @@ public class RadiusAndCornerTests
     [InlineData(361, false)]
     public void Joints_that_turn_by_less_than_a_degree_are_no_corners(int corners, bool hasCorners)
     {
-        var corner = Of(Region.FromLoops([Regular(corners, 50)])).SharpestCorner;
+        var corner = Measure(Region.FromLoops([Regular(corners, 50)])).SharpestCorner;
 
         Assert.Equal(hasCorners, corner is not null);
         if (corner is not null) Assert.Equal(180 - 360.0 / corners, corner.Angle, Near);

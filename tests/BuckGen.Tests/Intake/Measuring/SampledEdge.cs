@@ -46,17 +46,17 @@ internal sealed class SampledEdge
     /// The narrowest pair of points, from a least width to a limit, whose circle holds no other point; null when none is.
     /// </summary>
     /// <param name="wood">On which side of the edge.</param>
-    /// <param name="least">Narrower pairs are left out: there the points lie too far apart to tell.</param>
+    /// <param name="min">Narrower pairs are left out: there the points lie too far apart to tell.</param>
     /// <param name="limit">Wider pairs are left out.</param>
     /// <param name="slack">By how much of its radius the circle may be entered.</param>
-    public (Vec2 A, Vec2 B)? Narrowest(bool wood, double least, double limit, double slack)
+    public (Vec2 A, Vec2 B)? Narrowest(bool wood, double min, double limit, double slack)
     {
         (Vec2 A, Vec2 B)? best = null;
         for (var i = 0; i < points.Length; i++)
             for (var j = i + 1; j < points.Length; j++)
             {
                 var width = points[i].DistanceTo(points[j]);
-                if (width < least || width >= limit) continue;
+                if (width < min || width >= limit) continue;
                 var (middle, clear) = (points[i].MidpointTo(points[j]), width / 2 * (1 - slack));
                 if (Enters(i - 1) || Enters(i + 1) || Enters(j - 1) || Enters(j + 1)) continue;
                 if (points.Any(p => (p - middle).LengthSquared < clear * clear) || IsWood(middle) != wood) continue;

@@ -9,8 +9,8 @@ namespace BuckGen.Tests.Intake.Outlines;
 public class CorpusTests
 {
     // A corpus that went missing, or a reader that refuses everything, must not look like success.
-    private const int LeastCompared = 120;
-    private const int LeastRefused = 31;
+    private const int MinCompared = 120;
+    private const int MinRefused = 31;
 
     public static TheoryData<string> Names => [.. Corpus.Files.Select(f => f.Name)];
 
@@ -43,8 +43,8 @@ public class CorpusTests
     {
         var outcomes = Corpus.Files.Select(f => (File: f, Outcome: Read(f))).ToList();
 
-        Assert.InRange(outcomes.Count(o => o.File.HasTruth && o.Outcome.Outline is not null), LeastCompared, int.MaxValue);
-        Assert.InRange(outcomes.Count(o => o.Outcome.Refusal is not null), LeastRefused, int.MaxValue);
+        Assert.InRange(outcomes.Count(o => o.File.HasTruth && o.Outcome.Outline is not null), MinCompared, int.MaxValue);
+        Assert.InRange(outcomes.Count(o => o.Outcome.Refusal is not null), MinRefused, int.MaxValue);
     }
 
     [Fact]

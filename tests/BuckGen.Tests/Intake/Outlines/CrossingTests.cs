@@ -92,6 +92,6 @@ public class CrossingTests
     private static string Slot(double from)
     {
         var (a, b) = (new Vec2(1, 0).Turned(from), new Vec2(1, 0).Turned(from + 1));
-        return string.Concat(Of(new(a * 20, b * 20, Math.Tan(0.25))), Of(new(b * 20, b * 10)), Of(new(b * 10, a * 10, -Math.Tan(0.25))), Of(new(a * 10, a * 20)));
+        return string.Concat(Format(new(a * 20, b * 20, Math.Tan(0.25))), Format(new(b * 20, b * 10)), Format(new(b * 10, a * 10, -Math.Tan(0.25))), Format(new(a * 10, a * 20)));
     }
 }

@@ -77,6 +77,6 @@ public class DuplicateTests
     {
         var repair = Assert.Single(outline.Repairs);
         Assert.Equal(("duplicate-removed", count), (repair.Kind, repair.Count));
-        Assert.Equal(longest, repair.Largest, 1e-9);
+        Assert.Equal(longest, repair.MaxDistance, 1e-9);
     }
 }

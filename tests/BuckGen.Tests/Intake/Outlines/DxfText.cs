@@ -36,7 +36,7 @@ internal static class DxfText
     }
 
     /// <summary>A line or an arc as the entity that draws it.</summary>
-    public static string Of(Segment s) => s.IsArc
+    public static string Format(Segment s) => s.IsArc
         ? Text($"0\nLWPOLYLINE\n8\n0\n70\n0\n10\n{s.Start.X:R}\n20\n{s.Start.Y:R}\n42\n{s.Bulge:R}\n10\n{s.End.X:R}\n20\n{s.End.Y:R}\n")
         : Text($"0\nLINE\n8\n0\n10\n{s.Start.X:R}\n20\n{s.Start.Y:R}\n11\n{s.End.X:R}\n21\n{s.End.Y:R}\n");
 

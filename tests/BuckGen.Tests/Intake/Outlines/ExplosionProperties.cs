@@ -65,7 +65,7 @@ public class ExplosionProperties
 
     private static Region Region(string name) => OutlineReader.Read(Corpus.File(name).Content, name).Region;
 
-    private static Region Reread(Segment[] pieces) => Reading.Dxf(pieces.Select(DxfText.Of)).Region;
+    private static Region Reread(Segment[] pieces) => Reading.Dxf(pieces.Select(DxfText.Format)).Region;
 
     private static void AssertSame(Region expected, Region actual, double area)
     {

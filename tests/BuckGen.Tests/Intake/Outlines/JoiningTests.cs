@@ -16,7 +16,7 @@ public class JoiningTests
         Assert.Equal(4000, outline.Region.Area, 4.0);
         var repair = Assert.Single(outline.Repairs);
         Assert.Equal(("gap-joined", 2), (repair.Kind, repair.Count));
-        Assert.Equal(0.05, repair.Largest, 1e-9);
+        Assert.Equal(0.05, repair.MaxDistance, 1e-9);
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public class JoiningTests
 
         var outline = OutlineReader.Read(content, "test.dxf", new(new Tolerance(Join: 0.5)));
 
-        Assert.Equal(0.3, Assert.Single(outline.Repairs).Largest, 1e-9);
+        Assert.Equal(0.3, Assert.Single(outline.Repairs).MaxDistance, 1e-9);
         Assert.Equal(new Bounds(0, 0, 80.15, 40), outline.Region.Bounds);
     }
 
@@ -60,7 +60,7 @@ public class JoiningTests
     public void Twenty_thousand_shuffled_lines_are_joined()
     {
         var corners = Enumerable.Range(0, 20_000).Select(i => new Vec2(100, 0).Turned(i * Math.PI / 10_000) * (1 + 0.05 * Math.Sin(i * 0.01))).ToArray();
-        var lines = corners.Select((p, i) => Of(new Segment(p, corners[(i + 1) % corners.Length]))).ToArray();
+        var lines = corners.Select((p, i) => Format(new Segment(p, corners[(i + 1) % corners.Length]))).ToArray();
         new Random(7).Shuffle(lines);
         var content = File(lines);
 

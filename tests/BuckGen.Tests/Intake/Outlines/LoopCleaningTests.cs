@@ -47,7 +47,7 @@ public class LoopCleaningTests
         Assert.Equal(260, outline.Region.Perimeter, 1e-9);
         var repair = Assert.Single(outline.Repairs);
         Assert.Equal("spike-trimmed", repair.Kind);
-        Assert.Equal(20, repair.Largest, 1e-9);
+        Assert.Equal(20, repair.MaxDistance, 1e-9);
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public class LoopCleaningTests
 
         var repair = Assert.Single(outline.Repairs);
         Assert.Equal(("crossed-corner-cut", 1), (repair.Kind, repair.Count));
-        Assert.Equal(0.006, repair.Largest, 1e-9);
+        Assert.Equal(0.006, repair.MaxDistance, 1e-9);
         Assert.Equal(new(0.003, 0, 80, 50), outline.Region.Bounds);
         Assert.Equal(4, outline.Region.Segments.Count());
     }

@@ -15,7 +15,7 @@ public class OutlineSizeTests
     {
         // A strip of 9 x 0.0024 mm is joined to a piece of 0.006 x 0.006 mm, so that the loop is no mere line.
         var comb = Loop.Polygon(new(0, 0), new(0.0044, 0), new(0.0044, 0.0108), new(0.0043, 0.0108), new(0.0043, 0.0001), new(0.0001, 0.0001), new(0.0001, 0.0108), new(0, 0.0108));
-        var refused = Assert.Throws<OutlineException>(() => PlainBuck.Of(Region.FromLoops([comb]), PlainBuck.Spec with { Base = new(PlainBuck.Mdf12) }));
+        var refused = Assert.Throws<OutlineException>(() => PlainBuck.Create(Region.FromLoops([comb]), PlainBuck.Spec with { Base = new(PlainBuck.Mdf12) }));
         var read = Reading.Refusal(Polyline(true, [.. comb.Segments.Select(s => s.Start)]));
 
         Assert.Contains("drawn: the outline is 0.0044 x 0.0108 mm and nowhere wider than 0.0025 mm, which is as good as nothing", refused.Message, StringComparison.Ordinal);
@@ -24,5 +24,5 @@ public class OutlineSizeTests
 
     [Fact]
     public void A_part_of_a_twentieth_of_a_millimetre_is_made() =>
-        Assert.Equal(3, PlainBuck.Of(Region.FromLoops([Loop.Rectangle(new(0, 0, 0.05, 0.05))]), PlainBuck.Spec with { OutlineAt = OutlineAt.Face, Base = null }).Layers.Length);
+        Assert.Equal(3, PlainBuck.Create(Region.FromLoops([Loop.Rectangle(new(0, 0, 0.05, 0.05))]), PlainBuck.Spec with { OutlineAt = OutlineAt.Face, Base = null }).Layers.Length);
 }

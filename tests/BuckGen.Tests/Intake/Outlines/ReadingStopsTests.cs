@@ -29,8 +29,8 @@ public class ReadingStopsTests
         ["the tags of a DXF"] = c => DxfReader.Read(Dxf, cancellation: c),
         ["the XML of an SVG"] = c => SvgReader.Read(Svg, "a.svg", null, c),
         ["healing"] = c => Healer.Heal(new([Path(Loop.Circle(default, 9))], "mm", []), "a", OutlineOptions.Default, PieceBudget.AnyFile, c),
-        ["measuring"] = c => OutlineMeasures.Of(Outline.Of("a", Region.FromLoops([Loop.Circle(default, 9)])), c),
-        ["the report"] = c => OutlineReport.Of(Outline.Of("a", Region.FromLoops([Loop.Circle(default, 9)])), c),
+        ["measuring"] = c => OutlineMeasures.Measure(Outline.FromRegion("a", Region.FromLoops([Loop.Circle(default, 9)])), c),
+        ["the report"] = c => OutlineReport.Create(Outline.FromRegion("a", Region.FromLoops([Loop.Circle(default, 9)])), c),
     };
 
     [Theory]

@@ -145,7 +145,7 @@ public class Budgets
         const int sides = 30_000;
         var ring = Region.FromLoops([Loop.Polygon(Enumerable.Range(0, sides).Select(i => new Vec2(500 * Math.Cos(2 * Math.PI * i / sides), 500 * Math.Sin(2 * Math.PI * i / sides))))]);
 
-        var measures = OutlineMeasures.Of(Outline.Of("ring", ring));
+        var measures = OutlineMeasures.Measure(Outline.FromRegion("ring", ring));
 
         Assert.Equal(1000, measures.NarrowestNeck!.Width, 1e-3);
         Assert.Empty(measures.Notes);

@@ -72,7 +72,7 @@ public class PolylineRules
     [InlineData(2.414213562373095, 1.5 * Math.PI)]
     public void A_bulge_is_the_tangent_of_a_quarter_of_the_angle(double bulge, double angle)
     {
-        var outline = Read("", DxfText.Of(new(new(0, 0), new(10, 0), bulge)), DxfText.Line(10, 0, 0, 0));
+        var outline = Read("", DxfText.Format(new(new(0, 0), new(10, 0), bulge)), DxfText.Line(10, 0, 0, 0));
 
         var radius = 5 / Math.Sin(angle / 2);
         Assert.Equal(radius * radius * (angle - Math.Sin(angle)) / 2, outline.Region.Area, 1e-6);

@@ -21,7 +21,7 @@ public sealed class OutputFilesTests
     private static readonly BuckSpec Everything = PlainBuck.Spec with
     {
         Base = new(new("ply 6", 6), 20, new("MDF 9", 9)), Vents = new(), Plenum = new(PlainBuck.Mdf12), Drawn = Drawn.Outside,
-        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), LeastWall = 0.5 }, Jig = new() { TrimHeight = 24 }, Panel = new(PlainBuck.Mdf12),
+        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5 }, Jig = new() { TrimHeight = 24 }, Panel = new(PlainBuck.Mdf12),
     };
 
     private static readonly OutputOptions AllOptions = new("Everything", Drilling: new()) { Model = true };
@@ -31,7 +31,7 @@ public sealed class OutputFilesTests
     [Fact]
     public void A_job_makes_every_file_once_in_the_order_of_the_work()
     {
-        var files = OutputFiles.Of(Plan(Shapes.Counter(80, 60, 40, 20), Everything), AllOptions);
+        var files = OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), AllOptions);
 
         AssertInOrder(files,
             "layers/layer-01.dxf", "layers/layer-02.dxf", "drill/vents.csv", "drill/vents.dxf", "drill/template.svg", "templates/drilling.pdf", "drill/layer-", "jig/ring-01.dxf",
@@ -43,13 +43,13 @@ public sealed class OutputFilesTests
     [Fact]
     public void What_is_not_asked_for_is_not_made()
     {
-        var plain = Paths(OutputFiles.Of(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new()));
+        var plain = Paths(OutputFiles.Create(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new()));
 
         Assert.Equal([.. Layers(3), "cut/sheet-01-mdf-12.dxf", .. Closing], plain);
         Assert.Equal(
             [.. Layers(3), "cut/sheet-01-mdf-12.dxf", "model/buck-stepped.stl", "model/buck.stl", "model/buck.glb", .. Closing],
-            Paths(OutputFiles.Of(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new() { Model = true })));
-        Assert.DoesNotContain(Paths(OutputFiles.Of(Plan(Shapes.Counter(80, 60, 40, 20), Everything), new())), p => p.EndsWith(".ngc", StringComparison.Ordinal) || p.StartsWith("model/", StringComparison.Ordinal));
+            Paths(OutputFiles.Create(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new() { Model = true })));
+        Assert.DoesNotContain(Paths(OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), new())), p => p.EndsWith(".ngc", StringComparison.Ordinal) || p.StartsWith("model/", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -83,8 +83,8 @@ public sealed class OutputFilesTests
         var bad = Plan(Shapes.Rectangle(100, 4), PlainBuck.Spec with { OutlineAt = OutlineAt.Base });
         Assert.True(bad.HasErrors);
 
-        Assert.Equal(Closing, Paths(OutputFiles.Of(bad, AllOptions)));
-        Assert.Contains("layers/layer-01.dxf", Paths(OutputFiles.Of(bad, AllOptions, force: true)));
+        Assert.Equal(Closing, Paths(OutputFiles.Create(bad, AllOptions)));
+        Assert.Contains("layers/layer-01.dxf", Paths(OutputFiles.Create(bad, AllOptions, force: true)));
         Assert.Equal(Closing, Paths(OutputFiles.Jigs(bad, AllOptions)));
         Assert.Contains(Paths(OutputFiles.Jigs(bad, AllOptions, force: true)), f => f.StartsWith("cut/", StringComparison.Ordinal));
     }
@@ -93,7 +93,7 @@ public sealed class OutputFilesTests
     public void The_summary_lists_every_file()
     {
         foreach (var files in (ImmutableArray<OutputFile>[])
-            [OutputFiles.Of(Plan(Shapes.Counter(80, 60, 40, 20), Everything), AllOptions), OutputFiles.DrillMap(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new())])
+            [OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), AllOptions), OutputFiles.DrillMap(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new())])
         {
             using var summary = JsonDocument.Parse(files[^1].Content.AsMemory());
             Assert.Equal(files.Select(f => f.Path), summary.RootElement.GetProperty("files").EnumerateArray().Select(f => f.GetString()));
@@ -105,14 +105,14 @@ public sealed class OutputFilesTests
     {
         var plan = Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec);
         var told = new List<string>();
-        var files = OutputFiles.Of(plan, new(), progress: new Teller(told.Add));
+        var files = OutputFiles.Create(plan, new(), progress: new SynchronousProgress(told.Add));
         Assert.Equal(Paths(files), told);
 
         foreach (var count in (int[])[1, 3, 6])
         {
             told.Clear();
             using var stop = new CancellationTokenSource();
-            Assert.ThrowsAny<OperationCanceledException>(() => OutputFiles.Of(plan, new(), progress: new Teller(p =>
+            Assert.ThrowsAny<OperationCanceledException>(() => OutputFiles.Create(plan, new(), progress: new SynchronousProgress(p =>
             {
                 told.Add(p);
                 if (told.Count == count) stop.Cancel();
@@ -124,7 +124,7 @@ public sealed class OutputFilesTests
     [Fact]
     public void The_preview_is_1600_pixels_wide()
     {
-        var png = OutputFiles.Of(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new())[^2];
+        var png = OutputFiles.Create(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new())[^2];
 
         // A PNG begins with 8 bytes, then the header: length, IHDR, width (PNG specification, clause 11.2.2).
         Assert.Equal("IHDR", Encoding.ASCII.GetString([.. png.Content[12..16]]));
@@ -134,7 +134,7 @@ public sealed class OutputFilesTests
     [Fact]
     public void The_card_in_the_report_is_the_card_in_the_folder()
     {
-        var files = OutputFiles.Of(Plan(Shapes.Counter(80, 60, 40, 20), Everything), new());
+        var files = OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), new());
         var card = Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ProcessCardPath).Content]).Split('\n').First(l => l.Trim().Length > 20 && l.All(c => char.IsAsciiLetterOrDigit(c) || c == ' '));
 
         Assert.Contains(card.Trim(), Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));
@@ -144,7 +144,7 @@ public sealed class OutputFilesTests
     public void A_plan_and_options_are_needed()
     {
         var plan = Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec);
-        foreach (var make in (Action<CutPlan, OutputOptions>[])[(p, o) => OutputFiles.Of(p, o), (p, o) => OutputFiles.Jigs(p, o), (p, o) => OutputFiles.DrillMap(p, o)])
+        foreach (var make in (Action<CutPlan, OutputOptions>[])[(p, o) => OutputFiles.Create(p, o), (p, o) => OutputFiles.Jigs(p, o), (p, o) => OutputFiles.DrillMap(p, o)])
         {
             Assert.Equal("plan", Assert.Throws<ArgumentNullException>(() => make(null!, new())).ParamName);
             Assert.Equal("options", Assert.Throws<ArgumentNullException>(() => make(plan, null!)).ParamName);
@@ -152,7 +152,7 @@ public sealed class OutputFilesTests
     }
 
     private static CutPlan Plan(Region region, BuckSpec spec, CutScope scope = CutScope.Everything) =>
-        CutPlan.Create(BuckDesign.Create(Outline.Of("drawn", region), spec), new(), scope);
+        CutPlan.Create(BuckDesign.Create(Outline.FromRegion("drawn", region), spec), new(), scope);
 
     private static string[] Paths(ImmutableArray<OutputFile> files) => [.. files.Select(f => f.Path)];
 
@@ -167,7 +167,7 @@ public sealed class OutputFilesTests
     }
 
     /// <summary>Tells at once, on the thread that works.</summary>
-    private sealed class Teller(Action<string> tell) : IProgress<string>
+    private sealed class SynchronousProgress(Action<string> tell) : IProgress<string>
     {
         public void Report(string value) => tell(value);
     }

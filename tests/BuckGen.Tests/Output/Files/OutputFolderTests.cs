@@ -165,7 +165,7 @@ public sealed class OutputFolderTests : Scratch
     {
         Directory.CreateDirectory(At("out/layers"));
         Put($"out/{listed}", "mine");
-        File.WriteAllBytes(At($"out/{Record}"), [.. FolderRecord.Of([Made(listed, "mine")]).AsFile().Content]);
+        File.WriteAllBytes(At($"out/{Record}"), [.. FolderRecord.FromFiles([Made(listed, "mine")]).AsFile().Content]);
 
         OutputFolder.Write(Out, Result("new"));
 

@@ -24,8 +24,8 @@ public sealed class FolderPartsTests : Scratch
     {
         var fault = new IOException("", number);
 
-        Assert.Equal((full, readOnly, held), (Faults.IsFull(fault), Faults.IsReadOnly(fault), Faults.IsHeld(fault)));
-        Assert.False(Faults.IsFull(new InvalidOperationException()) || Faults.IsReadOnly(new UnauthorizedAccessException()));
+        Assert.Equal((full, readOnly, held), (DiskErrors.IsFull(fault), DiskErrors.IsReadOnly(fault), DiskErrors.IsHeld(fault)));
+        Assert.False(DiskErrors.IsFull(new InvalidOperationException()) || DiskErrors.IsReadOnly(new UnauthorizedAccessException()));
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public sealed class FolderPartsTests : Scratch
     {
         var disk = new Disk();
         Directory.CreateDirectory(Out);
-        string Keep(string path) => Keeping.Put(disk, Put("moved", "kept"), Out, path);
+        string Keep(string path) => DisplacedFiles.MoveToFreePath(disk, Put("moved", "kept"), Out, path);
 
         Assert.Equal("a/b.txt", Keep("a/b.txt"));
         Assert.Equal("a/b.kept.txt", Keep("a/b.txt"));
@@ -67,7 +67,7 @@ public sealed class FolderPartsTests : Scratch
         Put($"out/a/{WorkFolder.InsideName}", "2");
         File.CreateSymbolicLink(At("out/link"), At("out/a"));
 
-        var view = FolderView.Of(Out);
+        var view = FolderView.Scan(Out);
 
         Assert.Equal(["a", $"a/{WorkFolder.InsideName}", "a/file.txt", "link"], view.Entries.Keys);
         Assert.Equal(new Entry(EntryKind.File, 5), view.At("a/file.txt"));
@@ -75,8 +75,8 @@ public sealed class FolderPartsTests : Scratch
         Assert.Equal(new Entry(EntryKind.Link, 0), view.At("link"));
         Assert.Null(view.At("b"));
         Assert.True(view.IsComplete);
-        Assert.Empty(FolderView.Of(At("nowhere")).Entries);
-        Assert.True(FolderView.Of(At("nowhere")).IsComplete);
+        Assert.Empty(FolderView.Scan(At("nowhere")).Entries);
+        Assert.True(FolderView.Scan(At("nowhere")).IsComplete);
     }
 
     [Fact]

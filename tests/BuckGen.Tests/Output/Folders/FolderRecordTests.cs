@@ -61,19 +61,19 @@ public sealed class FolderRecordTests
     public void Only_names_that_this_program_gives_may_be_removed(string path, bool may) => Assert.Equal(may, FolderRecord.MayList(path));
 
     [Theory]
-    [InlineData(Way.Swap)]
-    [InlineData(Way.Moves)]
+    [InlineData(ChangeMethod.Swap)]
+    [InlineData(ChangeMethod.Moves)]
     public void A_journal_reads_back_what_it_was_written_from(object way)
     {
         var (come, go) = (new FileSum("a/b c.dxf", new('1', 64)), new FileSum("d", new('2', 64)));
-        var read = Journal.Parse(Encoding.UTF8.GetString(new Journal((Way)way, [come], [go], ["a", "x/y"]).ToBytes()));
+        var read = Journal.Parse(Encoding.UTF8.GetString(new Journal((ChangeMethod)way, [come], [go], ["a", "x/y"]).ToBytes()));
 
-        Assert.Equal((Way)way, read.Way);
+        Assert.Equal((ChangeMethod)way, read.Method);
         Assert.Equal([come], read.Incoming);
         Assert.Equal([go], read.Outgoing);
         Assert.Equal(["a", "x/y"], read.Folders);
-        Assert.True(read.Lists(come) && read.Lists(go));
-        Assert.False(read.Lists(new("d", come.Sum)));
+        Assert.True(read.Contains(come) && read.Contains(go));
+        Assert.False(read.Contains(new("d", come.Sum)));
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public sealed class FolderRecordTests
             SampleJobs.Names.SelectMany(n => SampleJobs.Files(n.Data)).Where(f => f.Path != OutputFiles.SummaryPath),
             f => Assert.True(FolderRecord.MayList(f.Path), f.Path));
 
-    private static string Text(params OutputFile[] files) => Encoding.UTF8.GetString([.. FolderRecord.Of(files).AsFile().Content]);
+    private static string Text(params OutputFile[] files) => Encoding.UTF8.GetString([.. FolderRecord.FromFiles(files).AsFile().Content]);
 
     /// <summary>A record of lines with the proof that belongs to them.</summary>
     private static string Signed(params string[] lines)

@@ -21,14 +21,14 @@ public class BuckModelTests
     [Fact]
     public void A_mitred_box_is_a_frustum_of_twelve_triangles()
     {
-        var mesh = BuckModel.Smooth(PlainBuck.Of(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Corners = CornerJoin.Mitre }));
+        var mesh = BuckModel.Smooth(PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Corners = CornerJoin.Mitre }));
 
-        Assert.Empty(MeshFaults.Of(mesh));
+        Assert.Empty(MeshFaults.Find(mesh));
         Assert.Equal(12, mesh.Triangles.Length);
         // The prismatoid's formula: h/6 (foot + 4 middle + face).
         Assert.Equal(6 * (Box(2 * Shift) + 4 * Box(Shift) + Box(0)), mesh.Volume, 1.0);
-        Assert.Equal((-Shift, -Shift, 0), (mesh.Lowest.X, mesh.Lowest.Y, mesh.Lowest.Z), Near);
-        Assert.Equal((100 + Shift, 60 + Shift, 36), (mesh.Highest.X, mesh.Highest.Y, mesh.Highest.Z), Near);
+        Assert.Equal((-Shift, -Shift, 0), (mesh.MinCorner.X, mesh.MinCorner.Y, mesh.MinCorner.Z), Near);
+        Assert.Equal((100 + Shift, 60 + Shift, 36), (mesh.MaxCorner.X, mesh.MaxCorner.Y, mesh.MaxCorner.Z), Near);
 
         static double Box(double more) => (100 + more) * (60 + more);
     }
@@ -36,9 +36,9 @@ public class BuckModelTests
     [Fact]
     public void A_disc_is_a_cone_less_its_tip()
     {
-        var mesh = BuckModel.Smooth(PlainBuck.Of(Shapes.Disc(30)));
+        var mesh = BuckModel.Smooth(PlainBuck.Create(Shapes.Disc(30)));
 
-        Assert.Empty(MeshFaults.Of(mesh));
+        Assert.Empty(MeshFaults.Find(mesh));
         var foot = 30 + Shift;
         Assert.InRange(mesh.Volume / (Math.PI * 36 / 3 * (foot * foot + foot * 30 + 30 * 30)), 0.999, 1);
     }
@@ -46,19 +46,19 @@ public class BuckModelTests
     [Fact]
     public void A_cavity_in_a_block_on_a_plate_is_one_body()
     {
-        var design = PlainBuck.Of(Shapes.Slot(60, 30), PlainBuck.Spec with { Kind = BuckKind.Female, Base = new(Ply6) });
+        var design = PlainBuck.Create(Shapes.Slot(60, 30), PlainBuck.Spec with { Kind = BuckKind.Female, Base = new(Ply6) });
 
         Assert.Equal([2], MeshFaults.EulerCharacteristics(BuckModel.Stepped(design)));
         Assert.Equal([2], MeshFaults.EulerCharacteristics(BuckModel.Smooth(design)));
         // Without the plate the cavity goes right through.
-        Assert.Equal([0], MeshFaults.EulerCharacteristics(BuckModel.Smooth(PlainBuck.Of(Shapes.Slot(60, 30), PlainBuck.Spec with { Kind = BuckKind.Female }))));
+        Assert.Equal([0], MeshFaults.EulerCharacteristics(BuckModel.Smooth(PlainBuck.Create(Shapes.Slot(60, 30), PlainBuck.Spec with { Kind = BuckKind.Female }))));
     }
 
     // A counter of 3 mm closes 1.5 / tan 5° = 17.15 mm below the face: a pit in the model, its floor within a chord error of the wall's shift.
     [Fact]
     public void A_counter_that_closes_is_a_pit_of_the_right_depth()
     {
-        var mesh = BuckModel.Smooth(PlainBuck.Of(Shapes.Counter(60, 60, 3, 30)));
+        var mesh = BuckModel.Smooth(PlainBuck.Create(Shapes.Counter(60, 60, 3, 30)));
 
         Assert.Equal([2], MeshFaults.EulerCharacteristics(mesh));
         var floor = mesh.Points.Where(p => p is { X: > 20 and < 40, Y: > 10 and < 50 }).Min(p => p.Z);
@@ -67,22 +67,22 @@ public class BuckModelTests
 
     [Fact]
     public void Islands_on_no_plate_are_bodies_of_their_own() =>
-        Assert.Equal([2, 2], MeshFaults.EulerCharacteristics(BuckModel.Smooth(PlainBuck.Of(Shapes.Union(Shapes.Disc(10), Shapes.DiscAt(60, 0, 10))))));
+        Assert.Equal([2, 2], MeshFaults.EulerCharacteristics(BuckModel.Smooth(PlainBuck.Create(Shapes.Union(Shapes.Disc(10), Shapes.DiscAt(60, 0, 10))))));
 
     [Theory]
     [InlineData(PlenumKind.Feet)]
     [InlineData(PlenumKind.Channels)]
     public void Plenum_and_plates_are_part_of_both_models(PlenumKind kind)
     {
-        var design = PlainBuck.Of(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
+        var design = PlainBuck.Create(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
             Base = new(Ply6, 20, new("MDF 9", 9)), Sheet = new(), Vents = new(), Plenum = new(PlainBuck.Mdf12, kind),
         });
 
         foreach (var mesh in (SolidMesh[])[BuckModel.Stepped(design), BuckModel.Smooth(design)])
         {
-            Assert.Empty(MeshFaults.Of(mesh));
-            Assert.Equal((0, design.Height), (mesh.Lowest.Z, mesh.Highest.Z));
+            Assert.Empty(MeshFaults.Find(mesh));
+            Assert.Equal((0, design.Height), (mesh.MinCorner.Z, mesh.MaxCorner.Z));
             Assert.Single(MeshFaults.EulerCharacteristics(mesh));
         }
 
@@ -94,10 +94,10 @@ public class BuckModelTests
     [InlineData(-5)]
     public void Upright_and_locking_walls_are_closed_too(double draft)
     {
-        var design = PlainBuck.Of(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with { Draft = draft, Corners = CornerJoin.Mitre });
+        var design = PlainBuck.Create(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with { Draft = draft, Corners = CornerJoin.Mitre });
 
-        Assert.Empty(MeshFaults.Of(BuckModel.Smooth(design)));
-        Assert.Empty(MeshFaults.Of(BuckModel.Stepped(design)));
+        Assert.Empty(MeshFaults.Find(BuckModel.Smooth(design)));
+        Assert.Empty(MeshFaults.Find(BuckModel.Stepped(design)));
         if (draft == 0) Assert.Equal(36 * (80 * 60 - 40 * 20), BuckModel.Smooth(design).Volume, 1e-6);
     }
 
@@ -105,7 +105,7 @@ public class BuckModelTests
     public void Drawing_the_loops_the_other_way_round_changes_no_byte()
     {
         var loops = Shapes.Union(Shapes.Counter(60, 60, 3, 30), Shapes.Slot(60, 15).Moved(100, 30)).Loops.ToArray();
-        var (one, other) = (PlainBuck.Of(Region.FromLoops(loops)), PlainBuck.Of(Region.FromLoops(loops.Reverse().Select(l => l.Reversed()))));
+        var (one, other) = (PlainBuck.Create(Region.FromLoops(loops)), PlainBuck.Create(Region.FromLoops(loops.Reverse().Select(l => l.Reversed()))));
 
         Assert.Equal(StlFile.Write(BuckModel.Stepped(one)), StlFile.Write(BuckModel.Stepped(other)));
         Assert.Equal(StlFile.Write(BuckModel.Smooth(one)), StlFile.Write(BuckModel.Smooth(other)));
@@ -114,17 +114,17 @@ public class BuckModelTests
     [Fact]
     public void Far_from_the_origin_it_is_the_same_buck()
     {
-        var (near, far) = (PlainBuck.Of(Shapes.Slot(60, 30)), PlainBuck.Of(Shapes.Slot(60, 30).Moved(100_000, -70_000)));
+        var (near, far) = (PlainBuck.Create(Shapes.Slot(60, 30)), PlainBuck.Create(Shapes.Slot(60, 30).Moved(100_000, -70_000)));
 
         Assert.Equal(BuckModel.Smooth(near).Volume, BuckModel.Smooth(far).Volume, 0.1);
-        Assert.Empty(MeshFaults.Of(BuckModel.Smooth(far)));
+        Assert.Empty(MeshFaults.Find(BuckModel.Smooth(far)));
     }
 
     [Fact]
     public void The_wall_of_a_design_put_together_by_hand_is_not_known()
     {
-        var made = PlainBuck.Of(Shapes.Disc(30));
-        var byHand = new BuckGen.Design.BuckDesign(Outline.Of("drawn", Shapes.Disc(30)), made.Spec, made.Plan, made.Layers, null, made.Footprint, []);
+        var made = PlainBuck.Create(Shapes.Disc(30));
+        var byHand = new BuckGen.Design.BuckDesign(Outline.FromRegion("drawn", Shapes.Disc(30)), made.Spec, made.Plan, made.Layers, null, made.Footprint, []);
 
         Assert.Equal(BuckModel.Stepped(made).Volume, BuckModel.Stepped(byHand).Volume);
         Assert.Throws<ArgumentException>(() => BuckModel.Smooth(byHand));

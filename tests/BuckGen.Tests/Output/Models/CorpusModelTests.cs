@@ -15,10 +15,10 @@ namespace BuckGen.Tests.Output.Models;
 public class CorpusModelTests(ITestOutputHelper log)
 {
     // Outlines of more pieces are left out: designing their bucks takes long, not making the models.
-    private const int MostPieces = 1500;
+    private const int MaxPieces = 1500;
 
     private static readonly Lazy<IReadOnlyDictionary<string, Outline>> Read = new(() => Corpus.Files
-        .Select(f => (f.Name, Outline: OutlineOf(f))).Where(f => f.Outline is { Region.IsEmpty: false } o && o.Region.Segments.Count() <= MostPieces)
+        .Select(f => (f.Name, Outline: OutlineOf(f))).Where(f => f.Outline is { Region.IsEmpty: false } o && o.Region.Segments.Count() <= MaxPieces)
         .ToDictionary(f => f.Name, f => f.Outline!));
 
     public static TheoryData<string> Names => [.. Read.Value.Keys];
@@ -41,8 +41,8 @@ public class CorpusModelTests(ITestOutputHelper log)
 
         var (stepped, smooth) = (BuckModel.Stepped(design), BuckModel.Smooth(design));
 
-        Assert.Empty(MeshFaults.Of(stepped));
-        Assert.Empty(MeshFaults.Of(smooth));
+        Assert.Empty(MeshFaults.Find(stepped));
+        Assert.Empty(MeshFaults.Find(smooth));
         // Chords stand in for arcs: of a small piece they take more than a thousandth.
         var (layers, drafted) = (design.Layers.Sum(l => l.Region.Area * l.Thickness), DraftedVolume(design));
         var chords = design.Layers.Sum(l => l.Region.Perimeter * l.Thickness) * SolidBuilder.ChordError;
@@ -51,12 +51,12 @@ public class CorpusModelTests(ITestOutputHelper log)
         // 0.0002 mm is the grid's step.
         var bounds = design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
         Assert.True(bounds.Grown(0.0002).Contains(Plan(stepped)) && Plan(stepped).Grown(SolidBuilder.ChordError).Contains(bounds));
-        Assert.Equal((0, 0, design.Height), (stepped.Lowest.Z, smooth.Lowest.Z, stepped.Highest.Z));
+        Assert.Equal((0, 0, design.Height), (stepped.MinCorner.Z, smooth.MinCorner.Z, stepped.MaxCorner.Z));
         // A wall whose sides meet below the face ends there, though the layer it ends in is cut in full.
-        if (!design.Solid!.Shape.At(design.Solid.Shape.Face).IsEmpty) Assert.Equal(design.Height, smooth.Highest.Z);
-        var farthest = Heights(design).Max(h => FarthestFromWall(smooth, h, design));
+        if (!design.Solid!.Shape.At(design.Solid.Shape.Face).IsEmpty) Assert.Equal(design.Height, smooth.MaxCorner.Z);
+        var farthest = Heights(design).Max(h => MaxDistanceFromWall(smooth, h, design));
         log.WriteLine($"The wall is {farthest:F4} mm off at most where it was looked at.");
-        Assert.InRange(farthest, 0, BuckModel.LargestDeviation);
+        Assert.InRange(farthest, 0, BuckModel.MaxDeviation);
     }
 
     // Three heights between the levels of any design.
@@ -66,7 +66,7 @@ public class CorpusModelTests(ITestOutputHelper log)
         Shares.Select(share => design.Solid!.Shape.Foot + share * (design.Solid.Shape.Face - design.Solid.Shape.Foot));
 
     /// <summary>Farthest distance from where the mesh cuts a level plane to the drafted outline in that plane, mm.</summary>
-    private static double FarthestFromWall(SolidMesh mesh, double height, BuckDesign design)
+    private static double MaxDistanceFromWall(SolidMesh mesh, double height, BuckDesign design)
     {
         var outline = design.Solid!.At(height);
         var cuts = mesh.Triangles.SelectMany(t => (IEnumerable<(int, int)>)[(t.A, t.B), (t.B, t.C), (t.C, t.A)])
@@ -76,7 +76,7 @@ public class CorpusModelTests(ITestOutputHelper log)
         return outline.IsEmpty ? 0 : cuts.Select(outline.DistanceToEdge).DefaultIfEmpty().Max();
     }
 
-    private static Bounds Plan(SolidMesh mesh) => new(mesh.Lowest.X, mesh.Lowest.Y, mesh.Highest.X, mesh.Highest.Y);
+    private static Bounds Plan(SolidMesh mesh) => new(mesh.MinCorner.X, mesh.MinCorner.Y, mesh.MaxCorner.X, mesh.MaxCorner.Y);
 
     /// <summary>The plates and, by Simpson's rule, the drafted outlines, mm³.</summary>
     private static double DraftedVolume(BuckDesign design)

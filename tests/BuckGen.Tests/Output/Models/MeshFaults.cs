@@ -5,7 +5,7 @@ namespace BuckGen.Tests.Output.Models;
 /// <summary>What is wrong with a mesh, judged from its triangles alone.</summary>
 internal static class MeshFaults
 {
-    public static IEnumerable<string> Of(SolidMesh mesh)
+    public static IEnumerable<string> Find(SolidMesh mesh)
     {
         var edges = new HashSet<(int, int)>();
         foreach (var t in mesh.Triangles)

@@ -13,7 +13,7 @@ namespace BuckGen.Tests.Output.Models;
 public class ModelFileTests
 {
     private static readonly Region Drawn = Shapes.Counter(60, 40, 20, 10).Moved(-500, 200);
-    private static readonly SolidMesh Mesh = BuckModel.Smooth(PlainBuck.Of(Drawn));
+    private static readonly SolidMesh Mesh = BuckModel.Smooth(PlainBuck.Create(Drawn));
 
     [Fact]
     public void The_STL_holds_every_triangle_from_the_origin_on()
@@ -30,8 +30,8 @@ public class ModelFileTests
             foreach (var (corner, at) in ((int, int)[])[(a, 3), (b, 6), (c, 9)])
             {
                 // The grid is one of powers of two: single precision holds it exactly.
-                Assert.Equal(Mesh.Points[corner].X - Mesh.Lowest.X, numbers[at]);
-                Assert.Equal(Mesh.Points[corner].Y - Mesh.Lowest.Y, numbers[at + 1]);
+                Assert.Equal(Mesh.Points[corner].X - Mesh.MinCorner.X, numbers[at]);
+                Assert.Equal(Mesh.Points[corner].Y - Mesh.MinCorner.Y, numbers[at + 1]);
                 Assert.Equal(Mesh.Points[corner].Z, numbers[at + 2], 1e-5);
             }
 
@@ -61,10 +61,10 @@ public class ModelFileTests
         var position = json.RootElement.GetProperty("accessors")[0];
         var (low, high) = (Turned(matrix, Numbers(position.GetProperty("min"))), Turned(matrix, Numbers(position.GetProperty("max"))));
         // Metres: as wide as the buck, 0.036 high from the ground up, y up.
-        Assert.Equal((Mesh.Highest.X - Mesh.Lowest.X) / 1000, high[0] - low[0], 1e-6);
+        Assert.Equal((Mesh.MaxCorner.X - Mesh.MinCorner.X) / 1000, high[0] - low[0], 1e-6);
         Assert.Equal(0, low[1], 1e-9);
         Assert.Equal(0.036, high[1], 1e-6);
-        Assert.Equal((Mesh.Highest.Y - Mesh.Lowest.Y) / 1000, low[2] - high[2], 1e-6);
+        Assert.Equal((Mesh.MaxCorner.Y - Mesh.MinCorner.Y) / 1000, low[2] - high[2], 1e-6);
 
         var corners = Singles(binary.Slice(8, 12 * Mesh.Points.Length));
         Assert.Equal(Mesh.Points.Select(p => (float)p.Z), corners.Where((_, i) => i % 3 == 2));

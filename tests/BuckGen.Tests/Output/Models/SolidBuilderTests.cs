@@ -17,9 +17,9 @@ public class SolidBuilderTests
     {
         var mesh = SolidBuilder.Build(Straight((0, 5, Left)));
 
-        Assert.Empty(MeshFaults.Of(mesh));
+        Assert.Empty(MeshFaults.Find(mesh));
         Assert.Equal((8, 12, 500.0), (mesh.Points.Length, mesh.Triangles.Length, mesh.Volume));
-        Assert.Equal((new(0, 0, 0), new(10, 10, 5)), (mesh.Lowest, mesh.Highest));
+        Assert.Equal((new(0, 0, 0), new(10, 10, 5)), (mesh.MinCorner, mesh.MaxCorner));
     }
 
     [Fact]
@@ -27,7 +27,7 @@ public class SolidBuilderTests
     {
         var mesh = SolidBuilder.Build(Straight((0, 5, Left), (5, 8, Left)));
 
-        Assert.Empty(MeshFaults.Of(mesh));
+        Assert.Empty(MeshFaults.Find(mesh));
         // Twelve triangles of a box and eight more where the walls are divided.
         Assert.Equal((20, 800.0), (mesh.Triangles.Length, mesh.Volume));
     }
@@ -114,7 +114,7 @@ public class SolidBuilderTests
     /// <summary>The Euler characteristics of a mesh without faults and of the given volume, within 0.1 %.</summary>
     private static int[] Sound(SolidMesh mesh, double? volume)
     {
-        Assert.Empty(MeshFaults.Of(mesh));
+        Assert.Empty(MeshFaults.Find(mesh));
         if (volume is { } wanted) Assert.InRange(mesh.Volume / wanted, 0.999, 1.001);
         return MeshFaults.EulerCharacteristics(mesh);
     }

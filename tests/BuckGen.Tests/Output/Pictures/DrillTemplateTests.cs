@@ -16,7 +16,7 @@ public class DrillTemplateTests
     [Fact]
     public void Every_vent_is_there_in_its_real_place_and_size()
     {
-        var picture = DrillTemplate.Of(Design)!;
+        var picture = DrillTemplate.Draw(Design)!;
 
         var circles = picture.Items.OfType<PictureShape>().Where(s => s.Paths is [{ Closed: true }]).Select(s => Loop.FromSegments(s.Paths[0].Segments).AsCircle(Near)).ToList();
         Assert.NotEmpty(Design.Vents!.Vents);
@@ -28,7 +28,7 @@ public class DrillTemplateTests
     [Fact]
     public void The_line_to_check_the_print_by_is_100_mm_long()
     {
-        var lines = DrillTemplate.Of(Design)!.Items.OfType<PictureShape>().Where(s => s.Paths is [{ Closed: false }]);
+        var lines = DrillTemplate.Draw(Design)!.Items.OfType<PictureShape>().Where(s => s.Paths is [{ Closed: false }]);
 
         Assert.Single(lines, l => Math.Abs(l.Paths[0].Segments[0].Length - 100) < Near);
     }
@@ -36,7 +36,7 @@ public class DrillTemplateTests
     [Fact]
     public void Everything_stands_on_the_page_and_the_title_is_the_job_s()
     {
-        var picture = DrillTemplate.Of(Design, "Lamp <foot>")!;
+        var picture = DrillTemplate.Draw(Design, "Lamp <foot>")!;
 
         Assert.All(picture.Items.OfType<PictureShape>(), s => Assert.All(s.Paths.SelectMany(p => p.Segments), e => Assert.True(picture.Page.Contains(e.Bounds))));
         Assert.All(picture.Items.OfType<PictureText>(), t => Assert.True(picture.Page.Contains(t.Place) && t.Place.X + t.Text.Length * PictureText.UsualLetterWidth * t.Height <= picture.Page.MaxX));
@@ -45,5 +45,5 @@ public class DrillTemplateTests
 
     [Fact]
     public void Without_vents_there_is_none() =>
-        Assert.Null(DrillTemplate.Of(Vented.Design(Design.Outline.Region, Design.Spec with { Vents = null })));
+        Assert.Null(DrillTemplate.Draw(Vented.Design(Design.Outline.Region, Design.Spec with { Vents = null })));
 }

@@ -23,7 +23,7 @@ public class OutlinePictureTests
     [Fact]
     public void Every_repair_has_a_ring_at_its_place_with_its_number()
     {
-        var picture = OutlinePicture.Of(Mended);
+        var picture = OutlinePicture.Draw(Mended);
 
         Assert.Equal(["duplicate-removed", "gap-joined"], Mended.Repairs.Select(r => r.Kind));
         var rings = RingsOf(picture, Mending);
@@ -38,7 +38,7 @@ public class OutlinePictureTests
     [Fact]
     public void Every_measure_has_a_lettered_ring_and_widths_a_line()
     {
-        var picture = OutlinePicture.Of(Mended);
+        var picture = OutlinePicture.Draw(Mended);
 
         // A rectangle of 80 x 50 mm: its neck is its height, its corners are square; it has no gap and no radius.
         Assert.Equal(["N", "C"], Texts(picture).Where(t => t is "N" or "G" or "I" or "O" or "C"));
@@ -51,7 +51,7 @@ public class OutlinePictureTests
     [Fact]
     public void The_outline_is_drawn_to_the_scale_that_is_stated()
     {
-        var picture = OutlinePicture.Of(Mended);
+        var picture = OutlinePicture.Draw(Mended);
 
         var drawn = ShapeOf(picture).Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds));
         Assert.Equal((160, 100), (drawn.Width, Math.Round(drawn.Height, 6)));
@@ -66,7 +66,7 @@ public class OutlinePictureTests
     public void Everything_stands_on_the_page(double size)
     {
         var region = Region.FromLoops([Loop.Rectangle(new(-3, 5, -3 + size, 5 + 1.3 * size))]);
-        var picture = OutlinePicture.Of(Outline.Of("a name", region) with { Notes = [new("long", string.Join(' ', Enumerable.Repeat("words", 80)))] });
+        var picture = OutlinePicture.Draw(Outline.FromRegion("a name", region) with { Notes = [new("long", string.Join(' ', Enumerable.Repeat("words", 80)))] });
 
         Assert.All(picture.Items.OfType<PictureShape>(), s => Assert.All(s.Paths.SelectMany(p => p.Segments), e => Assert.True(picture.Page.Contains(e.Bounds))));
         Assert.All(picture.Items.OfType<PictureText>(), t =>
@@ -83,7 +83,7 @@ public class OutlinePictureTests
         var crowd = Enumerable.Range(0, 150).Select(i => new Vec2(i % 15 * 0.8, i / 15 * 0.8)).ToList();
         var outline = Mended with { Repairs = [new("gap-joined", crowd.Count, 0.1, [.. crowd], "150 gaps")] };
 
-        var picture = OutlinePicture.Of(outline);
+        var picture = OutlinePicture.Draw(outline);
 
         Assert.Equal(crowd.Count, RingsOf(picture, Mending).Length);
         var numbers = picture.Items.OfType<PictureText>().Where(t => t.Text.All(char.IsAsciiDigit)).ToList();
@@ -95,7 +95,7 @@ public class OutlinePictureTests
     public void Names_from_files_are_text_and_never_markup()
     {
         var region = Region.FromLoops([Loop.Circle(new(0, 0), 10)]);
-        var svg = SvgPicture.Write(OutlinePicture.Of(Outline.Of("<script>&\"\u0001", region)));
+        var svg = SvgPicture.Write(OutlinePicture.Draw(Outline.FromRegion("<script>&\"\u0001", region)));
 
         var root = XDocument.Parse(Encoding.UTF8.GetString([.. svg])).Root!;
         Assert.Equal("<script>&\"\\u0001", root.Elements().First().Value);
@@ -106,9 +106,9 @@ public class OutlinePictureTests
     [Fact]
     public void The_file_draws_what_the_picture_says()
     {
-        var svg = XDocument.Parse(Encoding.UTF8.GetString([.. SvgPicture.Write(OutlinePicture.Of(Mended))])).Root!;
+        var svg = XDocument.Parse(Encoding.UTF8.GetString([.. SvgPicture.Write(OutlinePicture.Draw(Mended))])).Root!;
 
-        var (picture, names) = (OutlinePicture.Of(Mended), svg.Elements().Select(e => e.Name.LocalName).ToList());
+        var (picture, names) = (OutlinePicture.Draw(Mended), svg.Elements().Select(e => e.Name.LocalName).ToList());
         Assert.Equal(picture.Items.OfType<PictureShape>().Count(), names.Count(n => n == "path"));
         Assert.Equal(Texts(picture), svg.Elements().Where(e => e.Name.LocalName == "text").Select(e => e.Value));
     }

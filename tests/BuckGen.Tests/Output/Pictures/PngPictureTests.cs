@@ -105,7 +105,7 @@ public class PngPictureTests
     {
         var raster = new Raster(width, height);
         for (var i = 0; i < Math.Min(noise.Length, raster.Pixels.Length); i++) raster.Pixels[i] = noise[i] > 200 ? noise[i] : raster.Pixels[i];
-        var image = PngImage.Read([.. PngFile.Of(raster)]);
+        var image = PngImage.Read([.. PngFile.Write(raster)]);
         Assert.Equal((width, height), (image.Width, image.Height));
         Assert.Equal(raster.Pixels, image.Pixels);
     }, iter: 300);

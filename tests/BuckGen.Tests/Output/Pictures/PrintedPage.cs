@@ -46,7 +46,7 @@ internal sealed class PrintedPage(Page page)
         .SelectMany(c => c switch { PdfSubpath.Line l => [l.From, l.To], PdfSubpath.CubicBezierCurve b => [b.StartPoint, b.EndPoint], _ => Array.Empty<PdfPoint>() })
         .Aggregate(Bounds.Nothing, (b, p) => b.With(At(p)));
 
-    private static Bounds Box(PdfRectangle r) => Bounds.Of(At(r.BottomLeft), At(r.TopRight)).With(At(r.TopLeft));
+    private static Bounds Box(PdfRectangle r) => Bounds.FromCorners(At(r.BottomLeft), At(r.TopRight)).With(At(r.TopLeft));
 
     private static Vec2 At(PdfPoint p) => new(p.X * Millimetre, p.Y * Millimetre);
 }

@@ -32,7 +32,7 @@ public class ThicknessTests
     {
         var part = Block.Value.Formed!;
 
-        var bands = ThicknessBands.Of(part, ThicknessScale.Of(part), p => new(p.X, p.Y)).ToArray();
+        var bands = ThicknessBands.Draw(part, ThicknessScale.ForPart(part), p => new(p.X, p.Y)).ToArray();
 
         var opening = Block.Value.Blank!.Opening;
         Assert.Equal(opening.Width * opening.Height, bands.Sum(Area), 1e-6 * opening.Width * opening.Height);
@@ -46,9 +46,9 @@ public class ThicknessTests
     {
         var part = Sheet(p => p.X / 100);
 
-        var bands = ThicknessBands.Of(part, new(0, 1), p => new(p.X, p.Y)).ToArray();
+        var bands = ThicknessBands.Draw(part, new(0, 1), p => new(p.X, p.Y)).ToArray();
 
-        Assert.Equal(Enumerable.Range(0, 10).Select(ThicknessColours.Of), bands.Select(b => b.Ink.Fill));
+        Assert.Equal(Enumerable.Range(0, 10).Select(ThicknessColours.ForBand), bands.Select(b => b.Ink.Fill));
         Assert.All(bands, b => Assert.Equal(1000, Area(b), 1e-6));
         Assert.All(bands.Select((b, i) => (b, i)), t => Assert.Equal((10.0 * t.i, 10.0 * (t.i + 1)), (Extent(t.b).MinX, Extent(t.b).MaxX)));
         Assert.All(bands, b => Assert.Single(b.Paths));
@@ -57,21 +57,21 @@ public class ThicknessTests
     [Fact]
     public void The_map_shows_its_limits_and_the_thinnest_place()
     {
-        var map = ThicknessMap.Of(Block.Value)!;
+        var map = ThicknessMap.Draw(Block.Value)!;
         var texts = map.Items.OfType<PictureText>().Select(t => t.Text).ToArray();
 
-        var scale = ThicknessScale.Of(Block.Value.Formed!);
-        Assert.Contains(FormattableString.Invariant($"{scale.Least:0.00}"), texts);
+        var scale = ThicknessScale.ForPart(Block.Value.Formed!);
+        Assert.Contains(FormattableString.Invariant($"{scale.Min:0.00}"), texts);
         Assert.Contains("1.00", texts);
         Assert.Contains("T", texts);
-        Assert.Null(ThicknessMap.Of(Formed.Design(Shapes.Rectangle(80, 50), Formed.Spec(BuckKind.Male, 18))));
+        Assert.Null(ThicknessMap.Draw(Formed.Design(Shapes.Rectangle(80, 50), Formed.Spec(BuckKind.Male, 18))));
     }
 
     [Fact]
     public void All_of_a_picture_is_on_its_page()
     {
         var wide = Formed.Design(Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60, Former = new() { Opening = new(180, 120) } }).WithFormedPart();
-        foreach (var picture in ((BuckDesign[])[Block.Value, wide]).SelectMany(d => (Picture?[])[ThicknessMap.Of(d), ThicknessSection.Of(d)]).OfType<Picture>())
+        foreach (var picture in ((BuckDesign[])[Block.Value, wide]).SelectMany(d => (Picture?[])[ThicknessMap.Draw(d), ThicknessSection.Draw(d)]).OfType<Picture>())
         {
             var marks = picture.Items.OfType<PictureShape>().Select(Extent).Concat(picture.Items.OfType<PictureText>().Select(Room)).Aggregate((a, b) => a.With(b));
             Assert.True(picture.Page.Contains(marks), $"{picture.Title}: {marks} on {picture.Page}");

@@ -49,7 +49,7 @@ public partial class TilesTests
         var pages = Printed(Wide, paper).Skip(1).ToDictionary(p => Label().Match(p.Text).Groups[1].Value);
         var places = LaidOut(pages);
         // The upper left page is laid where it belongs; the crosses alone place the others.
-        var first = Tiles.Of(DrillTemplate.ForPaper(Wide)!, paper).First(p => p.Title.EndsWith(", A1", StringComparison.Ordinal)).Page.LowerLeft;
+        var first = Tiles.Split(DrillTemplate.ForPaper(Wide)!, paper).First(p => p.Title.EndsWith(", A1", StringComparison.Ordinal)).Page.LowerLeft;
 
         var drilled = pages.SelectMany(p => p.Value.Circles.Select(c => (Centre: c.Centre + places[p.Key] + first, c.Radius))).ToList();
         Assert.InRange(Wide.Vents!.Vents.Length, 20, 10_000);
@@ -75,7 +75,7 @@ public partial class TilesTests
     public void No_letter_leaves_the_paper_that_printers_reach_and_no_two_lines_of_text_meet(string title)
     {
         foreach (var design in (BuckDesign[])[Wide, Small])
-            foreach (var page in PrintedPage.Read(PdfPicture.Write(Tiles.Of(DrillTemplate.ForPaper(design, title)!, Paper.A4))))
+            foreach (var page in PrintedPage.Read(PdfPicture.Write(Tiles.Split(DrillTemplate.ForPaper(design, title)!, Paper.A4))))
             {
                 var inner = new Bounds(0, 0, page.Size.X, page.Size.Y).Grown(-PrinterEdge);
                 var letters = page.Letters.Where(l => l.Value.Trim().Length > 0).ToList();
@@ -83,7 +83,7 @@ public partial class TilesTests
                 Assert.All(letters, l => Assert.True(inner.Contains(l.Box), $"{l}"));
                 for (var i = 0; i < letters.Count; i++)
                     for (var j = i + 1; j < letters.Count; j++)
-                        Assert.False(letters[i].Box.Grown(-0.15).Meets(letters[j].Box.Grown(-0.15)) && letters[i].Box.Height > 0.5, $"{letters[i]} {letters[j]}");
+                        Assert.False(letters[i].Box.Grown(-0.15).Intersects(letters[j].Box.Grown(-0.15)) && letters[i].Box.Height > 0.5, $"{letters[i]} {letters[j]}");
             }
     }
 
@@ -91,7 +91,7 @@ public partial class TilesTests
     public void Words_that_fit_no_cover_go_on_on_a_page_of_their_own()
     {
         var template = DrillTemplate.ForPaper(Small)!;
-        var pages = Tiles.Of(template with { Words = [.. Enumerable.Range(1, 60).Select(i => $"Paragraph number {i}.")] }, Paper.A4);
+        var pages = Tiles.Split(template with { Words = [.. Enumerable.Range(1, 60).Select(i => $"Paragraph number {i}.")] }, Paper.A4);
 
         Assert.Equal(3, pages.Length);
         Assert.All(Enumerable.Range(1, 60), i => Assert.Single(pages.SelectMany(p => p.Items).OfType<PictureText>(), t => t.Text == $"Paragraph number {i}."));
@@ -105,7 +105,7 @@ public partial class TilesTests
         for (var x = 10; x < 290; x += 5)
         {
             var moved = drawing with { Items = [new PictureText(new(x, 50), "READ", 2, TextAlign.Middle, "#000000")] };
-            var shown = Tiles.Of(new(moved, []), Paper.Letter).SelectMany(p => p.Items).OfType<PictureWindow>().Count(w => !w.Items.IsEmpty);
+            var shown = Tiles.Split(new(moved, []), Paper.Letter).SelectMany(p => p.Items).OfType<PictureWindow>().Count(w => !w.Items.IsEmpty);
             Assert.InRange(shown, 1, 2);
         }
     }
@@ -121,13 +121,13 @@ public partial class TilesTests
         var ink = new Ink("#000000", 0.5);
         Picture drawing = new("wheel", wheel.Bounds.Grown(2), [new PictureShape([new(wheel.Segments, true)], ink)]);
 
-        var pages = Tiles.Of(new(drawing, []), Paper.A4).Select(p => p.Items.OfType<PictureWindow>().SingleOrDefault()).OfType<PictureWindow>().ToArray();
+        var pages = Tiles.Split(new(drawing, []), Paper.A4).Select(p => p.Items.OfType<PictureWindow>().SingleOrDefault()).OfType<PictureWindow>().ToArray();
 
         Assert.Equal(Tiles.Count(new(drawing, []), Paper.A4), pages.Length);
         foreach (var page in pages)
         {
             var held = page.Items.OfType<PictureShape>().SelectMany(s => s.Paths).SelectMany(p => p.Segments).ToHashSet();
-            var shown = wheel.Segments.Where(s => s.Bounds.Grown(ink.Width / 2).Meets(page.View)).ToHashSet();
+            var shown = wheel.Segments.Where(s => s.Bounds.Grown(ink.Width / 2).Intersects(page.View)).ToHashSet();
             Assert.True(held.IsSupersetOf(shown));
             Assert.True(corners <= 32 || held.SetEquals(shown));
         }
@@ -141,7 +141,7 @@ public partial class TilesTests
         var comb = Loop.Polygon(teeth);
         Picture drawing = new("comb", comb.Bounds.Grown(2), [new PictureShape([new(comb.Segments, true)], new Ink("#000000"))]);
 
-        foreach (var path in Tiles.Of(new(drawing, []), Paper.A4).SelectMany(p => p.Items).OfType<PictureWindow>().SelectMany(w => w.Items).OfType<PictureShape>().SelectMany(s => s.Paths))
+        foreach (var path in Tiles.Split(new(drawing, []), Paper.A4).SelectMany(p => p.Items).OfType<PictureWindow>().SelectMany(w => w.Items).OfType<PictureShape>().SelectMany(s => s.Paths))
             for (var i = 1; i < path.Segments.Length; i++) Assert.Equal(path.Segments[i - 1].End, path.Segments[i].Start);
     }
 
@@ -150,13 +150,13 @@ public partial class TilesTests
     {
         Picture drawing = new("plate", new(0, 0, 4000, 4000), []);
 
-        var pages = Tiles.Of(new(drawing, []), Paper.A4);
+        var pages = Tiles.Split(new(drawing, []), Paper.A4);
 
-        Assert.InRange(pages.Length, 350, Tiles.MostPages);
+        Assert.InRange(pages.Length, 350, Tiles.MaxPages);
         Assert.All(pages.Skip(1), p => Assert.InRange(p.Items.Length, 1, 100));
     }
 
-    private static ImmutableArray<PrintedPage> Printed(BuckDesign design, Paper paper) => PrintedPage.Read(PdfPicture.Write(Tiles.Of(DrillTemplate.ForPaper(design)!, paper)));
+    private static ImmutableArray<PrintedPage> Printed(BuckDesign design, Paper paper) => PrintedPage.Read(PdfPicture.Write(Tiles.Split(DrillTemplate.ForPaper(design)!, paper)));
 
     /// <summary>Where each page comes to lie from the upper left one when its crosses are laid on its neighbours'.</summary>
     private static Dictionary<string, Vec2> LaidOut(Dictionary<string, PrintedPage> pages)

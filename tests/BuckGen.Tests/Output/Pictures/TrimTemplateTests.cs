@@ -24,7 +24,7 @@ public class TrimTemplateTests
     {
         var design = Vented.Design(Vented.Rectangle(90, 60), Plain with { Jig = new JigSpec(), Flange = new FlangeSpec(Vented.Mdf6), Panel = new PanelSpec(Vented.Mdf6) });
 
-        var templates = TrimTemplates.Of(design, "Job");
+        var templates = TrimTemplates.Create(design, "Job");
 
         Assert.Equal(["Job: trim line of the flange", "Job: trim line of the part", "Job: opening of the panel"], templates.Select(t => t.Drawing.Title));
         Assert.Equal([design.Flange!.TrimLine.Bounds, design.Jig!.TrimLine.Bounds, design.Panel!.Opening.Bounds],
@@ -44,7 +44,7 @@ public class TrimTemplateTests
     }
 
     [Fact]
-    public void A_design_without_jigs_has_none() => Assert.Empty(TrimTemplates.Of(Vented.Design(Vented.Rectangle(90, 60), Plain)));
+    public void A_design_without_jigs_has_none() => Assert.Empty(TrimTemplates.Create(Vented.Design(Vented.Rectangle(90, 60), Plain)));
 
     [Theory]
     [InlineData("boathouse-sign", "templates/trim.pdf")]
@@ -58,7 +58,7 @@ public class TrimTemplateTests
 
         foreach (var paper in Enum.GetValues<Paper>())
         {
-            var files = OutputFiles.Of(plan, job.Output with { Paper = paper });
+            var files = OutputFiles.Create(plan, job.Output with { Paper = paper });
             var made = files.Where(f => f.Path.StartsWith("templates/", StringComparison.Ordinal)).ToList();
             Assert.Equal(expected, made.Select(f => f.Path));
             foreach (var file in made)

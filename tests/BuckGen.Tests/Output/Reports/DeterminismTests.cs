@@ -48,7 +48,7 @@ public class DeterminismTests
         var content = File.ReadAllBytes(Path.Combine(Repository.Root, Path.GetDirectoryName(path)!, job.OutlineFile));
         var outline = OutlineReader.Read(content, job.OutlineFile, job.Reading);
         var plan = CutPlan.Create(BuckDesign.Create(outline, job.Buck), job.Cutting);
-        return [.. OutputFiles.Of(plan, job.Output with { Svg = true, DxfVersion = DxfVersion.R2000 }), .. OutputFiles.Of(plan, job.Output)];
+        return [.. OutputFiles.Create(plan, job.Output with { Svg = true, DxfVersion = DxfVersion.R2000 }), .. OutputFiles.Create(plan, job.Output)];
     }
 
     private static T Under<T>(string culture, Func<T> work)

@@ -34,7 +34,7 @@ internal static class SampleJobs
         }), new(), false),
         ["with jigs and a panel"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
-            Depth = 36, Drawn = Drawn.Outside, Shrinkage = 0.5, Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), LeastWall = 0.5, Sizes = [new(1220, 610)] },
+            Depth = 36, Drawn = Drawn.Outside, Shrinkage = 0.5, Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, Sizes = [new(1220, 610)] },
             Jig = new() { TrimHeight = 24 }, Flange = new(PlainBuck.Mdf12), Panel = new(PlainBuck.Mdf12),
         }), new("A framed one"), false),
         ["reckoned"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
@@ -42,8 +42,8 @@ internal static class SampleJobs
             Kind = BuckKind.Female, Depth = 36, Stock = [PlainBuck.Mdf12 with { Price = 12.4, CutFeed = 500 }], Base = new(new("ply 6", 6)), Corners = CornerJoin.Mitre,
             Sheet = new() { PricePerSquareMetre = 11, Sizes = [new(1220, 610)] }, Vents = new(), Former = new() { PlugGap = 4 },
         }, new() { Bed = new(450, 390) }), new() { Rates = new() { Currency = "EUR", Machine = 30, GlueMinutes = 4, DrillSeconds = 10 } }, false),
-        ["formed"] = (() => CutPlan.Create(BuckDesign.Create(Outline.Of("drawn", Shapes.Slot(60, 30)),
-            PlainBuck.Spec with { Kind = BuckKind.Female, Sheet = new() { LeastWall = 0.9 } }).WithFormedPart(new() { Modulus = 1 }), new()), new() { Model = true }, false),
+        ["formed"] = (() => CutPlan.Create(BuckDesign.Create(Outline.FromRegion("drawn", Shapes.Slot(60, 30)),
+            PlainBuck.Spec with { Kind = BuckKind.Female, Sheet = new() { MinWall = 0.9 } }).WithFormedPart(new() { Modulus = 1 }), new()), new() { Model = true }, false),
         ["for a router"] = (() => Plan(Shapes.Ring(40, 20), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Shrinkage = 0.5 }, new(Machine.Router)), new(), false),
         ["in thirds of an inch"] = (() => Plan(Shapes.Rectangle(100, 60),
             PlainBuck.Spec with { Depth = 25.4, Draft = 10.0 / 3, Stock = [new("third", 25.4 / 3, 25.4 * 70 / 3, 400)] }, new(Kerf: 0.1 / 3, Spacing: 25.4 / 6)), new(), false),
@@ -63,10 +63,10 @@ internal static class SampleJobs
     public static ImmutableArray<OutputFile> Files(string name) => Made.GetOrAdd(name, n => new(() => FilesAnew(n))).Value;
 
     /// <summary>Its files, made anew.</summary>
-    public static ImmutableArray<OutputFile> FilesAnew(string name) => OutputFiles.Of(All[name].Plan(), All[name].Options, All[name].Force);
+    public static ImmutableArray<OutputFile> FilesAnew(string name) => OutputFiles.Create(All[name].Plan(), All[name].Options, All[name].Force);
 
     public static byte[] Summary(string name) => [.. Files(name).Single(f => f.Path == OutputFiles.SummaryPath).Content];
 
     private static CutPlan Plan(Region region, BuckSpec buck, CuttingSpec? cutting = null) =>
-        CutPlan.Create(BuckDesign.Create(Outline.Of("drawn", region), buck), cutting ?? new());
+        CutPlan.Create(BuckDesign.Create(Outline.FromRegion("drawn", region), buck), cutting ?? new());
 }

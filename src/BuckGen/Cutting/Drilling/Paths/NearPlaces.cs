@@ -10,7 +10,7 @@ internal static class NearPlaces
     /// <summary>Numbers of the near places, nearest first; equally near ones in the order of their numbers.</summary>
     /// <param name="places">All places.</param>
     /// <param name="aSide">How many are kept in each quarter of the plane around a place.</param>
-    public static int[][] Of(Vec2[] places, int aSide)
+    public static int[][] Find(Vec2[] places, int aSide)
     {
         var near = new int[places.Length][];
         var quarters = Enumerable.Range(0, 4).Select(_ => new Shortlist(aSide)).ToArray();

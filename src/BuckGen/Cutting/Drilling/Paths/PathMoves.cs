@@ -7,9 +7,9 @@ namespace BuckGen.Cutting.Drilling.Paths;
 internal sealed class PathMoves(VisitOrder visits, int[][] near)
 {
     /// <summary>Shortenings below this are rounding, mm.</summary>
-    public const double LeastGain = 1e-7;
+    public const double MinGain = 1e-7;
 
-    private const int LongestStretch = 3;
+    private const int MaxStretch = 3;
 
     /// <summary>Tries to join a place to a nearer one.</summary>
     /// <param name="place">The place.</param>
@@ -19,7 +19,7 @@ internal sealed class PathMoves(VisitOrder visits, int[][] near)
     {
         var gain = ExchangeAfter(place, touched);
         if (gain == 0) gain = ExchangeBefore(place, touched);
-        for (var length = 1; gain == 0 && length <= LongestStretch; length++)
+        for (var length = 1; gain == 0 && length <= MaxStretch; length++)
         {
             var at = visits.PositionOf(place);
             gain = MoveStretch(at, at + length - 1, place, touched);
@@ -43,7 +43,7 @@ internal sealed class PathMoves(VisitOrder visits, int[][] near)
             var (first, last) = (Math.Min(at, otherAt) + 1, Math.Max(at, otherAt));
             var closing = last == visits.End ? 0 : visits.Distance(visits[first], visits[last + 1]);
             var gain = visits.DistanceAfter(at) + visits.DistanceAfter(otherAt) - leg - closing;
-            if (gain > LeastGain) return Turn(first, last, gain, touched);
+            if (gain > MinGain) return Turn(first, last, gain, touched);
         }
 
         return 0;
@@ -63,7 +63,7 @@ internal sealed class PathMoves(VisitOrder visits, int[][] near)
             var (first, last) = (Math.Min(at, otherAt), Math.Max(at, otherAt) - 1);
             var closing = visits.Distance(visits[first - 1], visits[last]);
             var gain = visits.DistanceAfter(at - 1) + visits.DistanceAfter(otherAt - 1) - leg - closing;
-            if (gain > LeastGain) return Turn(first, last, gain, touched);
+            if (gain > MinGain) return Turn(first, last, gain, touched);
         }
 
         return 0;
@@ -87,7 +87,7 @@ internal sealed class PathMoves(VisitOrder visits, int[][] near)
         foreach (var other in near[place])
         {
             var leg = visits.Distance(place, other);
-            if (leg >= freed - LeastGain) break;
+            if (leg >= freed - MinGain) break;
             var otherAt = visits.PositionOf(other);
             if (otherAt >= first && otherAt <= last) continue;
             foreach (var after in (ReadOnlySpan<int>)[otherAt, otherAt - 1])
@@ -96,7 +96,7 @@ internal sealed class PathMoves(VisitOrder visits, int[][] near)
                 var beyond = after == otherAt ? otherAt + 1 : after;
                 var opened = visits.DistanceAfter(after);
                 var gain = freed - leg - (beyond > visits.End ? 0 : visits.Distance(far, visits[beyond])) + opened;
-                if (gain <= LeastGain) continue;
+                if (gain <= MinGain) continue;
                 PutIn(first, last, after, after == otherAt ? place : far, touched);
                 return gain;
             }

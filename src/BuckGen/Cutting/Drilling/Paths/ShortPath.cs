@@ -15,43 +15,43 @@ internal sealed class ShortPath
     private const int LongStretch = 100;
     private const int ShortOnesALongOne = 3;
     private const int DisturbancesPerPlace = 20;
-    private const int MostDisturbances = 30_000;
+    private const int MaxDisturbances = 30_000;
 
     // Multiples of these, taken modulo 1, spread evenly without repeating: they choose where to disturb.
     private static readonly double[] Spread = [0.6180339887498949, 0.4142135623730951, 0.7320508075688772];
 
     private readonly VisitOrder visits;
     private readonly PathMoves moves;
-    private readonly Queue<int> waiting = new();
-    private readonly bool[] isWaiting;
+    private readonly Queue<int> queue = new();
+    private readonly bool[] isQueued;
     private readonly List<int> touched = [];
 
     private ShortPath(Vec2[] places)
     {
         visits = new(places, NearestNeighbour.From(places));
-        moves = new(visits, NearPlaces.Of(places, NearASide));
-        isWaiting = new bool[places.Length];
+        moves = new(visits, NearPlaces.Find(places, NearASide));
+        isQueued = new bool[places.Length];
     }
 
     /// <summary>Numbers of the places in the order of visiting, from place 0.</summary>
     public static int[] Through(Vec2[] places)
     {
         var path = new ShortPath(places);
-        for (var i = 0; i < places.Length; i++) path.Await(path.visits[i]);
+        for (var i = 0; i < places.Length; i++) path.Enqueue(path.visits[i]);
         path.Improve();
-        path.visits.Keep();
+        path.visits.Commit();
         if (places.Length > 3) path.DisturbAllOver();
         return path.visits.ToArray();
     }
 
     private void DisturbAllOver()
     {
-        var count = Math.Min(MostDisturbances, DisturbancesPerPlace * visits.Count);
+        var count = Math.Min(MaxDisturbances, DisturbancesPerPlace * visits.Count);
         for (var i = 1; i <= count; i++)
         {
             var longer = Disturb(i);
-            if (longer - Improve() > PathMoves.LeastGain) visits.TakeBack();
-            else visits.Keep();
+            if (longer - Improve() > PathMoves.MinGain) visits.Undo();
+            else visits.Commit();
         }
     }
 
@@ -63,8 +63,8 @@ internal sealed class ShortPath
         var (one, two) = (1 + Choose(number, 1, longest), 1 + Choose(number, 2, longest));
         var first = 1 + Choose(number, 0, visits.Count - one - two);
         var (middle, last) = (first + one, first + one + two - 1);
-        foreach (var position in (ReadOnlySpan<int>)[first - 1, first, middle - 1, middle, last]) Await(visits[position]);
-        if (last < visits.End) Await(visits[last + 1]);
+        foreach (var position in (ReadOnlySpan<int>)[first - 1, first, middle - 1, middle, last]) Enqueue(visits[position]);
+        if (last < visits.End) Enqueue(visits[last + 1]);
         var joined = last == visits.End ? 0 : visits.Distance(visits[middle - 1], visits[last + 1]);
         var longer = visits.Distance(visits[first - 1], visits[middle]) + visits.Distance(visits[last], visits[first]) + joined
             - visits.DistanceAfter(first - 1) - visits.DistanceAfter(middle - 1) - visits.DistanceAfter(last);
@@ -83,21 +83,21 @@ internal sealed class ShortPath
     private double Improve()
     {
         var gained = 0.0;
-        while (waiting.TryDequeue(out var place))
+        while (queue.TryDequeue(out var place))
         {
-            isWaiting[place] = false;
+            isQueued[place] = false;
             touched.Clear();
             gained += moves.Shorten(place, touched);
-            foreach (var changed in touched) Await(changed);
+            foreach (var changed in touched) Enqueue(changed);
         }
 
         return gained;
     }
 
-    private void Await(int place)
+    private void Enqueue(int place)
     {
-        if (isWaiting[place]) return;
-        isWaiting[place] = true;
-        waiting.Enqueue(place);
+        if (isQueued[place]) return;
+        isQueued[place] = true;
+        queue.Enqueue(place);
     }
 }

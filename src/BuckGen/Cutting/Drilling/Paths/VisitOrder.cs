@@ -61,10 +61,10 @@ internal sealed class VisitOrder
     }
 
     /// <summary>Makes the steps so far final.</summary>
-    public void Keep() => steps.Clear();
+    public void Commit() => steps.Clear();
 
-    /// <summary>Takes back every step since the last <see cref="Keep"/>.</summary>
-    public void TakeBack()
+    /// <summary>Takes back every step since the last <see cref="Commit"/>.</summary>
+    public void Undo()
     {
         while (steps.TryPop(out var step)) Turn(step.First, step.Last);
     }

@@ -23,7 +23,7 @@ internal readonly record struct GridPoint(int X, int Y) : IComparable<GridPoint>
         (int)Math.Round((point.X - origin.X) * PerMillimetre), (int)Math.Round((point.Y - origin.Y) * PerMillimetre)));
 
     /// <summary>The grid point of a coordinate counted in steps.</summary>
-    public static GridPoint Of(Coordinate c) => new((int)c.X, (int)c.Y);
+    public static GridPoint FromCoordinate(Coordinate c) => new((int)c.X, (int)c.Y);
 
     /// <summary>The point in the plan, mm.</summary>
     public Vec2 InPlan(Vec2 origin) => origin + new Vec2(X / PerMillimetre, Y / PerMillimetre);

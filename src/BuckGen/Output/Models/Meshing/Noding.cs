@@ -35,7 +35,7 @@ internal static class Noding
     {
         for (var i = 0; i + 1 < line.Count; i++)
         {
-            var (from, to) = (GridPoint.Of(line.Coordinates[i]), GridPoint.Of(line.Coordinates[i + 1]));
+            var (from, to) = (GridPoint.FromCoordinate(line.Coordinates[i]), GridPoint.FromCoordinate(line.Coordinates[i + 1]));
             if (from != to) yield return (from, to);
         }
     }

@@ -29,7 +29,7 @@ internal static class Sewing
         var numbers = new Dictionary<int, int>();
         var points = ImmutableArray.CreateBuilder<MeshPoint>();
         int[] numbered = [.. Enumerable.Range(0, corners.Length).Select(Number)];
-        return TwinEdges.Apart(points.ToImmutable(), numbered, seams);
+        return DuplicateEdges.Split(points.ToImmutable(), numbered, seams);
 
         int Number(int corner)
         {
@@ -55,11 +55,11 @@ internal static class Sewing
     /// </summary>
     private static SurfaceTriangle Turned(SurfaceTriangle t)
     {
-        var ((a, b, c), least) = (t, Least(t));
+        var ((a, b, c), least) = (t, MinPoint(t));
         return least == a ? t : least == b ? new(b, c, a) : new(c, a, b);
     }
 
-    private static SurfacePoint Least(SurfaceTriangle t)
+    private static SurfacePoint MinPoint(SurfaceTriangle t)
     {
         var (a, b, c) = t;
         var least = a.CompareTo(b) < 0 ? a : b;

@@ -33,9 +33,9 @@ internal static class SolidBuilder
         var bounds = all.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Plan.Bounds));
         var origin = new Vec2(Math.Floor(bounds.MinX), Math.Floor(bounds.MinY));
         var contours = Noding.Contours([.. closed.Select(l => l.Plan).Distinct(ReferenceEqualityComparer.Instance).Cast<Region>()], origin);
-        var most = closed.Zip(closed.Skip(1)).Where(p => !ReferenceEquals(p.First.Plan, p.Second.Plan))
+        var max = closed.Zip(closed.Skip(1)).Where(p => !ReferenceEquals(p.First.Plan, p.Second.Plan))
             .Max(p => contours[p.First.Plan].Edges.Length + contours[p.Second.Plan].Edges.Length);
-        if (most > MaxEdges) throw TooLarge(FormattableString.Invariant($"{most} edges between two heights"), MaxEdges);
+        if (max > MaxEdges) throw TooLarge(FormattableString.Invariant($"{max} edges between two heights"), MaxEdges);
         var triangles = closed.Zip(closed.Skip(1)).AsParallel().AsOrdered()
             .SelectMany(pair => Surface.Between(
                 contours[pair.First.Plan], Array.IndexOf(heights, pair.First.Height), contours[pair.Second.Plan], Array.IndexOf(heights, pair.Second.Height)))

@@ -24,10 +24,10 @@ public sealed class SolidMesh
     {
         (Points, Triangles) = (points, triangles);
         if (points.IsEmpty) return;
-        Lowest = new(points.Min(p => p.X), points.Min(p => p.Y), points.Min(p => p.Z));
-        Highest = new(points.Max(p => p.X), points.Max(p => p.Y), points.Max(p => p.Z));
+        MinCorner = new(points.Min(p => p.X), points.Min(p => p.Y), points.Min(p => p.Z));
+        MaxCorner = new(points.Max(p => p.X), points.Max(p => p.Y), points.Max(p => p.Z));
         // From a point of the mesh, so that far-away drawings lose no digits.
-        Volume = triangles.Sum(t => SixVolumes(points[t.A], points[t.B], points[t.C], Lowest)) / 6;
+        Volume = triangles.Sum(t => SixVolumes(points[t.A], points[t.B], points[t.C], MinCorner)) / 6;
     }
 
     /// <summary>The corners.</summary>
@@ -43,10 +43,10 @@ public sealed class SolidMesh
     public double Volume { get; }
 
     /// <summary>The lower left front corner of the smallest box round the mesh; all zero when there is nothing in it.</summary>
-    public MeshPoint Lowest { get; }
+    public MeshPoint MinCorner { get; }
 
     /// <summary>The upper right rear corner of the smallest box round the mesh; all zero when there is nothing in it.</summary>
-    public MeshPoint Highest { get; }
+    public MeshPoint MaxCorner { get; }
 
     /// <summary>Six times the signed volume of the pyramid from a tip to a triangle.</summary>
     private static double SixVolumes(MeshPoint a, MeshPoint b, MeshPoint c, MeshPoint tip)

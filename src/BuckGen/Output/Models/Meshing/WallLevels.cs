@@ -11,10 +11,10 @@ internal static class WallLevels
     private const double SharpestCorner = 8;
 
     /// <summary>The outlines, lowest first.</summary>
-    public static IEnumerable<Level> Of(StackedSolid solid, StackPlan plan)
+    public static IEnumerable<Level> Compute(StackedSolid solid, StackPlan plan)
     {
         var heights = solid.Shape.CloseHeights([.. plan.HeightsFrom(solid.Shape.Foot)]).ToArray();
-        return Thinning.Of([.. heights.Zip(heights.Skip(1)).SelectMany(p => From(p.First, p.Second)), At(heights[^1])], SharpestCorner * DraftedShape.LookStep);
+        return LevelReduction.Apply([.. heights.Zip(heights.Skip(1)).SelectMany(p => From(p.First, p.Second)), At(heights[^1])], SharpestCorner * DraftedShape.SampleStep);
 
         Level At(double height) => new(height, solid.At(height));
 

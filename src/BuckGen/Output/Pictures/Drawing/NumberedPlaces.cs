@@ -33,7 +33,7 @@ internal sealed class NumberedPlaces
             var direction = new Vec2(1, 0).Turned((turn + 1) * Math.PI / 4);
             var centre = place + new Vec2(direction.X * (Radius + 0.7 + width / 2), direction.Y * (Radius + 0.7 + height / 2));
             var box = new Bounds(centre.X - width / 2, centre.Y - height / 2, centre.X + width / 2, centre.Y + height / 2).Grown(0.2);
-            if (taken.Any(t => t.Meets(box))) continue;
+            if (taken.Any(t => t.Intersects(box))) continue;
             taken.Add(box);
             ring.Add(new PictureShape([new(Loop.Rectangle(box).Segments, true)], new(null, 0, PictureColours.White)));
             ring.Add(new PictureText(new(centre.X, centre.Y - height / 2), label, TextLines.Height, TextAlign.Middle, colour));
@@ -44,7 +44,7 @@ internal sealed class NumberedPlaces
     }
 
     /// <summary>Keeps a place free of labels.</summary>
-    public void Keep(Vec2 place) => taken.Add(Bounds.Of(place, place).Grown(Radius));
+    public void Keep(Vec2 place) => taken.Add(Bounds.FromCorners(place, place).Grown(Radius));
 
     /// <summary>A number as a label.</summary>
     public static string Label(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -20,7 +20,7 @@ public abstract record PictureItem;
 internal sealed record PictureShape(ImmutableArray<PicturePath> Paths, Ink Ink) : PictureItem
 {
     /// <summary>A region's edges.</summary>
-    public static PictureShape Of(Region region, Ink ink)
+    public static PictureShape FromRegion(Region region, Ink ink)
     {
         ArgumentNullException.ThrowIfNull(region);
         return new([.. region.Loops.Select(l => new PicturePath(l.Segments, true))], ink);

@@ -18,7 +18,7 @@ internal static class TextLines
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         var line = "";
-        foreach (var whole in VisibleText.Of(text).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var whole in VisibleText.Escape(text).Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var word = whole;
             if (line.Length > 0 && line.Length + 1 + word.Length > letters)
@@ -37,7 +37,7 @@ internal static class TextLines
 
     /// <summary>The height at which a title fits a width, mm.</summary>
     public static double TitleToFit(string text, double width) =>
-        Math.Min(TitleHeight, width / (PictureText.UsualLetterWidth * Math.Max(1, VisibleText.Of(text).Length)));
+        Math.Min(TitleHeight, width / (PictureText.UsualLetterWidth * Math.Max(1, VisibleText.Escape(text).Length)));
 
     /// <summary>Lines under each other from a place down.</summary>
     public static IEnumerable<PictureText> Set(IEnumerable<string> lines, Vec2 first) =>

@@ -38,7 +38,7 @@ internal static class Helvetica
     ];
 
     /// <summary>The visible characters of a text, one byte each; those that the font lacks are question marks.</summary>
-    public static byte[] Encode(string text) => [.. VisibleText.Of(text).EnumerateRunes().Select(Code)];
+    public static byte[] Encode(string text) => [.. VisibleText.Escape(text).EnumerateRunes().Select(Code)];
 
     /// <summary>Width of a text, mm.</summary>
     /// <param name="text">The text.</param>
@@ -48,8 +48,8 @@ internal static class Helvetica
     /// <summary>The height at which a text fits a width, mm.</summary>
     /// <param name="text">The text.</param>
     /// <param name="width">The width, mm.</param>
-    /// <param name="most">The height wanted, mm.</param>
-    public static double HeightToFit(string text, double width, double most) => Math.Min(most, width / Math.Max(1e-9, Width(text, 1)));
+    /// <param name="maxHeight">The height wanted, mm.</param>
+    public static double HeightToFit(string text, double width, double maxHeight) => Math.Min(maxHeight, width / Math.Max(1e-9, Width(text, 1)));
 
     private static byte Code(Rune character) => character.Value switch
     {

@@ -15,7 +15,7 @@ internal sealed class PdfContent
     /// <summary>
     /// An arc is drawn in curves of at most an eighth of a circle, which keeps them within 5 millionths of the radius.
     /// </summary>
-    private const double LongestArc = Math.PI / 4;
+    private const double MaxArcAngle = Math.PI / 4;
 
     private readonly StringBuilder text = new();
     private readonly Bounds page;
@@ -23,7 +23,7 @@ internal sealed class PdfContent
     private PdfContent(Bounds page) => this.page = page;
 
     /// <summary>The content of a page.</summary>
-    public static string Of(Picture picture)
+    public static string Write(Picture picture)
     {
         var content = new PdfContent(picture.Page);
         // From points, 72 an inch, to millimetres; lines join round, as in SVG.
@@ -79,7 +79,7 @@ internal sealed class PdfContent
 
     private void AddArc(Segment arc)
     {
-        var pieces = (int)Math.Ceiling(Math.Abs(arc.Sweep) / LongestArc - 1e-9);
+        var pieces = (int)Math.Ceiling(Math.Abs(arc.Sweep) / MaxArcAngle - 1e-9);
         for (var i = 0; i < pieces; i++)
         {
             var piece = arc.Part((double)i / pieces, (double)(i + 1) / pieces);

@@ -15,7 +15,7 @@ internal static class PdfFile
     /// <param name="objects">The bodies of objects 1, 2, 3 and on, in plain ASCII.</param>
     /// <param name="root">Number of the catalog.</param>
     /// <param name="info">Number of the document's information.</param>
-    public static ImmutableArray<byte> Of(IReadOnlyList<string> objects, int root, int info)
+    public static ImmutableArray<byte> Write(IReadOnlyList<string> objects, int root, int info)
     {
         var text = new StringBuilder("%PDF-1.6\n");
         var places = new List<int>();

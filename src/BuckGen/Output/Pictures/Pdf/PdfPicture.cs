@@ -27,7 +27,7 @@ internal static class PdfPicture
             // Asks the print dialogue for real size; those that do not know the wish leave it to the words on the page.
             "<< /Type /Catalog /Pages 2 0 R /Lang (en) /ViewerPreferences << /PrintScaling /None /DisplayDocTitle true >> >>",
             string.Create(CultureInfo.InvariantCulture, $"<< /Type /Pages /Kids [{places}] /Count {pages.Length} >>"),
-            $"<< /Title <FEFF{Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(VisibleText.Of(pages[0].Title)))}> /Creator (BuckGen) >>",
+            $"<< /Title <FEFF{Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(VisibleText.Escape(pages[0].Title)))}> /Creator (BuckGen) >>",
             "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica /Encoding /WinAnsiEncoding >>",
         ];
         foreach (var page in pages)
@@ -35,9 +35,9 @@ internal static class PdfPicture
             var (width, height) = (SvgText.Number(page.Page.Width * PointsPerMillimetre), SvgText.Number(page.Page.Height * PointsPerMillimetre));
             objects.Add(string.Create(CultureInfo.InvariantCulture,
                 $"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {width} {height}] /Resources << /Font << /{PdfContent.Font} 4 0 R >> >> /Contents {objects.Count + 2} 0 R >>"));
-            objects.Add(PdfFile.Stream(PdfContent.Of(page)));
+            objects.Add(PdfFile.Stream(PdfContent.Write(page)));
         }
 
-        return PdfFile.Of(objects, root: 1, info: 3);
+        return PdfFile.Write(objects, root: 1, info: 3);
     }
 }

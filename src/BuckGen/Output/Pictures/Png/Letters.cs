@@ -24,7 +24,7 @@ internal static class Letters
     private sealed record Letter(double Advance, ImmutableArray<ImmutableArray<Vec2>> Loops);
 
     /// <summary>Width of a text for a body height of 1.</summary>
-    public static double Width(string text) => VisibleText.Of(text).EnumerateRunes().Sum(r => Of(r).Advance);
+    public static double Width(string text) => VisibleText.Escape(text).EnumerateRunes().Sum(r => Find(r).Advance);
 
     /// <summary>True when a character is drawn as itself.</summary>
     public static bool Has(Rune character) => Lines.ContainsKey(character.Value);
@@ -35,7 +35,7 @@ internal static class Letters
     public static IEnumerable<IEnumerable<Vec2>> Outlines(string text)
     {
         var start = 0.0;
-        foreach (var letter in VisibleText.Of(text).EnumerateRunes().Select(Of))
+        foreach (var letter in VisibleText.Escape(text).EnumerateRunes().Select(Find))
         {
             var here = start;
             foreach (var loop in letter.Loops) yield return loop.Select(p => p + new Vec2(here, 0));
@@ -43,7 +43,7 @@ internal static class Letters
         }
     }
 
-    private static Letter Of(Rune character) => Known.GetOrAdd(Has(character) ? character.Value : 0, code => Parsed(Lines[code]));
+    private static Letter Find(Rune character) => Known.GetOrAdd(Has(character) ? character.Value : 0, code => Parsed(Lines[code]));
 
     /// <summary>
     /// Advance, then the outline: m starts a loop, l is a line, q a curve with its handle; 2048 units are the body's height.

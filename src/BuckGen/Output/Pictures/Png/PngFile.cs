@@ -15,7 +15,7 @@ namespace BuckGen.Output.Pictures.Png;
 /// </remarks>
 internal static class PngFile
 {
-    private const int Channels = 3, LongestRepeat = 258, ShortestRepeat = 3;
+    private const int Channels = 3, MaxRepeat = 258, MinRepeat = 3;
 
     /// <summary>First length of each code from 257 on, and how many bits say how much longer.</summary>
     private static readonly ImmutableArray<int> Lengths = [3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 15, 17, 19, 23, 27, 31, 35, 43, 51, 59, 67, 83, 99, 115, 131, 163, 195, 227, 258];
@@ -23,7 +23,7 @@ internal static class PngFile
     private static readonly ImmutableArray<uint> CrcTable = [.. Enumerable.Range(0, 256).Select(n => Enumerable.Range(0, 8).Aggregate((uint)n, (c, _) => (c & 1) != 0 ? 0xedb88320 ^ (c >> 1) : c >> 1))];
 
     /// <summary>The file.</summary>
-    public static ImmutableArray<byte> Of(Raster raster)
+    public static ImmutableArray<byte> Write(Raster raster)
     {
         var head = new byte[13];
         BinaryPrimitives.WriteInt32BigEndian(head, raster.Width);
@@ -76,9 +76,9 @@ internal static class PngFile
         bits.Plain(0b011, 3);
         for (var i = 0; i < data.Length;)
         {
-            var ahead = data.AsSpan(i, Math.Min(LongestRepeat, data.Length - i));
+            var ahead = data.AsSpan(i, Math.Min(MaxRepeat, data.Length - i));
             var repeat = i < Channels ? 0 : ahead.CommonPrefixLength(data.AsSpan(i - Channels, ahead.Length));
-            if (repeat < ShortestRepeat) bits.Code(data[i++]);
+            if (repeat < MinRepeat) bits.Code(data[i++]);
             else
             {
                 bits.Repeat(repeat);

@@ -29,7 +29,7 @@ internal sealed class PngPicture
         ArgumentOutOfRangeException.ThrowIfLessThan(width, 1);
         var made = new PngPicture(picture, width);
         foreach (var item in picture.Items) made.Draw(item, new(0, 0, made.raster.Width, made.raster.Height));
-        return PngFile.Of(made.raster);
+        return PngFile.Write(made.raster);
     }
 
     private void Draw(PictureItem item, Bounds window)
@@ -62,7 +62,7 @@ internal sealed class PngPicture
         var paths = shape.Paths.Select(p => (Points: Flattened(p), p.Closed)).ToArray();
         if (ink.Fill is { } fill) raster.Fill(paths.Select(p => p.Points), fill, evenOdd: true, window);
         if (ink.Stroke is { } stroke)
-            raster.Fill(paths.SelectMany(p => Strokes.Of(p.Points, p.Closed, ink.Width * scale, [.. ink.Dashes.Select(d => d * scale)])), stroke, evenOdd: false, window);
+            raster.Fill(paths.SelectMany(p => Strokes.ToAreas(p.Points, p.Closed, ink.Width * scale, [.. ink.Dashes.Select(d => d * scale)])), stroke, evenOdd: false, window);
     }
 
     private void Draw(PictureText text, Bounds window)

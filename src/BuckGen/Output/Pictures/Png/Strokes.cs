@@ -17,10 +17,10 @@ internal static class Strokes
     /// <param name="closed">True when the last leads to the first.</param>
     /// <param name="width">Width of the line.</param>
     /// <param name="dashes">Lengths of dashes and gaps; empty for an unbroken line.</param>
-    public static IEnumerable<Vec2[]> Of(IReadOnlyList<Vec2> points, bool closed, double width, ImmutableArray<double> dashes)
+    public static IEnumerable<Vec2[]> ToAreas(IReadOnlyList<Vec2> points, bool closed, double width, ImmutableArray<double> dashes)
     {
         IReadOnlyList<Vec2> line = closed ? [.. points, points[0]] : points;
-        if (!dashes.IsEmpty) return Dashed(line, dashes).SelectMany(d => Of(d, false, width, []));
+        if (!dashes.IsEmpty) return Dashed(line, dashes).SelectMany(d => ToAreas(d, false, width, []));
         return Whole([.. line.Where((p, i) => i == 0 || p != line[i - 1])], closed, width);
     }
 

@@ -18,7 +18,7 @@ internal static class CoverPages
 
     private static readonly Ink SquareInk = new(PictureColours.Black, 0.25);
 
-    public static IEnumerable<Picture> Of(PaperTemplate template, TileGrid grid, Paper paper)
+    public static IEnumerable<Picture> Draw(PaperTemplate template, TileGrid grid, Paper paper)
     {
         var (size, title) = (PaperSizes.Upright(paper), template.Drawing.Title);
         var page = new Bounds(0, 0, size.X, size.Y);
@@ -32,7 +32,7 @@ internal static class CoverPages
             new PictureText(new(inner.MinX, inner.MaxY - 6), title, Helvetica.HeightToFit(title, inner.Width, 6), TextAlign.Start, PictureColours.Black),
             .. TextLines.Set(first, new(inner.MinX, inner.MaxY - TitleRoom)),
             .. Square(square),
-            .. KeyMap.Of(template.Drawing, grid, new(square.X + Side + 10, square.Y, inner.MaxX, square.Y + Side)),
+            .. KeyMap.Draw(template.Drawing, grid, new(square.X + Side + 10, square.Y, inner.MaxX, square.Y + Side)),
         ]);
         var onOthers = (int)(inner.Height / TextLines.Spacing);
         foreach (var rest in lines.Skip(onFirst).Chunk(onOthers))
@@ -50,7 +50,7 @@ internal static class CoverPages
 
     private static IEnumerable<PictureItem> Square(Vec2 corner)
     {
-        yield return new PictureShape([new(Loop.Rectangle(Bounds.Of(corner, corner + new Vec2(Side, Side))).Segments, true)], SquareInk);
+        yield return new PictureShape([new(Loop.Rectangle(Bounds.FromCorners(corner, corner + new Vec2(Side, Side))).Segments, true)], SquareInk);
         yield return new PictureText(corner + new Vec2(Side / 2, Side / 2), "print at 100 %", TextLines.TitleHeight, TextAlign.Middle, PictureColours.Black);
         foreach (var item in Dimension.Level(corner - new Vec2(0, 6), corner + new Vec2(Side, -6), Side)) yield return item;
         foreach (var item in Dimension.Upright(corner - new Vec2(4, 0), corner + new Vec2(-4, Side), Side)) yield return item;

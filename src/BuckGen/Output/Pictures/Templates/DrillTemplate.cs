@@ -25,7 +25,7 @@ internal static class DrillTemplate
     /// <summary>The template, seen from above; null for a design without vents.</summary>
     /// <param name="design">The design.</param>
     /// <param name="title">What the job is called; empty for the outline's name.</param>
-    public static Picture? Of(BuckDesign design, string title = "")
+    public static Picture? Draw(BuckDesign design, string title = "")
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(title);
@@ -68,7 +68,7 @@ internal static class DrillTemplate
         var shown = Shown(design).ToImmutableArray();
         return
         [
-            .. shown.Select(l => PictureShape.Of(l.Region, l == shown[^1] ? TopEdge : Edge)),
+            .. shown.Select(l => PictureShape.FromRegion(l.Region, l == shown[^1] ? TopEdge : Edge)),
             .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).DistinctBy(d => d.Centre).Select(d => PictureShape.Circle(d.Centre, d.Diameter / 2, DowelInk)),
             .. vents.Vents.SelectMany(Drawn),
         ];
@@ -92,7 +92,7 @@ internal static class DrillTemplate
     private static IEnumerable<string> Words(VentDesign vents) =>
     [
         .. vents.Vents.GroupBy(v => (v.Layer, v.Diameter)).OrderBy(g => g.Key).Select(g => FormattableString.Invariant(
-            $"Layer {g.Key.Layer}, from above: {g.Count()} vents of {g.Key.Diameter:0.##} mm ({string.Join(", ", g.GroupBy(v => v.Reason).OrderBy(r => r.Key).Select(r => $"{r.Count()} {Quantities.Words.Of(r.Key)}"))}).")),
+            $"Layer {g.Key.Layer}, from above: {g.Count()} vents of {g.Key.Diameter:0.##} mm ({string.Join(", ", g.GroupBy(v => v.Reason).OrderBy(r => r.Key).Select(r => $"{r.Count()} {Quantities.Words.Format(r.Key)}"))}).")),
         "Dashed: dowels, not to be drilled into. Wear eye protection and keep the dust away.",
     ];
 }

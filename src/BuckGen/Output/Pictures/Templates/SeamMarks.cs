@@ -12,7 +12,7 @@ internal static class SeamMarks
     private static readonly Ink Seam = new(PictureColours.Measure, 0.13) { Dashes = [3, 2] };
     private static readonly Ink Mark = new(PictureColours.Measure, 0.18);
 
-    public static IEnumerable<PictureItem> Of(TileGrid grid, Bounds view)
+    public static IEnumerable<PictureItem> Draw(TileGrid grid, Bounds view)
     {
         foreach (var x in grid.SeamsAcross.Where(x => x > view.MinX && x < view.MaxX)) yield return PictureShape.Line(new(x, view.MinY), new(x, view.MaxY), Seam);
         foreach (var y in grid.SeamsDown.Where(y => y > view.MinY && y < view.MaxY)) yield return PictureShape.Line(new(view.MinX, y), new(view.MaxX, y), Seam);

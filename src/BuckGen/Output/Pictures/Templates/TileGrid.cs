@@ -60,7 +60,7 @@ internal sealed record TileGrid(int Rows, int Columns, Vec2 View, Vec2 Corner)
         var (first, last) = (Whole((Corner.Y - View.Y - bounds.MaxY) / Step.Y, Rows), Whole((Corner.Y - bounds.MinY) / Step.Y + 1, Rows));
         for (var row = first; row <= last; row++)
             for (var column = left; column <= right; column++)
-                if (Window(row, column).Meets(bounds)) yield return row * Columns + column;
+                if (Window(row, column).Intersects(bounds)) yield return row * Columns + column;
 
         static int Whole(double place, int count) => (int)Math.Clamp(place, 0, count - 1);
     }

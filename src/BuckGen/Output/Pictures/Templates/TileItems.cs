@@ -20,7 +20,7 @@ internal sealed class TileItems
     }
 
     /// <summary>The items of every page, in the order of their numbers; on a page in the order in which they are drawn.</summary>
-    public static IReadOnlyList<IReadOnlyList<PictureItem>> Of(IEnumerable<PictureItem> items, TileGrid grid)
+    public static IReadOnlyList<IReadOnlyList<PictureItem>> Split(IEnumerable<PictureItem> items, TileGrid grid)
     {
         var made = new TileItems(grid);
         foreach (var item in items) made.Add(item);
@@ -95,6 +95,6 @@ internal sealed class TileItems
         var width = Helvetica.Width(text.Text, text.Height);
         var start = text.Place - along * (text.Align switch { TextAlign.Middle => width / 2, TextAlign.End => width, _ => 0 });
         var (low, high) = (along.Left * (-0.25 * text.Height), along.Left * text.Height);
-        return Bounds.Of(start + low, start + high).With(Bounds.Of(start + along * width + low, start + along * width + high));
+        return Bounds.FromCorners(start + low, start + high).With(Bounds.FromCorners(start + along * width + low, start + along * width + high));
     }
 }

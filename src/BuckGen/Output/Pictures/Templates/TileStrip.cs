@@ -19,7 +19,7 @@ internal static class TileStrip
     private static readonly Ink Cell = new(PictureColours.Grey, 0.18);
     private static readonly Ink ThisCell = new(PictureColours.Grey, 0.18, PictureColours.Black);
 
-    public static IEnumerable<PictureItem> Of(string title, TileGrid grid, int row, int column)
+    public static IEnumerable<PictureItem> Draw(string title, TileGrid grid, int row, int column)
     {
         var view = grid.Window(row, column);
         var corner = new Vec2(view.MinX, view.MinY - TileGrid.Strip);
@@ -47,7 +47,7 @@ internal static class TileStrip
         for (var c = 0; c <= grid.Columns; c++) yield return Line(corner + new Vec2(c * width, 0), up);
         for (var r = 0; r <= grid.Rows; r++) yield return Line(corner + new Vec2(0, r * height), across);
         var cell = corner + new Vec2(column * width, (grid.Rows - 1 - row) * height);
-        yield return new PictureShape([new(Loop.Rectangle(Bounds.Of(cell, cell + new Vec2(width, height))).Segments, true)], ThisCell);
+        yield return new PictureShape([new(Loop.Rectangle(Bounds.FromCorners(cell, cell + new Vec2(width, height))).Segments, true)], ThisCell);
 
         static PictureShape Line(Vec2 from, Vec2 along) => PictureShape.Line(from, from + along, Cell);
     }

@@ -7,17 +7,17 @@ namespace BuckGen.Output.Pictures.Templates;
 internal static class Tiles
 {
     /// <summary>Pages over which a drawing is spread at most: some 20 m² of A4.</summary>
-    public const int MostPages = 500;
+    public const int MaxPages = 500;
 
     /// <summary>How many pages a drawing is spread over, its cover not counted.</summary>
     public static long Count(PaperTemplate template, Paper paper) => TileGrid.Over(template.Drawing.Page, paper).Count;
 
     /// <summary>The pages. Those after the cover keep the drawing's own coordinates.</summary>
-    public static ImmutableArray<Picture> Of(PaperTemplate template, Paper paper)
+    public static ImmutableArray<Picture> Split(PaperTemplate template, Paper paper)
     {
         var (drawing, grid) = (template.Drawing, TileGrid.Over(template.Drawing.Page, paper));
-        var shown = TileItems.Of(drawing.Items, grid);
-        return [.. CoverPages.Of(template, grid, paper), .. shown.Select((items, number) => Page(drawing.Title, items, grid, number))];
+        var shown = TileItems.Split(drawing.Items, grid);
+        return [.. CoverPages.Draw(template, grid, paper), .. shown.Select((items, number) => Page(drawing.Title, items, grid, number))];
     }
 
     private static Picture Page(string title, IReadOnlyList<PictureItem> items, TileGrid grid, int number)
@@ -28,8 +28,8 @@ internal static class Tiles
         return new($"{title}, {TileGrid.Name(row, column)}", edge with { MinY = edge.MinY - TileGrid.Strip },
         [
             new PictureWindow(view, [.. items]),
-            .. SeamMarks.Of(grid, view),
-            .. TileStrip.Of(title, grid, row, column),
+            .. SeamMarks.Draw(grid, view),
+            .. TileStrip.Draw(title, grid, row, column),
         ]);
     }
 }

@@ -12,7 +12,7 @@ namespace BuckGen.Output.Pictures.Templates;
 internal static class TrimTemplates
 {
     /// <summary>Smaller letters are hard to read, mm; common practice, no source.</summary>
-    private const double LeastHeight = 1.5;
+    private const double MinHeight = 1.5;
 
     private static readonly Ink Cut = new(PictureColours.Black, 0.35);
     private static readonly Ink Wall = new(PictureColours.Grey, 0.2) { Dashes = [3, 1.5] };
@@ -20,7 +20,7 @@ internal static class TrimTemplates
     /// <summary>One for each of flange, ring and panel that the design has.</summary>
     /// <param name="design">The design.</param>
     /// <param name="title">What the job is called; empty for the outline's name.</param>
-    public static ImmutableArray<PaperTemplate> Of(BuckDesign design, string title = "")
+    public static ImmutableArray<PaperTemplate> Create(BuckDesign design, string title = "")
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(title);
@@ -44,8 +44,8 @@ internal static class TrimTemplates
     private static PaperTemplate Template(string heading, Region line, Region wall, string label, string view, string words) => new(
         new(heading, line.Bounds.With(wall.Bounds).Grown(2),
         [
-            .. wall.IsEmpty ? Array.Empty<PictureItem>() : [PictureShape.Of(wall, Wall)],
-            PictureShape.Of(line, Cut),
+            .. wall.IsEmpty ? Array.Empty<PictureItem>() : [PictureShape.FromRegion(wall, Wall)],
+            PictureShape.FromRegion(line, Cut),
             .. line.Islands.SelectMany(i => Label(i, label)),
         ]),
         [words, view]);
@@ -62,6 +62,6 @@ internal static class TrimTemplates
             (middle, height) = (widest.Centre, Helvetica.HeightToFit(label, widest.Radius * 1.6, height));
         }
 
-        if (height >= LeastHeight) yield return new(middle - new Vec2(0, height / 3), label, height, TextAlign.Middle, PictureColours.Grey);
+        if (height >= MinHeight) yield return new(middle - new Vec2(0, height / 3), label, height, TextAlign.Middle, PictureColours.Grey);
     }
 }

@@ -27,14 +27,14 @@ internal sealed class ThicknessBands
     /// <param name="part">The part.</param>
     /// <param name="scale">The bands' limits.</param>
     /// <param name="map">Where a point stands on paper.</param>
-    public static IEnumerable<PictureShape> Of(FormedPart part, ThicknessScale scale, Func<FormedPoint, Vec2> map)
+    public static IEnumerable<PictureShape> Draw(FormedPart part, ThicknessScale scale, Func<FormedPoint, Vec2> map)
     {
         var bands = new ThicknessBands(part, scale, map);
         for (var band = 0; band < ThicknessColours.Count; band++)
         {
             var outlines = bands.Outlines(band);
             // A hairline of the same colour, so that no white shows between bands.
-            if (outlines.Length > 0) yield return new(outlines, new(ThicknessColours.Of(band), 0.08, ThicknessColours.Of(band)));
+            if (outlines.Length > 0) yield return new(outlines, new(ThicknessColours.ForBand(band), 0.08, ThicknessColours.ForBand(band)));
         }
     }
 

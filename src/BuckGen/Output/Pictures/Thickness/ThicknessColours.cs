@@ -13,7 +13,7 @@ internal static class ThicknessColours
     public static int Count => Colours.Length;
 
     /// <summary>A band's colour, from 0 for the thinnest.</summary>
-    public static string Of(int band) => Colours[band];
+    public static string ForBand(int band) => Colours[band];
 
     /// <summary>
     /// The colour between bands at a share of the way from the thinnest to the thickest, as red, green and blue from 0 to 1.

@@ -12,23 +12,23 @@ namespace BuckGen.Output.Pictures.Thickness;
 /// </summary>
 public static class ThicknessMap
 {
-    private const double Tallest = 150, Below = 26, Above = 10;
+    private const double MaxHeight = 150, Below = 26, Above = 10;
 
     private static readonly Ink Edge = new(PictureColours.Black, 0.3), Frame = new(PictureColours.Grey, 0.25) { Dashes = [3, 1.5] };
 
     /// <summary>The picture; null for a design whose part was not predicted, or not to the end.</summary>
     /// <param name="design">The design.</param>
-    public static Picture? Of(BuckDesign design)
+    public static Picture? Draw(BuckDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
         if (design.Formed is not { IsConverged: true } part) return null;
         var real = part.Points.Aggregate(Bounds.Nothing, (b, p) => b.With(new Vec2(p.X, p.Y)));
-        var view = PaperView.Centred(real, Tallest, Below, 0);
+        var view = PaperView.Centred(real, MaxHeight, Below, 0);
         var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
-        var scale = ThicknessScale.Of(part);
+        var scale = ThicknessScale.ForPart(part);
         return new("Predicted thickness, seen from above", page,
         [
-            .. ThicknessBands.Of(part, scale, p => view.Map.Apply(new(p.X, p.Y))),
+            .. ThicknessBands.Draw(part, scale, p => view.Map.Apply(new(p.X, p.Y))),
             .. Outlines(design, view),
             new PictureShape([new(Loop.Rectangle(real).Transformed(view.Map).Segments, true)], Frame),
             .. Places(part, view),
@@ -41,7 +41,7 @@ public static class ThicknessMap
     /// <summary>Face and foot of the walls, which lie under the colours.</summary>
     private static IEnumerable<PictureItem> Outlines(BuckDesign design, PaperView view) =>
         ((IEnumerable<Region>)[design.Footprint, .. design.Solid is { } solid ? [solid.Shape.At(solid.Shape.Face)] : Array.Empty<Region>()])
-            .Where(r => !r.IsEmpty).Select(r => PictureShape.Of(r.Transformed(view.Map), Edge));
+            .Where(r => !r.IsEmpty).Select(r => PictureShape.FromRegion(r.Transformed(view.Map), Edge));
 
     private static ImmutableArray<PictureItem> Places(FormedPart part, PaperView view)
     {

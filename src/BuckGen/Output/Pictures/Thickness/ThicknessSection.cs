@@ -12,24 +12,24 @@ namespace BuckGen.Output.Pictures.Thickness;
 /// </summary>
 internal static class ThicknessSection
 {
-    private const double Tallest = 70, CurveHeight = 45, CurveBelow = 30, Between = 12, Above = 12, Left = 14;
+    private const double MaxHeight = 70, CurveHeight = 45, CurveBelow = 30, Between = 12, Above = 12, Left = 14;
 
     private static readonly Ink Wood = new(PictureColours.Grey, 0.2, PictureColours.Wood), Part = new(null, 0, PictureColours.Board);
     private static readonly Ink Axis = new(PictureColours.Black, 0.25), Grid = new(PictureColours.Grey, 0.15) { Dashes = [1.5, 1] }, Curve = new(PictureColours.Measure, 0.5);
 
     /// <summary>The picture; null for a design whose part was not predicted, or not to the end.</summary>
-    public static Picture? Of(BuckDesign design)
+    public static Picture? Draw(BuckDesign design)
     {
         if (design.Formed is not { IsConverged: true } part || SectionPicture.CutAt(design) is not { } cut || SheetSection.AtY(part, cut) is not [var line, ..] lines) return null;
-        var view = PaperView.Centred(design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(new Bounds(l.Region.Bounds.MinX, 0, l.Region.Bounds.MaxX, design.Height))).With(new Bounds(part.Points.Min(p => p.X), 0, part.Points.Max(p => p.X), design.Height)), Tallest, CurveBelow + CurveHeight + Between, 0);
-        var scale = ThicknessScale.Of(part);
+        var view = PaperView.Centred(design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(new Bounds(l.Region.Bounds.MinX, 0, l.Region.Bounds.MaxX, design.Height))).With(new Bounds(part.Points.Min(p => p.X), 0, part.Points.Max(p => p.X), design.Height)), MaxHeight, CurveBelow + CurveHeight + Between, 0);
+        var scale = ThicknessScale.ForPart(part);
         var page = new Bounds(0, 0, PaperView.PageWidth, view.Corner.Y + view.Height + Above);
         return new("Thickness along section A-A", page,
         [
-            .. design.Layers.SelectMany(l => LevelCut.Of(l.Region, cut).Select(s =>
+            .. design.Layers.SelectMany(l => LevelCut.Find(l.Region, cut).Select(s =>
                 new PictureShape([new(Loop.Rectangle(new(s.From, l.Bottom, s.To, l.Top)).Transformed(view.Map).Segments, true)], Wood))),
             .. lines.SelectMany(l => Sheet(l, scale, view)),
-            .. CurveOf(line, part, LevelCut.Of(design.Footprint, cut)),
+            .. CurveOf(line, part, LevelCut.Find(design.Footprint, cut)),
             .. scale.Legend(new(PaperView.Margin + 4, 8)),
             new PictureText(new(PaperView.Margin, page.MaxY - 4), "Section A-A with the formed sheet, and its thickness along the section (grey: the part)", TextLines.Height, TextAlign.Start, PictureColours.Black),
             view.ScaleAt(page.MaxY - 4),
@@ -45,7 +45,7 @@ internal static class ThicknessSection
         {
             var band = Band(to - 1);
             if (to + 1 < line.Length && Band(to) == band) continue;
-            yield return Way(places, from, to, new(ThicknessColours.Of(band), 1));
+            yield return Way(places, from, to, new(ThicknessColours.ForBand(band), 1));
             from = to;
         }
 
@@ -64,7 +64,7 @@ internal static class ThicknessSection
         foreach (var span in footprint)
         {
             var on = line.Where(p => p.X >= span.From - 1e-6 && p.X <= span.To + 1e-6).ToArray();
-            if (on.Length > 1) yield return new PictureShape([new(Loop.Rectangle(Bounds.Of(At(on[0].ArcLength, 0), At(on[^1].ArcLength, most))).Segments, true)], Part);
+            if (on.Length > 1) yield return new PictureShape([new(Loop.Rectangle(Bounds.FromCorners(At(on[0].ArcLength, 0), At(on[^1].ArcLength, most))).Segments, true)], Part);
         }
         foreach (var mark in AxisMarks.Along(part.Gauge, 4))
         {

@@ -44,14 +44,14 @@ public static class ProcessCard
             .. Predicted(plan.Design.Formed),
             CardText.Line($"Expect      formed sizes within {plan.Design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand within {plan.Design.Sizing.TrimmedTolerance:0.##} mm either way"),
         ];
-        foreach (var line in head) text.Append(VisibleText.Of(line)).Append('\n');
+        foreach (var line in head) text.Append(VisibleText.Escape(line)).Append('\n');
         foreach (var section in Before.Concat(further).Concat(After))
         {
-            var (lines, failure) = ForeignCode.Call(section, () => section.Title, () => SectionAnswer.Of(section, plan));
+            var (lines, failure) = ForeignCode.Call(section, () => section.Title, () => SectionResult.GetLines(section, plan));
             if (failure is not null) failures.Add(failure);
             if (lines.IsDefaultOrEmpty) continue;
-            text.Append('\n').Append(VisibleText.Of(section.Title.ToUpperInvariant())).Append('\n');
-            foreach (var line in lines.Select(l => VisibleText.Of(l)).SelectMany(l => l.Length <= PageWidth ? [l] : TextLines.Wrap(l, LineLength))) text.Append(line).Append('\n');
+            text.Append('\n').Append(VisibleText.Escape(section.Title.ToUpperInvariant())).Append('\n');
+            foreach (var line in lines.Select(l => VisibleText.Escape(l)).SelectMany(l => l.Length <= PageWidth ? [l] : TextLines.Wrap(l, LineLength))) text.Append(line).Append('\n');
         }
 
         return ([.. Encoding.UTF8.GetBytes(text.ToString())], [.. failures]);

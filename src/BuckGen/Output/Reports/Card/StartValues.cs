@@ -27,10 +27,10 @@ internal sealed class StartValues : IReportSection
     public string Title => "Start values";
 
     public IEnumerable<string> Lines(CutPlan plan) => plan.Design.Spec.Sheet?.Plastic is { } plastic
-        ? Of(plan.Design, plastic)
+        ? Compute(plan.Design, plastic)
         : ["Name the plastic ([sheet] plastic = \"petg\") for temperatures and times."];
 
-    private static IEnumerable<string> Of(BuckDesign design, CatalogPlastic plastic)
+    private static IEnumerable<string> Compute(BuckDesign design, CatalogPlastic plastic)
     {
         if (plastic is { FormingLower: { } lower, FormingUpper: { } upper })
             yield return CardText.Line($"Forming     {(plastic.FormingNormal is { } normal ? CardText.Between(normal.Low, normal.High) : CardText.Between(lower, upper))} C; never below {lower:0}, never above {upper:0} C");

@@ -14,8 +14,8 @@ internal static class DrawingSections
     {
         var design = plan.Design;
         page.Raw("<h2 id=\"drawings\">Drawings</h2>\n<p class=\"small\">First-angle views: the plan is seen from above, the section from the front. Sizes in mm, inches in brackets. Scales hold on paper, printed at 100 %.</p>\n");
-        if (SectionPicture.Of(design) is { } section) Figure(page, section, "Section A-A through the layers as they are cut; the blue line is the wall after sanding.");
-        if (StackPicture.Of("The layers lifted apart", design.Layers) is { } stack) Figure(page, stack, "The layers lifted apart, lowest below.");
+        if (SectionPicture.Draw(design) is { } section) Figure(page, section, "Section A-A through the layers as they are cut; the blue line is the wall after sanding.");
+        if (StackPicture.Draw("The layers lifted apart", design.Layers) is { } stack) Figure(page, stack, "The layers lifted apart, lowest below.");
         if (!models.IsEmpty) AddView(page, models);
         if (design.Formed is { } part) WallSection.Add(page, design, part);
         AddLayers(page, "layers", "Layers", design.Layers);
@@ -23,12 +23,12 @@ internal static class DrawingSections
         if (jigs.Length > 0)
         {
             AddLayers(page, "jigs", "Jigs and panel", jigs);
-            if (design.Jig is { } jig && StackPicture.Of("The trim jig lifted apart", [.. jig.Bed is { } bed ? [bed with { Bottom = 0, Top = bed.Thickness }] : Array.Empty<Layer>(), .. Raised(jig.Core, jig.Bed), .. Raised(jig.Ring, jig.Bed)]) is { } assembly)
+            if (design.Jig is { } jig && StackPicture.Draw("The trim jig lifted apart", [.. jig.Bed is { } bed ? [bed with { Bottom = 0, Top = bed.Thickness }] : Array.Empty<Layer>(), .. Raised(jig.Core, jig.Bed), .. Raised(jig.Ring, jig.Bed)]) is { } assembly)
                 Figure(page, assembly, "The trim jig lifted apart: the core is glued on the bed, the part goes over it, the ring round both.");
         }
 
         page.Raw("<h2 id=\"sheets\">Sheets to cut</h2>\n<div class=\"pair\">\n");
-        foreach (var sheet in plan.Sheets) Figure(page, CutPicture.Of(sheet), FormattableString.Invariant($"Sheet {sheet.Number}: {sheet.Stock.Name}, {sheet.Utilisation * 100:0} % used. Parts: {string.Join(", ", sheet.Placements.Select(p => p.Part.Name))}."));
+        foreach (var sheet in plan.Sheets) Figure(page, CutPicture.Draw(sheet), FormattableString.Invariant($"Sheet {sheet.Number}: {sheet.Stock.Name}, {sheet.Utilisation * 100:0} % used. Parts: {string.Join(", ", sheet.Placements.Select(p => p.Part.Name))}."));
         page.Raw("</div>\n");
     }
 
@@ -51,7 +51,7 @@ internal static class DrawingSections
     private static void AddLayers(Html page, string id, string heading, IReadOnlyList<Layer> layers)
     {
         page.Line($"<h2 id=\"{id}\">{heading}</h2>").Raw("<div class=\"pair\">\n");
-        foreach (var layer in layers) Figure(page, CutPicture.Of(layer), Words(layer));
+        foreach (var layer in layers) Figure(page, CutPicture.Draw(layer), Words(layer));
         page.Raw("</div>\n");
     }
 

@@ -25,7 +25,7 @@ internal static class FindingSection
             page.Raw("</ol>\n");
         }
 
-        DrawingSections.Figure(page, PlanPicture.Of(plan.Design, InOrder(plan, failed)), "The buck from above. Numbered rings are the places of the findings above; the chain line A-A is where the section is cut.");
+        DrawingSections.Figure(page, PlanPicture.Draw(plan.Design, InOrder(plan, failed)), "The buck from above. Numbered rings are the places of the findings above; the chain line A-A is where the section is cut.");
     }
 
     /// <summary>The findings in the order in which the summary has them, so that the numbers agree.</summary>

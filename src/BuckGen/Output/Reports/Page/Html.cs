@@ -26,7 +26,7 @@ internal sealed class Html
     }
 
     /// <summary>Text that can stand between tags and in attributes.</summary>
-    public static string Escaped(string text) => WebUtility.HtmlEncode(VisibleText.Of(text));
+    public static string Escaped(string text) => WebUtility.HtmlEncode(VisibleText.Escape(text));
 
     /// <summary>Several lines of text, for where line breaks count.</summary>
     public static string EscapedLines(string text) => WebUtility.HtmlEncode(VisibleText.Lines(text));

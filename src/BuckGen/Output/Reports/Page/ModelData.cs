@@ -14,14 +14,14 @@ namespace BuckGen.Output.Reports.Page;
 internal sealed record ModelData(string Name, string Data, bool IsColoured)
 {
     /// <summary>A solid, which the viewer shades by height.</summary>
-    public static ModelData Of(string name, SolidMesh mesh) => Of(name,
+    public static ModelData FromMesh(string name, SolidMesh mesh) => Encode(name,
         mesh.Points.SelectMany(p => (double[])[p.X, p.Y, p.Z]), mesh.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C]), []);
 
     /// <summary>A formed sheet in the colours of its thickness.</summary>
-    public static ModelData Of(string name, FormedPart part)
+    public static ModelData FromPart(string name, FormedPart part)
     {
-        var scale = ThicknessScale.Of(part);
-        return Of(name, part.Points.SelectMany(p => (double[])[p.X, p.Y, p.Z]), part.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C]),
+        var scale = ThicknessScale.ForPart(part);
+        return Encode(name, part.Points.SelectMany(p => (double[])[p.X, p.Y, p.Z]), part.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C]),
             part.Points.SelectMany(p => Parts(scale.ColourOf(p.Thickness))));
 
         static byte[] Parts((double Red, double Green, double Blue) c) => [Part(c.Red), Part(c.Green), Part(c.Blue), 255];
@@ -31,7 +31,7 @@ internal sealed record ModelData(string Name, string Data, bool IsColoured)
     /// <summary>Several, in the order of their buttons.</summary>
     public static string All(ImmutableArray<ModelData> models) => $"[{string.Join(",", models.Select(m => m.Data))}]";
 
-    private static ModelData Of(string name, IEnumerable<double> places, IEnumerable<int> corners, IEnumerable<byte> colours)
+    private static ModelData Encode(string name, IEnumerable<double> places, IEnumerable<int> corners, IEnumerable<byte> colours)
     {
         float[] points = [.. places.Select(p => (float)p)];
         uint[] triangles = [.. corners.Select(c => (uint)c)];

@@ -10,8 +10,8 @@ internal static class WallSection
     public static void Add(Html page, BuckDesign design, FormedPart part)
     {
         page.Raw("<h2 id=\"wall\">Predicted wall</h2>\n").Line($"<p>{Words(part)}</p>");
-        if (ThicknessMap.Of(design) is { } map) DrawingSections.Figure(page, map, "How thick the sheet ends up, seen from above. Steep walls are narrow from here; the section and the model show them.");
-        if (ThicknessSection.Of(design) is { } section) DrawingSections.Figure(page, section, part.Spec.Friction is null ? "The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they are drawn." : "The sheet along section A-A.");
+        if (ThicknessMap.Draw(design) is { } map) DrawingSections.Figure(page, map, "How thick the sheet ends up, seen from above. Steep walls are narrow from here; the section and the model show them.");
+        if (ThicknessSection.Draw(design) is { } section) DrawingSections.Figure(page, section, part.Spec.Friction is null ? "The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they are drawn." : "The sheet along section A-A.");
         if (part.IsConverged) page.Line($"<p class=\"small\">{Method(part)}</p>");
     }
 

@@ -34,8 +34,8 @@ public partial class HtmlReportTests
     [Fact]
     public void The_policy_lets_in_its_own_style_and_script_and_no_other()
     {
-        var design = BuckDesign.Create(Outline.Of("plate", Formed.Rectangle(100, 60)), Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [Formed.Mdf6] });
-        var page = Page(OutputFiles.Of(CutPlan.Create(design, new()), new() { Model = true }));
+        var design = BuckDesign.Create(Outline.FromRegion("plate", Formed.Rectangle(100, 60)), Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [Formed.Mdf6] });
+        var page = Page(OutputFiles.Create(CutPlan.Create(design, new()), new() { Model = true }));
 
         foreach (var (tag, directive) in (ReadOnlySpan<(string, string)>)[("style", "style-src"), ("script", "script-src")])
         {
@@ -48,10 +48,10 @@ public partial class HtmlReportTests
     public void What_comes_from_a_file_is_escaped()
     {
         const string Nasty = "<img src=x onerror=alert(1)> & \"quotes\" 'too'";
-        var outline = Outline.Of(Nasty, Formed.Rectangle(100, 60));
+        var outline = Outline.FromRegion(Nasty, Formed.Rectangle(100, 60));
         var spec = Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [new(Nasty, 6, 600, 400)], Checks = new() { Silenced = [new("corner-sharp", Nasty)] } };
 
-        var page = Page(OutputFiles.Of(CutPlan.Create(BuckDesign.Create(outline, spec), new(Machine.Router)), new(Nasty)));
+        var page = Page(OutputFiles.Create(CutPlan.Create(BuckDesign.Create(outline, spec), new(Machine.Router)), new(Nasty)));
 
         Assert.DoesNotContain("<img", page);
         Assert.Equal(Nasty, Parsed(page).Descendants("h1").Single().Value);
@@ -61,9 +61,9 @@ public partial class HtmlReportTests
     public void A_finding_leads_to_its_ring_and_the_ring_back()
     {
         var close = Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Rectangle(new(62, 0, 122, 60))]);
-        var plan = CutPlan.Create(BuckDesign.Create(Outline.Of("close", close), Formed.Spec(BuckKind.Male, 36, 5) with { OutlineAt = OutlineAt.Base }), new());
+        var plan = CutPlan.Create(BuckDesign.Create(Outline.FromRegion("close", close), Formed.Spec(BuckKind.Male, 36, 5) with { OutlineAt = OutlineAt.Base }), new());
 
-        var page = Parsed(Page(OutputFiles.Of(plan, new(), force: true)));
+        var page = Parsed(Page(OutputFiles.Create(plan, new(), force: true)));
 
         var findings = page.Descendants("li").Where(l => ((string?)l.Attribute("id"))?.StartsWith("finding-", StringComparison.Ordinal) == true).ToArray();
         Assert.Equal(plan.AllFindings.Length, findings.Length);
