@@ -120,11 +120,11 @@ public sealed class CheckAndInspectTests : Workshop
         var specks = Write("specks.svg", Plate.Replace("r=\"12\"", "r=\"0.07\"", StringComparison.Ordinal));
 
         Assert.Contains("2 closed loops", Cli.Run("inspect", specks).Out);
-        var run = Cli.Run("inspect", specks, "--smallest-loop", "0.15mm");
+        var run = Cli.Run("inspect", specks, "--min-loop-width", "0.15mm");
 
         Assert.Contains("1 closed loop: 1 island, 0 holes", run.Out);
         Assert.Contains("1 closed path narrower than 0.15 mm was left out", run.Out);
-        Cli.Run("inspect", specks, "--smallest-loop", "11mm").AssertRefused("from 0 to 10 mm");
+        Cli.Run("inspect", specks, "--min-loop-width", "11mm").AssertRefused("from 0 to 10 mm");
     }
 
     [Fact]

@@ -19,7 +19,7 @@ public sealed class FormTests : Workshop
     [Fact]
     public void It_answers_in_JSON_and_draws_a_map()
     {
-        var run = Cli.Run(["form", Write("plate.svg", Plate), .. Sheet, "--least-wall", "0.6mm", "--stepped", "--map", At("map.svg"), "--json"]);
+        var run = Cli.Run(["form", Write("plate.svg", Plate), .. Sheet, "--min-wall", "0.6mm", "--stepped", "--map", At("map.svg"), "--json"]);
 
         var formed = run.Json.GetProperty("formed");
         Assert.True(formed.GetProperty("stepped").GetBoolean());

@@ -33,7 +33,7 @@ public sealed class MakeTests : Workshop
     {
         Write("plate.svg", Plate);
         Cli.Run("make", Write("job.toml", PlateJob), "--out", At("a")).AssertDone();
-        Cli.Run("buck", At("plate.svg"), "--depth", "24mm", "--stock", "12mm", "--sheet", "600x400mm", "--out", At("b")).AssertDone();
+        Cli.Run("buck", At("plate.svg"), "--depth", "24mm", "--stock", "12mm", "--board", "600x400mm", "--out", At("b")).AssertDone();
 
         Assert.Equal(File.ReadAllBytes(At("a/layers/layer-01.dxf")), File.ReadAllBytes(At("b/layers/layer-01.dxf")));
     }

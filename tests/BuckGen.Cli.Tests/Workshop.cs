@@ -27,7 +27,7 @@ public abstract class Workshop : IDisposable
         [[stock]]
         name = "MDF 12"
         thickness = "12mm"
-        sheet = ["600mm", "400mm"]
+        board = ["600mm", "400mm"]
         """;
 
     protected string Folder { get; } = Directory.CreateTempSubdirectory("buckgen-cli-").FullName;

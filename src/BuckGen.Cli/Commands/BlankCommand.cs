@@ -18,7 +18,7 @@ internal static class BlankCommand
             Examples =
             [
                 "buckgen blank tray.dxf --depth 36mm --stock 6mm --gauge 1mm",
-                "buckgen blank tray.dxf --depth 36mm --stock 6mm --plastic-sheet 1220x610mm",
+                "buckgen blank tray.dxf --depth 36mm --stock 6mm --sheet-size 1220x610mm",
             ],
         };
         command.Add(outline);

@@ -32,7 +32,7 @@ internal sealed class BuckOptions
 
     private readonly Option<string?> catalogFile = CatalogFiles.Option();
 
-    private readonly Option<string?> sheet = new("--sheet")
+    private readonly Option<string?> sheet = new("--board")
     {
         Description = "Size of a whole sheet, such as 600x400mm; without it that size is assumed.", HelpName = "WIDTHxHEIGHT",
     };
@@ -101,7 +101,7 @@ internal sealed class BuckOptions
     {
         var deep = parsed.GetValue(depth)
             ?? throw new UsageException("--depth is missing; give the depth of the part, such as --depth 36mm.");
-        var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse("--sheet", text) : null as (double Width, double Height)?;
+        var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse("--board", text) : null as (double Width, double Height)?;
         var catalog = extensions.Catalog;
         Stock StockOf(string text) => BuckOptions.StockOf(text, size, catalog);
         var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(StockOf).ToImmutableArray();

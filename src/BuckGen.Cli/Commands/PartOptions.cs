@@ -17,11 +17,11 @@ internal sealed class PartOptions
     }.WithCompletions(CatalogFiles.Plastics);
 
     private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet before forming.", Defaults.Gauge);
-    private readonly Option<double?> minWall = QuantityOption.Length("--least-wall", "Thinnest wall you want of the formed part; the results state the gauge for it, as a mean and as predicted.");
+    private readonly Option<double?> minWall = QuantityOption.Length("--min-wall", "Thinnest wall you want of the formed part; the results state the gauge for it, as a mean and as predicted.");
     private readonly Option<Drawn?> drawn = QuantityOption.Choice("--drawn", "What the drawing shows:", Drawn.Buck);
     private readonly Option<string?> frame = new("--frame") { Description = "Clear opening of the clamp frame, such as 300x200mm.", HelpName = "WIDTHxHEIGHT" };
     private readonly Option<double?> travel = QuantityOption.Length("--travel", "How far the former lifts the buck.");
-    private readonly Option<string[]> sizes = new("--plastic-sheet")
+    private readonly Option<string[]> sizes = new("--sheet-size")
     {
         Description = "Sizes in which the plastic sheet is sold, such as 1220x610mm.", HelpName = "WIDTHxHEIGHT", AllowMultipleArgumentsPerToken = true,
     };
@@ -52,7 +52,7 @@ internal sealed class PartOptions
                     : null,
                 Gauge = parsed.GetValue(gauge) ?? Defaults.Gauge,
                 MinWall = parsed.GetValue(minWall),
-                Sizes = [.. (parsed.GetValue(sizes) ?? []).Select(s => ToSheetSize(SizeText.Parse("--plastic-sheet", s)))],
+                Sizes = [.. (parsed.GetValue(sizes) ?? []).Select(s => ToSheetSize(SizeText.Parse("--sheet-size", s)))],
             },
             Former = buck.Former with
             {

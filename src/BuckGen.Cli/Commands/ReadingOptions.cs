@@ -25,7 +25,7 @@ internal sealed class ReadingOptions
         "--tolerance", "How near lines and arcs follow drawn curves.", Tolerance.Default.Chord);
 
     private readonly Option<double?> minLoopWidth = QuantityOption.Length(
-        "--smallest-loop", "Closed loops narrower than this are left out, such as specks below the kerf.", OutlineOptions.Default.MinLoopWidth);
+        "--min-loop-width", "Closed loops narrower than this are left out, such as specks below the kerf.", OutlineOptions.Default.MinLoopWidth);
 
     public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Drawing, units, layers, join, tolerance, minLoopWidth);
 

@@ -22,7 +22,7 @@ internal static class FinishTables
             Plastic = plastic,
             Gauge = table.Length("gauge", defaults.Gauge),
             PricePerSquareMetre = table.OptionalNumber("price") ?? plastic?.Price,
-            MinWall = table.OptionalLength("least-wall"),
+            MinWall = table.OptionalLength("min-wall"),
             Sizes = [.. table.LengthLists("sizes", 2, "[[\"1220mm\", \"610mm\"]]").Select(s => new SheetSize(s[0], s[1]))],
         };
     }

@@ -61,7 +61,7 @@ public static class JobFile
         var sheets = stock.Select(s => ReadStock(s, catalog)).ToImmutableArray();
         var title = root.Text("title", Path.GetFileNameWithoutExtension(name));
         var reading = new OutlineOptions(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")],
-            outline.Length("smallest-loop", OutlineOptions.Default.MinLoopWidth)) { Formats = extensions.OutlineFormats };
+            outline.Length("min-loop-width", OutlineOptions.Default.MinLoopWidth)) { Formats = extensions.OutlineFormats };
         var (forming, predict) = FinishTables.Forming(Table("forming"));
         var job = new Job(
             title,
@@ -138,7 +138,7 @@ public static class JobFile
             ? catalog.FindStock(id) ?? throw table.Fault(table.Line, $"the stock \"{id}\" is not in the catalog; see 'buckgen catalog'")
             : null;
         var thickness = known is null ? table.RequiredLength("thickness") : table.Length("thickness", known.Thickness);
-        var sheet = table.Size("sheet");
+        var sheet = table.Size("board");
         var name = table.Text("name", known?.Name ?? FormattableString.Invariant($"{thickness:0.###} mm"));
         var (width, height) = sheet ?? (Stock.UsualWidth, Stock.UsualHeight);
         return new(name, thickness, width, height)

@@ -75,7 +75,7 @@ internal static class VentTables
         {
             Width = table.Length("width", defaults.Width),
             PortDiameter = table.Length("port-diameter", defaults.PortDiameter),
-            MaxBow = table.Length("largest-bow", defaults.MaxBow),
+            MaxBow = table.Length("max-bow", defaults.MaxBow),
             Port = table.Size("port") is { } port ? new Vec2(port.Width, port.Height) : null,
         };
     }

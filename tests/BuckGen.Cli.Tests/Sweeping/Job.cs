@@ -23,7 +23,7 @@ internal static class Job
         Put(0.2, "letter-height", () => RandomSource.Text(dice.Between(2, 50)));
         Length(0.3, "block-margin", 0.1, 500);
         lines.AddRange(["[[stock]]", "name = \"A\"", $"thickness = \"{RandomSource.Text(thick)}mm\""]);
-        Sizes(0.6, "sheet", 20, 5000);
+        Sizes(0.6, "board", 20, 5000);
         Put(0.3, "price", () => RandomSource.Text(dice.Size(0.01, 1e6)));
         Put(0.3, "cut-feed", () => RandomSource.Text(dice.Size(1, 1e5)));
         var plate = Table(0.7, "base", "stock = \"A\"");
@@ -49,7 +49,7 @@ internal static class Job
                 Word(0.5, "kind", "channels", size < 100 ? "feet" : "channels");
                 Length(0.3, "width", 3, 100);
                 Length(0.3, "port-diameter", 3, 200);
-                Length(0.3, "largest-bow", 0.01, 5);
+                Length(0.3, "max-bow", 0.01, 5);
             }
 
             if (Table(0.3, "vacuum"))
@@ -71,7 +71,7 @@ internal static class Job
         {
             Word(0.4, "plastic", "petg", "hips", "abs", "pc");
             Length(0.6, "gauge", 0.1, 25);
-            Length(0.3, "least-wall", 0.02, 25);
+            Length(0.3, "min-wall", 0.02, 25);
             Put(0.3, "price", () => RandomSource.Text(dice.Size(0.01, 1e5)));
             Put(0.3, "sizes", () => $"[[{RandomSource.Text(dice.Size(50, 5000))}, {RandomSource.Text(dice.Size(50, 5000))}]]");
         }
@@ -133,12 +133,12 @@ internal static class Job
 
         if (Table(0.3, "rates"))
         {
-            foreach (var key in (string[])["labour", "machine", "mark-feed", "path-seconds", "sheet-minutes", "drill-seconds", "glue-minutes"])
+            foreach (var key in (string[])["labour", "machine", "mark-feed", "path-seconds", "board-minutes", "drill-seconds", "glue-minutes"])
                 Put(0.5, key, () => RandomSource.Text(dice.Chance(0.1) ? 0 : dice.Size(0.001, 1e6)));
         }
 
         if (Table(0.3, "checks"))
-            foreach (var key in (string[])["web-gap", "deepest-male", "deepest-female", "largest-draw", "largest-thinning", "least-corner", "largest-step", "least-frame-gap"])
+            foreach (var key in (string[])["web-gap", "max-depth-male", "max-depth-female", "max-draw", "max-thinning", "min-corner", "max-step", "min-frame-gap"])
                 Put(0.3, key, () => RandomSource.Text(dice.Size(1, 10)));
         if (Table(0.3, "dowels"))
         {

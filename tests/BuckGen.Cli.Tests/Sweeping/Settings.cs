@@ -11,7 +11,7 @@ internal static class Settings
     public static string[] CreateRandom(RandomSource dice, double size)
     {
         var command = dice.One(Commands);
-        if (command == "inspect") return [command, .. Maybe(dice, 0.3, "--tolerance", dice.Length(0.0005, 1)), .. Maybe(dice, 0.3, "--join", dice.Length(0.001, 5)), .. Maybe(dice, 0.3, "--smallest-loop", dice.Length(0.001, 20))];
+        if (command == "inspect") return [command, .. Maybe(dice, 0.3, "--tolerance", dice.Length(0.0005, 1)), .. Maybe(dice, 0.3, "--join", dice.Length(0.001, 5)), .. Maybe(dice, 0.3, "--min-loop-width", dice.Length(0.001, 20))];
         var thick = dice.Size(0.3, 60);
         // Few boards mostly, so that a run stays short.
         var boards = dice.Chance(0.1) ? 40 : 8;
@@ -34,7 +34,7 @@ internal static class Settings
             .. Maybe(dice, 0.3, "--kerf", dice.Length(0.01, 2)),
             .. Maybe(dice, 0.2, "--spacing", dice.Length(0.1, 100)),
             .. Maybe(dice, 0.2, "--edge-margin", dice.Length(0.1, 50)),
-            .. Maybe(dice, 0.5, "--sheet", $"{RandomSource.Text(dice.Size(20, 5000))}x{RandomSource.Text(dice.Size(20, 5000))}mm"),
+            .. Maybe(dice, 0.5, "--board", $"{RandomSource.Text(dice.Size(20, 5000))}x{RandomSource.Text(dice.Size(20, 5000))}mm"),
             .. Maybe(dice, 0.2, "--dxf", dice.One("r12", "r2000")),
             .. Maybe(dice, 0.2, "--svg"), .. Maybe(dice, 0.2, "--model"), .. Maybe(dice, 0.2, "--drill", "ngc"),
             .. Maybe(dice, 0.2, "--tolerance", dice.Length(0.0005, 1)),
@@ -55,11 +55,11 @@ internal static class Settings
         all.AddRange([
             .. Maybe(dice, withVents || command == "jig" || withPart ? 1 : 0.5, "--gauge", dice.Length(0.1, 25)),
             .. Maybe(dice, 0.3, "--plastic", dice.One("petg", "hips", "abs", "pc")),
-            .. Maybe(dice, 0.3, "--least-wall", dice.Length(0.02, 25)),
+            .. Maybe(dice, 0.3, "--min-wall", dice.Length(0.02, 25)),
             .. Maybe(dice, withPart ? 1 : 0, "--drawn", dice.One("buck", "inside", "outside")),
             .. Maybe(dice, 0.3, "--frame", $"{RandomSource.Text(dice.Size(50, 5000))}x{RandomSource.Text(dice.Size(50, 5000))}mm"),
             .. Maybe(dice, 0.3, "--travel", dice.Length(1, 2000)),
-            .. Maybe(dice, 0.2, "--plastic-sheet", $"{RandomSource.Text(dice.Size(50, 5000))}x{RandomSource.Text(dice.Size(50, 5000))}mm"),
+            .. Maybe(dice, 0.2, "--sheet-size", $"{RandomSource.Text(dice.Size(50, 5000))}x{RandomSource.Text(dice.Size(50, 5000))}mm"),
         ]);
         if (command == "form") all.AddRange([.. Maybe(dice, 0.3, "--stepped"), .. Maybe(dice, 0.3, "--corner-ball", dice.Length(0.5, 50))]);
         if (command == "jig")

@@ -166,7 +166,7 @@ public partial class JobFileTests
             [[stock]]
             name = "oak"
             thickness = 9.2
-            sheet = ["24in", 300]
+            board = ["24in", 300]
             [[stock]]
             catalog = "mdf-3"
             thickness = "2.9mm"
@@ -221,7 +221,7 @@ public partial class JobFileTests
     [InlineData("[checks]\nsilence = [\"web-between\"]", "line 2", "\"silence\" must be a list such as")]
     [InlineData("[[stock]]\ncatalog = \"cheese\"", "line 1", "\"cheese\" is not in the catalog")]
     [InlineData("[[stock]]\nname = \"thin air\"", "line 1", "\"thickness\" is missing")]
-    [InlineData("[[stock]]\nthickness = 3\nsheet = [600]", "line 3", "\"sheet\" must be two lengths")]
+    [InlineData("[[stock]]\nthickness = 3\nboard = [600]", "line 3", "\"board\" must be two lengths")]
     [InlineData("[buck]\ndraft = 1979-05-27", "line 2", "must be an angle")]
     [InlineData("[buck]\ndraft = nan", "line 2", "must be an angle")]
     public void What_is_not_understood_is_refused_with_file_line_and_remedy(string wrong, string line, string says)

@@ -14,8 +14,8 @@ internal static class PlasticLimits
 {
     /// <summary>Least draft, degrees.</summary>
     public static Limit MinDraft(BuckSpec spec) => spec.Kind == BuckKind.Male
-        ? Choose(spec.Checks.MinDraftMale, spec, "draft-male-least", new(3, "design guidelines of a former"))
-        : Choose(spec.Checks.MinDraftFemale, spec, "draft-female-least", new(2, "design guidelines of a former"));
+        ? Choose(spec.Checks.MinDraftMale, spec, "min-draft-male", new(3, "design guidelines of a former"))
+        : Choose(spec.Checks.MinDraftFemale, spec, "min-draft-female", new(2, "design guidelines of a former"));
 
     /// <summary>From the least to the most draft that sources advise, degrees.</summary>
     public static FigureRange PublishedDraft(BuckSpec spec) => spec.Kind == BuckKind.Male

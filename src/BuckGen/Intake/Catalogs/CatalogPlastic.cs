@@ -30,7 +30,7 @@ public sealed record CatalogPlastic : CatalogEntry
     public double DraftMale => NumberOf("draft-male") ?? throw new InvalidOperationException($"The plastic {Id} has no draft.");
 
     /// <summary>Least draft for a male buck, degrees; null when not known.</summary>
-    public double? MinDraftMale => NumberOf("draft-male-least");
+    public double? MinDraftMale => NumberOf("min-draft-male");
 
     /// <summary>From the least to the most draft that sources advise for a male buck, degrees; null when not known.</summary>
     public FigureRange? DraftMalePublished => RangeOf("draft-male-published");
@@ -39,7 +39,7 @@ public sealed record CatalogPlastic : CatalogEntry
     public double? DraftFemale => NumberOf("draft-female");
 
     /// <summary>Least draft for a female buck, degrees; null when not known.</summary>
-    public double? MinDraftFemale => NumberOf("draft-female-least");
+    public double? MinDraftFemale => NumberOf("min-draft-female");
 
     /// <summary>From the least to the most draft that sources advise for a female buck, degrees; null when not known.</summary>
     public FigureRange? DraftFemalePublished => RangeOf("draft-female-published");

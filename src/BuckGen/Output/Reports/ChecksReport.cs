@@ -16,19 +16,19 @@ public sealed record ChecksReport(ImmutableArray<LimitReport> Limits, ImmutableA
         var (c, usual) = (spec.Checks, new CheckSpec());
         return new(
             [
-                ToLimit(spec.Kind == BuckKind.Male ? "least-draft-male" : "least-draft-female", PlasticLimits.MinDraft(spec), "degrees"),
-                ToLimit(spec.Kind == BuckKind.Male ? "deepest-male" : spec.Former.PlugGap is null ? "deepest-female" : "deepest-plugged", PlasticLimits.MaxDepthToWidth(spec), "times the width"),
+                ToLimit(spec.Kind == BuckKind.Male ? "min-draft-male" : "min-draft-female", PlasticLimits.MinDraft(spec), "degrees"),
+                ToLimit(spec.Kind == BuckKind.Male ? "max-depth-male" : spec.Former.PlugGap is null ? "max-depth-female" : "max-depth-plugged", PlasticLimits.MaxDepthToWidth(spec), "times the width"),
                 ToLimit("web-gap", c.WebGap, usual.WebGap, "times the depth", "guides of resin suppliers (from memory)"),
-                ToLimit("least-neck", c.MinNeck, usual.MinNeck, "mm", Practice),
-                ToLimit("largest-draw", c.MaxDraw, usual.MaxDraw, "times the area", Practice),
-                ToLimit("largest-thinning", c.MaxThinning, usual.MaxThinning, "times as thin", Practice),
-                ToLimit("least-mean-wall", c.MinMeanWall, usual.MinMeanWall, "mm", Practice),
-                ToLimit("least-corner", c.MinCorner, usual.MinCorner, "times the gauge", "design guidelines of a former"),
-                ToLimit("largest-step", c.MaxStep, usual.MaxStep, "times the formed thickness", Practice),
+                ToLimit("min-neck", c.MinNeck, usual.MinNeck, "mm", Practice),
+                ToLimit("max-draw", c.MaxDraw, usual.MaxDraw, "times the area", Practice),
+                ToLimit("max-thinning", c.MaxThinning, usual.MaxThinning, "times as thin", Practice),
+                ToLimit("min-mean-wall", c.MinMeanWall, usual.MinMeanWall, "mm", Practice),
+                ToLimit("min-corner", c.MinCorner, usual.MinCorner, "times the gauge", "design guidelines of a former"),
+                ToLimit("max-step", c.MaxStep, usual.MaxStep, "times the formed thickness", Practice),
                 ToLimit("grain-gauge", c.GrainGauge, usual.GrainGauge, "mm", Practice),
-                ToLimit("least-frame-gap", c.MinFrameGap, usual.MinFrameGap, "times the depth", Practice),
-                ToLimit("least-glue-land", c.MinGlueLand, usual.MinGlueLand, "mm", Practice),
-                ToLimit("least-panel-bridge", c.MinPanelBridge, usual.MinPanelBridge, "times the thickness", Practice),
+                ToLimit("min-frame-gap", c.MinFrameGap, usual.MinFrameGap, "times the depth", Practice),
+                ToLimit("min-glue-land", c.MinGlueLand, usual.MinGlueLand, "mm", Practice),
+                ToLimit("min-panel-bridge", c.MinPanelBridge, usual.MinPanelBridge, "times the thickness", Practice),
             ],
             c.Silenced);
     }
