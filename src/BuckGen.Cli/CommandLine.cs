@@ -9,6 +9,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;
+using BuckGen.Settings;
 
 namespace BuckGen.Cli;
 

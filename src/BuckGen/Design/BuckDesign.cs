@@ -8,6 +8,7 @@ using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
+using BuckGen.Settings;
 
 namespace BuckGen.Design;
 

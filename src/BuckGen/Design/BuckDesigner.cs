@@ -6,6 +6,7 @@ using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
+using BuckGen.Settings;
 
 namespace BuckGen.Design;
 

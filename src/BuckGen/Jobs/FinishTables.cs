@@ -3,6 +3,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
+using BuckGen.Settings;
 
 namespace BuckGen.Jobs;
 

@@ -6,6 +6,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Cases;
 using BuckGen.Fuzz.Tests.Laws;
 using BuckGen.Intake.Outlines;
+using BuckGen.Settings;
 using BuckGen.Tests.Intake.Fuzzing;
 
 namespace BuckGen.Fuzz.Tests.Runs;

@@ -9,6 +9,7 @@ using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Output.Files;
 using BuckGen.Output.Reports;
+using BuckGen.Settings;
 using BuckGen.Tests.Design.Bucks;
 using BuckGen.Tests.Design.Venting;
 using Xunit;

@@ -12,6 +12,7 @@ using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
 using BuckGen.Output.Files;
 using BuckGen.Output.Reports;
+using BuckGen.Settings;
 using BuckGen.Tests.Design.Venting;
 using Xunit;
 

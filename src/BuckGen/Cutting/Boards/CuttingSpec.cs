@@ -1,4 +1,5 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Settings;
 
 namespace BuckGen.Cutting.Boards;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Catalogs;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 

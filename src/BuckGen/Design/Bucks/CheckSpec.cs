@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 

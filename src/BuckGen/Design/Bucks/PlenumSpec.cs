@@ -1,4 +1,5 @@
 using BuckGen.Geometry;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Intake.Catalogs;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 

@@ -1,4 +1,5 @@
 using BuckGen.Intake.Catalogs;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 

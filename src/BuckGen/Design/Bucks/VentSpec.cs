@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Geometry;
 using BuckGen.Physics;
 using BuckGen.Physics.Air;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 

@@ -4,6 +4,7 @@ using BuckGen.Design.Forming;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Physics.Heat;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Trimming;
 

@@ -3,6 +3,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Intake.Healing;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Trimming;
 

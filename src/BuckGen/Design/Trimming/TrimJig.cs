@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Trimming;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Venting;
 

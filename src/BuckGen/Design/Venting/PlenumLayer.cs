@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Physics.Plates;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Venting;
 

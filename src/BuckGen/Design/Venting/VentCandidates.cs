@@ -2,6 +2,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Venting;
 

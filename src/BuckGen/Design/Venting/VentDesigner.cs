@@ -5,6 +5,7 @@ using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Physics.Air;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Venting;
 

@@ -1,6 +1,7 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Venting;
 

@@ -4,6 +4,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
+using BuckGen.Settings;
 using BuckGen.Tests.Design.Bucks;
 using Xunit;
 

@@ -1,5 +1,6 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design.Bucks;
+using BuckGen.Settings;
 using Xunit;
 
 namespace BuckGen.Tests.Cutting.Boards;

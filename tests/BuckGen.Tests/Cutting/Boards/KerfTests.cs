@@ -3,6 +3,7 @@ using BuckGen.Cutting.CutPaths;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
+using BuckGen.Settings;
 using BuckGen.Tests.Design.Bucks;
 using Xunit;
 

@@ -6,6 +6,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
+using BuckGen.Settings;
 using BuckGen.Tests.Design.Forming;
 using Xunit;
 

@@ -4,6 +4,7 @@ using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
 using BuckGen.Intake.Outlines;
+using BuckGen.Settings;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Bucks;

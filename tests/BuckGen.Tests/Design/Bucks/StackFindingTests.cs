@@ -2,6 +2,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
+using BuckGen.Settings;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Bucks;

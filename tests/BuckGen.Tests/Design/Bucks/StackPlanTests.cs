@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry.Tests;
 using BuckGen.Intake.Catalogs;
+using BuckGen.Settings;
 using CsCheck;
 using Xunit;
 

@@ -1,4 +1,5 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Settings;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Forming;

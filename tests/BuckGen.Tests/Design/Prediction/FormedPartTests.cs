@@ -6,6 +6,7 @@ using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
 using BuckGen.Output.Files;
+using BuckGen.Settings;
 using BuckGen.Tests.Design.Forming;
 using Xunit;
 

@@ -1,6 +1,7 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
+using BuckGen.Settings;
 using BuckGen.Tests.Design.Forming;
 using Xunit;
 

@@ -10,6 +10,7 @@ using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
+using BuckGen.Settings;
 using BuckGen.Tests.Design.Forming;
 using BuckGen.Tests.Design.Venting;
 using BuckGen.Tests.Intake.Outlines;

@@ -3,6 +3,7 @@ using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
+using BuckGen.Settings;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;

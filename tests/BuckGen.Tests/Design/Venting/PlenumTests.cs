@@ -10,6 +10,7 @@ using BuckGen.Dxf.Reading;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Output.Files;
+using BuckGen.Settings;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;

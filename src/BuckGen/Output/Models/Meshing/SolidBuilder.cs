@@ -1,5 +1,6 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
+using BuckGen.Settings;
 
 namespace BuckGen.Output.Models.Meshing;
 

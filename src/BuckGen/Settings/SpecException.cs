@@ -1,4 +1,4 @@
-namespace BuckGen.Design.Bucks;
+namespace BuckGen.Settings;
 
 /// <summary>A job that can't be worked on as written; the message names the value, the limit and the remedy.</summary>
 /// <param name="message">One clear line.</param>
