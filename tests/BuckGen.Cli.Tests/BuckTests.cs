@@ -5,12 +5,12 @@ namespace BuckGen.Cli.Tests;
 public sealed class BuckTests : Workshop
 {
     [Fact]
-    public void A_drawing_a_depth_and_a_sheet_are_enough()
+    public void A_drawing_a_depth_and_a_stock_are_enough()
     {
         var run = Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--out", At("out"));
 
         run.AssertDone();
-        Assert.Equal(["cut/sheet-01-12-mm.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "report.png", "summary.json"], Present("out"));
+        Assert.Equal(["cut/board-01-12-mm.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "report.png", "summary.json"], Present("out"));
         Assert.Contains("24 mm", run.Out);
         // The cautions stand under every buck.
         Assert.Contains("wood dust", run.Out);
@@ -115,7 +115,7 @@ public sealed class BuckTests : Workshop
         // What is taken away is told, on the side.
         Assert.Equal(0, second.Status);
         Assert.Contains("Removed 2 files of an earlier run", second.Error);
-        Assert.Equal(["cut/sheet-01-12-mm.dxf", "layers/layer-01.dxf", "layers/my notes.txt", "report.html", "report.png", "summary.json"], Present("out"));
+        Assert.Equal(["cut/board-01-12-mm.dxf", "layers/layer-01.dxf", "layers/my notes.txt", "report.html", "report.png", "summary.json"], Present("out"));
     }
 
     [Fact]

@@ -14,7 +14,7 @@ public sealed class CatalogTests : Workshop
         """;
 
     [Fact]
-    public void The_catalog_lists_sheets_and_plastics_with_their_sources()
+    public void The_catalog_lists_stocks_and_plastics_with_their_sources()
     {
         var run = Cli.Run("catalog");
 
@@ -72,7 +72,7 @@ public sealed class CatalogTests : Workshop
     }
 
     [Fact]
-    public void Options_may_name_sheets_of_ones_own()
+    public void Options_may_name_stocks_of_ones_own()
     {
         var (file, plate) = (Write("my.toml", Oak), Write("plate.svg", Plate));
 

@@ -85,7 +85,7 @@ public sealed class CheckAndInspectTests : Workshop
 
         Assert.Contains("Sharpest corner 53.13 degrees, an outside corner, at 5, 20", run.Out);
         Assert.Contains("Widths are right to ", run.Out);
-        Assert.Equal(JsonValueKind.Null, measures.GetProperty("smallestInsideRadius").ValueKind);
+        Assert.Equal(JsonValueKind.Null, measures.GetProperty("minInsideRadius").ValueKind);
         Assert.Equal("outside", measures.GetProperty("sharpestCorner").GetProperty("side").GetString());
         Assert.InRange(measures.GetProperty("error").GetDouble(), 1e-4, 0.01);
     }

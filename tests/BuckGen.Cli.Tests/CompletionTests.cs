@@ -27,7 +27,7 @@ public class CompletionTests
     [InlineData("catalog ")]
     [InlineData("buck sign.svg --stock ")]
     [InlineData("buck sign.svg --base ")]
-    public void Sheets_are_offered_by_their_words_in_the_catalog(string line) => Assert.Contains("mdf-6", Offered($"buckgen {line}"));
+    public void Stocks_are_offered_by_their_words_in_the_catalog(string line) => Assert.Contains("mdf-6", Offered($"buckgen {line}"));
 
     [Theory]
     [InlineData("bash")]

@@ -53,7 +53,7 @@ public sealed class FolderTests : Workshop
         Cli.Run("make", Write("job.toml", PlateJob), "--out", Folder).AssertDone();
         Cli.Run("make", At("job.toml"), "--out", Folder).AssertDone();
 
-        Assert.Equal(["cut/sheet-01-mdf-12.dxf", "job.toml", "layers/layer-01.dxf", "layers/layer-02.dxf", "plate.svg", "report.html", "report.png", "summary.json"], Present());
+        Assert.Equal(["cut/board-01-mdf-12.dxf", "job.toml", "layers/layer-01.dxf", "layers/layer-02.dxf", "plate.svg", "report.html", "report.png", "summary.json"], Present());
     }
 
     [Fact]

@@ -36,7 +36,7 @@ public sealed partial class ForeignTextTests : Workshop
             [cutting]
             machine = "router"
             [checks]
-            silence = [["sheet-size-assumed", {Toml($"reason {text.Text}")}]]
+            silence = [["board-size-assumed", {Toml($"reason {text.Text}")}]]
             """);
 
         var run = Cli.Run("make", At("job.toml"), "--out", At("out"));

@@ -12,7 +12,7 @@ public sealed class MakeTests : Workshop
         var run = Cli.Run("make", Write("job.toml", PlateJob));
 
         run.AssertDone();
-        Assert.Equal(["cut/sheet-01-mdf-12.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "report.png", "summary.json"], Present("out"));
+        Assert.Equal(["cut/board-01-mdf-12.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "report.png", "summary.json"], Present("out"));
     }
 
     [Fact]

@@ -34,9 +34,9 @@ public sealed class PluginTests : Workshop
         Cli.Run("buck", At("plate.svg"), "--depth", "24mm", "--stock", "mdf-12", "--plugins", At("plug-ins"), "--formats", "ngc", "--out", At("out")).AssertDone();
         Cli.Run("make", Write("job.toml", PlateJob + "\n[output]\nformats = [\"ngc\"]\n"), "--plugins", At("plug-ins"), "--out", At("made")).AssertDone();
 
-        Assert.Equal(["sheet-01-mdf-12.dxf", "sheet-01-mdf-12.ngc"], Present("out/cut"));
-        Assert.Contains("G21 G90", File.ReadAllText(At("made/cut/sheet-01-mdf-12.ngc")));
-        Assert.Contains("G3 X", File.ReadAllText(At("made/cut/sheet-01-mdf-12.ngc")));
+        Assert.Equal(["board-01-mdf-12.dxf", "board-01-mdf-12.ngc"], Present("out/cut"));
+        Assert.Contains("G21 G90", File.ReadAllText(At("made/cut/board-01-mdf-12.ngc")));
+        Assert.Contains("G3 X", File.ReadAllText(At("made/cut/board-01-mdf-12.ngc")));
     }
 
     [Fact]

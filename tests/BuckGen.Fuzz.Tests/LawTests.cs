@@ -95,16 +95,16 @@ public class LawTests
     [InlineData(0, 500)]
     public void A_part_moved_on_its_board_comes_too_near(double x, double y)
     {
-        var board = Plan.Sheets[0];
+        var board = Plan.Boards[0];
         var moved = board.Placements[0] with { Map = Moved(board.Placements[0].Map, x, y) };
-        var plan = Plan with { Sheets = [board with { Placements = [moved, .. board.Placements.Skip(1)] }, .. Plan.Sheets.Skip(1)] };
+        var plan = Plan with { Boards = [board with { Placements = [moved, .. board.Placements.Skip(1)] }, .. Plan.Boards.Skip(1)] };
         Assert.NotEmpty(new BoardLaw().Broken(new(Sound, plan, MadeFiles.Few(plan, new()))));
     }
 
     [Fact]
     public void A_part_left_out_is_missed()
     {
-        var plan = Plan with { Sheets = [Plan.Sheets[0] with { Placements = [.. Plan.Sheets[0].Placements.Skip(1)] }, .. Plan.Sheets.Skip(1)] };
+        var plan = Plan with { Boards = [Plan.Boards[0] with { Placements = [.. Plan.Boards[0].Placements.Skip(1)] }, .. Plan.Boards.Skip(1)] };
         Assert.NotEmpty(new BoardLaw().Broken(new(Sound, plan, MadeFiles.Few(plan, new()))));
     }
 

@@ -13,7 +13,7 @@ namespace LineProgram;
 /// Source of the words: Kramer, Proctor and Messina, The NIST RS274NGC Interpreter, NISTIR 6556, 2000. Try it with the beam off first;
 /// a laser runs under its maker's rules, with exhaust, never alone, and never on PVC.
 /// </remarks>
-/// <param name="cutFeed">Feed through the sheet, mm a minute.</param>
+/// <param name="cutFeed">Feed through the board, mm a minute.</param>
 /// <param name="markFeed">Feed along marks, mm a minute.</param>
 /// <param name="power">The word S for cutting; marks get a tenth of it.</param>
 public sealed class LaserProgram(double cutFeed, double markFeed, double power) : ICutFileFormat, IWithSettings
@@ -31,7 +31,7 @@ public sealed class LaserProgram(double cutFeed, double markFeed, double power) 
     public string Extension => ".ngc";
 
     /// <inheritdoc/>
-    public bool SheetsOnly => true;
+    public bool BoardsOnly => true;
 
     /// <inheritdoc/>
     public ImmutableArray<byte> Write(CutDrawing drawing)

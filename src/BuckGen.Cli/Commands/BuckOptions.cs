@@ -28,7 +28,7 @@ internal sealed class BuckOptions
         Description = "Sheets you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may follow. Required.",
         HelpName = "SHEET",
         AllowMultipleArgumentsPerToken = true,
-    }.WithCompletions(CatalogFiles.Sheets);
+    }.WithCompletions(CatalogFiles.Stocks);
 
     private readonly Option<string?> catalogFile = CatalogFiles.Option();
 
@@ -49,7 +49,7 @@ internal sealed class BuckOptions
     private readonly Option<string?> basePlate = new Option<string?>("--base")
     {
         Description = "A plate under the stack, from this sheet.", HelpName = "SHEET",
-    }.WithCompletions(CatalogFiles.Sheets);
+    }.WithCompletions(CatalogFiles.Stocks);
 
     private readonly Option<double?> baseMargin = QuantityOption.Length("--base-margin", "How far the plate reaches beyond the foot.", BaseDefaults.Margin);
     private readonly Option<double?> blockMargin = QuantityOption.Length("--block-margin", "Wood round a cavity.", Defaults.BlockMargin);
@@ -147,6 +147,6 @@ internal sealed class BuckOptions
             ? new Stock(FormattableString.Invariant($"{thickness:0.###} mm"), thickness) { SizeIsAssumed = true }
             : Stock.FromCatalog(catalog.FindStock(text)
               ?? throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'."));
-        return size is { } s ? stock with { SheetWidth = s.Width, SheetHeight = s.Height, SizeIsAssumed = false } : stock;
+        return size is { } s ? stock with { BoardWidth = s.Width, BoardHeight = s.Height, SizeIsAssumed = false } : stock;
     }
 }

@@ -15,7 +15,7 @@ internal static class CatalogCommand
     {
         var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
         var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, in full detail.", Arity = ArgumentArity.ZeroOrOne }
-            .WithCompletions(() => CatalogFiles.Sheets().Concat(CatalogFiles.Plastics()));
+            .WithCompletions(() => CatalogFiles.Stocks().Concat(CatalogFiles.Plastics()));
         var command = new HelpedCommand("catalog", CommandGroup.Setup, "List known boards and plastics, each with its sources.")
         {
             Examples = ["buckgen catalog", "buckgen catalog petg", "buckgen catalog mdf-12 --json"],

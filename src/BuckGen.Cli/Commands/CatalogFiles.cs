@@ -12,8 +12,8 @@ internal static class CatalogFiles
         Description = "A catalog file of your own, added to the built-in one; 'buckgen catalog --help' shows how to write one.", HelpName = "FILE",
     };
 
-    /// <summary>The words for the sheets that are built in.</summary>
-    public static IEnumerable<string> Sheets() => Catalog.BuiltIn.Stock.Select(s => s.Id);
+    /// <summary>The words for the stocks that are built in.</summary>
+    public static IEnumerable<string> Stocks() => Catalog.BuiltIn.Stock.Select(s => s.Id);
 
     /// <summary>The words for the plastics that are built in.</summary>
     public static IEnumerable<string> Plastics() => Catalog.BuiltIn.Plastic.Select(p => p.Id);

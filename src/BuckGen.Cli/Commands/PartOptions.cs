@@ -62,5 +62,5 @@ internal sealed class PartOptions
         };
     }
 
-    private static SheetSize ToSheetSize((double Width, double Height) size) => new(size.Width, size.Height);
+    private static RectangleSize ToSheetSize((double Width, double Height) size) => new(size.Width, size.Height);
 }

@@ -16,8 +16,8 @@ internal static class CatalogPrinter
 
     public static void Print(Printer printer, Catalog catalog)
     {
-        Print(printer, "Sheet", catalog.Stock, StockColumns);
-        printer.Line("Measure your own sheets: their real thickness decides the height of the stack. The kerfs are starting values.");
+        Print(printer, "Stock", catalog.Stock, StockColumns);
+        printer.Line("Measure your own boards: their real thickness decides the height of the stack. The kerfs are starting values.");
         Print(printer, "Plastic", catalog.Plastic, PlasticColumns);
         printer.Line("Temperatures in degrees C. The supplier's data sheet comes first. For details, such as cautions: buckgen catalog ID");
     }

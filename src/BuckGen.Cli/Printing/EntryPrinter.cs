@@ -2,7 +2,7 @@ using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Cli.Printing;
 
-/// <summary>Prints everything known of one sheet or plastic, each figure with its sources.</summary>
+/// <summary>Prints everything known of one stock or plastic, each figure with its sources.</summary>
 internal static class EntryPrinter
 {
     public static void Print(Printer printer, CatalogEntry entry)

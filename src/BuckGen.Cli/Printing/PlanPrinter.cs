@@ -3,7 +3,7 @@ using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Printing;
 
-/// <summary>Prints what was made: layers, real depth, footprint, sheets, findings, cautions.</summary>
+/// <summary>Prints what was made: layers, real depth, footprint, boards, findings, cautions.</summary>
 internal static class PlanPrinter
 {
     public static void Print(Printer printer, Summary summary, string folder)
@@ -22,7 +22,7 @@ internal static class PlanPrinter
         OutlinePrinter.PrintRemarks(printer, summary.Outline);
         printer.Line();
         PrintLayers(printer, summary);
-        if (summary.Sheets.Length > 0) PrintSheets(printer, summary);
+        if (summary.Boards.Length > 0) PrintBoards(printer, summary);
         CostPrinter.Print(printer, summary.Cost);
         printer.Line();
         FindingsPrinter.Print(printer, summary.Findings);
@@ -42,12 +42,12 @@ internal static class PlanPrinter
             Text($"{layer.Islands}"), Text($"{layer.Holes}"),
         ]));
 
-    private static void PrintSheets(Printer printer, Summary summary) => printer.Table(
-        [new("Sheets"), new("Size, mm"), new("Used", AlignRight: true), new("Parts")],
-        summary.Sheets.Select((sheet, i) => (string[])
+    private static void PrintBoards(Printer printer, Summary summary) => printer.Table(
+        [new("Boards"), new("Size, mm"), new("Used", AlignRight: true), new("Parts")],
+        summary.Boards.Select((board, i) => (string[])
         [
-            Text($"{i + 1}  {sheet.Stock}"), Text($"{sheet.Width:0.#} x {sheet.Height:0.#}"),
-            Text($"{sheet.Utilisation * 100:0} %"), string.Join(' ', sheet.Parts),
+            Text($"{i + 1}  {board.Stock}"), Text($"{board.Width:0.#} x {board.Height:0.#}"),
+            Text($"{board.Utilisation * 100:0} %"), string.Join(' ', board.Parts),
         ]));
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

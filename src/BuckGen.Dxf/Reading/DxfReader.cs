@@ -4,7 +4,7 @@ namespace BuckGen.Dxf.Reading;
 
 /// <summary>
 /// Reads DXF of any version, as text or binary. Tolerant of harmless oddities, which it notes; strict about numbers and about
-/// anything that is missing, because a guessed outline costs a sheet of material.
+/// anything that is missing, because a guessed outline costs a board of material.
 /// </summary>
 public static class DxfReader
 {

@@ -15,7 +15,7 @@ namespace BuckGen.Design;
 /// <summary>Everything decided about a buck. Every output is made from this and decides no geometry of its own.</summary>
 /// <param name="Outline">The outline as read.</param>
 /// <param name="Spec">What is wanted.</param>
-/// <param name="Plan">The sheets chosen and the depth that results.</param>
+/// <param name="Plan">The stocks chosen and the depth that results.</param>
 /// <param name="Layers">The layers, lowest first.</param>
 /// <param name="Vents">The vents; null when there are none.</param>
 /// <param name="Footprint">The designed outline at the foot of the wall: where the formed part meets its flange.</param>

@@ -97,11 +97,11 @@ internal static class BuckDesigner
     /// </summary>
     private static void RequireFew(Outline outline, StackPlan plan, BuckSpec spec)
     {
-        var heights = (long)(2 * plan.Sheets.Length + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.SampleStep);
+        var heights = (long)(2 * plan.LayerStocks.Length + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.SampleStep);
         var pieces = outline.Region.Segments.Count();
         if (pieces * heights > MaxPieces)
             throw new SpecException(FormattableString.Invariant(
-                $"{outline.Name} has {pieces} lines and arcs; with {plan.Sheets.Length} layers and {spec.Draft:0.##} degrees of draft it is computed at {heights} heights, {pieces * heights} lines and arcs in all; the limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
+                $"{outline.Name} has {pieces} lines and arcs; with {plan.LayerStocks.Length} layers and {spec.Draft:0.##} degrees of draft it is computed at {heights} heights, {pieces * heights} lines and arcs in all; the limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
     }
 
     /// <summary>

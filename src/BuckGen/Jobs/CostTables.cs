@@ -12,7 +12,7 @@ internal static class CostTables
         Machine = table.OptionalNumber("machine"),
         MarkFeed = table.OptionalNumber("mark-feed"),
         PathSeconds = table.OptionalNumber("path-seconds"),
-        SheetMinutes = table.OptionalNumber("board-minutes"),
+        BoardMinutes = table.OptionalNumber("board-minutes"),
         DrillSeconds = table.OptionalNumber("drill-seconds"),
         GlueMinutes = table.OptionalNumber("glue-minutes"),
     };

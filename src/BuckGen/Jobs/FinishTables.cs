@@ -24,7 +24,7 @@ internal static class FinishTables
             Gauge = table.Length("gauge", defaults.Gauge),
             PricePerSquareMetre = table.OptionalNumber("price") ?? plastic?.Price,
             MinWall = table.OptionalLength("min-wall"),
-            Sizes = [.. table.LengthLists("sizes", 2, "[[\"1220mm\", \"610mm\"]]").Select(s => new SheetSize(s[0], s[1]))],
+            Sizes = [.. table.LengthLists("sizes", 2, "[[\"1220mm\", \"610mm\"]]").Select(s => new RectangleSize(s[0], s[1]))],
         };
     }
 
@@ -92,7 +92,7 @@ internal static class FinishTables
     {
         if (table is null) return null;
         var defaults = new FlangeSpec(stock[0]);
-        return new(table.Sheet("stock", stock))
+        return new(table.Stock("stock", stock))
         {
             Width = table.Length("width", defaults.Width),
             Bushing = table.Length("bushing", defaults.Bushing),
@@ -117,7 +117,7 @@ internal static class FinishTables
     {
         if (table is null) return null;
         var defaults = new PanelSpec(stock[0]);
-        return new(table.Sheet("stock", stock))
+        return new(table.Stock("stock", stock))
         {
             Fit = table.OptionalLength("fit"),
             Plane = table.Length("plane", defaults.Plane),

@@ -12,7 +12,7 @@ namespace BuckGen.Jobs;
 /// <param name="OutlineFile">Path of the outline, as written in the job file.</param>
 /// <param name="Reading">How the outline is read.</param>
 /// <param name="Buck">The buck.</param>
-/// <param name="Cutting">How the sheets are cut.</param>
+/// <param name="Cutting">How the boards are cut.</param>
 /// <param name="Output">Which files are made.</param>
 public sealed record Job(
     string Title, string OutlineFile, OutlineOptions Reading, BuckSpec Buck, CuttingSpec Cutting, OutputOptions Output)

@@ -35,7 +35,7 @@ public static class JobFile
     /// <param name="text">The file's text.</param>
     /// <param name="name">The file's name, for messages.</param>
     /// <param name="catalog">
-    /// The catalog whose sheets may be named: what <see cref="CatalogFile"/> reads from the file of
+    /// The catalog whose stocks may be named: what <see cref="CatalogFile"/> reads from the file of
     /// <see cref="CatalogName(string, string)"/>, or another; null for that of the extensions, when the job names no file.
     /// </param>
     /// <param name="extensions">What the job may name besides what comes with the library; null for nothing more.</param>
@@ -58,7 +58,7 @@ public static class JobFile
         var buck = Table("buck");
         var tolerance = new Tolerance(
             buck.Length("tolerance", Tolerance.Default.Chord), outline.Length("join", Tolerance.Default.Join), Tolerance.Default.Coincident);
-        var sheets = stock.Select(s => ReadStock(s, catalog)).ToImmutableArray();
+        var stocks = stock.Select(s => ReadStock(s, catalog)).ToImmutableArray();
         var title = root.Text("title", Path.GetFileNameWithoutExtension(name));
         var reading = new OutlineOptions(tolerance, outline.Text("units", "") is { Length: > 0 } units ? units : null, [.. outline.Texts("layers")],
             outline.Length("min-loop-width", OutlineOptions.Default.MinLoopWidth)) { Formats = extensions.OutlineFormats };
@@ -67,15 +67,15 @@ public static class JobFile
             title,
             outline.RequiredText("file"),
             reading,
-            ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), sheets, tolerance) with
+            ReadBuck(buck, tables.GetValueOrDefault("base"), Table("dowels"), stocks, tolerance) with
             {
                 Vents = VentTables.Vents(tables.GetValueOrDefault("vents"), Table("vacuum"), extensions.VentPatterns),
-                Plenum = VentTables.Plenum(tables.GetValueOrDefault("plenum"), sheets),
+                Plenum = VentTables.Plenum(tables.GetValueOrDefault("plenum"), stocks),
                 Sheet = FinishTables.Sheet(tables.GetValueOrDefault("sheet"), catalog),
                 Former = FinishTables.Former(Table("former")),
                 Jig = FinishTables.Jig(tables.GetValueOrDefault("jig")),
-                Flange = FinishTables.Flange(tables.GetValueOrDefault("flange"), sheets),
-                Panel = FinishTables.Panel(tables.GetValueOrDefault("panel"), sheets),
+                Flange = FinishTables.Flange(tables.GetValueOrDefault("flange"), stocks),
+                Panel = FinishTables.Panel(tables.GetValueOrDefault("panel"), stocks),
                 Checks = CheckTable.Read(Table("checks")),
             },
             ReadCutting(Table("cutting")),
@@ -175,8 +175,8 @@ public static class JobFile
 
     private static BasePlate ReadBase(JobTable table, ImmutableArray<Stock> stock)
     {
-        var found = table.Sheet("stock", stock);
-        return new(found, table.Length("margin", new BasePlate(found).Margin), table.Has("under") ? table.Sheet("under", stock) : null);
+        var found = table.Stock("stock", stock);
+        return new(found, table.Length("margin", new BasePlate(found).Margin), table.Has("under") ? table.Stock("under", stock) : null);
     }
 
     private static CuttingSpec ReadCutting(JobTable table)

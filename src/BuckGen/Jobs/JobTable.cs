@@ -124,8 +124,8 @@ internal sealed class JobTable(string file, string name, int line)
             : throw Fault(found.Line, $"\"{key}\" must be a list such as {example}");
     }
 
-    /// <summary>One of the job's sheets, by its name.</summary>
-    public Stock Sheet(string key, ImmutableArray<Stock> stock)
+    /// <summary>One of the job's stocks, by its name.</summary>
+    public Stock Stock(string key, ImmutableArray<Stock> stock)
     {
         var wanted = RequiredText(key);
         return stock.FirstOrDefault(s => s.Name == wanted)

@@ -71,7 +71,7 @@ internal static class VentTables
     {
         if (table is null) return null;
         var defaults = new PlenumSpec(stock[0]);
-        return new(table.Sheet("stock", stock), table.Choice("kind", defaults.Kind))
+        return new(table.Stock("stock", stock), table.Choice("kind", defaults.Kind))
         {
             Width = table.Length("width", defaults.Width),
             PortDiameter = table.Length("port-diameter", defaults.PortDiameter),

@@ -27,7 +27,7 @@ public sealed record Extensions
     /// <summary>Checks and jigs.</summary>
     public DesignExtensions Design { get; init; } = DesignExtensions.BuiltIn;
 
-    /// <summary>Sheets and plastics.</summary>
+    /// <summary>Stocks and plastics.</summary>
     public Catalog Catalog { get; init; } = Catalog.BuiltIn;
 
     /// <summary>Kinds of cut files that a job can choose, besides DXF and SVG.</summary>

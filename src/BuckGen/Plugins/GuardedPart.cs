@@ -110,7 +110,7 @@ internal abstract class GuardedPart : IForeignPart, IWithSettings
     {
         public string Extension { get; } = inner.Extension;
 
-        public bool SheetsOnly { get; } = inner.SheetsOnly;
+        public bool BoardsOnly { get; } = inner.BoardsOnly;
 
         public ImmutableArray<byte> Write(CutDrawing drawing) => Guard.Call(() => WriterResult.Write(Part, drawing));
     }

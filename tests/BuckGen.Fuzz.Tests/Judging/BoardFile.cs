@@ -5,9 +5,9 @@ namespace BuckGen.Fuzz.Tests.Judging;
 /// <summary>A board's file, taken apart: a part's paths end with its outer edge.</summary>
 /// <param name="Layout">What was laid out.</param>
 /// <param name="Parts">Each part with its paths on the board.</param>
-internal sealed record BoardFile(SheetLayout Layout, IReadOnlyList<(Placement Placement, IReadOnlyList<DxfPath> Paths)> Parts)
+internal sealed record BoardFile(BoardLayout Layout, IReadOnlyList<(Placement Placement, IReadOnlyList<DxfPath> Paths)> Parts)
 {
-    public static BoardFile Read(SheetLayout layout, IEnumerable<byte> dxf)
+    public static BoardFile Read(BoardLayout layout, IEnumerable<byte> dxf)
     {
         var (parts, paths) = (new List<IReadOnlyList<DxfPath>>(), new List<DxfPath>());
         foreach (var path in DxfText.Read(dxf))

@@ -20,7 +20,7 @@ internal sealed class DraftedWall
     {
         spec = design.Spec;
         (Foot, allowance) = (Plates(spec), design.Sizing.WallAllowance);
-        Face = Foot + design.Plan.Sheets.Sum(s => s.Thickness);
+        Face = Foot + design.Plan.LayerStocks.Sum(s => s.Thickness);
         reference = spec.OutlineAt == OutlineAt.Face ? Face : Foot;
         slope = Math.Tan(spec.Draft * Math.PI / 180) * (IsMale ? -1 : 1);
         Source = Enlarged(design.Outline.Region, 1 / (1 - design.Sizing.Shrinkage / 100));

@@ -33,7 +33,7 @@ internal sealed class BoardLaw : ILaw
     }
 
     /// <summary>A finding names the one part it is about, or lists all.</summary>
-    private static int CountOf(Finding finding) => finding.Message.Split(" fit on no sheet: ") is [_, var names] ? names.Split(", ").Length : 1;
+    private static int CountOf(Finding finding) => finding.Message.Split(" fit on no board: ") is [_, var names] ? names.Split(", ").Length : 1;
 
     /// <summary>Between the boxes where they are apart; between the edges, or below 0, where one part reaches into the other's box.</summary>
     private static double Apart(Shape a, Shape b)

@@ -23,14 +23,14 @@ internal sealed class StackLaw : ILaw
                     break;
                 }
 
-        if (run.Walls.Length < run.Design.Plan.Sheets.Length && Lost(run) is { } lost) yield return lost;
+        if (run.Walls.Length < run.Design.Plan.LayerStocks.Length && Lost(run) is { } lost) yield return lost;
     }
 
     /// <summary>Wood that the next layer would have had.</summary>
     private static string? Lost(DesignRun run)
     {
         var bottom = run.Walls.IsEmpty ? run.Wall.Foot : run.Walls[^1].Top;
-        var missing = new Layer(0, LayerRole.Wall, run.Design.Plan.Sheets[run.Walls.Length], bottom, bottom + run.Design.Plan.Sheets[run.Walls.Length].Thickness, [], [], []);
+        var missing = new Layer(0, LayerRole.Wall, run.Design.Plan.LayerStocks[run.Walls.Length], bottom, bottom + run.Design.Plan.LayerStocks[run.Walls.Length].Thickness, [], [], []);
         var height = run.Wall.CutHeight(missing);
         foreach (var p in Probes.Over(run.Wall.Source.Box, 24))
             if (run.Wall.InWood(p, height, run.Block).Least > Slack.Curve) return FormattableString.Invariant($"the stack ends at {bottom:0.###} mm, but there is wood at {p}");

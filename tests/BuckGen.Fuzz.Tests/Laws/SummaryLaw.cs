@@ -32,7 +32,7 @@ internal sealed class SummaryLaw : ILaw
 
         if (summary.GetProperty("dowels").GetArrayLength() < dowels.Count) yield return $"{summary.GetProperty("dowels").GetArrayLength()} dowels are told of, the files have {dowels.Count}";
         if (summary.GetProperty("vents").GetArrayLength() != (run.Design.Vents?.Vents.Length ?? 0)) yield return "the vents told of are not those designed";
-        var boards = summary.GetProperty("sheets").EnumerateArray().Select(s => s.GetProperty("parts").GetArrayLength());
+        var boards = summary.GetProperty("boards").EnumerateArray().Select(s => s.GetProperty("parts").GetArrayLength());
         if (!boards.SequenceEqual(run.Boards.Select(b => b.Parts.Count))) yield return "the boards told of are not those written";
         if (Number(summary, "cutLength") is var whole && Math.Abs(whole - run.Plan.CutLength) > Rounded) yield return FormattableString.Invariant($"{whole} mm of cuts are told of, {run.Plan.CutLength} planned");
         if (!run.Files.All.IsEmpty && !summary.GetProperty("files").EnumerateArray().Select(f => f.GetString()).Order().SequenceEqual(run.Files.All.Select(f => f.Path).Order()))

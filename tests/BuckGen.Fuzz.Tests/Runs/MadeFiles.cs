@@ -14,14 +14,14 @@ namespace BuckGen.Fuzz.Tests.Runs;
 /// <param name="Summary">The bytes of summary.json.</param>
 /// <param name="All">Every file; none when only these were made.</param>
 internal sealed record MadeFiles(
-    IReadOnlyList<(Layer Layer, ImmutableArray<byte> Dxf)> Layers, IReadOnlyList<(SheetLayout Board, ImmutableArray<byte> Dxf)> Boards,
+    IReadOnlyList<(Layer Layer, ImmutableArray<byte> Dxf)> Layers, IReadOnlyList<(BoardLayout Board, ImmutableArray<byte> Dxf)> Boards,
     ImmutableArray<byte> Summary, ImmutableArray<OutputFile> All)
 {
     /// <summary>The cut files and the summary alone.</summary>
     public static MadeFiles Few(CutPlan plan, OutputOptions options)
     {
         var layers = plan.Design.Layers.Concat(plan.Design.Accessories).Select(l => (l, DxfCutFile.Write(LayerDrawing.Create(l), options.DxfVersion)));
-        var boards = plan.Sheets.Select(s => (s, DxfCutFile.Write(SheetDrawing.Create(s), options.DxfVersion)));
+        var boards = plan.Boards.Select(b => (b, DxfCutFile.Write(BoardDrawing.Create(b), options.DxfVersion)));
         return new([.. layers], [.. boards], SummaryJson.Write(BuckGen.Output.Reports.Summary.Create(plan, options.Title, [])), []);
     }
 
@@ -33,6 +33,6 @@ internal sealed record MadeFiles(
         var summary = SummaryJson.Read(written[OutputFiles.SummaryPath]);
         var layers = plan.Design.Layers.Zip(summary.Layers, (l, r) => (l, written[r.File!]))
             .Concat(plan.Design.Accessories.Zip(summary.Accessories, (l, r) => (l, written[r.File!])));
-        return new([.. layers], [.. plan.Sheets.Zip(summary.Sheets, (s, r) => (s, written[r.File!]))], written[OutputFiles.SummaryPath], files);
+        return new([.. layers], [.. plan.Boards.Zip(summary.Boards, (s, r) => (s, written[r.File!]))], written[OutputFiles.SummaryPath], files);
     }
 }

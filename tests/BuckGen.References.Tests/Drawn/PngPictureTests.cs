@@ -52,6 +52,6 @@ public class PngPictureTests(ITestOutputHelper log)
         var job = JobFile.Read(File.ReadAllText(Path.Combine(folder, "job.toml")), "job.toml");
         var design = BuckDesign.Create(OutlineReader.Read(File.ReadAllBytes(Path.Combine(folder, job.OutlineFile)), job.OutlineFile, job.Reading), job.Buck);
         var plan = CutPlan.Create(design, job.Cutting);
-        return [PreviewPicture.Draw(design, job.Title, plan.AllFindings), PlanPicture.Draw(design, plan.AllFindings), SectionPicture.Draw(design)!, StackPicture.Draw("Stack", design.Layers)!, CutPicture.Draw(plan.Sheets[0]), .. DrillTemplate.Draw(design, job.Title) is { } template ? [template] : Array.Empty<Picture>()];
+        return [PreviewPicture.Draw(design, job.Title, plan.AllFindings), PlanPicture.Draw(design, plan.AllFindings), SectionPicture.Draw(design)!, StackPicture.Draw("Stack", design.Layers)!, CutPicture.Draw(plan.Boards[0]), .. DrillTemplate.Draw(design, job.Title) is { } template ? [template] : Array.Empty<Picture>()];
     }
 }

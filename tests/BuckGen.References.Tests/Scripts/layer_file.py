@@ -11,7 +11,7 @@ CHORD = 0.002
 
 
 def wood(file):
-    """What is left of the sheet: inside an odd number of cuts. Dowel holes and marks don't count."""
+    """What is left of the board: inside an odd number of cuts. Dowel holes and marks don't count."""
     whole = Polygon()
     for entity in ezdxf.readfile(file).modelspace():
         if entity.dxf.layer in ("CUT_OUTER", "CUT_INNER"):

@@ -25,9 +25,9 @@ public class LaserProgramTests
     {
         var plan = Plan(outline, depth);
 
-        foreach (var sheet in plan.Sheets)
+        foreach (var board in plan.Boards)
         {
-            var drawing = SheetDrawing.Create(sheet);
+            var drawing = BoardDrawing.Create(board);
             var runs = Runs(Interpret([.. new LaserProgram(400, 2000, 80).Write(drawing)]));
 
             Assert.Equal(drawing.Paths.Length, runs.Count);
@@ -52,7 +52,7 @@ public class LaserProgramTests
     {
         LinuxCnc.Need();
         using var scratch = new ScratchFolder();
-        var file = scratch.File("sheet.ngc");
+        var file = scratch.File("board.ngc");
         File.WriteAllBytes(file, program);
         var result = LinuxCnc.Run(TimeSpan.FromSeconds(60), "-g", "-t", "/dev/null", "-v", scratch.File("parameters.var"), file);
         Assert.True(result.ExitCode == 0, result.All);

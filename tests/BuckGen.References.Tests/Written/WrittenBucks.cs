@@ -19,9 +19,9 @@ public sealed record WrittenFile(string Path, DxfVersion Version, CutDrawing Dra
     public int Count(CutLayer layer) => Drawing.Paths.Count(p => p.Layer == layer);
 }
 
-/// <summary>A sheet on disk, with the layer file and the island in it that each of its parts comes from.</summary>
-public sealed record WrittenSheet(
-    WrittenFile File, SheetLayout Layout, CuttingSpec Cutting, IReadOnlyList<(string LayerFile, int Island)> Sources);
+/// <summary>A board on disk, with the layer file and the island in it that each of its parts comes from.</summary>
+public sealed record WrittenBoard(
+    WrittenFile File, BoardLayout Layout, CuttingSpec Cutting, IReadOnlyList<(string LayerFile, int Island)> Sources);
 
 /// <summary>The cut files of the examples and of a few outlines of the corpus, in both forms of DXF.</summary>
 public sealed class WrittenBucks : IDisposable
@@ -45,7 +45,7 @@ public sealed class WrittenBucks : IDisposable
 
     public List<WrittenFile> Files { get; } = [];
 
-    public List<WrittenSheet> Sheets { get; } = [];
+    public List<WrittenBoard> Boards { get; } = [];
 
     public string[] Paths => [.. Files.Select(f => f.Path)];
 
@@ -80,11 +80,11 @@ public sealed class WrittenBucks : IDisposable
             var layers = plan.Design.Layers.Concat(plan.Design.Accessories).ToDictionary(l => l, l => new WrittenFile(
                 scratch.File($"{folder}/{(l.Name.Length == 0 ? CutFilePaths.Layer(l.Number) : CutFilePaths.Accessory(l))}"), version, LayerDrawing.Create(l)));
             Files.AddRange(layers.Values);
-            foreach (var sheet in plan.Sheets)
+            foreach (var board in plan.Boards)
             {
-                var path = Directory.GetFiles(scratch.File($"{folder}/cut/x").TrimEnd('x'), $"sheet-{sheet.Number:00}-*.dxf").Single();
-                Files.Add(new(path, version, SheetDrawing.Create(sheet)));
-                Sheets.Add(new(Files[^1], sheet, plan.Spec, [.. sheet.Placements.Select(p => Source(p.Part.Name))]));
+                var path = Directory.GetFiles(scratch.File($"{folder}/cut/x").TrimEnd('x'), $"board-{board.Number:00}-*.dxf").Single();
+                Files.Add(new(path, version, BoardDrawing.Create(board)));
+                Boards.Add(new(Files[^1], board, plan.Spec, [.. board.Placements.Select(p => Source(p.Part.Name))]));
             }
 
             (string, int) Source(string part)

@@ -127,7 +127,7 @@ public sealed class WeightCheck : IDesignCheck
 
     public IEnumerable<Finding> Run(DesignView design)
     {
-        // 750 kg/m3 is common for MDF; the catalog knows better for its own sheets.
+        // 750 kg/m3 is common for MDF; the catalog knows better for its own stocks.
         var kilograms = design.Layers.Sum(l => l.Wood.Area * (l.Top - l.Bottom) * (l.Stock.Material?.Density?.Middle ?? 750) * 1e-9);
         if (kilograms > Limit)
             yield return new("too-heavy", Severity.Warning, $"The buck weighs {kilograms:0} kg.", "Leave the middle of the lower layers out.") { Value = kilograms, Limit = Limit };

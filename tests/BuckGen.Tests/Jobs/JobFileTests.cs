@@ -70,7 +70,7 @@ public partial class JobFileTests
         // What is left out follows the plastic; shown are the values for plastics in general.
         Assert.Equal(new CheckSpec { MinDraftMale = 3, MinDraftFemale = 2, MaxDepthMale = 1, MaxDepthFemale = 0.75 }, job.Buck.Checks with { Silenced = [] });
         Assert.Equal(new SheetSpec { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, PricePerSquareMetre = 12.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
-        Assert.Equal([new SheetSize(1220, 610)], job.Buck.Sheet.Sizes);
+        Assert.Equal([new RectangleSize(1220, 610)], job.Buck.Sheet.Sizes);
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40, PlugGap = 5 }, job.Buck.Former);
         Assert.Equal(new FormingSpec { Friction = 0.3 }, job.Forming);
         Assert.Equal(new JigSpec(), job.Buck.Jig);
@@ -81,7 +81,7 @@ public partial class JobFileTests
         // 67.725 kPa below 101.325 kPa of air.
         Assert.Equal((2.0, 40.0, 33_600.0, 1.0), (vents.Air.PumpDisplacement, vents.Air.ReservoirVolume, vents.Air.ReservoirPressure, vents.Air.WantedTime));
         Assert.Equal(new PlenumSpec(job.Buck.Stock[0]) { Port = new(100, 60) }, job.Buck.Plenum);
-        Assert.Equal(new RateSpec { Currency = "EUR", Labour = 40, Machine = 30, MarkFeed = 3000, PathSeconds = 1, SheetMinutes = 2, DrillSeconds = 10, GlueMinutes = 5 }, job.Output.Rates);
+        Assert.Equal(new RateSpec { Currency = "EUR", Labour = 40, Machine = 30, MarkFeed = 3000, PathSeconds = 1, BoardMinutes = 2, DrillSeconds = 10, GlueMinutes = 5 }, job.Output.Rates);
         Assert.Equal((9.8, 900), (job.Buck.Stock[0].Price, job.Buck.Stock[0].CutFeed));
         Assert.Equal(new CuttingSpec { Bed = new(600, 400) }, job.Cutting);
         Assert.Equal(("panel.svg", "PANEL"), (job.PanelDrawing!.File, job.PanelDrawing.Reading.Layers.Single()));
@@ -117,7 +117,7 @@ public partial class JobFileTests
     }
 
     [Fact]
-    public void A_job_takes_its_sheets_from_the_catalog_it_is_given()
+    public void A_job_takes_its_stocks_from_the_catalog_it_is_given()
     {
         var catalog = CatalogFile.Read("[[stock]]\nid = \"oak\"\nname = \"Oak\"\nthickness = 9.8\nsource = \"measured\"", "my.toml");
         var text = MinimalJob.Replace("thickness = \"12mm\"", "catalog = \"oak\"", StringComparison.Ordinal);

@@ -127,9 +127,9 @@ public sealed class EvilPluginTests : IDisposable
     [InlineData("check: name that throws", "EvilCheck: no name")]
     [InlineData("catalog: throw", "EvilCatalog: it fell apart")]
     [InlineData("catalog: null catalog", "EvilCatalog: it gave nothing")]
-    [InlineData("catalog: no sheets", "EvilCatalog: it gave no list of stocks")]
-    [InlineData("catalog: null sheet", "EvilCatalog: stock 1 is null")]
-    [InlineData("catalog: sheet without thickness", "(evil) has no thickness")]
+    [InlineData("catalog: no stocks", "EvilCatalog: it gave no list of stocks")]
+    [InlineData("catalog: null stock", "EvilCatalog: stock 1 is null")]
+    [InlineData("catalog: stock without thickness", "(evil) has no thickness")]
     [InlineData("catalog: thickness without number", "(thickness) is not from 0.2 to 100")]
     [InlineData("catalog: id with brackets", "has an id that does not begin with a letter")]
     public void A_plug_in_that_does_wrong_while_it_starts_is_left_out(string deed, string says)
@@ -142,7 +142,7 @@ public sealed class EvilPluginTests : IDisposable
     }
 
     [Fact]
-    public void A_catalog_that_is_whole_brings_its_sheets_on_top_of_any_other()
+    public void A_catalog_that_is_whole_brings_its_stocks_on_top_of_any_other()
     {
         var onto = Extensions.BuiltIn with { Catalog = Extensions.BuiltIn.Catalog with { Stock = [] } };
 

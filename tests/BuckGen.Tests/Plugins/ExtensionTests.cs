@@ -65,7 +65,7 @@ public class ExtensionTests
     }
 
     [Fact]
-    public void A_catalog_brings_its_sheets()
+    public void A_catalog_brings_its_stocks()
     {
         var job = JobFile.Read("[outline]\nfile = \"x.svg\"\n[buck]\ndepth = 20\n[[stock]]\ncatalog = \"cork-10\"", "job.toml", null, Extensions.BuiltIn.With(new CorkCatalog()));
 
@@ -96,9 +96,9 @@ public class ExtensionTests
 
         var dxf = files.Where(f => f.Path.EndsWith(".dxf", StringComparison.Ordinal) && !f.Path.StartsWith("drill", StringComparison.Ordinal)).Select(f => f.Path).ToArray();
         Assert.Equal(dxf.Select(d => Path.ChangeExtension(d, ".cnt")), files.Where(f => f.Path.EndsWith(".cnt", StringComparison.Ordinal)).Select(f => f.Path));
-        // What a machine runs is written for the sheets alone.
+        // What a machine runs is written for the boards alone.
         Assert.All(files.Where(f => f.Path.EndsWith(".run", StringComparison.Ordinal)), f => Assert.StartsWith("cut/", f.Path));
-        Assert.Equal(plan.Sheets.Length, files.Count(f => f.Path.EndsWith(".run", StringComparison.Ordinal)));
+        Assert.Equal(plan.Boards.Length, files.Count(f => f.Path.EndsWith(".run", StringComparison.Ordinal)));
     }
 
     [Theory]
@@ -121,7 +121,7 @@ public class ExtensionTests
     {
         var card = Card(OutputFiles.Create(CutPlan.Create(BuckDesign.Create(Plate, Spec), new()), new() { Sections = [new Customer()] }));
 
-        Assert.Contains("\nCUSTOMER\nThe baker on the quay; one sheet is enough.\n", card);
+        Assert.Contains("\nCUSTOMER\nThe baker on the quay; one board is enough.\n", card);
         Assert.True(card.IndexOf("ORDER OF WORK", StringComparison.Ordinal) < card.IndexOf("CUSTOMER", StringComparison.Ordinal));
     }
 
@@ -227,13 +227,13 @@ public class ExtensionTests
         }
     }
 
-    private sealed class PathCount(string ending, bool sheetsOnly) : ICutFileFormat
+    private sealed class PathCount(string ending, bool boardsOnly) : ICutFileFormat
     {
         public string Name => "count";
 
         public string Extension => ending;
 
-        public bool SheetsOnly => sheetsOnly;
+        public bool BoardsOnly => boardsOnly;
 
         public ImmutableArray<byte> Write(CutDrawing drawing) => [.. Encoding.ASCII.GetBytes(FormattableString.Invariant($"{drawing.Paths.Length}"))];
     }
@@ -242,6 +242,6 @@ public class ExtensionTests
     {
         public string Title => "Customer";
 
-        public IEnumerable<string> Lines(CutPlan plan) => [$"The baker on the quay; {(plan.Sheets.Length > 0 ? "one sheet is enough." : "no sheet at all.")}"];
+        public IEnumerable<string> Lines(CutPlan plan) => [$"The baker on the quay; {(plan.Boards.Length > 0 ? "one board is enough." : "no board at all.")}"];
     }
 }

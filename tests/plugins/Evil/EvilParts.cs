@@ -216,9 +216,9 @@ public sealed class EvilCatalog : ICatalogSource
         return Deed.Read("catalog") switch
         {
             "null catalog" => null!,
-            "no sheets" => onto with { Stock = default },
-            "null sheet" => onto with { Stock = [null!] },
-            "sheet without thickness" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil", Figures = [] }) },
+            "no stocks" => onto with { Stock = default },
+            "null stock" => onto with { Stock = [null!] },
+            "stock without thickness" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil", Figures = [] }) },
             "thickness without number" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil", Figures = [mdf.Figures[0] with { Range = new(double.NaN, double.NaN) }] }) },
             "id with brackets" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil[/]" }) },
             "good" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil" }) },

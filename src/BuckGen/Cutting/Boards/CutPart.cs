@@ -8,7 +8,7 @@ namespace BuckGen.Cutting.Boards;
 
 /// <summary>One piece to be cut, with the kerf already allowed for, in the design's coordinates.</summary>
 /// <param name="Name">Its lettering: "3A".</param>
-/// <param name="Stock">The sheet it is cut from.</param>
+/// <param name="Stock">The stock it is cut from.</param>
 /// <param name="Paths">Marks, then holes, then the outer edge.</param>
 /// <param name="Bounds">Round the outer cut.</param>
 /// <param name="Area">Area of the finished piece, mm².</param>

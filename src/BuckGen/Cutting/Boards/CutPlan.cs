@@ -19,16 +19,16 @@ public enum CutScope
     Accessories,
 }
 
-/// <summary>The parts of a design laid out on the sheets they are cut from.</summary>
+/// <summary>The parts of a design laid out on the boards they are cut from.</summary>
 /// <param name="Design">The design.</param>
 /// <param name="Spec">How it is cut.</param>
-/// <param name="Sheets">The sheets, grouped by stock, thickest first.</param>
-/// <param name="Findings">Parts that fit on no sheet.</param>
+/// <param name="Boards">The boards, grouped by stock, thickest first.</param>
+/// <param name="Findings">Parts that fit on no board.</param>
 public sealed record CutPlan(
-    BuckDesign Design, CuttingSpec Spec, ImmutableArray<SheetLayout> Sheets, ImmutableArray<Finding> Findings)
+    BuckDesign Design, CuttingSpec Spec, ImmutableArray<BoardLayout> Boards, ImmutableArray<Finding> Findings)
 {
-    /// <summary>Length cut through in all sheets, mm.</summary>
-    public double CutLength => Sheets.SelectMany(s => s.Placements).Sum(p => p.Part.CutLength);
+    /// <summary>Length cut through in all boards, mm.</summary>
+    public double CutLength => Boards.SelectMany(s => s.Placements).Sum(p => p.Part.CutLength);
 
     /// <summary>The findings of the design and of the plan together, the gravest first.</summary>
     public ImmutableArray<Finding> AllFindings => [.. Findings.Concat(Design.Findings).OrderByDescending(f => f.Severity)];
@@ -58,7 +58,7 @@ public sealed record CutPlan(
     {
         ImmutableArray<Layer> layers = [.. scope == CutScope.Accessories ? [] : design.Layers, .. design.Accessories];
         var parts = Parts(design, layers, spec, cancellation);
-        var sheets = ImmutableArray.CreateBuilder<SheetLayout>();
+        var boards = ImmutableArray.CreateBuilder<BoardLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(layers.Select(l => l.Stock).DistinctBy(s => s.Name).Select(s => LaserCheck.Run(s, spec)).OfType<Finding>());
         findings.AddRange(layers.Select(l => DrillByHand(l, spec)).OfType<Finding>());
@@ -68,13 +68,13 @@ public sealed record CutPlan(
             var stock = Sized(group.Key, group, spec);
             var piece = MachineBed.Piece(stock, spec);
             var (laidOut, tooLarge) = ShelfLayout.Arrange(group, piece, spec, cancellation);
-            foreach (var placements in laidOut) sheets.Add(new(sheets.Count + 1, stock, [.. placements]) { Piece = piece });
+            foreach (var placements in laidOut) boards.Add(new(boards.Count + 1, stock, [.. placements]) { Piece = piece });
             if (tooLarge.MaxBy(p => Math.Max(p.Bounds.Width, p.Bounds.Height)) is { } largest) findings.Add(TooLarge(largest, [.. tooLarge.Select(p => p.Name)], piece, spec));
             if (MachineBed.Finding(stock, piece, spec) is { } cut) findings.Add(cut);
             if (stock != group.Key) findings.Add(SizeAssumed(stock));
         }
 
-        return new(design, spec, sheets.ToImmutable(), [.. Gathering.Apply(findings)]);
+        return new(design, spec, boards.ToImmutable(), [.. Gathering.Apply(findings)]);
     }
 
     private static Finding NarrowerThanKerf(CutPart part, CuttingSpec spec) =>
@@ -94,7 +94,7 @@ public sealed record CutPlan(
             : new("vents-drill-by-hand", Severity.Note,
                 FormattableString.Invariant(
                     $"{narrow.Length} holes of {narrow[0].Diameter:0.##} mm in layer {layer.Number} are narrower than the machine can cut through {layer.Thickness:0.##} mm ({smallest:0.##} mm); they are marked with crosses."),
-                "Drill them by the drill map, or use a thinner sheet for the surface of the base.")
+                "Drill them by the drill map, or use a thinner stock for the surface of the base.")
             {
                 Height = layer.Top, Value = narrow[0].Diameter, Limit = smallest, Source = "common practice, no source",
             };
@@ -113,38 +113,38 @@ public sealed record CutPlan(
         }
     }
 
-    /// <summary>A sheet without a stated size is made as large as its largest part needs.</summary>
+    /// <summary>A board without a stated size is made as large as its largest part needs.</summary>
     private static Stock Sized(Stock stock, IEnumerable<CutPart> parts, CuttingSpec spec)
     {
         if (!stock.SizeIsAssumed) return stock;
         var width = parts.Max(p => Math.Max(p.Bounds.Width, p.Bounds.Height)) + 2 * spec.EdgeMargin;
         var height = parts.Max(p => Math.Min(p.Bounds.Width, p.Bounds.Height)) + 2 * spec.EdgeMargin;
-        return width <= stock.SheetWidth && height <= stock.SheetHeight
+        return width <= stock.BoardWidth && height <= stock.BoardHeight
             ? stock
-            : stock with { SheetWidth = UpToTen(Math.Max(width, stock.SheetWidth)), SheetHeight = UpToTen(Math.Max(height, stock.SheetHeight)) };
+            : stock with { BoardWidth = UpToTen(Math.Max(width, stock.BoardWidth)), BoardHeight = UpToTen(Math.Max(height, stock.BoardHeight)) };
     }
 
     private static double UpToTen(double length) => Math.Ceiling(length / 10) * 10;
 
     private static Finding SizeAssumed(Stock stock) =>
-        new("sheet-size-assumed", Severity.Warning,
+        new("board-size-assumed", Severity.Warning,
             FormattableString.Invariant(
-                $"The size of the sheets of {stock.Name} is not given; {stock.SheetWidth:0} x {stock.SheetHeight:0} mm is assumed, so that the largest part fits."),
-            "Give the size of your sheets.")
+                $"The size of the boards of {stock.Name} is not given; {stock.BoardWidth:0} x {stock.BoardHeight:0} mm is assumed, so that the largest part fits."),
+            "Give the size of your boards.")
         {
-            Value = stock.SheetWidth,
+            Value = stock.BoardWidth,
         };
 
     /// <summary>One finding a stock; it names every part, since each is missing from the cut files.</summary>
-    private static Finding TooLarge(CutPart part, ImmutableArray<string> all, SheetSize piece, CuttingSpec spec)
+    private static Finding TooLarge(CutPart part, ImmutableArray<string> all, RectangleSize piece, CuttingSpec spec)
     {
-        var others = all.Length == 1 ? "" : $" In all, {all.Length} parts fit on no sheet: {string.Join(", ", all)}.";
+        var others = all.Length == 1 ? "" : $" In all, {all.Length} parts fit on no board: {string.Join(", ", all)}.";
         return new("part-larger-than-stock", Severity.Error,
             FormattableString.Invariant($"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; ")
-            + (spec.Bed is null ? "a sheet of " : "what the machine's bed holds of ") + part.Stock.Name
-            + FormattableString.Invariant($" is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part does not fit on a sheet.")
+            + (spec.Bed is null ? "a board of " : "what the machine's bed holds of ") + part.Stock.Name
+            + FormattableString.Invariant($" is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part does not fit on a board.")
             + others,
-            $"{(spec.Bed is null ? "Use a larger sheet" : "Cut it on a larger machine")}, or make the outline or the base margin smaller.")
+            $"{(spec.Bed is null ? "Use a larger board" : "Cut it on a larger machine")}, or make the outline or the base margin smaller.")
         {
             Place = part.Bounds.Centre,
             Value = Math.Max(part.Bounds.Width, part.Bounds.Height),

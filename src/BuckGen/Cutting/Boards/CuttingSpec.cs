@@ -3,7 +3,7 @@ using BuckGen.Settings;
 
 namespace BuckGen.Cutting.Boards;
 
-/// <summary>The machine that cuts the sheets.</summary>
+/// <summary>The machine that cuts the boards.</summary>
 public enum Machine
 {
     /// <summary>A laser: paths are moved aside by half the kerf so that parts come out to size.</summary>
@@ -13,18 +13,18 @@ public enum Machine
     Router,
 }
 
-/// <summary>How parts are cut from sheets. Lengths in mm.</summary>
+/// <summary>How parts are cut from boards. Lengths in mm.</summary>
 /// <param name="Machine">Laser or router.</param>
 /// <param name="Kerf">Full width of the laser's cut; ignored for a router.</param>
 /// <param name="Spacing">Least distance between two parts.</param>
-/// <param name="EdgeMargin">Least distance between a part and the edge of the sheet.</param>
+/// <param name="EdgeMargin">Least distance between a part and the edge of the board.</param>
 public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 0.2, double Spacing = 4, double EdgeMargin = 5)
 {
     /// <summary>How far an outer edge is moved outward, mm.</summary>
     public double Compensation => Machine == Machine.Laser ? Kerf / 2 : 0;
 
-    /// <summary>What the machine's bed holds; null when every sheet fits it.</summary>
-    public SheetSize? Bed { get; init; }
+    /// <summary>What the machine's bed holds; null when every board fits it.</summary>
+    public RectangleSize? Bed { get; init; }
 
     /// <summary>
     /// The kerf by a test piece: a square is drawn and cut once without allowance, and the hole and the piece are measured.

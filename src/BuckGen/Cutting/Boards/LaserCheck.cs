@@ -6,7 +6,7 @@ using BuckGen.Intake.Catalogs;
 namespace BuckGen.Cutting.Boards;
 
 /// <summary>
-/// Decides whether a laser may cut this sheet, from the words of its name and from the catalog where the sheet comes from there.
+/// Decides whether a laser may cut this stock, from the words of its name and from the catalog where the stock comes from there.
 /// </summary>
 internal static class LaserCheck
 {
@@ -31,14 +31,14 @@ internal static class LaserCheck
         "lime", "basswood", "balsa", "bamboo", "cork", "card", "cardboard", "paper", "acrylic", "pmma",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>The finding on a sheet; null when a laser may cut it, or when the material is not given.</summary>
+    /// <summary>The finding on a stock; null when a laser may cut it, or when the material is not given.</summary>
     public static Finding? Run(Stock stock, CuttingSpec spec)
     {
         if (spec.Machine != Machine.Laser) return null;
         string[] words = [.. stock.MaterialWords];
         if (words.FirstOrDefault(Never.ContainsKey) is { } bad)
             return new("laser-never", Severity.Error,
-                $"\"{stock.Name}\" must never be cut with a laser: {Never[bad]}.", "Cut it with a router or a saw, or use another sheet.")
+                $"\"{stock.Name}\" must never be cut with a laser: {Never[bad]}.", "Cut it with a router or a saw, or use another stock.")
             {
                 Source = "lists of prohibited materials of university workshops",
             };
@@ -59,12 +59,12 @@ internal static class LaserCheck
     {
         Suitability.Yes => null,
         Suitability.No => new("laser-never", Severity.Error,
-            $"\"{stock.Name}\" must never be cut with a laser{Reason(material)}.", "Cut it with a router or a saw, or use another sheet.")
+            $"\"{stock.Name}\" must never be cut with a laser{Reason(material)}.", "Cut it with a router or a saw, or use another stock.")
         {
             Source = Sources(material),
         },
         _ => new("laser-ask", Severity.Warning,
-            $"Whether a laser may cut \"{stock.Name}\" depends on its make{Reason(material)}.", "Ask the supplier of the sheet and the maker of the laser first.")
+            $"Whether a laser may cut \"{stock.Name}\" depends on its make{Reason(material)}.", "Ask the supplier of the board and the maker of the laser first.")
         {
             Source = Sources(material),
         },

@@ -4,27 +4,27 @@ using BuckGen.Geometry;
 namespace BuckGen.Cutting.Boards;
 
 /// <summary>
-/// Lays parts on sheets in shelves: the tallest first, each beside the one before while the sheet is wide enough, then a
-/// new shelf above, then a new sheet. Parts are turned by a quarter where that helps.
+/// Lays parts on boards in shelves: the tallest first, each beside the one before while the board is wide enough, then a
+/// new shelf above, then a new board. Parts are turned by a quarter where that helps.
 /// </summary>
 internal static class ShelfLayout
 {
-    /// <summary>The pieces of sheet used of one stock; parts that fit on none are returned apart.</summary>
-    public static (List<List<Placement>> Sheets, List<CutPart> TooLarge) Arrange(
-        IEnumerable<CutPart> parts, SheetSize piece, CuttingSpec spec, CancellationToken cancellation = default)
+    /// <summary>The pieces of board used of one stock; parts that fit on none are returned apart.</summary>
+    public static (List<List<Placement>> Boards, List<CutPart> TooLarge) Arrange(
+        IEnumerable<CutPart> parts, RectangleSize piece, CuttingSpec spec, CancellationToken cancellation = default)
     {
         var usable = new Vec2(piece.Width - 2 * spec.EdgeMargin, piece.Height - 2 * spec.EdgeMargin);
-        var sheets = new List<Sheet>();
+        var boards = new List<Board>();
         var tooLarge = new List<CutPart>();
         foreach (var part in parts.OrderByDescending(p => Math.Min(p.Bounds.Width, p.Bounds.Height))
                      .ThenByDescending(p => Math.Max(p.Bounds.Width, p.Bounds.Height)))
         {
             cancellation.ThrowIfCancellationRequested();
             if (Poses(part).All(p => p.Width > usable.X || p.Height > usable.Y)) tooLarge.Add(part);
-            else if (!sheets.Exists(s => s.TryPlace(part))) sheets.Add(Sheet.StartedWith(part, usable, spec));
+            else if (!boards.Exists(s => s.TryPlace(part))) boards.Add(Board.StartedWith(part, usable, spec));
         }
 
-        return ([.. sheets.Select(s => s.Placements)], tooLarge);
+        return ([.. boards.Select(s => s.Placements)], tooLarge);
     }
 
     /// <summary>Lying flat first: low shelves hold more.</summary>
@@ -34,17 +34,17 @@ internal static class ShelfLayout
         return w >= h ? [(false, w, h), (true, h, w)] : [(true, h, w), (false, w, h)];
     }
 
-    private sealed class Sheet(Vec2 usable, CuttingSpec spec)
+    private sealed class Board(Vec2 usable, CuttingSpec spec)
     {
         private readonly List<Shelf> shelves = [];
 
         public List<Placement> Placements { get; } = [];
 
-        public static Sheet StartedWith(CutPart part, Vec2 usable, CuttingSpec spec)
+        public static Board StartedWith(CutPart part, Vec2 usable, CuttingSpec spec)
         {
-            var sheet = new Sheet(usable, spec);
-            sheet.TryPlace(part);
-            return sheet;
+            var board = new Board(usable, spec);
+            board.TryPlace(part);
+            return board;
         }
 
         public bool TryPlace(CutPart part)

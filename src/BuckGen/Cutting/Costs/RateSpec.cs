@@ -7,7 +7,7 @@ namespace BuckGen.Cutting.Costs;
 /// What work costs and how long it takes in this shop. Nothing is assumed: a missing figure is left out of the sums and reported.
 /// </summary>
 /// <remarks>
-/// Prices of sheets and feeds through them are given with the sheets: <see cref="Stock.Price"/>, <see cref="Stock.CutFeed"/>.
+/// Prices of boards and feeds through them are given with the boards: <see cref="Stock.Price"/>, <see cref="Stock.CutFeed"/>.
 /// </remarks>
 public sealed record RateSpec
 {
@@ -29,8 +29,8 @@ public sealed record RateSpec
     /// <summary>What each path takes besides its length: the move to it and the start of the cut, s.</summary>
     public double? PathSeconds { get; init; }
 
-    /// <summary>Loading a sheet and taking its parts off, minutes.</summary>
-    public double? SheetMinutes { get; init; }
+    /// <summary>Loading a board and taking its parts off, minutes.</summary>
+    public double? BoardMinutes { get; init; }
 
     /// <summary>Drilling one hole by hand, s.</summary>
     public double? DrillSeconds { get; init; }
@@ -46,7 +46,7 @@ public sealed record RateSpec
         Check(Machine, 0, 1e6, "price of an hour of the machine", "");
         Check(MarkFeed, 1, 1e6, "feed along marks", " mm a minute");
         Check(PathSeconds, 0, 600, "time for each path", " s");
-        Check(SheetMinutes, 0, 600, "time for each sheet", " minutes");
+        Check(BoardMinutes, 0, 600, "time for each board", " minutes");
         Check(DrillSeconds, 0, 3600, "time for each hole", " s");
         Check(GlueMinutes, 0, 600, "time for each glue line", " minutes");
     }

@@ -8,7 +8,7 @@ namespace BuckGen.Cutting.Costs;
 /// <summary>One kind of work of a job.</summary>
 /// <param name="Name">What is done, such as "cut MDF 6".</param>
 /// <param name="Amount">How much of it.</param>
-/// <param name="Unit">"mm", "paths", "sheets", "holes" or "glue lines".</param>
+/// <param name="Unit">"mm", "paths", "boards", "holes" or "glue lines".</param>
 /// <param name="Minutes">How long it takes; null when the shop has not given its speed.</param>
 /// <param name="Hour">Price of an hour of it; null when not given.</param>
 internal sealed record WorkStep(string Name, double Amount, string Unit, double? Minutes, double? Hour)
@@ -19,7 +19,7 @@ internal sealed record WorkStep(string Name, double Amount, string Unit, double?
     /// <summary>The work of a plan; steps that do not occur are left out.</summary>
     internal static ImmutableArray<WorkStep> FromPlan(CutPlan plan, RateSpec rates)
     {
-        var placed = plan.Sheets.SelectMany(s => s.Placements.Select(p => (s.Stock, p.Part))).ToArray();
+        var placed = plan.Boards.SelectMany(s => s.Placements.Select(p => (s.Stock, p.Part))).ToArray();
         var paths = placed.SelectMany(p => p.Part.Paths).ToArray();
         var marks = paths.Where(p => p.Layer == CutLayer.Mark).Sum(p => p.Length);
         var byHand = DrillMap.ByHand(plan.Design, plan.Spec.MinHoleDiameter).Count();
@@ -30,7 +30,7 @@ internal sealed record WorkStep(string Name, double Amount, string Unit, double?
             .. placed.GroupBy(p => p.Stock.Name).Select(g => Cutting(g.Key, g.Sum(p => p.Part.CutLength), g.First().Stock.CutFeed, rates)),
             new("mark and letter", marks, "mm", marks / rates.MarkFeed, rates.Machine),
             new("start paths", paths.Length, "paths", paths.Length * rates.PathSeconds / 60, rates.Machine),
-            new("load sheets", plan.Sheets.Length, "sheets", plan.Sheets.Length * rates.SheetMinutes, rates.Labour),
+            new("load boards", plan.Boards.Length, "boards", plan.Boards.Length * rates.BoardMinutes, rates.Labour),
             new("drill by hand", byHand, "holes", byHand * rates.DrillSeconds / 60, rates.Labour),
             new("glue", glue, "glue lines", glue * rates.GlueMinutes, rates.Labour),
         ];

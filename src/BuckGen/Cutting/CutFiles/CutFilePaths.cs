@@ -7,7 +7,7 @@ namespace BuckGen.Cutting.CutFiles;
 /// <summary>Where cut files lie below the output folder.</summary>
 internal static class CutFilePaths
 {
-    /// <summary>A stock's share of a file name is cut off here; the sheet's number keeps names apart.</summary>
+    /// <summary>A stock's share of a file name is cut off here; the board's number keeps names apart.</summary>
     private const int MaxNameLength = 40;
 
     /// <summary>A layer's DXF: "layers/layer-01.dxf".</summary>
@@ -20,11 +20,11 @@ internal static class CutFilePaths
         return string.Create(CultureInfo.InvariantCulture, $"{(layer.Role == LayerRole.Panel ? "panel" : "jig")}/{layer.Name.ToLowerInvariant()}-{layer.Number:00}.dxf");
     }
 
-    /// <summary>A sheet's DXF: "cut/sheet-01-mdf-12.dxf".</summary>
-    public static string Sheet(SheetLayout sheet)
+    /// <summary>A board's DXF: "cut/board-01-mdf-12.dxf".</summary>
+    public static string Board(BoardLayout board)
     {
-        ArgumentNullException.ThrowIfNull(sheet);
-        return string.Create(CultureInfo.InvariantCulture, $"cut/sheet-{sheet.Number:00}-{FileName(sheet.Stock.Name)}.dxf");
+        ArgumentNullException.ThrowIfNull(board);
+        return string.Create(CultureInfo.InvariantCulture, $"cut/board-{board.Number:00}-{FileName(board.Stock.Name)}.dxf");
     }
 
     /// <summary>Lower-case letters and digits of a name, joined by dashes: "MDF 12 mm" becomes "mdf-12-mm".</summary>

@@ -13,10 +13,10 @@ public interface ICutFileFormat
     string Extension { get; }
 
     /// <summary>
-    /// True for files that a machine runs: they are written for the sheets alone, with the kerf allowed for; false for layers and
+    /// True for files that a machine runs: they are written for the boards alone, with the kerf allowed for; false for layers and
     /// jigs too.
     /// </summary>
-    bool SheetsOnly => false;
+    bool BoardsOnly => false;
 
     /// <summary>The bytes of the file.</summary>
     /// <param name="drawing">The drawing, in mm; its paths stand in the order in which they are cut.</param>

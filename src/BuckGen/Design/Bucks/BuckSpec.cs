@@ -53,9 +53,9 @@ public enum Steps
 }
 
 /// <summary>A plate under the whole stack.</summary>
-/// <param name="Stock">Sheet it is cut from.</param>
+/// <param name="Stock">Stock it is cut from.</param>
 /// <param name="Margin">How far it reaches beyond the foot of the buck on every side, mm.</param>
-/// <param name="Under">Sheet of a second plate below it, which carries the relief bores of the vents; null for none.</param>
+/// <param name="Under">Stock of a second plate below it, which carries the relief bores of the vents; null for none.</param>
 public sealed record BasePlate(Stock Stock, double Margin = 20, Stock? Under = null);
 
 /// <summary>Dowels that hold the layers in place while they are glued.</summary>
@@ -91,7 +91,7 @@ public sealed record BuckSpec
     /// <summary>Where the drawn outline is to size.</summary>
     public OutlineAt OutlineAt { get; init; } = OutlineAt.Face;
 
-    /// <summary>The sheets the shop has, with their measured thicknesses.</summary>
+    /// <summary>The stocks the shop has, with their measured thicknesses.</summary>
     public required ImmutableArray<Stock> Stock { get; init; }
 
     /// <summary>How corners of drafted layers are joined.</summary>
@@ -192,7 +192,7 @@ public sealed record BuckSpec
         if (Sheet is null && Drawn != Drawn.Buck)
             throw new SpecException("To size the buck from the part, give the thickness of the plastic sheet.");
         Plenum?.Validate(Base);
-        if (Stock.IsDefaultOrEmpty) throw new SpecException("No stock is given; name at least one sheet thickness, such as 12mm.");
+        if (Stock.IsDefaultOrEmpty) throw new SpecException("No stock is given; name at least one thickness, such as 12mm.");
         foreach (var stock in Stock) stock.Validate();
         Base?.Stock.Validate();
         Base?.Under?.Validate();

@@ -1,7 +1,7 @@
 namespace BuckGen.Design.Bucks;
 
 /// <summary>The template by which a flange is routed to width, and the nest the part hangs in meanwhile. Lengths in mm.</summary>
-/// <param name="Stock">Sheet both are cut from.</param>
+/// <param name="Stock">Stock both are cut from.</param>
 public sealed record FlangeSpec(Stock Stock)
 {
     /// <summary>Width of the finished flange, from the part's wall.</summary>

@@ -4,7 +4,7 @@ namespace BuckGen.Design.Bucks;
 public sealed record FormerSpec
 {
     /// <summary>Clear opening of the clamp frame; null when the blank decides it.</summary>
-    public SheetSize? Opening { get; init; }
+    public RectangleSize? Opening { get; init; }
 
     /// <summary>How far the buck can be lifted into the sheet; null when not given.</summary>
     public double? Travel { get; init; }

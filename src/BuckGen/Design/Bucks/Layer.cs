@@ -42,17 +42,17 @@ public sealed record Label(string Text, ImmutableArray<Stroke> Strokes, Bounds B
 
 /// <summary>One separate piece of wood of a layer.</summary>
 /// <param name="Letter">The island's letter, the same in every layer it reaches.</param>
-/// <param name="Shape">What is cut out of the sheet, nominal size, without dowel holes.</param>
+/// <param name="Shape">What is cut out of the board, nominal size, without dowel holes.</param>
 /// <param name="Dowels">Dowel holes through this piece.</param>
 /// <param name="Vents">Vents and relief bores through this piece.</param>
 /// <param name="Label">Its lettering; null when it could not fit.</param>
 public sealed record LayerPart(
     string Letter, Island Shape, ImmutableArray<DowelHole> Dowels, ImmutableArray<VentHole> Vents, Label? Label);
 
-/// <summary>One layer of the stack: straight walls, cut from one sheet.</summary>
+/// <summary>One layer of the stack: straight walls, cut from one board.</summary>
 /// <param name="Number">1 for the lowest.</param>
 /// <param name="Role">What it is for.</param>
-/// <param name="Stock">The sheet it is cut from.</param>
+/// <param name="Stock">The stock it is cut from.</param>
 /// <param name="Bottom">Height of its lower face, mm above the bottom of the stack.</param>
 /// <param name="Top">Height of its upper face, mm.</param>
 /// <param name="Parts">Its separate pieces.</param>

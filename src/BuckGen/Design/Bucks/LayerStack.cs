@@ -14,7 +14,7 @@ internal static class LayerStack
             bottom += stock.Thickness;
         }
 
-        foreach (var stock in plan.Sheets)
+        foreach (var stock in plan.LayerStocks)
         {
             cancellation.ThrowIfCancellationRequested();
             var top = bottom + stock.Thickness;

@@ -17,7 +17,7 @@ public enum PanelEdge
 }
 
 /// <summary>The panel the finished part shows through. Lengths in mm.</summary>
-/// <param name="Stock">Sheet it is cut from.</param>
+/// <param name="Stock">Stock it is cut from.</param>
 public sealed record PanelSpec(Stock Stock)
 {
     /// <summary>

@@ -14,7 +14,7 @@ public enum PlenumKind
 }
 
 /// <summary>The layer under the base that leads the air away. Lengths in mm.</summary>
-/// <param name="Stock">Sheet it is cut from.</param>
+/// <param name="Stock">Stock it is cut from.</param>
 /// <param name="Kind">Feet or channels.</param>
 public sealed record PlenumSpec(Stock Stock, PlenumKind Kind = PlenumKind.Channels)
 {

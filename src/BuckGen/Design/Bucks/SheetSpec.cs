@@ -6,7 +6,7 @@ namespace BuckGen.Design.Bucks;
 /// <summary>The plastic sheet that is formed. Lengths in mm.</summary>
 public sealed record SheetSpec
 {
-    /// <summary>Thinnest and thickest sheet allowed, mm.</summary>
+    /// <summary>Min and max gauge, mm.</summary>
     internal const double MinGauge = 0.1, MaxGauge = 25;
 
     /// <summary>The plastic; null when it is not known.</summary>
@@ -16,13 +16,13 @@ public sealed record SheetSpec
     public double Gauge { get; init; } = 1;
 
     /// <summary>
-    /// Thinnest wall the part may have, mm; null for no limit. The blank's gauge is computed for it as a mean. The thinnest place
+    /// Min wall of the part, mm; null for no limit. The blank's gauge is computed for it as a mean. The thinnest place
     /// of the predicted wall is compared with it.
     /// </summary>
     public double? MinWall { get; init; }
 
     /// <summary>The sizes in which the shop has the sheet, mm; none when not given.</summary>
-    public ImmutableArray<SheetSize> Sizes { get; init; } = [];
+    public ImmutableArray<RectangleSize> Sizes { get; init; } = [];
 
     /// <summary>Price of a square metre, in the shop's money; null when not given.</summary>
     public double? PricePerSquareMetre { get; init; }
@@ -39,8 +39,3 @@ public sealed record SheetSpec
         }
     }
 }
-
-/// <summary>A size in which sheet is sold.</summary>
-/// <param name="Width">One side, mm, 50 to 5000.</param>
-/// <param name="Height">The other side, mm, 50 to 5000.</param>
-public sealed record SheetSize(double Width, double Height);

@@ -4,41 +4,41 @@ using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 
-/// <summary>The sheets chosen to reach a depth, lowest first.</summary>
-/// <param name="Sheets">One entry a layer, thickest at the bottom.</param>
+/// <summary>The stocks chosen to reach a depth.</summary>
+/// <param name="LayerStocks">The stock of each layer, lowest first: the thickest lies at the bottom.</param>
 /// <param name="Depth">The depth that really results, mm.</param>
 /// <param name="Miss">Real depth less wanted depth, mm.</param>
-public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, double Miss)
+public sealed record StackPlan(ImmutableArray<Stock> LayerStocks, double Depth, double Miss)
 {
-    /// <summary>Least and greatest depth, mm, where thicknesses are the catalog's averages and not measured.</summary>
+    /// <summary>Min and max depth, mm, where thicknesses are the catalog's averages and not measured.</summary>
     public FigureRange DepthRange => new(
-        Sheets.Sum(s => s.ThicknessIsAssumed ? s.Material?.Lower ?? s.Thickness : s.Thickness),
-        Sheets.Sum(s => s.ThicknessIsAssumed ? s.Material?.Upper ?? s.Thickness : s.Thickness));
+        LayerStocks.Sum(s => s.ThicknessIsAssumed ? s.Material?.Lower ?? s.Thickness : s.Thickness),
+        LayerStocks.Sum(s => s.ThicknessIsAssumed ? s.Material?.Upper ?? s.Thickness : s.Thickness));
 
     /// <summary>
-    /// How far the depth is likely off, mm either way: the root sum of squares of the tolerances of the sheets.
+    /// How far the depth is likely off, mm either way: the root sum of squares of the tolerances of the boards.
     /// </summary>
-    public double LikelySpread => Math.Sqrt(Sheets.Sum(s =>
+    public double LikelySpread => Math.Sqrt(LayerStocks.Sum(s =>
         s is { ThicknessIsAssumed: true, Material: { Lower: { } lower, Upper: { } upper } } ? (upper - lower) * (upper - lower) / 4 : 0));
 
-    /// <summary>Most layers in a stack.</summary>
+    /// <summary>Max number of layers in a stack.</summary>
     private const int MaxLayers = 400;
 
     /// <summary>
-    /// Chooses the sheets that reach the wanted depth: of all stacks within the tolerance the one with the fewest layers,
+    /// Chooses the stocks that reach the wanted depth: of all stacks within the tolerance the one with the fewest layers,
     /// then the one that misses least; when none is within the tolerance, the one that misses least, then the fewest layers.
     /// </summary>
     /// <param name="depth">Wanted depth, mm.</param>
-    /// <param name="stock">The sheets to choose from; each may be used any number of times.</param>
+    /// <param name="stock">The stocks to choose from; each may be used any number of times.</param>
     /// <param name="tolerance">Miss, mm, that does not count.</param>
-    /// <param name="neverMore">True when the stack may be lower, never higher; the depth must then hold one sheet.</param>
+    /// <param name="neverMore">True when the stack may be lower, never higher; the depth must then hold one layer.</param>
     /// <exception cref="SpecException">The stack would need more than 400 layers.</exception>
     internal static StackPlan Choose(double depth, ImmutableArray<Stock> stock, double tolerance, bool neverMore = false)
     {
-        // Of two sheets equally thick the first listed is used.
-        var sheets = stock.DistinctBy(s => s.Thickness).OrderByDescending(s => s.Thickness).ToArray();
-        var grain = Grain(sheets);
-        int[] thicknesses = [.. sheets.Select(s => Grains(s.Thickness, grain))];
+        // Of two stocks equally thick the first listed is used.
+        var stocks = stock.DistinctBy(s => s.Thickness).OrderByDescending(s => s.Thickness).ToArray();
+        var grain = Grain(stocks);
+        int[] thicknesses = [.. stocks.Select(s => Grains(s.Thickness, grain))];
         var fewest = FewestLayers(Grains(depth, grain) + thicknesses[0], thicknesses);
         var best = Enumerable.Range(1, fewest.Length - 1)
             .Where(g => fewest[g].Layers > 0 && (!neverMore || g * grain <= depth + grain / 2))
@@ -47,20 +47,20 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
         if (best.Layers > MaxLayers)
             throw new SpecException($"The stack would need {best.Layers} layers, the limit is {MaxLayers}; use thicker stock.");
         var chosen = new List<Stock>();
-        for (var g = best.Grains; g > 0; g -= thicknesses[fewest[g].Last]) chosen.Add(sheets[fewest[g].Last]);
+        for (var g = best.Grains; g > 0; g -= thicknesses[fewest[g].Last]) chosen.Add(stocks[fewest[g].Last]);
         var ordered = chosen.OrderByDescending(s => s.Thickness).ToImmutableArray();
         var real = ordered.Sum(s => s.Thickness);
         return new(ordered, real, real - depth);
     }
 
-    /// <summary>The faces of all sheets and the middles between them, lowest first.</summary>
+    /// <summary>The faces of all layers and the middles between them, lowest first.</summary>
     /// <param name="foot">Height of the lowest face, mm.</param>
     internal IEnumerable<double> HeightsFrom(double foot)
     {
         yield return foot;
-        foreach (var sheet in Sheets)
+        foreach (var stock in LayerStocks)
         {
-            var top = foot + sheet.Thickness;
+            var top = foot + stock.Thickness;
             yield return (foot + top) / 2;
             yield return top;
             foot = top;
@@ -68,16 +68,16 @@ public sealed record StackPlan(ImmutableArray<Stock> Sheets, double Depth, doubl
     }
 
     /// <summary>The coarsest step, from 0.1 to 0.0001 mm, in which all thicknesses are whole numbers; else the finest.</summary>
-    private static double Grain(Stock[] sheets)
+    private static double Grain(Stock[] stocks)
     {
         ReadOnlySpan<double> grains = [0.1, 0.01, 0.001];
         foreach (var grain in grains)
-            if (Array.TrueForAll(sheets, s => Math.Abs(s.Thickness / grain - Math.Round(s.Thickness / grain)) < 1e-6)) return grain;
+            if (Array.TrueForAll(stocks, s => Math.Abs(s.Thickness / grain - Math.Round(s.Thickness / grain)) < 1e-6)) return grain;
         return 0.0001;
     }
 
     /// <summary>
-    /// For every height in grains the fewest layers that reach it exactly (0 when none do) and the last sheet used.
+    /// For every height in grains the fewest layers that reach it exactly (0 when none do) and the last stock used.
     /// </summary>
     private static (short Layers, short Last)[] FewestLayers(int max, int[] thicknesses)
     {

@@ -3,22 +3,22 @@ using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 
-/// <summary>A sheet material the shop has.</summary>
+/// <summary>What the shop cuts from: boards of one material, thickness and size.</summary>
 /// <param name="Name">What the shop calls it: "MDF 12".</param>
 /// <param name="Thickness">Measured thickness, mm, 0.2 to 100; not the nominal one.</param>
-/// <param name="SheetWidth">Width of a whole sheet, mm.</param>
-/// <param name="SheetHeight">Height of a whole sheet, mm.</param>
-public sealed record Stock(string Name, double Thickness, double SheetWidth = Stock.UsualWidth, double SheetHeight = Stock.UsualHeight)
+/// <param name="BoardWidth">Width of a whole board, mm.</param>
+/// <param name="BoardHeight">Height of a whole board, mm.</param>
+public sealed record Stock(string Name, double Thickness, double BoardWidth = Stock.UsualWidth, double BoardHeight = Stock.UsualHeight)
 {
     /// <summary>
-    /// Width assumed when the size of the sheets is not given, mm: a common laser bed (common practice, no source).
+    /// Width assumed when the size of the boards is not given, mm: a common laser bed (common practice, no source).
     /// </summary>
     public const double UsualWidth = 600;
 
-    /// <summary>Height assumed when the size of the sheets is not given, mm.</summary>
+    /// <summary>Height assumed when the size of the boards is not given, mm.</summary>
     public const double UsualHeight = 400;
 
-    /// <summary>True when the size of the sheet was not stated; a part that does not fit is then no error.</summary>
+    /// <summary>True when the size of its boards was not stated; a part that does not fit is then no error.</summary>
     public bool SizeIsAssumed { get; init; }
 
     /// <summary>What is known about its material; null when the material is not given.</summary>
@@ -27,13 +27,13 @@ public sealed record Stock(string Name, double Thickness, double SheetWidth = St
     /// <summary>True when its thickness is the catalog's average and was not measured.</summary>
     public bool ThicknessIsAssumed { get; init; }
 
-    /// <summary>Price of a whole sheet, in the shop's money; null when not given.</summary>
+    /// <summary>Price of a whole board, in the shop's money; null when not given.</summary>
     public double? Price { get; init; }
 
     /// <summary>How fast the machine cuts it, mm a minute; null when not given.</summary>
     public double? CutFeed { get; init; }
 
-    /// <summary>A sheet of the catalog, its thickness and size not measured.</summary>
+    /// <summary>A stock of the catalog, its thickness and size not measured.</summary>
     /// <param name="material">The material.</param>
     public static Stock FromCatalog(CatalogStock material)
     {
@@ -53,10 +53,10 @@ public sealed record Stock(string Name, double Thickness, double SheetWidth = St
         if (!(Thickness is >= 0.2 and <= 100))
             throw new SpecException(FormattableString.Invariant(
                 $"The stock \"{Name}\" is {Thickness} mm thick; it must be from 0.2 to 100 mm."));
-        if (!(SheetWidth is >= 10 and <= 10000) || !(SheetHeight is >= 10 and <= 10000))
+        if (!(BoardWidth is >= 10 and <= 10000) || !(BoardHeight is >= 10 and <= 10000))
             throw new SpecException(FormattableString.Invariant(
-                $"A sheet of \"{Name}\" is {SheetWidth} x {SheetHeight} mm; both sides must be from 10 to 10000 mm."));
-        if (Price is { } price) BuckSpec.Require(price is >= 0 and <= 1e6, $"price of a sheet of \"{Name}\"", price, "", "from 0 to 1000000");
+                $"A board of \"{Name}\" is {BoardWidth} x {BoardHeight} mm; both sides must be from 10 to 10000 mm."));
+        if (Price is { } price) BuckSpec.Require(price is >= 0 and <= 1e6, $"price of a board of \"{Name}\"", price, "", "from 0 to 1000000");
         if (CutFeed is { } feed) BuckSpec.Require(feed is >= 1 and <= 1e6, $"feed through \"{Name}\"", feed, " mm a minute", "from 1 to 1000000");
     }
 }

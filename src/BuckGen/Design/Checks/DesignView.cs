@@ -13,7 +13,7 @@ public sealed class DesignView
     /// <summary>What was asked for.</summary>
     public BuckSpec Spec { get; }
 
-    /// <summary>The sheets chosen.</summary>
+    /// <summary>The stocks chosen.</summary>
     public StackPlan Plan { get; }
 
     /// <summary>The layers, lowest first.</summary>

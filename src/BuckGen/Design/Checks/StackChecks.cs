@@ -13,7 +13,7 @@ internal static class StackChecks
             yield return new("depth-missed", Math.Abs(plan.Miss) > spec.Stock.Min(s => s.Thickness) / 2 ? Severity.Error : Severity.Warning,
                 FormattableString.Invariant(
                     $"The stock gives a depth of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm {(plan.Miss > 0 ? "more" : "less")} than the {spec.StackDepth:F2} mm it should have."),
-                "Add a thinner sheet to the stock, or accept the depth.")
+                "Add a thinner stock, or accept the depth.")
             {
                 Value = plan.Miss, Limit = spec.DepthTolerance,
             };
@@ -21,9 +21,9 @@ internal static class StackChecks
             yield return new("stock-not-measured", plan.LikelySpread > spec.DepthTolerance ? Severity.Warning : Severity.Note,
                 FormattableString.Invariant(
                     $"Thicknesses are the catalog's averages: the depth may be anywhere from {plan.DepthRange.Low:0.##} to {plan.DepthRange.High:0.##} mm, most likely within {plan.LikelySpread:0.##} mm."),
-                "Measure your sheets and give their thickness.")
+                "Measure your boards and give their thickness.")
             {
-                Value = plan.LikelySpread, Limit = spec.DepthTolerance, Source = "tolerances of the sheets in the catalog",
+                Value = plan.LikelySpread, Limit = spec.DepthTolerance, Source = "tolerances of the boards in the catalog",
             };
         if (spec is { Drawn: not Drawn.Buck, Shrinkage: null, ShrinkageOfPlastic: null })
             yield return new("shrinkage-unknown", Severity.Warning,
@@ -37,7 +37,7 @@ internal static class StackChecks
         if (spec.Kind == BuckKind.Male && solid.Shape.At(solid.Shape.Face).IsEmpty)
             yield return new("nothing-left", Severity.Error,
                 FormattableString.Invariant(
-                    $"The draft leaves no wood at the top: {walls} of {plan.Sheets.Length} layers have any, up to {reached:F2} mm."),
+                    $"The draft leaves no wood at the top: {walls} of {plan.LayerStocks.Length} layers have any, up to {reached:F2} mm."),
                 "Use less draft or depth, a larger outline, or let the outline be to size at the face.")
             {
                 Height = reached, Value = reached - solid.Shape.Foot, Limit = plan.Depth,

@@ -21,7 +21,7 @@ namespace BuckGen.Design.Forming;
 /// </param>
 /// <param name="Yields">How many blanks each sheet of the shop gives.</param>
 public sealed record Blank(
-    double Width, double Height, SheetSize Opening, double Gap, FormedSurface Surface, DrawRatios Ratios,
+    double Width, double Height, RectangleSize Opening, double Gap, FormedSurface Surface, DrawRatios Ratios,
     double Gauge, double MeanThickness, double? GaugeForMinWall, double? PlugWall, ImmutableArray<BlankYield> Yields)
 {
     /// <summary>Least gap between buck and frame, mm (common practice, no source).</summary>
@@ -38,7 +38,7 @@ public sealed record Blank(
         var wanted = former.Gap ?? Math.Max(MinGap, spec.Kind == BuckKind.Male ? depth : 0);
         var opening = former.Opening is { } frame
             ? Turned(frame, footprint)
-            : new SheetSize(footprint.Width + 2 * wanted, footprint.Height + 2 * wanted);
+            : new RectangleSize(footprint.Width + 2 * wanted, footprint.Height + 2 * wanted);
         var gap = Math.Min(opening.Width - footprint.Width, opening.Height - footprint.Height) / 2;
         var edge = 2 * (former.Grip + former.Lip);
         var surface = FormedSurface.Compute(shape, spec.Kind, spec.Draft, opening.Width * opening.Height, heights, cancellation);
@@ -60,7 +60,7 @@ public sealed record Blank(
     }
 
     /// <summary>The frame with its longer side along the longer side of the buck.</summary>
-    private static SheetSize Turned(SheetSize frame, Bounds footprint) =>
+    private static RectangleSize Turned(RectangleSize frame, Bounds footprint) =>
         frame.Width >= frame.Height == footprint.Width >= footprint.Height ? frame : new(frame.Height, frame.Width);
 }
 
@@ -68,12 +68,12 @@ public sealed record Blank(
 /// <param name="Sheet">The sheet.</param>
 /// <param name="Count">How many blanks it gives; 0 when it is too small.</param>
 /// <param name="Share">Share of the sheet that becomes blanks, 0 to 1.</param>
-public sealed record BlankYield(SheetSize Sheet, int Count, double Share)
+public sealed record BlankYield(RectangleSize Sheet, int Count, double Share)
 {
     // Rounding does not keep a blank from fitting.
     private const double Rounding = 1e-6;
 
-    internal static BlankYield Compute(SheetSize sheet, double width, double height)
+    internal static BlankYield Compute(RectangleSize sheet, double width, double height)
     {
         var count = Math.Max(InRows(sheet.Width, sheet.Height, width, height), InRows(sheet.Width, sheet.Height, height, width));
         return new(sheet, count, count * width * height / (sheet.Width * sheet.Height));

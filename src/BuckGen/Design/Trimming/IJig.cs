@@ -4,7 +4,7 @@ using BuckGen.Findings;
 
 namespace BuckGen.Design.Trimming;
 
-/// <summary>Something made of sheet that follows the forming: a jig that holds or trims the part, a panel it goes into.</summary>
+/// <summary>Something cut from boards that follows the forming: a jig that holds or trims the part, a panel it goes into.</summary>
 public interface IJig
 {
     /// <summary>Its word, such as "ring".</summary>
@@ -16,7 +16,7 @@ public interface IJig
     JigParts? Make(PartShell part, BuckSpec spec);
 }
 
-/// <summary>The layers of a jig, cut from sheets beside those of the buck.</summary>
+/// <summary>The layers of a jig, cut from boards beside those of the buck.</summary>
 /// <param name="Layers">
 /// The layers, made by <see cref="PlainLayers"/>; their names are capital letters, since files are called after them.
 /// </param>

@@ -12,14 +12,14 @@ internal static class JigFindings
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
             yield return new("jig-height-missed", Severity.Warning,
                 FormattableString.Invariant($"The stock gives the jig a height of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm {(plan.Miss > 0 ? "more" : "less")} than the cut at {jig.TrimHeight:F2} mm."),
-                "Add a thinner sheet to the stock, or cut at the height it gives.")
+                "Add a thinner stock, or cut at the height it gives.")
             {
                 Height = plan.Depth, Value = plan.Miss, Limit = spec.DepthTolerance,
             };
         if (!relieved && jig.FlangeRoom > 0)
             yield return new("jig-on-flange", Severity.Note,
-                "The ring of the jig is one sheet high and has no room for the flange: it stands on it.",
-                "Lay strips of the same plastic under the outer edge of the ring, or cut at least two sheets above the flange.")
+                "The ring of the jig is one board high and has no room for the flange: it stands on it.",
+                "Lay strips of the same plastic under the outer edge of the ring, or cut at least two boards above the flange.")
             {
                 Source = "common practice, no source",
             };

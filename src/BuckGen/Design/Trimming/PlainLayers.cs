@@ -13,7 +13,7 @@ public static class PlainLayers
     /// <param name="number">Number within its stack.</param>
     /// <param name="role">What it is for.</param>
     /// <param name="name">What stands on it before the number, in capital letters A to Z.</param>
-    /// <param name="stock">The sheet.</param>
+    /// <param name="stock">The stock.</param>
     /// <param name="bottom">Height of its lower face, mm.</param>
     /// <param name="wood">Its pieces.</param>
     /// <param name="holes">Round holes through it.</param>

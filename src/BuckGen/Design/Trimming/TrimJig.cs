@@ -32,11 +32,11 @@ public sealed record TrimJig(
                 $"The trim height is {jig.TrimHeight} mm, but the part is only {shell.Depth:0.##} mm deep; cut lower."));
         var plan = StackPlan.Choose(jig.TrimHeight, spec.Stock, spec.DepthTolerance);
         // The flange lies under the ring when there is a layer that can give way to it.
-        var relieved = plan.Sheets.Length > 1;
+        var relieved = plan.LayerStocks.Length > 1;
         var outer = shell.Moved(PartShell.Filled(shell.Outside(0)), jig.Clearance + jig.Land);
         var blanks = new List<(Stock Stock, double Bottom, Region Wood)>();
         var bottom = 0.0;
-        foreach (var stock in plan.Sheets)
+        foreach (var stock in plan.LayerStocks)
         {
             // The part is widest at the lower face of a layer: what passes there passes.
             var room = jig.Clearance + (relieved && bottom == 0 ? jig.FlangeRoom : 0);
@@ -51,19 +51,19 @@ public sealed record TrimJig(
         var bed = jig.Bed && !core.IsEmpty ? BedOf(core, outer, spec) : null;
         return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Find(jig, plan, spec, relieved, core)])
         {
-            // Whole sheets may come out higher than the part is deep.
+            // Whole boards may come out higher than the part is deep.
             TrimLine = PartShell.Filled(shell.Outside(Math.Min(bottom, shell.Depth))),
         };
     }
 
-    /// <summary>The layers inside the part, as high as whole sheets come without reaching the blade.</summary>
+    /// <summary>The layers inside the part, as high as whole boards come without reaching the blade.</summary>
     private static ImmutableArray<Layer> CoreOf(PartShell shell, JigSpec jig, BuckSpec spec, double cut)
     {
         var room = cut - jig.BladeRoom;
         if (room < spec.Stock.Min(s => s.Thickness)) return [];
         var blanks = new List<(Stock Stock, double Bottom, Region Wood)>();
         var bottom = 0.0;
-        foreach (var stock in StackPlan.Choose(room, spec.Stock, 0, neverMore: true).Sheets)
+        foreach (var stock in StackPlan.Choose(room, spec.Stock, 0, neverMore: true).LayerStocks)
         {
             // The part is narrowest at the upper face of a layer.
             var wood = shell.Moved(PartShell.Filled(shell.Inside(bottom + stock.Thickness)), -jig.Clearance);

@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Intake.Catalogs;
 
-/// <summary>Sheets and plastics with published figures.</summary>
+/// <summary>Stocks and plastics with published figures.</summary>
 public sealed record Catalog
 {
-    /// <summary>The sheets.</summary>
+    /// <summary>The stocks.</summary>
     public required ImmutableArray<CatalogStock> Stock { get; init; }
 
     /// <summary>The plastics.</summary>
@@ -14,7 +14,7 @@ public sealed record Catalog
     /// <summary>The catalog that comes with the library.</summary>
     public static Catalog BuiltIn { get; } = new BuiltInCatalog().AddTo(new() { Stock = [], Plastic = [] });
 
-    /// <summary>A sheet, or null when the catalog does not hold it.</summary>
+    /// <summary>A stock, or null when the catalog does not hold it.</summary>
     /// <param name="id">Its id, upper and lower case alike.</param>
     public CatalogStock? FindStock(string id) => Find(Stock, id);
 
@@ -22,7 +22,7 @@ public sealed record Catalog
     /// <param name="id">Its id, upper and lower case alike.</param>
     public CatalogPlastic? FindPlastic(string id) => Find(Plastic, id);
 
-    /// <summary>A sheet or a plastic, or null when the catalog does not hold it.</summary>
+    /// <summary>A stock or a plastic, or null when the catalog does not hold it.</summary>
     /// <param name="id">Its id, upper and lower case alike.</param>
     public CatalogEntry? FindEntry(string id) => Find(Stock, id) ?? Find(Plastic, id) as CatalogEntry;
 

@@ -1,6 +1,6 @@
 namespace BuckGen.Intake.Catalogs;
 
-/// <summary>A sheet material known by name.</summary>
+/// <summary>A stock known by name.</summary>
 public sealed record CatalogStock : CatalogEntry
 {
     /// <summary>Average real thickness, mm, 0.2 to 100.</summary>
@@ -26,16 +26,16 @@ public sealed record CatalogStock : CatalogEntry
     /// <summary>Whether a router may cut it; null when not known.</summary>
     public Suitability? Router => SuitabilityOf("router");
 
-    /// <summary>Whether its grain shows through thin sheet; null when not known.</summary>
+    /// <summary>Whether its grain shows through a thin sheet; null when not known.</summary>
     public bool? GrainShows => TextOf("grain") is { } word ? word == "yes" : null;
 
-    /// <summary>Price of a whole sheet in the shop's money, from the shop's own file; null when not known.</summary>
+    /// <summary>Price of a whole board in the shop's money, from the shop's own file; null when not known.</summary>
     public double? Price => NumberOf("price");
 
     /// <summary>How fast the shop's machine cuts it, mm a minute, from the shop's own file; null when not known.</summary>
     public double? CutFeed => NumberOf("cut-feed");
 
-    /// <summary>Expansion in the plane of the sheet, millionths of length per degree C; null when not known.</summary>
+    /// <summary>Expansion in the plane of the board, millionths of length per degree C; null when not known.</summary>
     public FigureRange? Expansion => RangeOf("expansion");
 
     /// <summary>A caution; null when there is no caution.</summary>

@@ -4,7 +4,7 @@ using static BuckGen.Intake.Catalogs.FigureKind;
 namespace BuckGen.Intake.Catalogs;
 
 /// <summary>
-/// The figures a sheet and a plastic can have, in the order in which they are shown. The limits only catch typing errors.
+/// The figures a stock and a plastic can have, in the order in which they are shown. The limits only catch typing errors.
 /// </summary>
 /// <param name="Title">The name of the table in catalog files.</param>
 /// <param name="All">The figures.</param>
@@ -22,9 +22,9 @@ internal sealed record FigureKinds(string Title, ImmutableArray<FigureKind> All,
             Number("kerf", "CO2 laser's kerf to start from", "mm", 0, 5),
             Choice("router", "router", "yes", "no", "ask"),
             Number("cut-feed", "how fast the shop's machine cuts it", "mm a minute", 1, 1e6),
-            Number("price", "price of a whole sheet", "in the shop's money", 0, 1e6),
+            Number("price", "price of a whole board", "in the shop's money", 0, 1e6),
             Range("expansion", "expansion", "millionths per degree C", 0, 500),
-            Choice("grain", "grain shows on thin sheet", "yes", "no"),
+            Choice("grain", "grain shows on a thin sheet", "yes", "no"),
             Remark("dust", "dust"),
             Remark("fume", "fume"),
             Remark("caution", "caution"),

@@ -1,6 +1,6 @@
 namespace BuckGen.Intake.Catalogs;
 
-/// <summary>Brings sheets and plastics.</summary>
+/// <summary>Brings stocks and plastics.</summary>
 public interface ICatalogSource
 {
     /// <summary>What it is called.</summary>

@@ -11,8 +11,8 @@ namespace BuckGen.Intake.Dxf;
 /// <param name="Basis">The source of the unit.</param>
 internal sealed record DxfScale(double MillimetresPerUnit, string Words, DxfScale.Origin Basis)
 {
-    /// <summary>Larger than any sheet that is formed or cut in a workshop, mm.</summary>
-    private const double BeyondAnySheet = 2600;
+    /// <summary>Larger than any board that is cut or sheet that is formed in a workshop, mm.</summary>
+    private const double BeyondAnyBoard = 2600;
 
     /// <summary>The source of a unit.</summary>
     public enum Origin
@@ -60,9 +60,9 @@ internal sealed record DxfScale(double MillimetresPerUnit, string Words, DxfScal
     public void RefuseUnlikelySize(Bounds bounds, string name)
     {
         var largest = Math.Max(bounds.Width, bounds.Height);
-        if (Basis == Origin.Asked || MillimetresPerUnit <= 1 || largest <= BeyondAnySheet) return;
+        if (Basis == Origin.Asked || MillimetresPerUnit <= 1 || largest <= BeyondAnyBoard) return;
         throw new OutlineException(string.Create(CultureInfo.InvariantCulture,
-            $"{name}: by its header the drawing is in {Words} and {bounds.Width:0.#} x {bounds.Height:0.#} mm large, beyond {BeyondAnySheet} mm; "
+            $"{name}: by its header the drawing is in {Words} and {bounds.Width:0.#} x {bounds.Height:0.#} mm large, beyond {BeyondAnyBoard} mm; "
             + $"in millimetres it would be {bounds.Width / MillimetresPerUnit:0.###} x {bounds.Height / MillimetresPerUnit:0.###} mm; name the unit to be used"));
     }
 }

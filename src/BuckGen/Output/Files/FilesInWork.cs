@@ -61,17 +61,17 @@ internal sealed class FilesInWork
 
     public void AddLayers()
     {
-        foreach (var layer in plan.Design.Layers) Add(CutFilePaths.Layer(layer.Number), LayerDrawing.Create(layer), isSheet: false);
+        foreach (var layer in plan.Design.Layers) Add(CutFilePaths.Layer(layer.Number), LayerDrawing.Create(layer), isBoard: false);
     }
 
     public void AddAccessories()
     {
-        foreach (var layer in plan.Design.Accessories) Add(CutFilePaths.Accessory(layer), LayerDrawing.Create(layer), isSheet: false);
+        foreach (var layer in plan.Design.Accessories) Add(CutFilePaths.Accessory(layer), LayerDrawing.Create(layer), isBoard: false);
     }
 
-    public void AddSheets()
+    public void AddBoards()
     {
-        foreach (var sheet in plan.Sheets) Add(CutFilePaths.Sheet(sheet), SheetDrawing.Create(sheet), isSheet: true);
+        foreach (var board in plan.Boards) Add(CutFilePaths.Board(board), BoardDrawing.Create(board), isBoard: true);
     }
 
     public void AddModels()
@@ -110,9 +110,9 @@ internal sealed class FilesInWork
             yield return ModelData.FromMesh("Buck", mesh);
     }
 
-    private void Add(string path, CutDrawing drawing, bool isSheet)
+    private void Add(string path, CutDrawing drawing, bool isBoard)
     {
-        foreach (var format in formats.Where(f => isSheet || !f.SheetsOnly).ToArray())
+        foreach (var format in formats.Where(f => isBoard || !f.BoardsOnly).ToArray())
         {
             var (bytes, failure) = ForeignCode.Call(format.Format, () => format.Format.Name, () => WriterResult.Write(format.Format, drawing));
             if (failure is not null)
@@ -145,7 +145,7 @@ internal sealed class FilesInWork
         files.RemoveAll(f => format.Made.Contains(f.Path));
     }
 
-    private static FormatInUse Asked(ICutFileFormat format) => new(format, format.Extension, format.SheetsOnly);
+    private static FormatInUse Asked(ICutFileFormat format) => new(format, format.Extension, format.BoardsOnly);
 
     /// <summary>The format, when its ending can be used.</summary>
     private FormatInUse Fit(FormatInUse format) =>
@@ -163,7 +163,7 @@ internal sealed class FilesInWork
     }
 
     /// <summary>A format, read once for what must not change.</summary>
-    private sealed record FormatInUse(ICutFileFormat Format, string Ending, bool SheetsOnly)
+    private sealed record FormatInUse(ICutFileFormat Format, string Ending, bool BoardsOnly)
     {
         /// <summary>Paths of the files it made.</summary>
         public List<string> Made { get; } = [];

@@ -20,10 +20,10 @@ public static class OutputFiles
     public const string SummaryPath = "summary.json";
 
     /// <summary>
-    /// The layers, the sheets to cut, what else the options ask for, the report with its preview and the summary; only these when
+    /// The layers, the boards to cut, what else the options ask for, the report with its preview and the summary; only these when
     /// the plan has errors and is not forced.
     /// </summary>
-    /// <param name="plan">The design laid out on sheets.</param>
+    /// <param name="plan">The design laid out on boards.</param>
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>
     /// <param name="progress">Receives every file.</param>
@@ -41,17 +41,17 @@ public static class OutputFiles
             made.AddDrilling();
             made.AddAccessories();
             made.AddTrimming();
-            made.AddSheets();
+            made.AddBoards();
             made.AddModels();
             made.AddProcessCard();
         }, progress, cancellation);
     }
 
     /// <summary>
-    /// Only the jigs, laid out on sheets of their own, the report with its preview and the summary; only these when the plan has
+    /// Only the jigs, laid out on boards of their own, the report with its preview and the summary; only these when the plan has
     /// errors and is not forced.
     /// </summary>
-    /// <param name="plan">The design laid out on sheets.</param>
+    /// <param name="plan">The design laid out on boards.</param>
     /// <param name="options">Which files.</param>
     /// <param name="force">True to make the cut files in spite of errors.</param>
     /// <param name="progress">Receives every file.</param>
@@ -67,12 +67,12 @@ public static class OutputFiles
             if (plan.HasErrors && !force) return;
             made.AddAccessories();
             made.AddTrimming();
-            made.AddSheets();
+            made.AddBoards();
         }, progress, cancellation);
     }
 
     /// <summary>Only the drill map with its templates, the report with its preview and the summary.</summary>
-    /// <param name="plan">The design laid out on sheets.</param>
+    /// <param name="plan">The design laid out on boards.</param>
     /// <param name="options">Which files.</param>
     /// <param name="progress">Receives every file.</param>
     /// <param name="cancellation">Stops the work.</param>

@@ -6,13 +6,13 @@ using BuckGen.Output.Pictures.Drawing;
 
 namespace BuckGen.Output.Pictures;
 
-/// <summary>What is cut: one layer with its marks, or a sheet with its parts.</summary>
+/// <summary>What is cut: one layer with its marks, or a board with its parts.</summary>
 internal static class CutPicture
 {
     private const double MaxLayerHeight = 70, MaxSheetHeight = 110, Below = 12, Above = 9, Aside = 5, MinWidth = 120;
 
     private static readonly Ink Wood = new(null, 0, PictureColours.Wood);
-    private static readonly Ink SheetInk = new(PictureColours.Grey, 0.25, PictureColours.White);
+    private static readonly Ink BoardInk = new(PictureColours.Grey, 0.25, PictureColours.White);
     private static readonly Ink Cut = new(PictureColours.Black, 0.3);
     private static readonly Ink Hole = new(PictureColours.Measure, 0.25);
     private static readonly Ink Mark = new(PictureColours.Repaired, 0.18);
@@ -33,16 +33,16 @@ internal static class CutPicture
         ]);
     }
 
-    /// <summary>A sheet with its parts, kerf allowed for, each with its name.</summary>
-    public static Picture Draw(SheetLayout sheet)
+    /// <summary>A board with its parts, kerf allowed for, each with its name.</summary>
+    public static Picture Draw(BoardLayout board)
     {
-        var drawing = SheetDrawing.Create(sheet);
+        var drawing = BoardDrawing.Create(board);
         var view = PaperView.Centred(drawing.Page, MaxSheetHeight, Below);
         var page = Page(view);
         return new(drawing.Title, page,
         [
-            new PictureShape([new(Loop.Rectangle(drawing.Page).Transformed(view.Map).Segments, true)], SheetInk),
-            .. sheet.Placements.Select(p => new PictureShape([.. p.Part.Paths.Where(c => c.Layer is CutLayer.CutOuter or CutLayer.CutInner)
+            new PictureShape([new(Loop.Rectangle(drawing.Page).Transformed(view.Map).Segments, true)], BoardInk),
+            .. board.Placements.Select(p => new PictureShape([.. p.Part.Paths.Where(c => c.Layer is CutLayer.CutOuter or CutLayer.CutInner)
                 .Select(c => new PicturePath(c.Transformed(p.Map).Transformed(view.Map).Segments, true))], Wood)),
             .. drawing.Paths.Select(p => Drawn(p, view)),
             .. Dimension.Level(view.Corner - new Vec2(0, 6), view.Corner + new Vec2(view.Width, -6), view.Real.Width),

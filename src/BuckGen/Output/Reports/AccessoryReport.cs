@@ -7,7 +7,7 @@ namespace BuckGen.Output.Reports;
 /// <summary>A layer of a jig or panel.</summary>
 /// <param name="Name">"RING", "CORE", "BED", "TEMPLATE", "NEST", "PANEL" or "INLAY".</param>
 /// <param name="Number">1 for the lowest.</param>
-/// <param name="Stock">Name of the sheet.</param>
+/// <param name="Stock">Name of the stock.</param>
 /// <param name="Thickness">Thickness.</param>
 /// <param name="Bottom">Height of the lower face over what the jig stands on; below 0 for the bed.</param>
 /// <param name="Top">Height of the upper face.</param>

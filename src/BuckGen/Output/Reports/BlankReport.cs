@@ -16,12 +16,12 @@ namespace BuckGen.Output.Reports;
 /// <param name="ArealDrawRatio">Formed area over flat area.</param>
 /// <param name="LinearDrawRatio">A line across the part over its length on the flat sheet.</param>
 /// <param name="HeightToWidth">Depth over the width of the narrowest part.</param>
-/// <param name="GaugeForLeastWall">Gauge for the wanted wall, by areas; null when there is none.</param>
+/// <param name="GaugeForMinWall">Gauge for the wanted wall, by areas; null when there is none.</param>
 /// <param name="PlugWall">Mean thickness of a cavity's walls with a plug; null without one.</param>
 /// <param name="Yields">Blanks from each sheet of the shop.</param>
 public sealed record BlankReport(
     double Width, double Height, double OpeningWidth, double OpeningHeight, double Gap, string Plastic, double Gauge, double MeanThickness,
-    double FormedArea, double ArealDrawRatio, double LinearDrawRatio, double HeightToWidth, double? GaugeForLeastWall, double? PlugWall, ImmutableArray<YieldReport> Yields)
+    double FormedArea, double ArealDrawRatio, double LinearDrawRatio, double HeightToWidth, double? GaugeForMinWall, double? PlugWall, ImmutableArray<YieldReport> Yields)
 {
     internal static BlankReport Create(Blank b, string plastic) => new(
         ReportNumber.Round(b.Width), ReportNumber.Round(b.Height), ReportNumber.Round(b.Opening.Width), ReportNumber.Round(b.Opening.Height), ReportNumber.Round(b.Gap), plastic,

@@ -5,10 +5,10 @@ namespace BuckGen.Output.Reports;
 
 /// <summary>Time and money by the shop's own rates.</summary>
 /// <param name="Currency">The shop's currency; empty when not given.</param>
-/// <param name="Materials">The sheets, the plastic last.</param>
+/// <param name="Materials">The stocks, the plastic last.</param>
 /// <param name="Work">The work.</param>
 /// <param name="MaterialByShare">Materials by what is used up.</param>
-/// <param name="MaterialWhole">Materials by whole sheets.</param>
+/// <param name="MaterialWhole">Materials bought whole.</param>
 /// <param name="Minutes">Time of all work.</param>
 /// <param name="WorkCost">Price of all work.</param>
 /// <param name="Missing">Figures that the shop has not given; they are not in the sums.</param>
@@ -18,19 +18,20 @@ public sealed record CostReport(
 {
     internal static CostReport Create(JobCost c) => new(
         c.Currency,
-        [.. c.Materials.Select(m => new MaterialReport(m.Name, m.Sheets, ReportNumber.Round(m.Share), ReportNumber.Round(m.SheetPrice), ReportNumber.Round(m.ShareCost), ReportNumber.Round(m.WholeCost)))],
+        [.. c.Materials.Select(m => new MaterialReport(m.Name, m.Unit, m.Count, ReportNumber.Round(m.Share), ReportNumber.Round(m.UnitPrice), ReportNumber.Round(m.ShareCost), ReportNumber.Round(m.WholeCost)))],
         [.. c.Work.Select(w => new WorkReport(w.Name, ReportNumber.Round(w.Amount), w.Unit, ReportNumber.Round(w.Minutes), ReportNumber.Round(w.Cost)))],
         ReportNumber.Round(c.MaterialByShare), ReportNumber.Round(c.MaterialWhole), ReportNumber.Round(c.Minutes), ReportNumber.Round(c.WorkCost), c.Missing);
 }
 
 /// <summary>One material.</summary>
 /// <param name="Name">The stock, or the plastic.</param>
-/// <param name="Sheets">Whole sheets.</param>
-/// <param name="Share">How much of them is used up, in sheets.</param>
-/// <param name="SheetPrice">Price of a sheet; null when not given.</param>
+/// <param name="Unit">What it is bought in: "board" or "sheet".</param>
+/// <param name="Count">How many of them, whole.</param>
+/// <param name="Share">How much of them is used up.</param>
+/// <param name="UnitPrice">Price of a whole one; null when not given.</param>
 /// <param name="ShareCost">Price of what is used up; null when not given.</param>
-/// <param name="WholeCost">Price of the whole sheets; null when not given.</param>
-public sealed record MaterialReport(string Name, int Sheets, double Share, double? SheetPrice, double? ShareCost, double? WholeCost);
+/// <param name="WholeCost">Price when all are bought whole; null when not given.</param>
+public sealed record MaterialReport(string Name, string Unit, int Count, double Share, double? UnitPrice, double? ShareCost, double? WholeCost);
 
 /// <summary>One kind of work.</summary>
 /// <param name="Name">What is done.</param>

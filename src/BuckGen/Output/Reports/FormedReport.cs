@@ -18,7 +18,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="Refinement">How much the thinnest place changes from a coarser net; null when it is not known.</param>
 /// <param name="GaugeNeeded">Gauge for the wanted least wall; null when none is given.</param>
 /// <param name="Triangles">Triangles of the net.</param>
-/// <param name="Finest">Sides of the smallest triangles.</param>
+/// <param name="MinTriangleSide">Sides of the smallest triangles.</param>
 /// <param name="FrameHeight">Where the frame stands at the end.</param>
 /// <param name="Modulus">Shear modulus of the hot sheet.</param>
 /// <param name="Stiffening">Ratio of its two constants.</param>
@@ -27,7 +27,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="Bridged">Where the sheet does not reach the buck.</param>
 public sealed record FormedReport(
     string Detail, bool Stepped, bool AtRest, double Gauge, WallReport? Thinnest, WallReport? ThinnestOfSheet, double CornerBall, double Mean, double MeanOfSheet,
-    double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double Finest, double FrameHeight, double Modulus, double Stiffening, double? Friction,
+    double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double MinTriangleSide, double FrameHeight, double Modulus, double Stiffening, double? Friction,
     ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged)
 {
     internal static FormedReport Create(FormedPart part) => new(

@@ -9,6 +9,6 @@ public interface IReportSection
     string Title { get; }
 
     /// <summary>Its lines in plain words; none leaves the section out. Lines longer than the card is wide are wrapped.</summary>
-    /// <param name="plan">The design and its parts laid out on sheets.</param>
+    /// <param name="plan">The design and its parts laid out on boards.</param>
     IEnumerable<string> Lines(CutPlan plan);
 }

@@ -8,7 +8,7 @@ namespace BuckGen.Output.Reports;
 /// <summary>One layer.</summary>
 /// <param name="Number">1 for the lowest.</param>
 /// <param name="Role">"wall" or "base".</param>
-/// <param name="Stock">Name of the sheet.</param>
+/// <param name="Stock">Name of the stock.</param>
 /// <param name="Thickness">Thickness.</param>
 /// <param name="Bottom">Height of the lower face.</param>
 /// <param name="Top">Height of the upper face.</param>

@@ -6,14 +6,14 @@ namespace BuckGen.Output.Reports;
 /// <summary>What decides how an outline can be cut and how sturdy it is; lengths in mm, angles in degrees.</summary>
 /// <param name="NarrowestNeck">The smallest width of the region; null when no two edges face each other across it.</param>
 /// <param name="NarrowestGap">The smallest open width; null when no two edges face each other across open space.</param>
-/// <param name="SmallestInsideRadius">The tightest arc that a router bit has to fit into; null without such arcs.</param>
-/// <param name="SmallestOutsideRadius">The tightest arc that sticks out; null without such arcs.</param>
+/// <param name="MinInsideRadius">The tightest arc that a router bit has to fit into; null without such arcs.</param>
+/// <param name="MinOutsideRadius">The tightest arc that sticks out; null without such arcs.</param>
 /// <param name="SharpestCorner">The corner with the smallest angle; null when every joint is smooth.</param>
 /// <param name="Error">
 /// The largest distance between a drawn curve and the edge that was measured; widths may differ by twice as much.
 /// </param>
 public sealed record MeasuresReport(
-    NeckReport? NarrowestNeck, GapReport? NarrowestGap, RadiusReport? SmallestInsideRadius, RadiusReport? SmallestOutsideRadius,
+    NeckReport? NarrowestNeck, GapReport? NarrowestGap, RadiusReport? MinInsideRadius, RadiusReport? MinOutsideRadius,
     CornerReport? SharpestCorner, double Error)
 {
     internal static MeasuresReport Create(OutlineMeasures measures) => new(

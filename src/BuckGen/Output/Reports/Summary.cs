@@ -25,9 +25,9 @@ namespace BuckGen.Output.Reports;
 /// <param name="Flange">The flange template; null for none.</param>
 /// <param name="Panel">The face panel; null for none.</param>
 /// <param name="Accessories">The layers of jigs and panel.</param>
-/// <param name="Cutting">How the sheets are cut.</param>
-/// <param name="Sheets">The sheets.</param>
-/// <param name="CutLength">Length cut through in all sheets.</param>
+/// <param name="Cutting">How the boards are cut.</param>
+/// <param name="Boards">The boards.</param>
+/// <param name="CutLength">Length cut through in all boards.</param>
 /// <param name="Cost">Time and money; null when the shop has given no rates, prices or feeds.</param>
 /// <param name="Checks">What the design was checked against.</param>
 /// <param name="Findings">What to know before cutting, the gravest first.</param>
@@ -36,7 +36,7 @@ public sealed record Summary(
     string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
     ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels,
     ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, FormedReport? Formed, JigReport? Jig, FlangeReport? Flange,
-    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<SheetReport> Sheets, double CutLength, CostReport? Cost, ChecksReport Checks,
+    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<BoardReport> Boards, double CutLength, CostReport? Cost, ChecksReport Checks,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
     private static readonly ImmutableArray<string> SeverityOrder = [Words.Format(Severity.Error), Words.Format(Severity.Warning), Words.Format(Severity.Note)];
@@ -67,7 +67,7 @@ public sealed record Summary(
             design.Formed is { } formed ? FormedReport.Create(formed) : null,
             design.Jig is { } jig ? JigReport.Create(jig) : null, design.Flange is { } flange ? FlangeReport.Create(flange) : null,
             design.Panel is { } panel ? PanelReport.Create(panel) : null, [.. AccessoryReport.Create(design, files)],
-            CuttingReport.Create(plan.Spec), [.. plan.Sheets.Select(s => SheetReport.Create(s, files))], ReportNumber.Round(plan.CutLength),
+            CuttingReport.Create(plan.Spec), [.. plan.Boards.Select(b => BoardReport.Create(b, files))], ReportNumber.Round(plan.CutLength),
             JobCost.Compute(plan, rates ?? RateSpec.None) is { } cost ? CostReport.Create(cost) : null,
             ChecksReport.Create(design.Spec),
             [.. plan.AllFindings.Select(FindingReport.Create)], files);

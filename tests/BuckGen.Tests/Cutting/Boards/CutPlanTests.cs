@@ -17,48 +17,48 @@ public class CutPlanTests
     {
         var plan = Cuts.Create(Shapes.Union(Shapes.Rectangle(100, 60), Shapes.RectangleAt(150, 0, 60, 60)));
 
-        Assert.Equal(["1A", "1B", "2A", "2B", "3A", "3B"], plan.Sheets.SelectMany(s => s.Placements).Select(p => p.Part.Name).Order());
+        Assert.Equal(["1A", "1B", "2A", "2B", "3A", "3B"], plan.Boards.SelectMany(s => s.Placements).Select(p => p.Part.Name).Order());
     }
 
     [Fact]
-    public void Each_sheet_holds_one_stock_only_the_thickest_first()
+    public void Each_board_holds_one_stock_only_the_thickest_first()
     {
         var plan = Cuts.Create(Shapes.Rectangle(100, 60), buck: PlainBuck.Spec with { Depth = 30, Stock = [new("ply 6", 6), PlainBuck.Mdf12] });
 
-        Assert.Equal(["MDF 12", "ply 6"], plan.Sheets.Select(s => s.Stock.Name));
-        Assert.Equal([1, 2], plan.Sheets.Select(s => s.Number));
-        Assert.All(plan.Sheets, s => Assert.All(s.Placements, p => Assert.Equal(s.Stock, p.Part.Stock)));
+        Assert.Equal(["MDF 12", "ply 6"], plan.Boards.Select(s => s.Stock.Name));
+        Assert.Equal([1, 2], plan.Boards.Select(s => s.Number));
+        Assert.All(plan.Boards, s => Assert.All(s.Placements, p => Assert.Equal(s.Stock, p.Part.Stock)));
     }
 
     [Fact]
-    public void More_parts_than_a_sheet_holds_take_several()
+    public void More_parts_than_a_board_holds_take_several()
     {
         var plan = Cuts.Create(Shapes.Rectangle(250, 250), buck: PlainBuck.Spec with { Depth = 60 });
 
-        Assert.Equal(3, plan.Sheets.Length);
+        Assert.Equal(3, plan.Boards.Length);
         Assert.Empty(plan.Findings);
     }
 
     [Fact]
-    public void A_part_larger_than_its_sheet_is_an_error_with_both_sizes()
+    public void A_part_larger_than_its_board_is_an_error_with_both_sizes()
     {
         var plan = Cuts.Create(Shapes.Rectangle(620, 100), buck: PlainBuck.Spec with { Depth = 12, Draft = 0 });
 
         var finding = Assert.Single(plan.Findings);
         Assert.Equal(("part-larger-than-stock", Severity.Error), (finding.Id, finding.Severity));
-        Assert.Contains("Part 1A needs 620.2 x 100.2 mm; a sheet of MDF 12 is 600 x 400 mm with 5 mm of margin", finding.Message);
+        Assert.Contains("Part 1A needs 620.2 x 100.2 mm; a board of MDF 12 is 600 x 400 mm with 5 mm of margin", finding.Message);
         Assert.True(plan.HasErrors);
-        Assert.Empty(plan.Sheets);
+        Assert.Empty(plan.Boards);
     }
 
     [Fact]
     public void Area_and_cut_length_add_up()
     {
-        // One disc of 50 mm radius without dowels: 2π·50.1 mm of cut with a kerf of 0.2 mm, π·2500 mm² of a 600 x 400 sheet.
+        // One disc of 50 mm radius without dowels: 2π·50.1 mm of cut with a kerf of 0.2 mm, π·2500 mm² of a 600 x 400 board.
         var plan = Cuts.Create(Shapes.Disc(50), new(Kerf: 0.2), PlainBuck.Spec with { Depth = 12, Draft = 0 });
 
         Assert.Equal(2 * Math.PI * 50.1, plan.CutLength, 1e-6);
-        Assert.Equal(Math.PI * 2500 / 240000, plan.Sheets[0].Utilisation, 1e-9);
+        Assert.Equal(Math.PI * 2500 / 240000, plan.Boards[0].Utilisation, 1e-9);
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public class CutPlanTests
         var plan = Cuts.Create(
             Shapes.Union(Shapes.Counter(60, 60, 30, 30), Shapes.RectangleAt(80, 0, 50, 50)), new(Kerf: 0.2), PlainBuck.Spec with { Steps = Steps.Middle });
 
-        foreach (var part in plan.Sheets.SelectMany(s => s.Placements).Select(p => p.Part))
+        foreach (var part in plan.Boards.SelectMany(s => s.Placements).Select(p => p.Part))
         {
             Assert.Single(part.Loops(CutLayer.CutOuter));
             Assert.All(part.Paths, p => Assert.All(p.Segments, s => Assert.True(part.Bounds.Grown(1e-6).Contains(s.Bounds))));
@@ -88,7 +88,7 @@ public class CutPlanTests
         // The beam is wider than the hole: there is nothing to follow inside it.
         var plan = Cuts.Create(Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Circle(new(30, 30), 0.2)]), new(Kerf: 0.5), PlainBuck.Spec with { Draft = 0, Depth = 12 });
 
-        Assert.Empty(plan.Sheets[0].Placements[0].Part.Loops(CutLayer.CutInner));
+        Assert.Empty(plan.Boards[0].Placements[0].Part.Loops(CutLayer.CutInner));
         Assert.Contains(plan.AllFindings, f => f.Message.Contains("kerf"));
     }
 

@@ -48,7 +48,7 @@ public class KerfTests
     [Fact]
     public void Dowel_holes_are_drawn_smaller_too()
     {
-        var part = Cuts.Create(Shapes.Rectangle(100, 60), new(Kerf: 0.2)).Sheets[0].Placements[0].Part;
+        var part = Cuts.Create(Shapes.Rectangle(100, 60), new(Kerf: 0.2)).Boards[0].Placements[0].Part;
 
         Assert.Equal(3, part.Loops(CutLayer.Dowel).Length);
         Assert.All(part.Loops(CutLayer.Dowel), d => Assert.Equal((6.15 - 0.2) / 2, d.AsCircle(1e-9)!.Value.Radius, 1e-9));
@@ -57,8 +57,8 @@ public class KerfTests
     [Fact]
     public void Marks_stay_where_they_are()
     {
-        var with = Cuts.Create(Shapes.Rectangle(100, 60), new(Kerf: 0.5)).Sheets[0].Placements[0].Part;
-        var without = Cuts.Create(Shapes.Rectangle(100, 60), new(Kerf: 0)).Sheets[0].Placements[0].Part;
+        var with = Cuts.Create(Shapes.Rectangle(100, 60), new(Kerf: 0.5)).Boards[0].Placements[0].Part;
+        var without = Cuts.Create(Shapes.Rectangle(100, 60), new(Kerf: 0)).Boards[0].Placements[0].Part;
 
         Assert.Equal(Marks(without).SelectMany(m => m.Segments), Marks(with).SelectMany(m => m.Segments));
         Assert.NotEmpty(Marks(with));
@@ -93,7 +93,7 @@ public class KerfTests
     }
 
     private static CutPart Part(Region region, CuttingSpec cutting) =>
-        Cuts.Create(region, cutting, PlainBuck.Spec with { Draft = 0, Depth = 12 }).Sheets[0].Placements[0].Part;
+        Cuts.Create(region, cutting, PlainBuck.Spec with { Draft = 0, Depth = 12 }).Boards[0].Placements[0].Part;
 
     private static CutPath[] Marks(CutPart part) => [.. part.Paths.Where(p => p.Layer == CutLayer.Mark)];
 

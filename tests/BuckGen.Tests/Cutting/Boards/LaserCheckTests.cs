@@ -26,7 +26,7 @@ public class LaserCheckTests
             var finding = Check(new(name, 3))!;
             Assert.Equal(("laser-never", Severity.Error), (finding.Id, finding.Severity));
             Assert.Equal($"\"{name}\" must never be cut with a laser: {reason}.", finding.Message);
-            Assert.Equal("Cut it with a router or a saw, or use another sheet.", finding.Remedy);
+            Assert.Equal("Cut it with a router or a saw, or use another stock.", finding.Remedy);
             Assert.Equal("lists of prohibited materials of university workshops", finding.Source);
             Assert.Null(LaserCheck.Run(new(name, 3), new(Machine.Router)));
         }
@@ -60,14 +60,14 @@ public class LaserCheckTests
         var never = Check(Stock.FromCatalog(Catalog.BuiltIn.FindStock("tooling-board-25")!))!;
         Assert.Equal(("laser-never", Severity.Error), (never.Id, never.Severity));
         Assert.EndsWith("must never be cut with a laser: polyurethane chars and gives isocyanates, which the laser must not make.", never.Message, StringComparison.Ordinal);
-        Assert.Equal("Cut it with a router or a saw, or use another sheet.", never.Remedy);
+        Assert.Equal("Cut it with a router or a saw, or use another stock.", never.Remedy);
         Assert.False(string.IsNullOrEmpty(never.Source));
 
         var ask = Check(Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-6.5")!))!;
         Assert.Equal(("laser-ask", Severity.Warning), (ask.Id, ask.Severity));
         Assert.StartsWith("Whether a laser may cut \"", ask.Message, StringComparison.Ordinal);
         Assert.EndsWith("depends on its make: some forbid it: vapour of the glue fogs the lens, and formaldehyde forms.", ask.Message, StringComparison.Ordinal);
-        Assert.Equal("Ask the supplier of the sheet and the maker of the laser first.", ask.Remedy);
+        Assert.Equal("Ask the supplier of the board and the maker of the laser first.", ask.Remedy);
         Assert.Contains("; most other laboratories allow it (common practice, no source)", ask.Source, StringComparison.Ordinal);
     }
 

@@ -8,23 +8,23 @@ using Xunit;
 
 namespace BuckGen.Tests.Cutting.Boards;
 
-/// <summary>A sheet larger than the machine's bed is cut up first.</summary>
+/// <summary>A board larger than the machine's bed is cut up first.</summary>
 public class MachineBedTests
 {
     [Theory]
-    [InlineData(600, 400, 600, 400, 1)] // the sheet fits
+    [InlineData(600, 400, 600, 400, 1)] // the board fits
     [InlineData(400, 600, 600, 400, 1)] // it fits turned
     [InlineData(300, 300, 300, 300, 2)]
     [InlineData(450, 250, 450, 250, 1)] // larger than 250 x 400
     [InlineData(250, 450, 450, 250, 1)]
-    public void The_larger_piece_that_fits_is_laid_out(double width, double height, double pieceWidth, double pieceHeight, int perSheet)
+    public void The_larger_piece_that_fits_is_laid_out(double width, double height, double pieceWidth, double pieceHeight, int perBoard)
     {
         var plan = Plan(new(width, height), 80);
 
-        Assert.Equal(new SheetSize(pieceWidth, pieceHeight), plan.Sheets[0].Piece);
-        Assert.Equal(perSheet, plan.Sheets[0].PiecesPerSheet);
-        Assert.Equal((pieceWidth, pieceHeight) == (600, 400) ? 0 : 1, plan.Findings.Count(f => f.Id == "sheet-larger-than-bed"));
-        Assert.All(plan.Sheets.SelectMany(s => s.Placements), p => Assert.True(p.Bounds.MaxX <= pieceWidth - 5 && p.Bounds.MaxY <= pieceHeight - 5));
+        Assert.Equal(new RectangleSize(pieceWidth, pieceHeight), plan.Boards[0].Piece);
+        Assert.Equal(perBoard, plan.Boards[0].PiecesPerBoard);
+        Assert.Equal((pieceWidth, pieceHeight) == (600, 400) ? 0 : 1, plan.Findings.Count(f => f.Id == "board-larger-than-bed"));
+        Assert.All(plan.Boards.SelectMany(s => s.Placements), p => Assert.True(p.Bounds.MaxX <= pieceWidth - 5 && p.Bounds.MaxY <= pieceHeight - 5));
     }
 
     [Fact]
@@ -36,7 +36,7 @@ public class MachineBedTests
         Assert.Contains("the machine's bed holds", finding.Message);
     }
 
-    private static CutPlan Plan(SheetSize bed, double side) => CutPlan.Create(
+    private static CutPlan Plan(RectangleSize bed, double side) => CutPlan.Create(
         BuckDesign.Create(Outline.FromRegion("part", Formed.Rectangle(side, side)), Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [new("board 6", 6, 600, 400)] }),
         new() { Bed = bed });
 }

@@ -22,9 +22,9 @@ public class PlanFindingTests
     {
         var finding = Assert.Single(Cuts.Create(Shapes.Rectangle(width, height), buck: OneLayer).Findings);
         Assert.Equal(
-            FormattableString.Invariant($"Part 1A needs {width + 0.2:F1} x {height + 0.2:F1} mm; a sheet of MDF 12 is 600 x 400 mm with 5 mm of margin, so the part does not fit on a sheet."),
+            FormattableString.Invariant($"Part 1A needs {width + 0.2:F1} x {height + 0.2:F1} mm; a board of MDF 12 is 600 x 400 mm with 5 mm of margin, so the part does not fit on a board."),
             finding.Message);
-        Assert.Equal("Use a larger sheet, or make the outline or the base margin smaller.", finding.Remedy);
+        Assert.Equal("Use a larger board, or make the outline or the base margin smaller.", finding.Remedy);
         Assert.Equal(620.2, finding.Value!.Value, 1e-6);
         Assert.Equal(590, finding.Limit);
         Assert.Equal(0, finding.Place!.Value.DistanceTo(new(width / 2, height / 2)), 1e-6);
@@ -36,7 +36,7 @@ public class PlanFindingTests
         var rings = Region.FromLoops(Enumerable.Range(0, 25).Select(i => Loop.Circle(new(i * 70, 0), 30)));
         var finding = Assert.Single(Cuts.Create(rings, buck: OneLayer with { Stock = [new("MDF 12", 12, 50, 50)] }).Findings, f => f.Id == "part-larger-than-stock");
 
-        var names = finding.Message.Split("In all, 25 parts fit on no sheet: ")[1].TrimEnd('.').Split(", ");
+        var names = finding.Message.Split("In all, 25 parts fit on no board: ")[1].TrimEnd('.').Split(", ");
         Assert.Equal(25, names.Distinct().Count());
         Assert.All(names, n => Assert.StartsWith("1", n, StringComparison.Ordinal));
     }
@@ -50,10 +50,10 @@ public class PlanFindingTests
         Assert.Equal("Cut it on a larger machine, or make the outline or the base margin smaller.", large.Remedy);
         Assert.Equal(140, large.Limit);
 
-        var cutUp = findings.Single(f => f.Id == "sheet-larger-than-bed");
+        var cutUp = findings.Single(f => f.Id == "board-larger-than-bed");
         Assert.Equal(Severity.Note, cutUp.Severity);
-        Assert.Equal("A sheet of MDF 12 is 600 x 400 mm, the machine's bed 150 x 120 mm.", cutUp.Message);
-        Assert.Equal("Cut the sheet into pieces of 150 x 120 mm first.", cutUp.Remedy);
+        Assert.Equal("A board of MDF 12 is 600 x 400 mm, the machine's bed 150 x 120 mm.", cutUp.Message);
+        Assert.Equal("Cut the board into pieces of 150 x 120 mm first.", cutUp.Remedy);
         Assert.Equal((600, 150), (cutUp.Value, cutUp.Limit));
     }
 
@@ -92,10 +92,10 @@ public class PlanFindingTests
             FormattableString.Invariant(
                 $"{holes.Length} holes of {holes[0].Diameter:0.##} mm in layer 1 are narrower than the machine can cut through 12 mm (2 mm); they are marked with crosses."),
             finding.Message);
-        Assert.Equal("Drill them by the drill map, or use a thinner sheet for the surface of the base.", finding.Remedy);
+        Assert.Equal("Drill them by the drill map, or use a thinner stock for the surface of the base.", finding.Remedy);
         Assert.Equal((Severity.Note, layer.Top, holes[0].Diameter, 2, "common practice, no source"), (finding.Severity, finding.Height, finding.Value, finding.Limit, finding.Source));
 
-        var part = vents.Sheets.SelectMany(s => s.Placements).Single(p => p.Part.Name == "1A").Part;
+        var part = vents.Boards.SelectMany(s => s.Placements).Single(p => p.Part.Name == "1A").Part;
         Assert.Empty(part.Loops(CutLayer.Vent));
         // Two arms of 2 mm through every centre, and nothing else of that length is marked.
         foreach (var hole in holes)
@@ -110,7 +110,7 @@ public class PlanFindingTests
     {
         var plan = Vented(new() { Diameter = 2 });
         Assert.DoesNotContain(plan.Findings, f => f.Id == "vents-drill-by-hand");
-        var part = plan.Sheets.SelectMany(s => s.Placements).Single(p => p.Part.Name == "1A").Part;
+        var part = plan.Boards.SelectMany(s => s.Placements).Single(p => p.Part.Name == "1A").Part;
         var vents = part.Loops(CutLayer.Vent);
         Assert.Equal(plan.Design.Layers[0].Parts[0].Vents.Length, vents.Length);
         Assert.All(vents, v => Assert.Equal(0.9, v.AsCircle(1e-9)!.Value.Radius, 1e-9));
@@ -126,28 +126,28 @@ public class PlanFindingTests
     public void A_board_of_unknown_size_is_taken_as_large_as_its_largest_part_needs(double width, double height, double takenWidth, double takenHeight, bool told)
     {
         var plan = Cuts.Create(Shapes.Rectangle(width, height), new(Kerf: 0), OneLayer with { Stock = [PlainBuck.Mdf12 with { SizeIsAssumed = true }] });
-        Assert.Equal((takenWidth, takenHeight), (plan.Sheets[0].Stock.SheetWidth, plan.Sheets[0].Stock.SheetHeight));
-        Assert.Single(plan.Sheets[0].Placements);
-        var finding = plan.Findings.SingleOrDefault(f => f.Id == "sheet-size-assumed");
+        Assert.Equal((takenWidth, takenHeight), (plan.Boards[0].Stock.BoardWidth, plan.Boards[0].Stock.BoardHeight));
+        Assert.Single(plan.Boards[0].Placements);
+        var finding = plan.Findings.SingleOrDefault(f => f.Id == "board-size-assumed");
         Assert.Equal(told, finding is not null);
         if (finding is null) return;
         Assert.Equal((Severity.Warning, takenWidth), (finding.Severity, finding.Value));
         Assert.Equal(
-            FormattableString.Invariant($"The size of the sheets of MDF 12 is not given; {takenWidth} x {takenHeight} mm is assumed, so that the largest part fits."),
+            FormattableString.Invariant($"The size of the boards of MDF 12 is not given; {takenWidth} x {takenHeight} mm is assumed, so that the largest part fits."),
             finding.Message);
-        Assert.Equal("Give the size of your sheets.", finding.Remedy);
+        Assert.Equal("Give the size of your boards.", finding.Remedy);
     }
 
     [Theory]
     [InlineData(100, 60)]
-    [InlineData(595, 60)] // with the margins just as wide as the sheet
+    [InlineData(595, 60)] // with the margins just as wide as the board
     [InlineData(100, 393)]
     [InlineData(595, 393)]
     public void A_board_that_is_large_enough_keeps_its_odd_size(double width, double height)
     {
-        var board = new Stock("MDF 12", 12, 605, 403) { SizeIsAssumed = true };
-        var sheet = Cuts.Create(Shapes.Rectangle(width, height), new(Kerf: 0), OneLayer with { Stock = [board] }).Sheets[0];
-        Assert.Equal((605, 403), (sheet.Stock.SheetWidth, sheet.Stock.SheetHeight));
+        var stock = new Stock("MDF 12", 12, 605, 403) { SizeIsAssumed = true };
+        var board = Cuts.Create(Shapes.Rectangle(width, height), new(Kerf: 0), OneLayer with { Stock = [stock] }).Boards[0];
+        Assert.Equal((605, 403), (board.Stock.BoardWidth, board.Stock.BoardHeight));
     }
 
     [Fact]
@@ -168,19 +168,19 @@ public class PlanFindingTests
             Assert.Equal(
                 FormattableString.Invariant($"The kerf of {scaled} mm leaves nothing of a dowel hole of 1.15 mm; use a smaller kerf or thicker dowels."),
                 Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Kerf: scaled), spec)).Message);
-        else Assert.NotEmpty(Cuts.Create(Shapes.Disc(50), new(Kerf: scaled), spec).Sheets);
+        else Assert.NotEmpty(Cuts.Create(Shapes.Disc(50), new(Kerf: scaled), spec).Boards);
     }
 
     [Fact]
-    public void The_drawing_of_a_sheet_holds_every_path_of_its_parts_in_the_size_of_the_piece()
+    public void The_drawing_of_a_board_holds_every_path_of_its_parts_in_the_size_of_the_piece()
     {
-        var sheet = Cuts.Create(Shapes.Rectangle(100, 60), new() { Bed = new(300, 200) }).Sheets[0];
-        var drawing = SheetDrawing.Create(sheet);
-        Assert.Equal("Sheet 1, MDF 12", drawing.Title);
+        var board = Cuts.Create(Shapes.Rectangle(100, 60), new() { Bed = new(300, 200) }).Boards[0];
+        var drawing = BoardDrawing.Create(board);
+        Assert.Equal("Board 1, MDF 12", drawing.Title);
         Assert.Equal(new Bounds(0, 0, 300, 200), drawing.Page);
-        Assert.Equal(sheet.Placements.Sum(p => p.Part.Paths.Length), drawing.Paths.Length);
+        Assert.Equal(board.Placements.Sum(p => p.Part.Paths.Length), drawing.Paths.Length);
         Assert.All(drawing.Paths, p => Assert.All(p.Segments, s => Assert.True(drawing.Page.Contains(s.Bounds))));
-        Assert.Throws<ArgumentNullException>(() => SheetDrawing.Create(null!));
+        Assert.Throws<ArgumentNullException>(() => BoardDrawing.Create(null!));
     }
 
     [Fact]
@@ -197,7 +197,7 @@ public class PlanFindingTests
     public void Accessories_alone_leave_the_buck_out()
     {
         var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Sheet = new(), Jig = new() });
-        var names = CutPlan.Create(design, new(), CutScope.Accessories).Sheets.SelectMany(s => s.Placements).Select(p => p.Part.Name).ToArray();
+        var names = CutPlan.Create(design, new(), CutScope.Accessories).Boards.SelectMany(s => s.Placements).Select(p => p.Part.Name).ToArray();
         Assert.NotEmpty(names);
         Assert.Equal(design.Accessories.SelectMany(l => l.Parts.Select(l.NameOf)).Order(), names.Order());
         Assert.Throws<ArgumentNullException>(() => CutPlan.Create(null!, new()));

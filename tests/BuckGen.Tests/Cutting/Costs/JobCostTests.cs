@@ -17,24 +17,24 @@ public class JobCostTests
 {
     private static readonly RateSpec Rates = new()
     {
-        Currency = "EUR", Labour = 36, Machine = 30, MarkFeed = 3000, PathSeconds = 1.5, SheetMinutes = 2, DrillSeconds = 12, GlueMinutes = 5,
+        Currency = "EUR", Labour = 36, Machine = 30, MarkFeed = 3000, PathSeconds = 1.5, BoardMinutes = 2, DrillSeconds = 12, GlueMinutes = 5,
     };
 
     private static readonly Stock Board = new("board 6", 6, 600, 400) { Price = 8, CutFeed = 600 };
 
     [Fact]
-    public void Sheets_cost_whole_and_by_share()
+    public void Boards_cost_whole_and_by_share()
     {
         var plan = Plan(Spec());
 
         var cost = JobCost.Compute(plan, Rates)!;
 
         var (wood, plastic) = (cost.Materials[0], cost.Materials[1]);
-        var box = plan.Sheets.Single().Placements.Aggregate(Bounds.Nothing, (b, p) => b.With(p.Bounds));
-        Assert.Equal(("board 6", 1, box.Width * box.Height / (600 * 400)), (wood.Name, wood.Sheets, wood.Share));
+        var box = plan.Boards.Single().Placements.Aggregate(Bounds.Nothing, (b, p) => b.With(p.Bounds));
+        Assert.Equal(("board 6", 1, box.Width * box.Height / (600 * 400)), (wood.Name, wood.Count, wood.Share));
         Assert.Equal((8, 8 * wood.Share), (wood.WholeCost, wood.ShareCost));
         // Two blanks go onto a sheet of 0.744 m2 at 12.50 a square metre.
-        Assert.Equal(("PETG 1 mm", 0.5, 12.5 * 1.22 * 0.61), (plastic.Name, plastic.Share, plastic.SheetPrice));
+        Assert.Equal(("PETG 1 mm", 0.5, 12.5 * 1.22 * 0.61), (plastic.Name, plastic.Share, plastic.UnitPrice));
         Assert.Equal(wood.ShareCost + plastic.ShareCost, cost.MaterialByShare);
         Assert.Empty(cost.Missing);
     }
@@ -48,10 +48,10 @@ public class JobCostTests
 
         WorkStep Step(string name) => cost.Work.Single(w => w.Name == name);
         Assert.Equal((plan.CutLength / 600, plan.CutLength / 600 / 60 * 30), (Step("cut board 6").Minutes, Step("cut board 6").Cost));
-        var paths = plan.Sheets.SelectMany(s => s.Placements).SelectMany(p => p.Part.Paths).ToArray();
+        var paths = plan.Boards.SelectMany(s => s.Placements).SelectMany(p => p.Part.Paths).ToArray();
         Assert.Equal(paths.Where(p => p.Layer == CutLayer.Mark).Sum(p => p.Length) / 3000, Step("mark and letter").Minutes!.Value, 1e-9);
         Assert.Equal(paths.Length * 1.5 / 60, Step("start paths").Minutes);
-        Assert.Equal((2, 1.2), (Step("load sheets").Minutes, Math.Round(Step("load sheets").Cost!.Value, 9)));
+        Assert.Equal((2, 1.2), (Step("load boards").Minutes, Math.Round(Step("load boards").Cost!.Value, 9)));
         // Four layers and two plates are five glue lines.
         Assert.Equal((5, 25), (Step("glue").Amount, Step("glue").Minutes));
         // Every vent is too narrow for the laser through 6 mm; the bores below are laser-cut.
@@ -68,9 +68,9 @@ public class JobCostTests
     {
         var spec = Spec() with { Stock = [Board with { CutFeed = null }], Base = null, Vents = null, Sheet = null };
 
-        var cost = JobCost.Compute(Plan(spec), new() { SheetMinutes = 3 })!;
+        var cost = JobCost.Compute(Plan(spec), new() { BoardMinutes = 3 })!;
 
-        Assert.Equal(["time to cut board 6", "time to mark and letter", "time to start paths", "time to glue", "price of the hour to load sheets"], cost.Missing);
+        Assert.Equal(["time to cut board 6", "time to mark and letter", "time to start paths", "time to glue", "price of the hour to load boards"], cost.Missing);
         Assert.Equal((3, 0), (cost.Minutes, cost.WorkCost));
     }
 

@@ -27,14 +27,14 @@ public class CutOrderTests
     [Theory]
     [InlineData(DxfVersion.R12)]
     [InlineData(DxfVersion.R2000)]
-    public void On_a_sheet_each_part_is_cut_inside_before_outside(DxfVersion version)
+    public void On_a_board_each_part_is_cut_inside_before_outside(DxfVersion version)
     {
-        var sheet = Cuts.Create(Two).Sheets[0];
+        var board = Cuts.Create(Two).Boards[0];
 
-        var layers = DxfReader.Read([.. DxfCutFile.Write(SheetDrawing.Create(sheet), version)]).Entities.Select(e => e.Layer).ToArray();
+        var layers = DxfReader.Read([.. DxfCutFile.Write(BoardDrawing.Create(board), version)]).Entities.Select(e => e.Layer).ToArray();
 
         // A part ends with its outer edge; within it nothing goes back to an earlier kind of work.
-        Assert.Equal(sheet.Placements.Length, layers.Count(l => l == "CUT_OUTER"));
+        Assert.Equal(board.Placements.Length, layers.Count(l => l == "CUT_OUTER"));
         string[] rank = ["MARK", "VENT", "DOWEL", "CUT_INNER", "CUT_OUTER"];
         for (var i = 0; i + 1 < layers.Length; i++)
             Assert.True(layers[i] == "CUT_OUTER" || Array.IndexOf(rank, layers[i]) <= Array.IndexOf(rank, layers[i + 1]), $"{layers[i]} before {layers[i + 1]}");

@@ -15,9 +15,9 @@ namespace BuckGen.Tests.Cutting.CutFiles;
 public class SvgCutFileTests
 {
     [Fact]
-    public void A_sheet_is_drawn_in_real_size()
+    public void A_board_is_drawn_in_real_size()
     {
-        var svg = Parse(SheetDrawing.Create(Cuts.Create(Shapes.Rectangle(100, 60)).Sheets[0]));
+        var svg = Parse(BoardDrawing.Create(Cuts.Create(Shapes.Rectangle(100, 60)).Boards[0]));
 
         Assert.Equal("600mm", svg.Attribute("width")!.Value);
         Assert.Equal("400mm", svg.Attribute("height")!.Value);

@@ -121,7 +121,7 @@ public class DraftArithmeticTests
     {
         // Trigonometry: t·tan(draft), rounded to a micrometre.
         var design = PlainBuck.Create(
-            Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 4 * thickness, Draft = draft, Stock = [new("sheet", thickness)] });
+            Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 4 * thickness, Draft = draft, Stock = [new("board", thickness)] });
 
         var widths = design.Widths();
         Assert.Equal(4, widths.Length);
@@ -164,7 +164,7 @@ public class DraftArithmeticTests
     [Fact]
     public void The_depth_that_results_not_the_depth_wanted_sets_the_draft()
     {
-        // 35.8 mm wanted, 36 mm of sheet: the face stands at 36 mm and the outline is to size there.
+        // 35.8 mm wanted, 36 mm of boards: the face stands at 36 mm and the outline is to size there.
         var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 35.8 });
 
         Assert.Equal(100 + 2 * D36, design.Widths()[0], 1e-4);

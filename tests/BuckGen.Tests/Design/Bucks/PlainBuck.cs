@@ -12,7 +12,7 @@ internal static class PlainBuck
 {
     public static Stock Mdf12 { get; } = new("MDF 12", 12);
 
-    /// <summary>36 mm deep, 5° of draft, 12 mm sheets: three layers, each step 12·tan 5° = 1.0499 mm (trigonometry).</summary>
+    /// <summary>36 mm deep, 5° of draft, 12 mm boards: three layers, each step 12·tan 5° = 1.0499 mm (trigonometry).</summary>
     public static BuckSpec Spec { get; } = new() { Depth = 36, Draft = 5, Stock = [Mdf12] };
 
     public static double Tan5 { get; } = Math.Tan(5 * Math.PI / 180);

@@ -104,7 +104,7 @@ public class SpecLimitTests
         new("bit for the panel", 0, 50, " mm", "from 0 to 50 mm", v => Whole with { Panel = new(PlainBuck.Mdf12) { Bit = v } }),
         new("flange behind the panel", 0, 200, " mm", "from 0 to 200 mm", v => Whole with { Panel = new(PlainBuck.Mdf12) { Flange = v } }),
 
-        new("price of a sheet of \"ply\"", 0, 1e6, "", "from 0 to 1000000", v => Stocked(new("ply", 6) { Price = v })),
+        new("price of a board of \"ply\"", 0, 1e6, "", "from 0 to 1000000", v => Stocked(new("ply", 6) { Price = v })),
         new("feed through \"ply\"", 1, 1e6, " mm a minute", "from 1 to 1000000", v => Stocked(new("ply", 6) { CutFeed = v })),
     ];
 
@@ -158,7 +158,7 @@ public class SpecLimitTests
         foreach (var (width, height) in ((double, double)[])
             [(Math.BitDecrement(10), 400), (600, Math.BitDecrement(10)), (Math.BitIncrement(10000), 400), (600, Math.BitIncrement(10000))])
             Assert.Equal(
-                FormattableString.Invariant($"A sheet of \"b\" is {width} x {height} mm; both sides must be from 10 to 10000 mm."),
+                FormattableString.Invariant($"A board of \"b\" is {width} x {height} mm; both sides must be from 10 to 10000 mm."),
                 Refusal(With(new("b", 12, width, height))));
     }
 
@@ -172,8 +172,8 @@ public class SpecLimitTests
         (SizedBySheet, Bare with { Panel = new(PlainBuck.Mdf12) }),
         ("To size the buck from the part, give the thickness of the plastic sheet.", Bare with { Drawn = Drawn.Inside }),
         ("To size the buck from the part, give the thickness of the plastic sheet.", Bare with { Drawn = Drawn.Outside }),
-        ("No stock is given; name at least one sheet thickness, such as 12mm.", Whole with { Stock = [] }),
-        ("No stock is given; name at least one sheet thickness, such as 12mm.", Whole with { Stock = default }),
+        ("No stock is given; name at least one thickness, such as 12mm.", Whole with { Stock = [] }),
+        ("No stock is given; name at least one thickness, such as 12mm.", Whole with { Stock = default }),
         ("The panel's edge is set to drawn, but no outline is given for it; name its drawing.", Paneled(PanelEdge.Drawn, null)),
         ("The panel's edge is set to drawn, but no outline is given for it; name its drawing.", Paneled(PanelEdge.Drawn, Region.Empty)),
         ("The panel has a drawn outline, but its edge is not set to drawn; set the edge to drawn or leave the drawing out.",

@@ -32,7 +32,7 @@ public class SpecTests
         ("base margin is -1 mm", PlainBuck.Spec with { Base = new(PlainBuck.Mdf12, -1) }),
         ("No stock is given", PlainBuck.Spec with { Stock = [] }),
         ("\"thin\" is 0.1 mm thick; it must be from 0.2 to 100 mm", PlainBuck.Spec with { Stock = [new("thin", 0.1)] }),
-        ("A sheet of \"small\" is 5 x 400 mm", PlainBuck.Spec with { Stock = [new("small", 12, 5)] }),
+        ("A board of \"small\" is 5 x 400 mm", PlainBuck.Spec with { Stock = [new("small", 12, 5)] }),
         ("\"none\" is NaN mm thick", PlainBuck.Spec with { Base = new(new("none", double.NaN)) }),
     ];
 

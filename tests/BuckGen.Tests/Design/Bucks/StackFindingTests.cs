@@ -150,14 +150,14 @@ public class StackFindingTests
     public void Thicknesses_are_taken_to_a_tenth_of_a_micrometre(double thickness, double depth)
     {
         var plan = StackPlan.Choose(depth, [new("measured", thickness)], 0);
-        Assert.Equal(3, plan.Sheets.Length);
+        Assert.Equal(3, plan.LayerStocks.Length);
         Assert.Equal(0, plan.Miss, 1e-9);
     }
 
     [Fact]
     public void Four_hundred_layers_are_taken_and_one_more_is_refused()
     {
-        Assert.Equal(400, StackPlan.Choose(400, [new("thin", 1)], 0).Sheets.Length);
+        Assert.Equal(400, StackPlan.Choose(400, [new("thin", 1)], 0).LayerStocks.Length);
         Assert.Equal(
             "The stack would need 401 layers, the limit is 400; use thicker stock.",
             Assert.Throws<SpecException>(() => StackPlan.Choose(401, [new("thin", 1)], 0)).Message);

@@ -9,7 +9,7 @@ namespace BuckGen.Tests.Design.Forming;
 /// <summary>Designs with a plastic sheet for the tests of forming and trimming.</summary>
 internal static class Formed
 {
-    /// <summary>Sheets of 1 mm reach any whole depth exactly.</summary>
+    /// <summary>Boards of 1 mm reach any whole depth exactly.</summary>
     public static readonly Stock Thin = new("board 1", 1, 2000, 2000);
 
     public static readonly Stock Mdf6 = new("board 6", 6, 2000, 2000);

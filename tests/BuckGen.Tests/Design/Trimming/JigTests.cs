@@ -99,7 +99,7 @@ public class JigTests
     }
 
     [Fact]
-    public void The_flange_has_room_under_a_ring_of_several_sheets()
+    public void The_flange_has_room_under_a_ring_of_several_boards()
     {
         var design = Design(BuckKind.Male, 5, 12);
 

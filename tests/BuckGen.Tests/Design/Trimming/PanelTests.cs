@@ -213,7 +213,7 @@ public class PanelTests
     private static Loop[] Opening(BuckDesign design, double kerf)
     {
         var plan = CutPlan.Create(design with { Layers = [] }, new(Kerf: kerf), CutScope.Accessories);
-        var part = plan.Sheets.SelectMany(s => s.Placements).Single(p => p.Part.Name == "PANEL1").Part;
+        var part = plan.Boards.SelectMany(s => s.Placements).Single(p => p.Part.Name == "PANEL1").Part;
         var bytes = DxfCutFile.Write(new("panel", part.Paths, part.Bounds), DxfVersion.R12);
         var drawing = OutlineReader.Read([.. bytes], "panel.dxf", OutlineOptions.Default with { Layers = [CutLayer.CutInner.Name()] });
         return [.. drawing.Region.Loops];

@@ -6,7 +6,7 @@ namespace BuckGen.Tests.Intake.Catalogs;
 public class CatalogFileTests
 {
     [Fact]
-    public void A_sheet_of_ones_own_is_added_at_the_end()
+    public void A_stock_of_ones_own_is_added_at_the_end()
     {
         var catalog = Read("""
             [[stock]]

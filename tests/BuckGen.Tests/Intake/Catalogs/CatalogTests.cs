@@ -8,19 +8,19 @@ namespace BuckGen.Tests.Intake.Catalogs;
 
 public class CatalogTests
 {
-    public static TheoryData<string> Sheets => [.. Catalog.BuiltIn.Stock.Select(s => s.Id)];
+    public static TheoryData<string> Stocks => [.. Catalog.BuiltIn.Stock.Select(s => s.Id)];
 
     public static TheoryData<string> Plastics => [.. Catalog.BuiltIn.Plastic.Select(p => p.Id)];
 
     [Fact]
-    public void The_usual_sheets_and_plastics_are_there()
+    public void The_usual_stocks_and_plastics_are_there()
     {
-        string[] sheets =
+        string[] stocks =
         [
             "mdf-3", "mdf-6", "mdf-9", "mdf-12", "mdf-18", "birch-ply-4", "birch-ply-6.5", "birch-ply-9", "birch-ply-12", "birch-ply-15", "birch-ply-18",
             "acrylic-3", "acrylic-5", "acrylic-6", "acrylic-8", "acrylic-10", "tooling-board-25", "tooling-board-50",
         ];
-        Assert.Equal(sheets, Catalog.BuiltIn.Stock.Select(s => s.Id));
+        Assert.Equal(stocks, Catalog.BuiltIn.Stock.Select(s => s.Id));
         Assert.Equal(["petg", "abs", "hips", "pmma", "pc", "pvc", "pp", "hdpe"], Catalog.BuiltIn.Plastic.Select(p => p.Id));
     }
 
@@ -40,26 +40,26 @@ public class CatalogTests
     }
 
     [Theory]
-    [MemberData(nameof(Sheets))]
-    public void A_sheet_has_sensible_figures(string id)
+    [MemberData(nameof(Stocks))]
+    public void A_stock_has_sensible_figures(string id)
     {
-        var sheet = Assert.IsType<CatalogStock>(Catalog.BuiltIn.FindEntry(id));
+        var stock = Assert.IsType<CatalogStock>(Catalog.BuiltIn.FindEntry(id));
 
-        Assert.NotEmpty(sheet.Name);
+        Assert.NotEmpty(stock.Name);
         // The name tells the nominal thickness.
         var nominal = double.Parse(id[(id.LastIndexOf('-') + 1)..], System.Globalization.CultureInfo.InvariantCulture);
-        Assert.InRange(sheet.Thickness, nominal * 0.95, nominal * 1.05);
-        Assert.InRange(sheet.Thickness, sheet.Lower!.Value, sheet.Upper!.Value);
-        Assert.InRange(sheet.Upper.Value - sheet.Lower.Value, 0.1, 3);
-        Assert.InRange(sheet.Density!.Value.Middle, 400, 1300);
-        Assert.Equal(id.StartsWith("birch", StringComparison.Ordinal), sheet.GrainShows);
-        Assert.Equal(Suitability.Yes, sheet.Router);
-        Assert.NotNull(sheet.Laser);
-        Assert.Equal(sheet.Laser == Suitability.No, sheet.Kerf is null);
-        if (sheet.Kerf is { } kerf) Assert.InRange(kerf, 0.1, 0.4);
-        Assert.NotNull(sheet.Caution);
-        Assert.NotNull(sheet.Find("dust"));
-        new Stock(sheet.Name, sheet.Thickness).Validate();
+        Assert.InRange(stock.Thickness, nominal * 0.95, nominal * 1.05);
+        Assert.InRange(stock.Thickness, stock.Lower!.Value, stock.Upper!.Value);
+        Assert.InRange(stock.Upper.Value - stock.Lower.Value, 0.1, 3);
+        Assert.InRange(stock.Density!.Value.Middle, 400, 1300);
+        Assert.Equal(id.StartsWith("birch", StringComparison.Ordinal), stock.GrainShows);
+        Assert.Equal(Suitability.Yes, stock.Router);
+        Assert.NotNull(stock.Laser);
+        Assert.Equal(stock.Laser == Suitability.No, stock.Kerf is null);
+        if (stock.Kerf is { } kerf) Assert.InRange(kerf, 0.1, 0.4);
+        Assert.NotNull(stock.Caution);
+        Assert.NotNull(stock.Find("dust"));
+        new Stock(stock.Name, stock.Thickness).Validate();
     }
 
     [Theory]
@@ -112,7 +112,7 @@ public class CatalogTests
     }
 
     [Fact]
-    public void A_sheet_is_found_by_its_word_in_any_case()
+    public void A_stock_is_found_by_its_word_in_any_case()
     {
         Assert.Equal(12, Catalog.BuiltIn.FindStock("MDF-12")!.Thickness);
         Assert.Null(Catalog.BuiltIn.FindStock("cheese-12"));

@@ -52,7 +52,7 @@ public class DxfUnitTests
             () => OutlineReader.Read(File(Circle(0, 0, 5)), "test.dxf", OutlineOptions.Default with { Units = "furlong" })).Message);
 
     [Fact]
-    public void Inches_that_make_the_outline_larger_than_any_sheet_are_doubted()
+    public void Inches_that_make_the_outline_larger_than_any_board_are_doubted()
     {
         var content = FileWith("9\n$INSUNITS\n70\n1\n", "", Rectangle(0, 0, 120, 80));
 

@@ -35,7 +35,7 @@ public sealed class OutputFilesTests
 
         AssertInOrder(files,
             "layers/layer-01.dxf", "layers/layer-02.dxf", "drill/vents.csv", "drill/vents.dxf", "drill/template.svg", "templates/drilling.pdf", "drill/layer-", "jig/ring-01.dxf",
-            "templates/trim.pdf", "cut/sheet-01", "model/buck-stepped.stl", "model/buck.stl", "model/buck.glb", "process-card.txt", "report.html", "report.png", "summary.json");
+            "templates/trim.pdf", "cut/board-01", "model/buck-stepped.stl", "model/buck.stl", "model/buck.glb", "process-card.txt", "report.html", "report.png", "summary.json");
         Assert.All(files, f => Assert.NotEmpty(f.Content));
         Assert.Matches(@"^drill/layer-\d\d-[\d.]+mm\.ngc$", files.First(f => f.Path.EndsWith(".ngc", StringComparison.Ordinal)).Path);
     }
@@ -45,9 +45,9 @@ public sealed class OutputFilesTests
     {
         var plain = Paths(OutputFiles.Create(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new()));
 
-        Assert.Equal([.. Layers(3), "cut/sheet-01-mdf-12.dxf", .. Closing], plain);
+        Assert.Equal([.. Layers(3), "cut/board-01-mdf-12.dxf", .. Closing], plain);
         Assert.Equal(
-            [.. Layers(3), "cut/sheet-01-mdf-12.dxf", "model/buck-stepped.stl", "model/buck.stl", "model/buck.glb", .. Closing],
+            [.. Layers(3), "cut/board-01-mdf-12.dxf", "model/buck-stepped.stl", "model/buck.stl", "model/buck.glb", .. Closing],
             Paths(OutputFiles.Create(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new() { Model = true })));
         Assert.DoesNotContain(Paths(OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), new())), p => p.EndsWith(".ngc", StringComparison.Ordinal) || p.StartsWith("model/", StringComparison.Ordinal));
     }

@@ -42,7 +42,7 @@ public sealed class FolderRecordTests
     [InlineData("report.html", true)]
     [InlineData("report.png", true)]
     [InlineData("layers/layer-01.dxf", true)]
-    [InlineData("cut/sheet-01-mdf-12.svg", true)]
+    [InlineData("cut/board-01-mdf-12.svg", true)]
     [InlineData("drill/vents.csv", true)]
     [InlineData("jig/ring-01.dxf", true)]
     [InlineData("panel/panel-01.dxf", true)]

@@ -8,7 +8,7 @@ namespace BuckGen.Tests.Output.Folders;
 /// <summary>In which order a folder is changed: whatever is cut off, one whole result is left because of it.</summary>
 public sealed class FolderStepsTests : Scratch
 {
-    /// <summary>After the old result one layer goes, one sheet comes and the summary is replaced.</summary>
+    /// <summary>After the old result one layer goes, one board comes and the summary is replaced.</summary>
     private static readonly ImmutableArray<OutputFile> Old = Result("old", "layers/a.dxf"), New = Result("new", "cut/b.dxf");
 
     private static FaultyDisk WithoutExchange => new(int.MaxValue, Fault.Error, exchanges: false);

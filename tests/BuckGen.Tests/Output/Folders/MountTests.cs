@@ -13,14 +13,14 @@ public sealed class MountTests : Scratch
         var large = new string('x', 40_000);
         using var mount = Mount.Try(Out, "size=128k");
         if (mount is null) return;
-        OutputFolder.Write(Out, [Made("cut/sheet-01.dxf", large + "old"), Made("summary.json", "old")]);
+        OutputFolder.Write(Out, [Made("cut/board-01.dxf", large + "old"), Made("summary.json", "old")]);
         Put("out/notes.txt", "mine");
 
-        var told = Assert.Throws<IOException>(() => OutputFolder.Write(Out, [Made("cut/sheet-01.dxf", large + large + "new"), Made("summary.json", "new")])).Message;
+        var told = Assert.Throws<IOException>(() => OutputFolder.Write(Out, [Made("cut/board-01.dxf", large + large + "new"), Made("summary.json", "new")])).Message;
 
         Assert.Contains("There is no room for the result", told);
         Assert.Contains("it takes 80 kB", told);
-        Assert.Equal([$"cut/sheet-01.dxf: {large}old", "notes.txt: mine", "summary.json: old"], Present());
+        Assert.Equal([$"cut/board-01.dxf: {large}old", "notes.txt: mine", "summary.json: old"], Present());
         OutputFolder.Write(Out, Result("new"));
         Assert.Equal(["notes.txt: mine", "summary.json: new summary.json"], Present());
         Assert.Empty(Beside());
@@ -45,9 +45,9 @@ public sealed class MountTests : Scratch
         if (mount is null) return;
         Put("out/other/notes.txt", "mine");
 
-        OutputFolder.Write(Out, Result("new", "cut/sheet-01.dxf"));
+        OutputFolder.Write(Out, Result("new", "cut/board-01.dxf"));
 
-        Assert.Equal(["cut/sheet-01.dxf: new cut/sheet-01.dxf", "other/notes.txt: mine", "summary.json: new summary.json"], Present());
+        Assert.Equal(["cut/board-01.dxf: new cut/board-01.dxf", "other/notes.txt: mine", "summary.json: new summary.json"], Present());
         Assert.Empty(Beside());
     }
 

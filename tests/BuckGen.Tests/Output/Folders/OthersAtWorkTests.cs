@@ -12,14 +12,14 @@ public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
     private const string Theirs = "by hand";
 
     private static readonly ImmutableArray<OutputFile> Old = Result("old", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html");
-    private static readonly ImmutableArray<OutputFile> New = Result("new", "layers/layer-01.dxf", "cut/sheet-01.dxf", "report.html");
+    private static readonly ImmutableArray<OutputFile> New = Result("new", "layers/layer-01.dxf", "cut/board-01.dxf", "report.html");
 
     public static TheoryData<string, bool> Places
     {
         get
         {
             var places = new TheoryData<string, bool>();
-            foreach (var path in (string[])["notes/mine.txt", "notes/new.txt", "layers/layer-01.dxf", "layers/layer-02.dxf", "cut/sheet-01.dxf", "fresh.txt", "summary.json"])
+            foreach (var path in (string[])["notes/mine.txt", "notes/new.txt", "layers/layer-01.dxf", "layers/layer-02.dxf", "cut/board-01.dxf", "fresh.txt", "summary.json"])
                 foreach (var exchanges in (bool[])[true, false])
                     places.Add(path, exchanges);
             return places;

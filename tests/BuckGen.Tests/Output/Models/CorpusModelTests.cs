@@ -83,7 +83,7 @@ public class CorpusModelTests(ITestOutputHelper log)
     {
         var heights = design.Plan.HeightsFrom(design.Solid!.Shape.Foot).ToArray();
         var plates = design.Layers.Where(l => l.Role != LayerRole.Wall).Sum(l => l.Region.Area * l.Thickness);
-        return plates + design.Plan.Sheets.Index().Sum(s => Between(heights[2 * s.Index], heights[2 * s.Index + 2], 4));
+        return plates + design.Plan.LayerStocks.Index().Sum(s => Between(heights[2 * s.Index], heights[2 * s.Index + 2], 4));
 
         // Where loops join or part, the area has no smooth course; there the rule is applied to shorter and shorter stretches.
         double Between(double low, double high, int halvings)

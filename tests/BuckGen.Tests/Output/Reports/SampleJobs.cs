@@ -50,7 +50,7 @@ internal static class SampleJobs
         ["withheld"] = (() => Plan(Shapes.Rectangle(100, 4), PlainBuck.Spec with { OutlineAt = OutlineAt.Base }), new(), false),
         ["forced"] = (() => Plan(Shapes.Rectangle(100, 4), PlainBuck.Spec with { OutlineAt = OutlineAt.Base }), new(), true),
         ["nothing left at all"] = (() => Plan(Shapes.Rectangle(100, 1), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Steps = Steps.Inside }), new(), false),
-        ["part larger than its sheet"] = (() => Plan(Shapes.Rectangle(700, 500), PlainBuck.Spec), new(), true),
+        ["part larger than its board"] = (() => Plan(Shapes.Rectangle(700, 500), PlainBuck.Spec), new(), true),
         ["read with repairs and notes"] = (() => CutPlan.Create(
             BuckDesign.Create(OutlineReader.Read(Corpus.File("dxf/ez_gap_0p01.dxf").Content, "ez_gap_0p01.dxf"), PlainBuck.Spec), new()), new(), false),
     };

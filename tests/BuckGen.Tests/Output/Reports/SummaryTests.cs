@@ -18,7 +18,7 @@ public class SummaryTests
         var summary = JsonNode.Parse(SampleJobs.Summary(name))!;
 
         Assert.Equal(files.Select(f => f.Path), summary["files"]!.AsArray().Select(f => f!.GetValue<string>()));
-        var named = summary["layers"]!.AsArray().Concat(summary["sheets"]!.AsArray()).Select(r => r!["file"]?.GetValue<string>()).Where(f => f is not null);
+        var named = summary["layers"]!.AsArray().Concat(summary["boards"]!.AsArray()).Select(r => r!["file"]?.GetValue<string>()).Where(f => f is not null);
         Assert.All(named, f => Assert.Contains(f, files.Select(o => o.Path)));
         Assert.All(files, f => Assert.NotEmpty(f.Content));
     }
@@ -56,7 +56,7 @@ public class SummaryTests
     [Fact]
     public void The_files_of_a_plain_buck_have_their_promised_names() =>
         Assert.Equal(
-            ["layers/layer-01.dxf", "layers/layer-02.dxf", "layers/layer-03.dxf", "cut/sheet-01-mdf-12.dxf", "report.html", "report.png", "summary.json"],
+            ["layers/layer-01.dxf", "layers/layer-02.dxf", "layers/layer-03.dxf", "cut/board-01-mdf-12.dxf", "report.html", "report.png", "summary.json"],
             SampleJobs.Files("plain").Select(f => f.Path));
 
     [Fact]

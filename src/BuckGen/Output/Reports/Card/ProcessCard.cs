@@ -20,7 +20,7 @@ public static class ProcessCard
     private static readonly ImmutableArray<IReportSection> Before = [new StartValues(), new OrderOfWork()], After = [new Cautions(), new WhatWorked(), new CardSources()];
 
     /// <summary>The card as plain text in UTF-8; null when the plastic sheet is not known.</summary>
-    /// <param name="plan">The design and its parts laid out on sheets.</param>
+    /// <param name="plan">The design and its parts laid out on boards.</param>
     /// <param name="title">What the job is called; empty for the outline's name.</param>
     public static ImmutableArray<byte>? Write(CutPlan plan, string title) => Write(plan, title, []).Card;
 

@@ -7,7 +7,7 @@ using BuckGen.Output.Pictures.Svg;
 
 namespace BuckGen.Output.Reports.Page;
 
-/// <summary>The drawings: section, stack, the turnable model, layers, jigs, sheets.</summary>
+/// <summary>The drawings: section, stack, the turnable model, layers, jigs, boards.</summary>
 internal static class DrawingSections
 {
     public static void Add(Html page, CutPlan plan, ImmutableArray<ModelData> models)
@@ -27,8 +27,8 @@ internal static class DrawingSections
                 Figure(page, assembly, "The trim jig lifted apart: the core is glued on the bed, the part goes over it, the ring round both.");
         }
 
-        page.Raw("<h2 id=\"sheets\">Sheets to cut</h2>\n<div class=\"pair\">\n");
-        foreach (var sheet in plan.Sheets) Figure(page, CutPicture.Draw(sheet), FormattableString.Invariant($"Sheet {sheet.Number}: {sheet.Stock.Name}, {sheet.Utilisation * 100:0} % used. Parts: {string.Join(", ", sheet.Placements.Select(p => p.Part.Name))}."));
+        page.Raw("<h2 id=\"boards\">Boards to cut</h2>\n<div class=\"pair\">\n");
+        foreach (var board in plan.Boards) Figure(page, CutPicture.Draw(board), FormattableString.Invariant($"Board {board.Number}: {board.Stock.Name}, {board.Utilisation * 100:0} % used. Parts: {string.Join(", ", board.Placements.Select(p => p.Part.Name))}."));
         page.Raw("</div>\n");
     }
 

@@ -12,7 +12,7 @@ internal static class HtmlReport
     private static readonly string Style = Resource("report.css"), Script = Resource("report.js");
 
     /// <summary>The bytes of the page.</summary>
-    /// <param name="plan">The design laid out on sheets.</param>
+    /// <param name="plan">The design laid out on boards.</param>
     /// <param name="summary">Its numbers.</param>
     /// <param name="failed">Findings on plug-ins that failed while files were made.</param>
     /// <param name="card">The process card; null for none.</param>

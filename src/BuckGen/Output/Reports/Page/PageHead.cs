@@ -12,7 +12,7 @@ internal static class PageHead
         page.Raw("<dl class=\"facts\">\n");
         foreach (var (what, value) in Facts(s)) page.Line($"<div><dt>{what}</dt><dd>{value}</dd></div>");
         page.Raw("</dl>\n<nav aria-label=\"On this page\"><ul>");
-        foreach (var (id, words) in (ReadOnlySpan<(string, string)>)[("findings", "Findings"), ("drawings", "Drawings"), ("layers", "Layers"), ("sheets", "Sheets to cut"), ("tables", "Numbers"), ("files", "Files")])
+        foreach (var (id, words) in (ReadOnlySpan<(string, string)>)[("findings", "Findings"), ("drawings", "Drawings"), ("layers", "Layers"), ("boards", "Boards to cut"), ("tables", "Numbers"), ("files", "Files")])
             page.Line($"<li><a href=\"#{id}\">{words}</a></li>");
         page.Raw("</ul></nav>\n</header>\n");
     }
@@ -30,7 +30,7 @@ internal static class PageHead
         }
 
         if (s.Air is { } air) yield return ("Vents", Text($"{air.VentsPlaced}, {s.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm"));
-        yield return ("To cut", Text($"{s.CutLength / 1000:0.0} m on {s.Sheets.Length} sheet{(s.Sheets.Length == 1 ? "" : "s")}"));
+        yield return ("To cut", Text($"{s.CutLength / 1000:0.0} m on {s.Boards.Length} board{(s.Boards.Length == 1 ? "" : "s")}"));
         if (s.Cost is { } cost) yield return ("Cost", Text($"{cost.MaterialByShare + cost.WorkCost:0.00} {cost.Currency}, {cost.Minutes:0} minutes").Trim());
     }
 

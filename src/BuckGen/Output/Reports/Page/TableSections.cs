@@ -17,10 +17,10 @@ internal static class TableSections
         {
             Table(page, "Cost and time", ["What", "Amount", "Minutes", cost.Currency.Length > 0 ? cost.Currency : "Price"],
             [
-                .. cost.Materials.Select(m => (string[])[m.Name, Text($"{m.Share:0.00} of {m.Sheets} sheet{(m.Sheets == 1 ? "" : "s")}"), "", Money(m.ShareCost)]),
+                .. cost.Materials.Select(m => (string[])[m.Name, Text($"{m.Share:0.00} of {m.Count} {m.Unit}{(m.Count == 1 ? "" : "s")}"), "", Money(m.ShareCost)]),
                 .. cost.Work.Select(w => (string[])[w.Name, w.Unit == "mm" ? Text($"{w.Amount / 1000:0.0} m") : Text($"{w.Amount:0} {w.Unit}"), w.Minutes is { } m ? Text($"{m:0.0}") : "?", Money(w.Cost)]),
-                ["Together, sheets by share", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialByShare + cost.WorkCost)],
-                ["Together, whole sheets", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialWhole + cost.WorkCost)],
+                ["Together, material by share", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialByShare + cost.WorkCost)],
+                ["Together, material bought whole", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialWhole + cost.WorkCost)],
             ], 1);
             if (cost.Missing.Length > 0) page.Line($"<p class=\"small\">Not in the sums, because not given: {string.Join(", ", cost.Missing)}.</p>");
         }

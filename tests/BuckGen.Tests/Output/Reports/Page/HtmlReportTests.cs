@@ -91,7 +91,7 @@ public partial class HtmlReportTests
     }
 
     [Fact]
-    public void Every_layer_jig_and_sheet_is_drawn()
+    public void Every_layer_jig_and_board_is_drawn()
     {
         var files = SampleJobs.Files("with jigs and a panel");
         var summary = SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content);
@@ -100,7 +100,7 @@ public partial class HtmlReportTests
 
         Assert.All(summary.Layers, l => Assert.Contains(captions, c => c.StartsWith($"Layer {l.Number}:", StringComparison.Ordinal)));
         Assert.All(summary.Accessories, a => Assert.Contains(captions, c => c.StartsWith($"{a.Name} {a.Number}:", StringComparison.Ordinal)));
-        Assert.Equal(summary.Sheets.Length, captions.Count(c => c.StartsWith("Sheet ", StringComparison.Ordinal)));
+        Assert.Equal(summary.Boards.Length, captions.Count(c => c.StartsWith("Board ", StringComparison.Ordinal)));
     }
 
     private static string Page(IEnumerable<OutputFile> files) => Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]);

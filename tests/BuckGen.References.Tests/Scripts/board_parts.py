@@ -1,7 +1,7 @@
-"""Looks at sheets with parts laid out: kerf, spacing, margin. Prints one JSON object a sheet with its faults and largest misses.
+"""Looks at boards with parts laid out: kerf, spacing, margin. Prints one JSON object a board with its faults and largest misses.
 
 Listing: [{file, width, height, spacing, margin, kerf, parts: [{name, layerFile, island, map: [xx, xy, yx, yy, x, y]}]}].
-A part is the island of that number, in file order, of a nominal layer; the map takes it to the sheet.
+A part is the island of that number, in file order, of a nominal layer; the map takes it to the board.
 """
 import json
 import sys
@@ -23,9 +23,9 @@ def without_dots(part):
     return Polygon(part.exterior, [r for r in part.interiors if 2 * Polygon(r).area / r.length >= DOT])
 
 
-def judge(sheet):
-    parts = [Part(sheet, p) for p in sheet["parts"]]
-    cut = list(wood(sheet["file"]).geoms)
+def judge(board):
+    parts = [Part(board, p) for p in board["parts"]]
+    cut = list(wood(board["file"]).geoms)
     faults, worst = [], 0.0
     if len(cut) != len(parts):
         faults.append(f"{len(cut)} parts are cut, {len(parts)} were laid out")
@@ -35,20 +35,20 @@ def judge(sheet):
         worst = max(worst, distance)
         if distance > LIMIT:
             faults.append(f"part {part.name} is {distance:.3f} mm off its nominal outline moved by half the kerf")
-        faults += part.holes_missing(circles(sheet["file"]))
-    usable = box(0, 0, sheet["width"], sheet["height"]).buffer(-sheet["margin"] + LIMIT, join_style=2)
-    faults += [f"a part at {c.bounds} comes too near the edge of the sheet" for c in cut if not usable.contains(c)]
+        faults += part.holes_missing(circles(board["file"]))
+    usable = box(0, 0, board["width"], board["height"]).buffer(-board["margin"] + LIMIT, join_style=2)
+    faults += [f"a part at {c.bounds} comes too near the edge of the board" for c in cut if not usable.contains(c)]
     near = min([a.distance(b) for i, a in enumerate(cut) for b in cut[i + 1:]], default=None)
-    if near is not None and near < sheet["spacing"] - LIMIT:
+    if near is not None and near < board["spacing"] - LIMIT:
         faults.append(f"two parts are only {near:.3f} mm apart")
-    return {"file": sheet["file"], "parts": len(parts), "farthest": worst, "nearest": near, "faults": faults}
+    return {"file": board["file"], "parts": len(parts), "farthest": worst, "nearest": near, "faults": faults}
 
 
 class Part:
-    """A part as it ought to be on the sheet."""
+    """A part as it ought to be on the board."""
 
-    def __init__(self, sheet, part):
-        self.name, self.map, self.kerf = part["name"], part["map"], sheet["kerf"]
+    def __init__(self, board, part):
+        self.name, self.map, self.kerf = part["name"], part["map"], board["kerf"]
         outers = [Polygon(points(e)) for e in ezdxf.readfile(part["layerFile"]).modelspace() if e.dxf.layer == "CUT_OUTER"]
         outer = outers[part["island"]].buffer(0)
         island = max(wood(part["layerFile"]).geoms, key=lambda w: w.symmetric_difference(outer).area * -1 if outer.covers(w) else -1e12)
@@ -69,5 +69,5 @@ def circles(file):
 
 if __name__ == "__main__":
     with open(sys.argv[1]) as listing:
-        for sheet in json.load(listing):
-            print(json.dumps(judge(sheet)))
+        for board in json.load(listing):
+            print(json.dumps(judge(board)))
