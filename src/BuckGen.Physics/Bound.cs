@@ -2,9 +2,10 @@ using System.Runtime.CompilerServices;
 
 namespace BuckGen.Physics;
 
-/// <summary>Refuses numbers out of range in words a maker understands.</summary>
+/// <summary>Rejects numbers that are out of range, with the value and the limits in the message.</summary>
 internal static class Bound
 {
+    /// <summary>Checks one number.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not a number or lies outside the limits.</exception>
     public static void Check(
         double value, double min, double max, string what, string unit = "", [CallerArgumentExpression(nameof(value))] string? name = null)
@@ -14,7 +15,9 @@ internal static class Bound
                 $"The {what} is {value}{unit}; it must be from {min} to {max}{unit}."));
     }
 
-    /// <summary>The message of a refusal, without the name of the parameter, which means nothing to a maker.</summary>
+    /// <summary>
+    /// The message of the exception without the name of the parameter, which means nothing to the user of a program.
+    /// </summary>
     public static string MessageOf(ArgumentOutOfRangeException refusal) =>
         refusal.Message.Replace($" (Parameter '{refusal.ParamName}')", "", StringComparison.Ordinal);
 }

@@ -1,22 +1,24 @@
 namespace BuckGen.Physics.Air;
 
-/// <summary>What draws the air out from under the sheet, and how fast it should go.</summary>
+/// <summary>What draws the air out from under the sheet, and how fast it should be drawn.</summary>
 public sealed record AirFlowSpec
 {
     /// <summary>
-    /// The pump's free-air displacement, L/s at the pressure of the reservoir, 0.001 to 1000; null for no pump while forming. It
-    /// counts only with a <see cref="ReservoirVolume"/>.
+    /// Free-air displacement of the pump at the pressure of the reservoir, L/s, 0.001 to 1000; null when no pump runs during
+    /// forming. It has an effect only with a <see cref="ReservoirVolume"/>.
     /// </summary>
     public double? PumpDisplacement { get; init; }
 
     /// <summary>
-    /// Volume of tank, hose and box below the vents, L, 0.01 to 100 000; null when it is so large that its pressure stays.
+    /// Volume of tank, hose and box below the vents, L, 0.01 to 100 000; null when it is so large that its pressure stays
+    /// constant.
     /// </summary>
     public double? ReservoirVolume { get; init; }
 
     /// <summary>Absolute pressure in the reservoir when its valve opens, Pa, from 0 to the ambient pressure.</summary>
     /// <remarks>
-    /// 33 600 Pa is 508 mm of mercury below one atmosphere, the least a copolyester maker asks for (Eastman, thermoforming FAQ).
+    /// The default of 33 600 Pa is 508 mm of mercury below one atmosphere, the minimum that a maker of copolyester recommends
+    /// (Eastman, thermoforming FAQ).
     /// </remarks>
     public double ReservoirPressure { get; init; } = 33_600;
 
@@ -24,31 +26,33 @@ public sealed record AirFlowSpec
     public double AmbientPressure { get; init; } = 101_325;
 
     /// <summary>
-    /// Temperature of the trapped air, degrees C, -20 to 200. Hotter air leaves faster, so the default errs on the slow side.
+    /// Temperature of the trapped air, degrees C, -20 to 200. Hotter air flows faster, so the default gives times that are rather
+    /// too long.
     /// </summary>
     public double Temperature { get; init; } = 20;
 
     /// <summary>Discharge coefficient of the vents, 0.1 to 1.</summary>
     public double DischargeCoefficient { get; init; } = Orifice.SharpEdgeCoefficient;
 
-    /// <summary>Fanning's friction factor of the vents' walls, 0 to 0.1.</summary>
+    /// <summary>Fanning friction factor of the walls of the vents, 0 to 0.1.</summary>
     public double WallFriction { get; init; } = LongHole.WoodFriction;
 
     /// <summary>
-    /// Time in which the form should be drawn, s, 0.01 to 60. 0.5 to 2 s before thin sheet chills is common practice (no source).
+    /// Time within which the form should be drawn, s, 0.01 to 60. To draw thin sheet within 0.5 to 2 s, before it chills, is
+    /// common practice (no source).
     /// </summary>
     public double WantedTime { get; init; } = 1;
 
-    /// <summary>Share of the trapped volume that must have been swept for the form to be taken as drawn, 0.01 to 1.</summary>
+    /// <summary>Share of the trapped volume that must be swept until the form counts as drawn, 0.01 to 1.</summary>
     /// <remarks>
-    /// 0.95 (our definition, no source): by then the sheet lies on the buck but for its corners, which the pressure draws in
+    /// 0.95 is our definition, no source: by then the sheet lies on the buck except at its corners, which the pressure forms
     /// later.
     /// </remarks>
     public double SweptShare { get; init; } = 0.95;
 
     /// <summary>
-    /// Absolute pressure at which a rigid volume is taken as drawn, Pa, from 100 to the ambient pressure: half an atmosphere (our
-    /// definition).
+    /// Absolute pressure at which a rigid volume counts as drawn, Pa, from 100 to the ambient pressure. The default is half an
+    /// atmosphere (our definition).
     /// </summary>
     public double FormedPressure { get; init; } = 50_000;
 

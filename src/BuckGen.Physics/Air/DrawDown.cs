@@ -4,30 +4,34 @@ namespace BuckGen.Physics.Air;
 
 /// <summary>How long the air under a sheet takes to leave through the vents.</summary>
 /// <remarks>
-/// While the sheet sinks it is soft: the air below it stays at about ambient pressure and its volume is swept through the vents
-/// into the reservoir, whose pressure rises and is lowered by the pump (a constant volume per second). Should the sheet not give
-/// at all, the volume stays and its pressure falls: the rigid case. Temperatures stay even in both. Through choked vents into a
-/// reservoir that stays deep enough, the times are V/Q and V/Q·ln(p1/p2), where Q is the volume the vents draw; in between they
-/// are followed step by step, to 0.1 %.
+/// <para>
+/// The sinking case: the sheet is soft, so the air below it stays at about ambient pressure while its volume is swept through the
+/// vents into the reservoir. The pressure of the reservoir rises by that air and falls by the pump, which removes a constant
+/// volume per second. The rigid case: the sheet does not move at all, so the volume stays constant and its pressure falls. Real
+/// forming lies between the two. Temperatures are constant in both.
+/// </para>
+/// <para>
+/// While the vents are choked and the reservoir stays deep enough, the times are V/Q and V/Q·ln(p1/p2), where Q is the volume
+/// flow through the vents (mass balance). Otherwise the balance of both volumes is integrated numerically, to 0.1 %. The flow
+/// through the vents is that of <see cref="LongHole"/>.
+/// </para>
 /// </remarks>
-internal static class DrawDown
+public static class DrawDown
 {
-    /// <summary>Longest time that is followed, s: any sheet is cold by then.</summary>
+    /// <summary>Longest time that is simulated, s: any sheet is cold by then.</summary>
     public const double MaxTime = 60;
 
-    /// <summary>Most air that is followed, L: a hall of 1 km by 1 km by 1 m.</summary>
+    /// <summary>Largest volume that is simulated, L: a hall of 1 km by 1 km by 1 m.</summary>
     public const double MaxVolume = 1e9;
 
-    /// <summary>Less air than this, L, a cubic millimetre, is gone at once.</summary>
+    /// <summary>A smaller volume than this, L, a cubic millimetre, counts as drawn at once.</summary>
     private const double MinVolume = 1e-6;
 
-    private const int SampleCount = 21;
-
-    /// <summary>Follows the air until the form is drawn.</summary>
+    /// <summary>Simulates the draw-down until the form is drawn.</summary>
     /// <param name="volume">Air under the sheet at the start, L, 0 to <see cref="MaxVolume"/>.</param>
     /// <param name="holes">The vents; without any the form is never drawn.</param>
-    /// <param name="spec">Pump, reservoir, air.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <param name="spec">Pump, reservoir and air.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public static DrawDownResult Simulate(double volume, IReadOnlyList<VentHoles> holes, AirFlowSpec spec)
     {
         ArgumentNullException.ThrowIfNull(holes);
@@ -49,15 +53,13 @@ internal static class DrawDown
         };
     }
 
-    /// <summary>
-    /// The least number of equal vents that draws the form in the wanted time; null when no number does, for want of pump and
-    /// reservoir.
-    /// </summary>
+    /// <summary>The smallest number of equal vents that draws the form within the wanted time.</summary>
     /// <param name="volume">Air under the sheet at the start, L, 0 to <see cref="MaxVolume"/>.</param>
     /// <param name="diameter">Bore of the vents, mm, 0.05 to 100.</param>
     /// <param name="length">Their length, mm, 0 to 1000.</param>
-    /// <param name="spec">Pump, reservoir, air, wanted time.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <param name="spec">Pump, reservoir, air and wanted time.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
+    /// <returns>Null when no number of vents suffices, because the pump or the reservoir is too small.</returns>
     public static int? MinHoleCount(double volume, double diameter, double length, AirFlowSpec spec)
     {
         ArgumentNullException.ThrowIfNull(spec);
@@ -80,13 +82,13 @@ internal static class DrawDown
         return enough;
     }
 
-    /// <summary>There is hardly any air: the form is drawn when the valve opens.</summary>
+    /// <summary>The result for hardly any air: the form is drawn when the valve opens.</summary>
     private static DrawDownResult Immediate(AirFlowSpec spec) => new()
     {
         Seconds = 0, RigidSeconds = 0, ChokedShare = 0, Bottleneck = AirBottleneck.Holes, Samples = [new(0, 0, spec.ReservoirPressure)],
     };
 
-    /// <summary>X: share of the volume left. Y: pressure of the reservoir over ambient pressure.</summary>
+    /// <summary>X: remaining share of the volume. Y: pressure of the reservoir over ambient pressure.</summary>
     private static List<RosenbrockSolver.State> SinkingStates(double volume, HoleFlow flow, AirFlowSpec spec, double maxTime = MaxTime) => RosenbrockSolver.Integrate(
         (left, reservoir) =>
         {
@@ -95,7 +97,7 @@ internal static class DrawDown
         },
         1, spec.ReservoirPressure / spec.AmbientPressure, 1 - spec.SweptShare, maxTime);
 
-    /// <summary>X and Y: pressures under the sheet and in the reservoir, over ambient pressure.</summary>
+    /// <summary>X and Y: pressures under the sheet and in the reservoir over ambient pressure.</summary>
     private static List<RosenbrockSolver.State> RigidStates(double volume, HoleFlow flow, AirFlowSpec spec) => RosenbrockSolver.Integrate(
         (under, reservoir) =>
         {
@@ -115,7 +117,7 @@ internal static class DrawDown
 
     private static AirBottleneck BottleneckOf(double volume, IReadOnlyList<VentHoles> holes, AirFlowSpec spec)
     {
-        var twice = new List<(AirBottleneck Bottleneck, RosenbrockSolver.State End)>
+        var doubled = new List<(AirBottleneck Bottleneck, RosenbrockSolver.State End)>
         {
             (AirBottleneck.Holes, SinkingStates(volume, new(holes, spec, factor: 2), spec)[^1]),
         };
@@ -123,27 +125,17 @@ internal static class DrawDown
         {
             var flow = new HoleFlow(holes, spec);
             if (spec.PumpDisplacement is { } pump)
-                twice.Add((AirBottleneck.Pump, SinkingStates(volume, flow, spec with { PumpDisplacement = 2 * pump })[^1]));
-            twice.Add((AirBottleneck.Reservoir, SinkingStates(volume, flow, spec with { ReservoirVolume = 2 * reservoir })[^1]));
+                doubled.Add((AirBottleneck.Pump, SinkingStates(volume, flow, spec with { PumpDisplacement = 2 * pump })[^1]));
+            doubled.Add((AirBottleneck.Reservoir, SinkingStates(volume, flow, spec with { ReservoirVolume = 2 * reservoir })[^1]));
         }
-        // Where none of them is done in time, the one that sweeps most.
-        return twice.OrderBy(t => t.End.Time).ThenBy(t => t.End.X).First().Bottleneck;
+        // If none of them finishes in time, the one that sweeps most decides.
+        return doubled.OrderBy(t => t.End.Time).ThenBy(t => t.End.X).First().Bottleneck;
     }
 
-    private static ImmutableArray<DrawDownSample> Resample(List<RosenbrockSolver.State> states, double volume, AirFlowSpec spec)
-    {
-        var samples = ImmutableArray.CreateBuilder<DrawDownSample>(SampleCount);
-        var next = 1;
-        for (var i = 0; i < SampleCount; i++)
-        {
-            var time = states[^1].Time * (i / (SampleCount - 1.0));
-            while (next < states.Count - 1 && states[next].Time < time) next++;
-            var (a, b) = (states[next - 1], states[next]);
-            var share = (time - a.Time) / (b.Time - a.Time);
-            samples.Add(new(time, double.Lerp(a.X, b.X, share) * volume, double.Lerp(a.Y, b.Y, share) * spec.AmbientPressure));
-        }
-        return samples.MoveToImmutable();
-    }
+    private static ImmutableArray<DrawDownSample> Resample(List<RosenbrockSolver.State> states, double volume, AirFlowSpec spec) => Resampling.Evenly(
+        states, s => s.Time,
+        (time, a, b, share) => new DrawDownSample(
+            time, double.Lerp(a.X, b.X, share) * volume, double.Lerp(a.Y, b.Y, share) * spec.AmbientPressure));
 
     private static void CheckVolume(double volume) => Bound.Check(volume, 0, MaxVolume, "volume under the sheet", " L");
 }

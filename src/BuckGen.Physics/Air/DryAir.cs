@@ -11,7 +11,9 @@ internal static class DryAir
     /// <summary>Gas constant, J/(kg·K). Source: ICAO standard atmosphere, 287.05, from memory.</summary>
     public const double GasConstant = 287.05;
 
-    /// <summary>Pressure over density, (m/s)²: the square of the speed that scales all flow through holes.</summary>
-    /// <param name="temperature">Degrees C.</param>
+    /// <summary>
+    /// Pressure over density, (m/s)²: the square of the velocity to which all flow through holes is proportional.
+    /// </summary>
+    /// <param name="temperature">Temperature, degrees C.</param>
     public static double PressureOverDensity(double temperature) => GasConstant * (temperature + 273.15);
 }

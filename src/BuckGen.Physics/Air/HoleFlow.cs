@@ -2,20 +2,20 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Physics.Air;
 
-/// <summary>What all vents together draw, by the pressure ratio across them.</summary>
+/// <summary>Volume flow through all vents together, as a function of the pressure ratio across them.</summary>
 internal sealed class HoleFlow
 {
     /// <summary>
-    /// From this ratio up to 1 the flow falls evenly to nothing, as the slow flow of small pressure differences does; the square
-    /// root of the nozzle relation would end in an infinite slope there. It changes times by less than 0.1 %.
+    /// From this pressure ratio up to 1 the flow falls linearly to zero, as laminar flow at small pressure differences does; the
+    /// nozzle relation would end in an infinite slope there. This changes times by less than 0.1 %.
     /// </summary>
     private const double LinearRatio = 0.999;
 
     private readonly ImmutableArray<HoleGroup> groups;
 
     /// <param name="holes">The vents.</param>
-    /// <param name="spec">Temperature, discharge coefficient, friction.</param>
-    /// <param name="factor">Counts every hole this many times.</param>
+    /// <param name="spec">Temperature, discharge coefficient and friction.</param>
+    /// <param name="factor">Factor on the number of holes.</param>
     public HoleFlow(IEnumerable<VentHoles> holes, AirFlowSpec spec, double factor = 1)
     {
         var speed = Math.Sqrt(DryAir.PressureOverDensity(spec.Temperature));
@@ -25,11 +25,11 @@ internal sealed class HoleFlow
     private sealed record HoleGroup(
         double AreaTimesSpeed, double Resistance, double ChokedInletMach, double ChokedFlow, double CriticalRatio, double FlowAtLinearRatio);
 
-    /// <summary>Volume drawn, L/s, measured at the pressure before the holes.</summary>
-    /// <param name="ratio">Pressure behind the holes over that before them; a little above 1 gives a little flow back.</param>
+    /// <summary>Volume flow at the pressure before the holes, L/s.</summary>
+    /// <param name="ratio">Pressure behind the holes over that before them; slightly above 1 it gives a small flow back.</param>
     public double VolumeFlow(double ratio) => groups.Sum(g => g.AreaTimesSpeed * FlowFunction(g, ratio));
 
-    /// <summary>True when a deeper vacuum would draw no more through any of the holes.</summary>
+    /// <summary>True when all holes are choked, so that a deeper vacuum would not draw more.</summary>
     public bool IsChoked(double ratio) => groups.All(g => ratio <= g.CriticalRatio);
 
     private static HoleGroup GroupOf(VentHoles holes, AirFlowSpec spec, double speed)

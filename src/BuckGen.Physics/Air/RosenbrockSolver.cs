@@ -1,23 +1,23 @@
 namespace BuckGen.Physics.Air;
 
-/// <summary>Two quantities that change with time, one perhaps much faster than the other, followed step by step.</summary>
+/// <summary>Integrates two ordinary differential equations of which one may be much stiffer than the other.</summary>
 /// <remarks>
-/// The second-order Rosenbrock method ROS2, which stays stable however stiff the pair is and keeps its order with any estimate of
-/// the slopes (J. G. Verwer, E. J. Spee, J. G. Blom, W. Hundsdorfer, SIAM J. Sci. Comput. 20 (1999) 1456, from memory). Steps
-/// follow the error estimate, so the result depends on nothing but its input.
+/// The second-order Rosenbrock method ROS2, which is L-stable and keeps its order with an approximate Jacobian (J. G. Verwer, E.
+/// J. Spee, J. G. Blom, W. Hundsdorfer, SIAM J. Sci. Comput. 20 (1999) 1456, from memory). The Jacobian is found by forward
+/// differences. The step size depends on the error estimate only, so the result depends on nothing but the input.
 /// </remarks>
 internal static class RosenbrockSolver
 {
-    /// <summary>Largest error of one step, in the unit of the quantities, which should be near 1.</summary>
-    private const double StepTolerance = 1e-5;
+    /// <summary>Limits the error of one step, in the unit of the unknowns, which should be near 1.</summary>
+    private static readonly AdaptiveStep Control = new(1e-5);
 
     private const double Gamma = 1 - 0.70710678118654752;
 
-    /// <summary>The pair at a time, s.</summary>
+    /// <summary>The two unknowns at a time, s.</summary>
     internal readonly record struct State(double Time, double X, double Y);
 
     /// <summary>
-    /// Follows the pair until X has fallen to a limit or the time is over; the last moment lies on the limit or at the end.
+    /// Integrates until X has fallen to a limit or the time is over; the last state lies on the limit or at the end.
     /// </summary>
     public static List<State> Integrate(Func<double, double, (double X, double Y)> derivative, double x, double y, double limit, double maxTime)
     {
@@ -27,24 +27,18 @@ internal static class RosenbrockSolver
         {
             var stepSize = Math.Min(step, maxTime - now.Time);
             var (next, error) = Step(derivative, now, stepSize);
-            step = stepSize * Math.Clamp(0.9 * Math.Sqrt(StepTolerance / error), 0.2, 4);
-            if (error > StepTolerance) continue;
+            step = Control.Next(stepSize, error);
+            if (Control.Rejects(error)) continue;
             states.Add(next.X > limit ? next : LimitCrossing(derivative, now, next, limit));
         }
         return states;
     }
 
-    /// <summary>The moment X reaches the limit, by halving the step that passed it.</summary>
+    /// <summary>The state in which X reaches the limit, by halving the step that passed it.</summary>
     private static State LimitCrossing(Func<double, double, (double X, double Y)> derivative, State before, State after, double limit)
     {
-        var (low, high) = (0.0, after.Time - before.Time);
-        for (var i = 0; i < 45; i++)
-        {
-            var middle = (low + high) / 2;
-            if (Step(derivative, before, middle).Next.X > limit) low = middle;
-            else high = middle;
-        }
-        return Step(derivative, before, high).Next with { X = limit };
+        var stepSize = AdaptiveStep.ShortestTo(after.Time - before.Time, s => Step(derivative, before, s).Next.X > limit);
+        return Step(derivative, before, stepSize).Next with { X = limit };
     }
 
     private static (State Next, double Error) Step(Func<double, double, (double X, double Y)> derivative, State now, double stepSize)
@@ -65,6 +59,6 @@ internal static class RosenbrockSolver
         return (new(
             now.Time + stepSize,
             now.X + stepSize / 2 * (3 * first.X + second.X),
-            now.Y + stepSize / 2 * (3 * first.Y + second.Y)), Math.Max(error, 1e-12));
+            now.Y + stepSize / 2 * (3 * first.Y + second.Y)), error);
     }
 }

@@ -1,13 +1,13 @@
 namespace BuckGen.Physics.Air;
 
-/// <summary>A number of equal holes.</summary>
-/// <param name="Diameter">Bore at the surface, mm, 0.05 to 100. A wider relief bore below it is not counted: it holds back next
-/// to nothing.</param>
+/// <summary>A group of equal holes.</summary>
+/// <param name="Diameter">Diameter of the bore at the surface, mm, 0.05 to 100. A wider relief bore below it is neglected: its
+/// resistance is very small.</param>
 /// <param name="Length">Length of that bore, mm, 0 to 1000.</param>
-/// <param name="Count">How many, 0 to 1 000 000.</param>
-internal sealed record VentHoles(double Diameter, double Length, int Count)
+/// <param name="Count">Number of holes, 0 to <see cref="MaxCount"/>.</param>
+public sealed record VentHoles(double Diameter, double Length, int Count)
 {
-    /// <summary>More holes of one kind than this are a slip of the pen.</summary>
+    /// <summary>Largest number of holes; more are taken for a mistake in the input.</summary>
     public const int MaxCount = 1_000_000;
 
     internal void Validate()

@@ -1,9 +1,9 @@
 namespace BuckGen.Physics.Heat;
 
-/// <summary>A sheet so much wider than thick that heat runs only from face to face.</summary>
+/// <summary>A sheet that is so much wider than thick that heat flows through its thickness only.</summary>
 /// <param name="Thickness">Thickness, mm, 0.02 to 200.</param>
-/// <param name="Material">What it is made of.</param>
-internal sealed record FlatSheet(double Thickness, SheetMaterial Material)
+/// <param name="Material">Thermal properties of the material.</param>
+public sealed record FlatSheet(double Thickness, SheetMaterial Material)
 {
     internal void Validate()
     {

@@ -1,16 +1,16 @@
 namespace BuckGen.Physics.Heat;
 
-/// <summary>One step in time of the sheet's temperatures.</summary>
+/// <summary>One time step of the temperatures through the sheet.</summary>
 /// <remarks>
-/// The implicit method of two stages by R. Alexander (SIAM J. Numer. Anal. 14 (1977) 1006, from memory): of second order like
-/// that of Crank and Nicolson, but it does not ring when a hot face suddenly meets something cold. The radiation of the faces
-/// makes each stage non-linear; Newton's method solves it.
+/// The singly diagonally implicit Runge-Kutta method of two stages by R. Alexander (SIAM J. Numer. Anal. 14 (1977) 1006, from
+/// memory). It is of second order like the method of Crank and Nicolson, but L-stable, so that it does not oscillate when a hot
+/// face suddenly touches something cold. Radiation at the faces makes each stage non-linear; Newton's method solves it.
 /// </remarks>
 internal static class HeatStep
 {
     private const double Gamma = 1 - 0.70710678118654752;
 
-    /// <summary>The temperatures a while later, and how large the step's error might be, degrees C.</summary>
+    /// <summary>The temperatures after the step and an estimate of the error of the step, degrees C.</summary>
     public static (double[] Next, double Error) Take(double[] now, double seconds, SheetGrid grid, SheetFace first, SheetFace second)
     {
         var stage = Gamma * seconds;
@@ -20,12 +20,12 @@ internal static class HeatStep
         var next = SolveStage(explicitPart, firstStage, stage, grid, first, second);
 
         var error = 0.0;
-        // The change that the second stage adds over the first one's slope: the error of a first-order step, so a safe estimate.
+        // The difference between the slopes of the two stages: the error of a first-order step, so the estimate is conservative.
         for (var i = 0; i < now.Length; i++) error = Math.Max(error, Math.Abs(next[i] - explicitPart[i] - (firstStage[i] - now[i])));
         return (next, error);
     }
 
-    /// <summary>Solves T - from = seconds · slope(T).</summary>
+    /// <summary>Solves T - explicitPart = seconds · dT/dt(T).</summary>
     private static double[] SolveStage(double[] explicitPart, double[] guess, double seconds, SheetGrid grid, SheetFace first, SheetFace second)
     {
         var capacity = grid.Capacity;
@@ -49,7 +49,9 @@ internal static class HeatStep
         return temperatures;
     }
 
-    /// <summary>Newton's correction: elimination down, then up. Returns the largest, degrees C.</summary>
+    /// <summary>
+    /// Solves the tridiagonal system for Newton's correction and applies it. Returns the largest correction, degrees C.
+    /// </summary>
     private static double CorrectByNewton(double[] temperatures, double[] diagonal, double[] residual, ReadOnlySpan<double> conductance, double seconds)
     {
         for (var i = 1; i < temperatures.Length; i++)

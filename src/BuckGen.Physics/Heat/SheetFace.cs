@@ -1,35 +1,36 @@
 namespace BuckGen.Physics.Heat;
 
-/// <summary>
-/// How a face of the sheet gets and loses heat: by radiation, to the air or whatever touches it, and as a given flux.
-/// </summary>
+/// <summary>Heat exchange at a face of the sheet: radiation, convection or contact, and a given flux.</summary>
 /// <remarks>
-/// Radiation is that of grey bodies and is taken up in the face itself. Thin or clear sheet lets some of it in deeper, which
-/// heats the core sooner, so the times err on the slow side.
+/// Radiation is that of grey bodies and is absorbed at the surface. Thin or clear sheet absorbs a part of it deeper inside, which
+/// heats the core sooner, so the heating times are rather too long.
 /// </remarks>
-internal sealed record SheetFace
+public sealed record SheetFace
 {
-    /// <summary>The constant of Stefan and Boltzmann, W/(m²·K⁴): CODATA, exact since 2019 but for the digits left out.</summary>
+    /// <summary>Stefan-Boltzmann constant, W/(m²·K⁴): CODATA, rounded.</summary>
     private const double StefanBoltzmann = 5.670374e-8;
 
     private const double AbsoluteZero = -273.15;
 
-    /// <summary>Film coefficient to the air, or conductance of the contact, W/(m²·K), 0 to 1 000 000.</summary>
-    /// <remarks>Still air takes about 5 to 10, air that is blown 20 to 100 (Incropera and DeWitt, from memory).</remarks>
+    /// <summary>Heat transfer coefficient to the air, or thermal conductance of the contact, W/(m²·K), 0 to 1 000 000.</summary>
+    /// <remarks>About 5 to 10 in still air, 20 to 100 in forced air (Incropera and DeWitt, from memory).</remarks>
     public double FilmCoefficient { get; init; }
 
-    /// <summary>Temperature of the air, or of what touches the face, degrees C, -100 to 1500.</summary>
+    /// <summary>Temperature of the air, or of the body in contact with the face, degrees C, -100 to 1500.</summary>
     public double AirTemperature { get; init; } = 20;
 
     /// <summary>
-    /// Effective emissivity between the face and what it looks at, 0 to 1; see <see cref="EffectiveEmissivity"/>.
+    /// Effective emissivity between the face and the surface that it faces, 0 to 1; see <see cref="EffectiveEmissivity"/>.
     /// </summary>
     public double Emissivity { get; init; }
 
-    /// <summary>Temperature of what the face looks at, the heater or the walls of the room, degrees C, -100 to 1500.</summary>
+    /// <summary>
+    /// Temperature of the surface that the face exchanges radiation with, the heater or the walls of the room, degrees C, -100 to
+    /// 1500.
+    /// </summary>
     public double HeaterTemperature { get; init; } = 20;
 
-    /// <summary>Heat that reaches the face whatever its temperature, W/m², 0 to 1 000 000.</summary>
+    /// <summary>Heat flux into the face that does not depend on its temperature, W/m², 0 to 1 000 000.</summary>
     public double Flux { get; init; }
 
     /// <summary>A face that no heat passes.</summary>
@@ -44,28 +45,27 @@ internal sealed record SheetFace
         new() { HeaterTemperature = heater, Emissivity = emissivity, FilmCoefficient = filmCoefficient, AirTemperature = air };
 
     /// <summary>A face in air.</summary>
-    /// <param name="filmCoefficient">Film coefficient, W/(m²·K), 0 to 1 000 000.</param>
+    /// <param name="filmCoefficient">Heat transfer coefficient, W/(m²·K), 0 to 1 000 000.</param>
     /// <param name="air">Temperature of the air, degrees C, -100 to 1500.</param>
     public static SheetFace InAir(double filmCoefficient, double air) => new() { FilmCoefficient = filmCoefficient, AirTemperature = air };
 
-    /// <summary>A face that lies on a buck.</summary>
+    /// <summary>A face in contact with a buck.</summary>
     /// <remarks>
-    /// The buck keeps its temperature. A wooden one does not: its face warms, so the sheet cools more slowly than computed.
+    /// The buck is taken to keep its temperature. The surface of a wooden one warms, so the sheet cools more slowly than
+    /// computed.
     /// </remarks>
-    /// <param name="conductance">Conductance of the contact, W/(m²·K), 0 to 1 000 000; some hundreds are common (no
-    /// source).</param>
-    /// <param name="buck">Temperature of the buck's face, degrees C, -100 to 1500.</param>
+    /// <param name="conductance">Thermal conductance of the contact, W/(m²·K), 0 to 1 000 000; some hundreds are common practice
+    /// (no source).</param>
+    /// <param name="buck">Temperature of the surface of the buck, degrees C, -100 to 1500.</param>
     public static SheetFace OnBuck(double conductance, double buck) => InAir(conductance, buck);
 
     /// <summary>
-    /// Effective emissivity between two grey faces of equal area, of which each sees the other by a share of its view: the
-    /// enclosure of two surfaces (Incropera and DeWitt, from memory).
+    /// Effective emissivity of the enclosure of two grey surfaces of equal area (Incropera and DeWitt, from memory).
     /// </summary>
     /// <param name="heater">Emissivity of the heater, 0.01 to 1.</param>
     /// <param name="sheet">Emissivity of the sheet, 0.01 to 1; about 0.9 for plastics (from memory).</param>
-    /// <param name="viewFactor">Share of the heater's radiation that meets the sheet, 0.01 to 1; 1 for large faces side by
-    /// side.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <param name="viewFactor">View factor from the heater to the sheet, 0.01 to 1; 1 for large surfaces face to face.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public static double EffectiveEmissivity(double heater, double sheet, double viewFactor = 1)
     {
         Bound.Check(heater, 0.01, 1, "emissivity of the heater");
@@ -74,17 +74,17 @@ internal sealed record SheetFace
         return 1 / ((1 - heater) / heater + 1 / viewFactor + (1 - sheet) / sheet);
     }
 
-    /// <summary>Heat that enters the face, W/m²; negative when it loses heat.</summary>
+    /// <summary>Heat flux into the face, W/m²; negative when the face loses heat.</summary>
     /// <param name="temperature">Temperature of the face, degrees C.</param>
     public double FluxInto(double temperature) =>
         Flux + FilmCoefficient * (AirTemperature - temperature)
         + Emissivity * StefanBoltzmann * (FourthPower(HeaterTemperature - AbsoluteZero) - FourthPower(temperature - AbsoluteZero));
 
-    /// <summary>How much less heat enters when the face is a degree hotter, W/(m²·K).</summary>
+    /// <summary>Decrease of the heat flux into the face per degree of its own temperature, W/(m²·K).</summary>
     internal double LinearizedFilmCoefficient(double temperature) =>
         FilmCoefficient + 4 * Emissivity * StefanBoltzmann * Math.Pow(Math.Abs(temperature - AbsoluteZero), 3);
 
-    /// <summary>True when the face's own temperature has a say in its heat.</summary>
+    /// <summary>True when the heat flux depends on the temperature of the face.</summary>
     internal bool DependsOnTemperature => FilmCoefficient > 0 || Emissivity > 0;
 
     internal void Validate()
@@ -96,6 +96,6 @@ internal sealed record SheetFace
         Bound.Check(Flux, 0, 1_000_000, "flux into the face", " W/m2");
     }
 
-    /// <summary>Odd, so that a guess below absolute zero on the way to a solution still points the right way.</summary>
+    /// <summary>Odd, so that an iterate below absolute zero still points in the right direction.</summary>
     private static double FourthPower(double kelvin) => kelvin * Math.Abs(kelvin) * kelvin * kelvin;
 }

@@ -1,9 +1,9 @@
 namespace BuckGen.Physics.Heat;
 
-/// <summary>The sheet cut into slices, thin at the faces where the temperature is steepest.</summary>
+/// <summary>The grid through the thickness of the sheet, fine at the faces, where the temperature gradient is steepest.</summary>
 /// <remarks>
-/// Each point has the slice half-way to its neighbours, so no heat is lost between slices and the mean is exact for what they
-/// hold.
+/// Finite volumes: the cell of each point reaches half-way to its neighbours, so that no heat is lost between cells and the mean
+/// is exact for the heat that they hold. The points are those of Chebyshev.
 /// </remarks>
 internal sealed class SheetGrid
 {
@@ -30,10 +30,10 @@ internal sealed class SheetGrid
         capacity = [.. widthShare.Select(s => s * thickness * sheet.Material.Density * sheet.Material.HeatCapacity)];
     }
 
-    /// <summary>Heat that warms each slice by a degree, J/(m²·K).</summary>
+    /// <summary>Heat capacity of each cell per area, J/(m²·K).</summary>
     public ReadOnlySpan<double> Capacity => capacity;
 
-    /// <summary>Heat that passes between neighbours for each degree between them, W/(m²·K).</summary>
+    /// <summary>Thermal conductance between neighbouring points per area, W/(m²·K).</summary>
     public ReadOnlySpan<double> Conductance => conductance;
 
     public double[] Uniform(double temperature) => [.. widthShare.Select(_ => temperature)];

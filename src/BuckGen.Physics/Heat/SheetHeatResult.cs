@@ -2,36 +2,38 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Physics.Heat;
 
-/// <summary>Whether the sheet gets as warm or as cold as wanted.</summary>
-internal enum HeatOutcome
+/// <summary>Whether the sheet reaches the wanted temperature.</summary>
+public enum HeatOutcome
 {
-    /// <summary>It does.</summary>
+    /// <summary>The temperature is reached.</summary>
     Reached,
 
-    /// <summary>Never: it comes to rest short of the wanted temperature, at <see cref="SheetHeatResult.Steady"/>.</summary>
+    /// <summary>
+    /// The temperature is never reached: the steady state <see cref="SheetHeatResult.Steady"/> falls short of it.
+    /// </summary>
     Never,
 
-    /// <summary>It would, but takes longer than is followed.</summary>
+    /// <summary>The temperature would be reached, but later than the longest time that is simulated.</summary>
     TooSlow,
 }
 
-/// <summary>How a sheet warms or cools.</summary>
-internal sealed record SheetHeatResult
+/// <summary>The result of heating or cooling a sheet.</summary>
+public sealed record SheetHeatResult
 {
     /// <summary>Whether the wanted temperature is reached.</summary>
     public required HeatOutcome Outcome { get; init; }
 
-    /// <summary>Time until it is reached, s; null when it is not.</summary>
+    /// <summary>Time until the temperature is reached, s; null when it is not.</summary>
     public required double? Seconds { get; init; }
 
-    /// <summary>Temperatures at that time, or at the end of what was followed.</summary>
+    /// <summary>Temperatures at that time, or at the end of the simulation.</summary>
     public required SheetTemperatures End { get; init; }
 
-    /// <summary>
-    /// Temperatures at which the sheet would come to rest; null when it would never rest, because heat comes in and can't leave.
-    /// </summary>
+    /// <summary>Temperatures of the steady state; null when there is none, because heat flows in and cannot leave.</summary>
     public required SheetTemperatures? Steady { get; init; }
 
-    /// <summary>21 evenly spaced moments from the start to the end; one when the sheet starts as wanted.</summary>
+    /// <summary>
+    /// 21 evenly spaced samples from the start to the end; a single one when the temperature is reached at the start.
+    /// </summary>
     public required ImmutableArray<TemperatureSample> Samples { get; init; }
 }

@@ -2,23 +2,24 @@ namespace BuckGen.Physics.Heat;
 
 /// <summary>How long a sheet takes to become warm enough to form.</summary>
 /// <remarks>
-/// Heat conduction between the two faces with constant properties, from an even start, to about 0.02 % of the largest difference
-/// of temperatures. Nothing is known of sag, of the cold clamped edge, or of a heater that is hotter in its middle.
+/// One-dimensional heat conduction between the two faces with constant properties, from a uniform start, to about 0.02 % of the
+/// largest temperature difference (finite volumes and an implicit Runge-Kutta method; the tests compare it with the series for a
+/// plane wall). Sag, the cold clamped edge and a heater that is hotter in its middle are not modelled.
 /// </remarks>
-internal static class SheetHeating
+public static class SheetHeating
 {
-    /// <summary>Longest time that is followed, s: a day.</summary>
+    /// <summary>Longest time that is simulated, s: a day.</summary>
     public const double MaxTime = 86_400;
 
-    /// <summary>Follows the sheet until a place of it is as warm as wanted.</summary>
+    /// <summary>Simulates the heating until a place in the sheet has reached a temperature.</summary>
     /// <param name="sheet">The sheet.</param>
-    /// <param name="first">What happens at its first face.</param>
-    /// <param name="second">What happens at its second face; <see cref="SheetFace.Insulated"/> or one in air for heating from one
-    /// side.</param>
+    /// <param name="first">Heat exchange at its first face.</param>
+    /// <param name="second">Heat exchange at its second face; <see cref="SheetFace.Insulated"/> or <see cref="SheetFace.InAir"/>
+    /// for heating from one side.</param>
     /// <param name="wanted">Temperature to reach, degrees C, -100 to 1500.</param>
-    /// <param name="place">Where; the coldest place for the whole sheet.</param>
-    /// <param name="start">Temperature of the sheet before, degrees C, -100 to 1500.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <param name="place">Where it must be reached; the coldest place for the whole sheet.</param>
+    /// <param name="start">Uniform temperature of the sheet at the start, degrees C, -100 to 1500.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public static SheetHeatResult Until(
         FlatSheet sheet, SheetFace first, SheetFace second, double wanted, SheetPlace place = SheetPlace.Coldest, double start = 20)
     {
@@ -26,13 +27,14 @@ internal static class SheetHeating
         return new SheetConduction(sheet, first, second).RunUntil(start, t => wanted - t.At(place), MaxTime);
     }
 
-    /// <summary>The sheet's temperatures after a time.</summary>
+    /// <summary>The temperatures of the sheet after a given time.</summary>
     /// <param name="sheet">The sheet.</param>
-    /// <param name="first">What happens at its first face.</param>
-    /// <param name="second">What happens at its second face.</param>
+    /// <param name="first">Heat exchange at its first face.</param>
+    /// <param name="second">Heat exchange at its second face; <see cref="SheetFace.Insulated"/> or <see cref="SheetFace.InAir"/>
+    /// for heating from one side.</param>
     /// <param name="seconds">The time, s, 0 to 86 400.</param>
-    /// <param name="start">Temperature of the sheet before, degrees C, -100 to 1500.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <param name="start">Uniform temperature of the sheet at the start, degrees C, -100 to 1500.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public static SheetTemperatures After(FlatSheet sheet, SheetFace first, SheetFace second, double seconds, double start = 20)
     {
         Bound.Check(seconds, 0, MaxTime, "time", " s");

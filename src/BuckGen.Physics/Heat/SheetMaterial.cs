@@ -1,16 +1,16 @@
 namespace BuckGen.Physics.Heat;
 
-/// <summary>How a material takes up and passes on heat.</summary>
+/// <summary>Thermal properties of a material.</summary>
 /// <remarks>
-/// The figures stay the same at all temperatures. A plastic that melts on the way needs a heat capacity that includes the heat of
-/// melting, spread over the temperatures it is heated through.
+/// They are the same at all temperatures. For a plastic that melts on the way, the heat capacity must include the heat of fusion,
+/// spread over the range of temperatures.
 /// </remarks>
 /// <param name="Conductivity">Thermal conductivity, W/(m·K), 0.01 to 500.</param>
 /// <param name="Density">Density, kg/m³, 1 to 25 000.</param>
 /// <param name="HeatCapacity">Specific heat capacity, J/(kg·K), 100 to 10 000.</param>
-internal sealed record SheetMaterial(double Conductivity, double Density, double HeatCapacity)
+public sealed record SheetMaterial(double Conductivity, double Density, double HeatCapacity)
 {
-    /// <summary>How fast an uneven temperature evens out, mm²/s: about 0.1 for plastics.</summary>
+    /// <summary>Thermal diffusivity, mm²/s: about 0.1 for plastics.</summary>
     public double Diffusivity => Conductivity / (Density * HeatCapacity) * 1e6;
 
     internal void Validate()

@@ -1,7 +1,7 @@
 namespace BuckGen.Physics.Heat;
 
-/// <summary>A place in the sheet, or all of it.</summary>
-internal enum SheetPlace
+/// <summary>A place in the thickness of the sheet.</summary>
+public enum SheetPlace
 {
     /// <summary>The coldest place, wherever it lies.</summary>
     Coldest,
@@ -9,7 +9,7 @@ internal enum SheetPlace
     /// <summary>The hottest place, wherever it lies.</summary>
     Hottest,
 
-    /// <summary>The average over the thickness.</summary>
+    /// <summary>The mean over the thickness.</summary>
     Mean,
 
     /// <summary>Half-way between the faces.</summary>
@@ -22,17 +22,17 @@ internal enum SheetPlace
     Second,
 }
 
-/// <summary>Temperatures through the sheet at a moment, degrees C.</summary>
+/// <summary>Temperatures through the thickness of the sheet, degrees C.</summary>
 /// <param name="First">At the first face.</param>
 /// <param name="Core">Half-way between the faces.</param>
 /// <param name="Second">At the second face.</param>
 /// <param name="Mean">Average over the thickness.</param>
 /// <param name="Coldest">Of the coldest place.</param>
 /// <param name="Hottest">Of the hottest place.</param>
-internal readonly record struct SheetTemperatures(double First, double Core, double Second, double Mean, double Coldest, double Hottest)
+public readonly record struct SheetTemperatures(double First, double Core, double Second, double Mean, double Coldest, double Hottest)
 {
-    /// <summary>The temperature of a place.</summary>
-    /// <param name="place">Which.</param>
+    /// <summary>The temperature of a place, degrees C.</summary>
+    /// <param name="place">The place.</param>
     public double At(SheetPlace place) => place switch
     {
         SheetPlace.Coldest => Coldest,
@@ -48,7 +48,7 @@ internal readonly record struct SheetTemperatures(double First, double Core, dou
         double.Lerp(a.Mean, b.Mean, share), double.Lerp(a.Coldest, b.Coldest, share), double.Lerp(a.Hottest, b.Hottest, share));
 }
 
-/// <summary>The sheet at a moment.</summary>
+/// <summary>The temperatures of the sheet at one instant.</summary>
 /// <param name="Seconds">Time since the start, s.</param>
-/// <param name="Temperatures">How warm it is.</param>
-internal readonly record struct TemperatureSample(double Seconds, SheetTemperatures Temperatures);
+/// <param name="Temperatures">The temperatures, degrees C.</param>
+public readonly record struct TemperatureSample(double Seconds, SheetTemperatures Temperatures);

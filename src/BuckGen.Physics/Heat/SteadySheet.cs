@@ -1,30 +1,25 @@
 namespace BuckGen.Physics.Heat;
 
-/// <summary>Where the sheet comes to rest: as much heat enters by one face as leaves by the other.</summary>
+/// <summary>The steady state: as much heat enters by one face as leaves by the other.</summary>
 internal static class SteadySheet
 {
     /// <summary>
-    /// No face can rest hotter than this, degrees C, with the heaters and fluxes that are allowed, unless it can't lose heat.
+    /// Upper bound of the steady temperature of a face, degrees C, with the heaters and fluxes that are allowed, unless it cannot
+    /// lose heat.
     /// </summary>
     private const double MaxTemperature = 1e9;
 
-    /// <summary>Temperatures at rest; null when there is no rest.</summary>
+    /// <summary>The temperatures of the steady state; null when there is none.</summary>
     public static SheetTemperatures? Solve(FlatSheet sheet, SheetFace first, SheetFace second, double start)
     {
         if (!first.DependsOnTemperature && !second.DependsOnTemperature)
             return first.Flux + second.Flux == 0 ? LinearProfile(start, start) : null;
-        // The first face's temperature decides what enters there, that what lies across the sheet, and that what enters behind.
+        // The temperature of the first face determines the flux, the flux the temperature of the other face, and that the net flux.
         var resistance = sheet.Thickness / 1000 / sheet.Material.Conductivity;
-        double OtherFaceTemperature(double face) => face - first.FluxInto(face) * resistance;
-        double NetFlux(double face) => first.FluxInto(face) + second.FluxInto(OtherFaceTemperature(face));
-        var (cold, hot) = (-273.15, MaxTemperature);
-        for (var i = 0; i < 200; i++)
-        {
-            var middle = (cold + hot) / 2;
-            if (NetFlux(middle) > 0) cold = middle;
-            else hot = middle;
-        }
-        return LinearProfile(cold, OtherFaceTemperature(cold));
+        double OtherFaceTemperature(double t) => t - first.FluxInto(t) * resistance;
+        double NetFlux(double t) => first.FluxInto(t) + second.FluxInto(OtherFaceTemperature(t));
+        var face = IntervalHalving.Narrow(-273.15, MaxTemperature, t => NetFlux(t) > 0, count: 200).Low;
+        return LinearProfile(face, OtherFaceTemperature(face));
     }
 
     private static SheetTemperatures LinearProfile(double first, double second) =>

@@ -1,11 +1,11 @@
 namespace BuckGen.Physics.Heat;
 
-/// <summary>How much a length grows when it warms.</summary>
+/// <summary>Thermal expansion of a length.</summary>
 internal static class ThermalGrowth
 {
-    /// <summary>The growth, in the unit of the length; negative when it cools.</summary>
+    /// <summary>The change of length, in the unit of the length; negative for cooling.</summary>
     /// <param name="length">The length.</param>
-    /// <param name="perDegree">Expansion per degree.</param>
-    /// <param name="degrees">By how many degrees it warms.</param>
+    /// <param name="perDegree">Coefficient of linear thermal expansion, 1/K.</param>
+    /// <param name="degrees">Change of temperature, K.</param>
     public static double LengthChange(double length, double perDegree, double degrees) => length * perDegree * degrees;
 }

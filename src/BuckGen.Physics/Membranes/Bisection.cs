@@ -13,7 +13,7 @@ internal sealed class Bisection
 {
     private readonly List<Vec2> nodes;
     private readonly List<MeshTriangle> triangles;
-    private readonly Dictionary<(int From, int To), int> triangleOfEdge = [];
+    private readonly Dictionary<MeshEdge, int> triangleOfEdge = [];
 
     private Bisection(TriangleMesh mesh)
     {
@@ -50,16 +50,16 @@ internal sealed class Bisection
     private void Bisect(int i)
     {
         var (a, b, _) = triangles[i];
-        if (triangleOfEdge.TryGetValue((b, a), out var other) && (triangles[other].A, triangles[other].B) != (b, a)) Bisect(other);
+        if (triangleOfEdge.TryGetValue(new(b, a), out var other) && (triangles[other].A, triangles[other].B) != (b, a)) Bisect(other);
         nodes.Add(nodes[a].MidpointTo(nodes[b]));
         SplitAt(i, nodes.Count - 1);
-        if (triangleOfEdge.TryGetValue((b, a), out other)) SplitAt(other, nodes.Count - 1);
+        if (triangleOfEdge.TryGetValue(new(b, a), out other)) SplitAt(other, nodes.Count - 1);
     }
 
     private void SplitAt(int i, int middle)
     {
         var (a, b, c) = triangles[i];
-        triangleOfEdge.Remove((a, b));
+        triangleOfEdge.Remove(new(a, b));
         triangles[i] = new(c, a, middle);
         triangles.Add(new(b, c, middle));
         IndexEdges(i);
@@ -68,6 +68,6 @@ internal sealed class Bisection
 
     private void IndexEdges(int i)
     {
-        foreach (var side in triangles[i].Edges()) triangleOfEdge[side] = i;
+        foreach (var edge in triangles[i].Edges()) triangleOfEdge[edge] = i;
     }
 }

@@ -56,12 +56,14 @@ internal sealed record FormedSheet
     /// <summary>Area of the formed sheet, mm².</summary>
     public double Area => Sheet.Mesh.Triangles.Sum(AreaOf);
 
-    /// <summary>Volume of plastic before and after: the sum of thickness times area, mm³.</summary>
-    public (double Before, double After) PlasticVolume => (
-        Sheet.Mesh.Area * Sheet.Thickness, Sheet.Mesh.Triangles.Select((t, i) => AreaOf(t) * Thickness[i]).Sum());
+    /// <summary>Volume of plastic before forming, mm³.</summary>
+    public double PlasticVolumeBefore => Sheet.Mesh.Area * Sheet.Thickness;
+
+    /// <summary>Volume of plastic after forming, the sum of thickness times area, mm³: equal to that before, but for rounding.</summary>
+    public double PlasticVolumeAfter => Sheet.Mesh.Triangles.Select((t, i) => AreaOf(t) * Thickness[i]).Sum();
 
     /// <summary>Mean thickness over the formed surface, mm.</summary>
-    public double MeanThickness => PlasticVolume.After / Area;
+    public double MeanThickness => PlasticVolumeAfter / Area;
 
     /// <summary>The thinnest triangle, away from places where the mesh alone decides.</summary>
     /// <remarks>

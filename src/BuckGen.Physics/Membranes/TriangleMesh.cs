@@ -16,15 +16,15 @@ internal sealed record TriangleMesh(ImmutableArray<Vec2> Nodes, ImmutableArray<M
 
     /// <summary>The sides that belong to one triangle only, with the mesh to their left.</summary>
     /// <exception cref="ArgumentException">A side belongs to more than two triangles, or twice in the same direction.</exception>
-    public ImmutableArray<(int From, int To)> BoundaryEdges()
+    public ImmutableArray<MeshEdge> BoundaryEdges()
     {
-        var edges = new HashSet<(int From, int To)>();
+        var edges = new HashSet<MeshEdge>();
         foreach (var t in Triangles)
         {
             foreach (var edge in t.Edges())
                 if (!edges.Add(edge)) throw new ArgumentException($"Two triangles claim the side from node {edge.From} to node {edge.To}.");
         }
-        return [.. edges.Where(s => !edges.Contains((s.To, s.From)))];
+        return [.. edges.Where(s => !edges.Contains(s.Reversed))];
     }
 
     /// <exception cref="ArgumentException">A triangle is flat or clockwise, or names a node that isn't there.</exception>
@@ -38,14 +38,4 @@ internal sealed record TriangleMesh(ImmutableArray<Vec2> Nodes, ImmutableArray<M
                 $"The triangle of nodes {t.A}, {t.B}, {t.C} at {Nodes[t.A]} has the area {AreaOf(t)} mm²; it must be above 0."));
         }
     }
-}
-
-/// <summary>Three nodes of a triangle, counter-clockwise.</summary>
-/// <param name="A">First node.</param>
-/// <param name="B">Second node.</param>
-/// <param name="C">Third node.</param>
-internal readonly record struct MeshTriangle(int A, int B, int C)
-{
-    /// <summary>The three sides in order.</summary>
-    public ImmutableArray<(int From, int To)> Edges() => [(A, B), (B, C), (C, A)];
 }

@@ -60,12 +60,6 @@ internal static class SupportSpacing
         var (near, far) = (footSide * 1.12, footSide * MaxSides);
         if (Holds(far)) return far;
         if (!Holds(near)) return null;
-        for (var i = 0; i < 30; i++)
-        {
-            var middle = (near + far) / 2;
-            if (Holds(middle)) near = middle;
-            else far = middle;
-        }
-        return near;
+        return IntervalHalving.Narrow(near, far, Holds, count: 30).Low;
     }
 }

@@ -60,7 +60,7 @@ public class InflationTests
     {
         var formed = MembraneForming.Form(Formed.Disc(12), new NoTool(), new(1e6) { SweptDepth = 0.7 * Formed.Size });
 
-        Assert.Equal(formed.PlasticVolume.Before, formed.PlasticVolume.After, formed.PlasticVolume.Before * 1e-12);
+        Assert.Equal(formed.PlasticVolumeBefore, formed.PlasticVolumeAfter, formed.PlasticVolumeBefore * 1e-12);
         Assert.Equal(formed.Sheet.Mesh.Area / formed.Area * formed.Sheet.Thickness, formed.MeanThickness, 1e-12);
     }
 }

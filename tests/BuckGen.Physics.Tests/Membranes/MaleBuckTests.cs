@@ -120,7 +120,7 @@ public class MaleBuckTests
 
         Assert.Equal(FormingOutcome.Converged, formed.Outcome);
         Assert.Null(formed.FailureMessage);
-        Assert.Equal(formed.PlasticVolume.Before, formed.PlasticVolume.After, formed.PlasticVolume.Before * 1e-3);
+        Assert.Equal(formed.PlasticVolumeBefore, formed.PlasticVolumeAfter, formed.PlasticVolumeBefore * 1e-3);
         Assert.Equal(sheet.Mesh.Area / formed.Area * sheet.Thickness, formed.MeanThickness, 1e-9);
         Assert.All(formed.Nodes, p => Assert.InRange(p.Z, -1e-6, rise + 1e-6));
         Assert.InRange(ToolPenetration.MaxNodePenetration(formed, tool), -1e-6, 0);

@@ -41,7 +41,7 @@ public class SquareToolTests
         var formed = MembraneForming.Form(Formed.Quarter(cells), tool, new(Full) { Rise = height * Formed.Size });
 
         Assert.Equal(FormingOutcome.Converged, formed.Outcome);
-        Assert.Equal(formed.PlasticVolume.Before, formed.PlasticVolume.After, formed.PlasticVolume.Before * 1e-9);
+        Assert.Equal(formed.PlasticVolumeBefore, formed.PlasticVolumeAfter, formed.PlasticVolumeBefore * 1e-9);
         if (corner == 0) Assert.NotEmpty(formed.WebNodes);
         Assert.All(formed.WebNodes, n => Assert.Equal(formed.Nodes[n].X, formed.Nodes[n].Y, 0.2 * Formed.Size));
         Assert.All(formed.Nodes, p => Assert.InRange(p.Z, -1e-6 * Formed.Size, height * Formed.Size * (1 + 1e-9)));

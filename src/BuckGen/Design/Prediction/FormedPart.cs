@@ -90,7 +90,11 @@ public readonly record struct FormedPoint(double X, double Y, double Z, double T
 /// <param name="C">Third point; seen from above they run counter-clockwise before forming.</param>
 /// <param name="Thickness">Thickness, mm.</param>
 /// <param name="MaxStretch">Largest stretch in one direction, length after over length before.</param>
-public readonly record struct FormedTriangle(int A, int B, int C, double Thickness, double MaxStretch);
+public readonly record struct FormedTriangle(int A, int B, int C, double Thickness, double MaxStretch)
+{
+    /// <summary>The three corners.</summary>
+    internal MeshTriangle Corners => new(A, B, C);
+}
 
 /// <summary>A thin place.</summary>
 /// <param name="Thickness">Thickness, mm.</param>

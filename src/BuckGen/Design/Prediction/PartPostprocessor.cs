@@ -92,7 +92,6 @@ internal sealed class PartPostprocessor
 
     private FormedPart WithResults(FormedPart part)
     {
-        var (before, after) = formed.PlasticVolume;
         return part with
         {
             Points = [.. formed.Nodes.Select((n, i) => new FormedPoint(n.X, n.Y, n.Z + frameHeight, volumes[i] / areas[i], formed.ContactOrder[i]))],
@@ -101,7 +100,7 @@ internal sealed class PartPostprocessor
             ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), BallRadius),
             MeanThickness = MeanThickness(),
             MeanThicknessOfSheet = formed.MeanThickness,
-            VolumeError = after / before - 1,
+            VolumeError = formed.PlasticVolumeAfter / formed.PlasticVolumeBefore - 1,
             Bridged = BridgedPlaces(),
             Webs = [.. Separated(formed.WebNodes.Select(i => formed.Nodes[i]).Where(n => tool.SignedDistance(n) > MinWebHeight * formed.Sheet.Thickness)).Select(n => n.Plan)],
         };

@@ -43,7 +43,7 @@ internal static class SheetSection
     private static ((int, int) From, (int, int) To)? EdgesCrossed(FormedPart part, FormedTriangle t, double y)
     {
         (int, int)? from = null, to = null;
-        foreach (var (a, b) in (ReadOnlySpan<(int, int)>)[(t.A, t.B), (t.B, t.C), (t.C, t.A)])
+        foreach (var (a, b) in t.Corners.Edges())
         {
             var (isBehind, isNextBehind) = (part.Points[a].Y >= y, part.Points[b].Y >= y);
             if (isBehind && !isNextBehind) from = (Math.Min(a, b), Math.Max(a, b));

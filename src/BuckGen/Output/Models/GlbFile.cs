@@ -2,6 +2,7 @@ using System.Buffers.Binary;
 using System.Collections.Immutable;
 using System.Text.Json;
 using BuckGen.Design.Prediction;
+using BuckGen.Geometry;
 using BuckGen.Output.Models.Meshing;
 using BuckGen.Output.Pictures.Thickness;
 
@@ -42,7 +43,7 @@ public static class GlbFile
         if (part.Triangles.IsEmpty) throw new ArgumentException("glTF has no empty meshes.", nameof(part));
         ArgumentNullException.ThrowIfNull(name);
         var scale = ThicknessScale.ForPart(part);
-        return Write(name, Centred([.. part.Points.Select(p => new MeshPoint(p.X, p.Y, p.Z))]), [.. part.Points.SelectMany(p => Parts(scale.ColourOf(p.Thickness)))],
+        return Write(name, Centred([.. part.Points.Select(p => new Vec3(p.X, p.Y, p.Z))]), [.. part.Points.SelectMany(p => Parts(scale.ColourOf(p.Thickness)))],
             [.. part.Triangles.SelectMany(t => (uint[])[(uint)t.A, (uint)t.B, (uint)t.C])], new("sheet", [1, 1, 1, 1], true));
 
         // glTF wants colours in linear light.
@@ -75,7 +76,7 @@ public static class GlbFile
 
     private static float[] Centred(SolidMesh mesh) => Centred(mesh.Points);
 
-    private static float[] Centred(ImmutableArray<MeshPoint> points)
+    private static float[] Centred(ImmutableArray<Vec3> points)
     {
         var (middleX, middleY, foot) = ((points.Min(p => p.X) + points.Max(p => p.X)) / 2, (points.Min(p => p.Y) + points.Max(p => p.Y)) / 2, points.Min(p => p.Z));
         return [.. points.SelectMany(p => (float[])[(float)(p.X - middleX), (float)(p.Y - middleY), (float)(p.Z - foot)])];

@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using System.Collections.Immutable;
 using System.Text;
+using BuckGen.Geometry;
 using BuckGen.Output.Models.Meshing;
 
 namespace BuckGen.Output.Models;
@@ -36,23 +37,17 @@ public static class StlFile
 
         return [.. bytes];
 
-        MeshPoint Moved(int number)
-        {
-            var (point, origin) = (mesh.Points[number], mesh.MinCorner);
-            return new(point.X - origin.X, point.Y - origin.Y, point.Z - origin.Z);
-        }
+        Vec3 Moved(int number) => mesh.Points[number] - mesh.MinCorner;
     }
 
-    private static MeshPoint Normal(MeshPoint a, MeshPoint b, MeshPoint c)
+    private static Vec3 Normal(Vec3 a, Vec3 b, Vec3 c)
     {
-        var (ux, uy, uz) = (b.X - a.X, b.Y - a.Y, b.Z - a.Z);
-        var (vx, vy, vz) = (c.X - a.X, c.Y - a.Y, c.Z - a.Z);
-        var (x, y, z) = (uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
-        var length = Math.Sqrt(x * x + y * y + z * z);
-        return new(x / length, y / length, z / length);
+        var normal = (b - a).Cross(c - a);
+        var length = normal.Length;
+        return new(normal.X / length, normal.Y / length, normal.Z / length);
     }
 
-    private static void Put(Span<byte> to, MeshPoint p)
+    private static void Put(Span<byte> to, Vec3 p)
     {
         BinaryPrimitives.WriteSingleLittleEndian(to, (float)p.X);
         BinaryPrimitives.WriteSingleLittleEndian(to[4..], (float)p.Y);

@@ -1,3 +1,4 @@
+using BuckGen.Geometry;
 using BuckGen.Output.Models.Meshing;
 
 namespace BuckGen.Tests.Output.Models;
@@ -15,7 +16,7 @@ internal static class MeshFaults
             if (!edges.Contains((to, from))) yield return $"open along {mesh.Points[from]} - {mesh.Points[to]}";
         foreach (var (a, b, c) in mesh.Triangles)
             if (!(Area(mesh.Points[a], mesh.Points[b], mesh.Points[c]) > 0)) yield return $"no area at {mesh.Points[a]}";
-        var places = mesh.Triangles.Select(t => ((MeshPoint[])[mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]]).OrderBy(p => (p.X, p.Y, p.Z)).ToArray());
+        var places = mesh.Triangles.Select(t => ((Vec3[])[mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]]).OrderBy(p => (p.X, p.Y, p.Z)).ToArray());
         foreach (var leaf in places.GroupBy(p => (p[0], p[1], p[2])).Where(g => g.Count() > 1)) yield return $"two triangles in one place at {leaf.Key}";
         // Round every corner its triangles make one fan: then the surface does not touch itself there.
         var fans = mesh.Triangles.SelectMany(t => Edges(t).Zip(Edges(t).Skip(2).Concat(Edges(t)), (e, before) => (Corner: e.From, Out: e.To, In: before.From)))
@@ -53,11 +54,9 @@ internal static class MeshFaults
 
     private static IEnumerable<(int From, int To)> Edges(MeshTriangle t) => [(t.A, t.B), (t.B, t.C), (t.C, t.A)];
 
-    private static double Area(MeshPoint a, MeshPoint b, MeshPoint c)
+    private static double Area(Vec3 a, Vec3 b, Vec3 c)
     {
-        var (ux, uy, uz) = (b.X - a.X, b.Y - a.Y, b.Z - a.Z);
-        var (vx, vy, vz) = (c.X - a.X, c.Y - a.Y, c.Z - a.Z);
-        var (x, y, z) = (uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
-        return Math.Sqrt(x * x + y * y + z * z) / 2;
+        var normal = (b - a).Cross(c - a);
+        return normal.Length / 2;
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Geometry;
 
 namespace BuckGen.Output.Models.Meshing;
 
@@ -13,7 +14,7 @@ internal static class DuplicateEdges
     /// <param name="points">The corners.</param>
     /// <param name="corners">The number of each corner of each triangle, three a triangle.</param>
     /// <param name="seams">Which edge is sewn to which; edge n leads from corner n to the next of its triangle.</param>
-    public static SolidMesh Split(ImmutableArray<MeshPoint> points, int[] corners, IReadOnlyList<(int Edge, int Other)> seams)
+    public static SolidMesh Split(ImmutableArray<Vec3> points, int[] corners, IReadOnlyList<(int Edge, int Other)> seams)
     {
         var twins = seams.GroupBy(s => (Math.Min(corners[s.Edge], corners[s.Other]), Math.Max(corners[s.Edge], corners[s.Other])))
             .Where(g => g.Count() > 1).SelectMany(g => g).ToArray();
@@ -44,10 +45,10 @@ internal static class DuplicateEdges
         return new(all.ToImmutable(), triangles.ToImmutable());
     }
 
-    private static MeshPoint Mean(params ReadOnlySpan<MeshPoint> points)
+    private static Vec3 Mean(params ReadOnlySpan<Vec3> points)
     {
-        var (x, y, z) = (0.0, 0.0, 0.0);
-        foreach (var p in points) (x, y, z) = (x + p.X, y + p.Y, z + p.Z);
-        return new(x / points.Length, y / points.Length, z / points.Length);
+        var sum = default(Vec3);
+        foreach (var p in points) sum += p;
+        return new(sum.X / points.Length, sum.Y / points.Length, sum.Z / points.Length);
     }
 }

@@ -1,3 +1,5 @@
+using BuckGen.Geometry;
+
 namespace BuckGen.Output.Models.Meshing;
 
 /// <summary>Finds for every edge of every triangle the one it is sewn to.</summary>
@@ -10,7 +12,7 @@ internal static class Seams
     /// <param name="corners">Three corners a triangle; edge n leads from corner n to the next of its triangle.</param>
     /// <param name="place">Where a corner lies, mm.</param>
     /// <exception cref="InvalidOperationException">An edge stays open; the message says where.</exception>
-    public static IEnumerable<(int Edge, int Other)> Find(SurfacePoint[] corners, Func<SurfacePoint, MeshPoint> place)
+    public static IEnumerable<(int Edge, int Other)> Find(SurfacePoint[] corners, Func<SurfacePoint, Vec3> place)
     {
         foreach (var group in Enumerable.Range(0, corners.Length).GroupBy(Key))
         {
@@ -45,14 +47,14 @@ internal static class Seams
         {
             var (from, to) = Key(edge);
             var (o, e, p) = (place(from), place(to), place(corners[Next(Next(edge))]));
-            var (along, reach) = ((X: e.X - o.X, Y: e.Y - o.Y, Z: e.Z - o.Z), (X: p.X - o.X, Y: p.Y - o.Y, Z: p.Z - o.Z));
+            var (along, reach) = (e - o, p - o);
             // Two directions square to the edge and to each other; any will do, as long as all triangles of the edge use the
             // same.
-            var u = Math.Abs(along.Z) > Math.Abs(along.X) + Math.Abs(along.Y) ? (X: along.Z, Y: 0.0, Z: -along.X) : (X: -along.Y, Y: along.X, Z: 0.0);
-            var v = (X: along.Y * u.Z - along.Z * u.Y, Y: along.Z * u.X - along.X * u.Z, Z: along.X * u.Y - along.Y * u.X);
-            var (lengthU, lengthV) = (Math.Sqrt(u.X * u.X + u.Y * u.Y + u.Z * u.Z), Math.Sqrt(v.X * v.X + v.Y * v.Y + v.Z * v.Z));
-            return Math.Atan2(
-                (reach.X * v.X + reach.Y * v.Y + reach.Z * v.Z) / lengthV, (reach.X * u.X + reach.Y * u.Y + reach.Z * u.Z) / lengthU);
+            var u = Math.Abs(along.Z) > Math.Abs(along.X) + Math.Abs(along.Y) 
+                ? new Vec3(along.Z, 0, -along.X)
+                : new Vec3(-along.Y, along.X, 0);
+            var v = along.Cross(u);
+            return Math.Atan2(reach.Dot(v) / v.Length, reach.Dot(u) / u.Length);
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Geometry;
 
 namespace BuckGen.Output.Models.Meshing;
 
@@ -13,7 +14,7 @@ internal static class Sewing
     /// <param name="triangles">Triangles that leave no edge open.</param>
     /// <param name="place">Where a corner lies, mm.</param>
     /// <exception cref="InvalidOperationException">An edge stays open; the message says where.</exception>
-    public static SolidMesh Sew(IEnumerable<SurfaceTriangle> triangles, Func<SurfacePoint, MeshPoint> place)
+    public static SolidMesh Sew(IEnumerable<SurfaceTriangle> triangles, Func<SurfacePoint, Vec3> place)
     {
         var sorted = WithoutLeaves(triangles.Select(Turned)).OrderBy(t => t.A).ThenBy(t => t.B).ThenBy(t => t.C).ToArray();
         // Corner number 3t + k is the k-th of triangle t, and edge 3t + k leads from it to the next.
@@ -27,7 +28,7 @@ internal static class Sewing
         }
 
         var numbers = new Dictionary<int, int>();
-        var points = ImmutableArray.CreateBuilder<MeshPoint>();
+        var points = ImmutableArray.CreateBuilder<Vec3>();
         int[] numbered = [.. Enumerable.Range(0, corners.Length).Select(Number)];
         return DuplicateEdges.Split(points.ToImmutable(), numbered, seams);
 

@@ -1,18 +1,7 @@
 using System.Collections.Immutable;
+using BuckGen.Geometry;
 
 namespace BuckGen.Output.Models.Meshing;
-
-/// <summary>A corner of a mesh, in millimetres; x and y as in the drawing, z up from the bottom of the stack.</summary>
-/// <param name="X">To the right, mm.</param>
-/// <param name="Y">To the rear, mm.</param>
-/// <param name="Z">Up, mm.</param>
-public readonly record struct MeshPoint(double X, double Y, double Z);
-
-/// <summary>A triangle of a mesh, by the numbers of its corners; counter-clockwise seen from outside.</summary>
-/// <param name="A">First corner.</param>
-/// <param name="B">Second corner.</param>
-/// <param name="C">Third corner.</param>
-public readonly record struct MeshTriangle(int A, int B, int C);
 
 /// <summary>
 /// The surface of solid bodies as triangles: closed, every edge shared by exactly two triangles that run along it in opposite
@@ -20,7 +9,7 @@ public readonly record struct MeshTriangle(int A, int B, int C);
 /// </summary>
 public sealed class SolidMesh
 {
-    internal SolidMesh(ImmutableArray<MeshPoint> points, ImmutableArray<MeshTriangle> triangles)
+    internal SolidMesh(ImmutableArray<Vec3> points, ImmutableArray<MeshTriangle> triangles)
     {
         (Points, Triangles) = (points, triangles);
         if (points.IsEmpty) return;
@@ -30,10 +19,10 @@ public sealed class SolidMesh
         Volume = triangles.Sum(t => SixVolumes(points[t.A], points[t.B], points[t.C], MinCorner)) / 6;
     }
 
-    /// <summary>The corners.</summary>
-    public ImmutableArray<MeshPoint> Points { get; }
+    /// <summary>The corners, mm; x and y as in the drawing, z up from the bottom of the stack.</summary>
+    public ImmutableArray<Vec3> Points { get; }
 
-    /// <summary>The triangles.</summary>
+    /// <summary>The triangles, counter-clockwise seen from outside.</summary>
     public ImmutableArray<MeshTriangle> Triangles { get; }
 
     /// <summary>True when there is nothing to show.</summary>
@@ -43,17 +32,11 @@ public sealed class SolidMesh
     public double Volume { get; }
 
     /// <summary>The lower left front corner of the smallest box round the mesh; all zero when there is nothing in it.</summary>
-    public MeshPoint MinCorner { get; }
+    public Vec3 MinCorner { get; }
 
     /// <summary>The upper right rear corner of the smallest box round the mesh; all zero when there is nothing in it.</summary>
-    public MeshPoint MaxCorner { get; }
+    public Vec3 MaxCorner { get; }
 
-    /// <summary>Six times the signed volume of the pyramid from a tip to a triangle.</summary>
-    private static double SixVolumes(MeshPoint a, MeshPoint b, MeshPoint c, MeshPoint tip)
-    {
-        var (ax, ay, az) = (a.X - tip.X, a.Y - tip.Y, a.Z - tip.Z);
-        var (bx, by, bz) = (b.X - tip.X, b.Y - tip.Y, b.Z - tip.Z);
-        var (cx, cy, cz) = (c.X - tip.X, c.Y - tip.Y, c.Z - tip.Z);
-        return ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
-    }
+    /// <summary>Six times the signed volume of the pyramid from a tip to a triangle, mm³.</summary>
+    private static double SixVolumes(Vec3 a, Vec3 b, Vec3 c, Vec3 tip) => (a - tip).Dot((b - tip).Cross(c - tip));
 }
