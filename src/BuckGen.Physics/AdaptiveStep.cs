@@ -20,10 +20,12 @@ internal readonly record struct AdaptiveStep(double Tolerance)
     /// <summary>Size of the next step, or of the repeated one.</summary>
     /// <param name="stepSize">Size of the step just tried, s.</param>
     /// <param name="error">Its error estimate.</param>
-    public double Next(double stepSize, double error) => stepSize * Math.Clamp(0.9 * Math.Sqrt(Tolerance / Math.Max(error, MinError)), 0.2, 4);
+    public double Next(double stepSize, double error) =>
+        stepSize * Math.Clamp(0.9 * Math.Sqrt(Tolerance / Math.Max(error, MinError)), 0.2, 4);
 
     /// <summary>The shortest step that reaches an event, s.</summary>
     /// <param name="stepSize">A step that reaches it, s.</param>
     /// <param name="isBefore">Whether the event is still to come after a step of the given size.</param>
-    public static double ShortestTo(double stepSize, Func<double, bool> isBefore) => IntervalHalving.Narrow(0, stepSize, isBefore, Halvings).High;
+    public static double ShortestTo(double stepSize, Func<double, bool> isBefore) =>
+        IntervalHalving.Narrow(0, stepSize, isBefore, Halvings).High;
 }

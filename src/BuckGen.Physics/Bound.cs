@@ -8,7 +8,8 @@ internal static class Bound
     /// <summary>Checks one number.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not a number or lies outside the limits.</exception>
     public static void Check(
-        double value, double min, double max, string what, string unit = "", [CallerArgumentExpression(nameof(value))] string? name = null)
+        double value, double min, double max, string what, string unit = "",
+        [CallerArgumentExpression(nameof(value))] string? name = null)
     {
         if (!(value >= min && value <= max))
             throw new ArgumentOutOfRangeException(name, FormattableString.Invariant(

@@ -60,8 +60,10 @@ public sealed record AirFlowSpec
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     internal void Validate()
     {
-        if (PumpDisplacement is { } pump) Bound.Check(pump, 0.001, 1000, "displacement of the pump", " L/s", nameof(PumpDisplacement));
-        if (ReservoirVolume is { } volume) Bound.Check(volume, 0.01, 100_000, "volume of the reservoir", " L", nameof(ReservoirVolume));
+        if (PumpDisplacement is { } pump)
+            Bound.Check(pump, 0.001, 1000, "displacement of the pump", " L/s", nameof(PumpDisplacement));
+        if (ReservoirVolume is { } volume)
+            Bound.Check(volume, 0.01, 100_000, "volume of the reservoir", " L", nameof(ReservoirVolume));
         Bound.Check(AmbientPressure, 50_000, 120_000, "ambient pressure", " Pa");
         Bound.Check(ReservoirPressure, 0, AmbientPressure, "pressure in the reservoir", " Pa");
         Bound.Check(Temperature, -20, 200, "temperature of the air", " degrees C");

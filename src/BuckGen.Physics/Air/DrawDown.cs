@@ -85,11 +85,13 @@ public static class DrawDown
     /// <summary>The result for hardly any air: the form is drawn when the valve opens.</summary>
     private static DrawDownResult Immediate(AirFlowSpec spec) => new()
     {
-        Seconds = 0, RigidSeconds = 0, ChokedShare = 0, Bottleneck = AirBottleneck.Holes, Samples = [new(0, 0, spec.ReservoirPressure)],
+        Seconds = 0, RigidSeconds = 0, ChokedShare = 0, Bottleneck = AirBottleneck.Holes,
+        Samples = [new(0, 0, spec.ReservoirPressure)],
     };
 
     /// <summary>X: remaining share of the volume. Y: pressure of the reservoir over ambient pressure.</summary>
-    private static List<RosenbrockSolver.State> SinkingStates(double volume, HoleFlow flow, AirFlowSpec spec, double maxTime = MaxTime) => RosenbrockSolver.Integrate(
+    private static List<RosenbrockSolver.State> SinkingStates(
+        double volume, HoleFlow flow, AirFlowSpec spec, double maxTime = MaxTime) => RosenbrockSolver.Integrate(
         (left, reservoir) =>
         {
             var drawn = flow.VolumeFlow(reservoir);
@@ -98,7 +100,8 @@ public static class DrawDown
         1, spec.ReservoirPressure / spec.AmbientPressure, 1 - spec.SweptShare, maxTime);
 
     /// <summary>X and Y: pressures under the sheet and in the reservoir over ambient pressure.</summary>
-    private static List<RosenbrockSolver.State> RigidStates(double volume, HoleFlow flow, AirFlowSpec spec) => RosenbrockSolver.Integrate(
+    private static List<RosenbrockSolver.State> RigidStates(double volume, HoleFlow flow, AirFlowSpec spec) =>
+        RosenbrockSolver.Integrate(
         (under, reservoir) =>
         {
             var drawn = under * flow.VolumeFlow(reservoir / under);
@@ -112,7 +115,8 @@ public static class DrawDown
     private static double? TimeOf(List<RosenbrockSolver.State> states) => states[^1].Time < MaxTime ? states[^1].Time : null;
 
     private static double ChokedShare(List<RosenbrockSolver.State> states, HoleFlow flow) =>
-        states.Zip(states.Skip(1)).Where(m => flow.IsChoked(m.First.Y) && flow.IsChoked(m.Second.Y)).Sum(m => m.Second.Time - m.First.Time)
+        states.Zip(states.Skip(1)).Where(m => flow.IsChoked(m.First.Y) && flow.IsChoked(m.Second.Y))
+            .Sum(m => m.Second.Time - m.First.Time)
         / states[^1].Time;
 
     private static AirBottleneck BottleneckOf(double volume, IReadOnlyList<VentHoles> holes, AirFlowSpec spec)
@@ -126,13 +130,15 @@ public static class DrawDown
             var flow = new HoleFlow(holes, spec);
             if (spec.PumpDisplacement is { } pump)
                 doubled.Add((AirBottleneck.Pump, SinkingStates(volume, flow, spec with { PumpDisplacement = 2 * pump })[^1]));
-            doubled.Add((AirBottleneck.Reservoir, SinkingStates(volume, flow, spec with { ReservoirVolume = 2 * reservoir })[^1]));
+            var larger = spec with { ReservoirVolume = 2 * reservoir };
+            doubled.Add((AirBottleneck.Reservoir, SinkingStates(volume, flow, larger)[^1]));
         }
         // If none of them finishes in time, the one that sweeps most decides.
         return doubled.OrderBy(t => t.End.Time).ThenBy(t => t.End.X).First().Bottleneck;
     }
 
-    private static ImmutableArray<DrawDownSample> Resample(List<RosenbrockSolver.State> states, double volume, AirFlowSpec spec) => Resampling.Evenly(
+    private static ImmutableArray<DrawDownSample> Resample(
+        List<RosenbrockSolver.State> states, double volume, AirFlowSpec spec) => Resampling.Evenly(
         states, s => s.Time,
         (time, a, b, share) => new DrawDownSample(
             time, double.Lerp(a.X, b.X, share) * volume, double.Lerp(a.Y, b.Y, share) * spec.AmbientPressure));

@@ -36,7 +36,8 @@ internal static class FannoFlow
 
     /// <summary>Mach number at the inlet of a pipe whose exit pressure is above the choking pressure.</summary>
     public static double InletMach(double resistance, double pressureRatio, double chokedInletMach) => InletMach(
-        mach => ResistanceToChoke(mach) - ResistanceToChoke(ExitMach(FlowFunction(mach), pressureRatio)) - resistance, chokedInletMach);
+        mach => ResistanceToChoke(mach) - ResistanceToChoke(ExitMach(FlowFunction(mach), pressureRatio)) - resistance,
+        chokedInletMach);
 
     /// <summary>Halves the interval until it is narrower than 1e-13; the excess falls with the Mach number.</summary>
     private static double InletMach(Func<double, double> excess, double high) =>

@@ -23,7 +23,8 @@ internal sealed class HoleFlow
     }
 
     private sealed record HoleGroup(
-        double AreaTimesSpeed, double Resistance, double ChokedInletMach, double ChokedFlow, double CriticalRatio, double FlowAtLinearRatio);
+        double AreaTimesSpeed, double Resistance, double ChokedInletMach, double ChokedFlow, double CriticalRatio,
+        double FlowAtLinearRatio);
 
     /// <summary>Volume flow at the pressure before the holes, L/s.</summary>
     /// <param name="ratio">Pressure behind the holes over that before them; slightly above 1 it gives a small flow back.</param>

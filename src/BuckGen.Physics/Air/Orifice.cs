@@ -44,6 +44,7 @@ public static class Orifice
     /// <param name="dischargeCoefficient">Discharge coefficient, 0.1 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public static double MassFlow(
-        double diameter, double upstream, double downstream, double temperature, double dischargeCoefficient = SharpEdgeCoefficient) =>
+        double diameter, double upstream, double downstream, double temperature,
+        double dischargeCoefficient = SharpEdgeCoefficient) =>
         LongHole.MassFlow(diameter, length: 0, upstream, downstream, temperature, dischargeCoefficient);
 }

@@ -19,7 +19,8 @@ internal static class RosenbrockSolver
     /// <summary>
     /// Integrates until X has fallen to a limit or the time is over; the last state lies on the limit or at the end.
     /// </summary>
-    public static List<State> Integrate(Func<double, double, (double X, double Y)> derivative, double x, double y, double limit, double maxTime)
+    public static List<State> Integrate(
+        Func<double, double, (double X, double Y)> derivative, double x, double y, double limit, double maxTime)
     {
         var states = new List<State> { new(0, x, y) };
         var step = 1e-5;
@@ -35,13 +36,15 @@ internal static class RosenbrockSolver
     }
 
     /// <summary>The state in which X reaches the limit, by halving the step that passed it.</summary>
-    private static State LimitCrossing(Func<double, double, (double X, double Y)> derivative, State before, State after, double limit)
+    private static State LimitCrossing(
+        Func<double, double, (double X, double Y)> derivative, State before, State after, double limit)
     {
         var stepSize = AdaptiveStep.ShortestTo(after.Time - before.Time, s => Step(derivative, before, s).Next.X > limit);
         return Step(derivative, before, stepSize).Next with { X = limit };
     }
 
-    private static (State Next, double Error) Step(Func<double, double, (double X, double Y)> derivative, State now, double stepSize)
+    private static (State Next, double Error) Step(
+        Func<double, double, (double X, double Y)> derivative, State now, double stepSize)
     {
         const double perturbation = 1e-7;
         var here = derivative(now.X, now.Y);

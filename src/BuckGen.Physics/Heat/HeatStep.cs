@@ -11,7 +11,8 @@ internal static class HeatStep
     private const double Gamma = 1 - 0.70710678118654752;
 
     /// <summary>The temperatures after the step and an estimate of the error of the step, degrees C.</summary>
-    public static (double[] Next, double Error) Take(double[] now, double seconds, SheetGrid grid, SheetFace first, SheetFace second)
+    public static (double[] Next, double Error) Take(
+        double[] now, double seconds, SheetGrid grid, SheetFace first, SheetFace second)
     {
         var stage = Gamma * seconds;
         var firstStage = SolveStage(now, now, stage, grid, first, second);
@@ -21,12 +22,14 @@ internal static class HeatStep
 
         var error = 0.0;
         // The difference between the slopes of the two stages: the error of a first-order step, so the estimate is conservative.
-        for (var i = 0; i < now.Length; i++) error = Math.Max(error, Math.Abs(next[i] - explicitPart[i] - (firstStage[i] - now[i])));
+        for (var i = 0; i < now.Length; i++)
+            error = Math.Max(error, Math.Abs(next[i] - explicitPart[i] - (firstStage[i] - now[i])));
         return (next, error);
     }
 
     /// <summary>Solves T - explicitPart = seconds · dT/dt(T).</summary>
-    private static double[] SolveStage(double[] explicitPart, double[] guess, double seconds, SheetGrid grid, SheetFace first, SheetFace second)
+    private static double[] SolveStage(
+        double[] explicitPart, double[] guess, double seconds, SheetGrid grid, SheetFace first, SheetFace second)
     {
         var capacity = grid.Capacity;
         var conductance = grid.Conductance;
@@ -40,7 +43,8 @@ internal static class HeatStep
                 var (below, above) = (i > 0 ? conductance[i - 1] : 0, i < last ? conductance[i] : 0);
                 var heat = (i > 0 ? below * (temperatures[i - 1] - temperatures[i]) : first.FluxInto(temperatures[i]))
                     + (i < last ? above * (temperatures[i + 1] - temperatures[i]) : second.FluxInto(temperatures[i]));
-                var loss = below + above + (i == 0 ? first.LinearizedFilmCoefficient(temperatures[i]) : 0) + (i == last ? second.LinearizedFilmCoefficient(temperatures[i]) : 0);
+                var loss = below + above + (i == 0 ? first.LinearizedFilmCoefficient(temperatures[i]) : 0)
+                    + (i == last ? second.LinearizedFilmCoefficient(temperatures[i]) : 0);
                 diagonal[i] = capacity[i] + seconds * loss;
                 residual[i] = seconds * heat - capacity[i] * (temperatures[i] - explicitPart[i]);
             }
@@ -52,7 +56,8 @@ internal static class HeatStep
     /// <summary>
     /// Solves the tridiagonal system for Newton's correction and applies it. Returns the largest correction, degrees C.
     /// </summary>
-    private static double CorrectByNewton(double[] temperatures, double[] diagonal, double[] residual, ReadOnlySpan<double> conductance, double seconds)
+    private static double CorrectByNewton(
+        double[] temperatures, double[] diagonal, double[] residual, ReadOnlySpan<double> conductance, double seconds)
     {
         for (var i = 1; i < temperatures.Length; i++)
         {

@@ -38,10 +38,12 @@ internal sealed class SheetConduction
     public SheetHeatResult RunUntil(double start, Func<SheetTemperatures, double> remaining, double maxTime)
     {
         var steady = SteadySheet.Solve(sheet, first, second, start);
-        // A target that the steady state only just reaches is approached without end. Neither rounding nor the error of a step may
-        // count as reaching it; an overshoot on the way may.
-        var staysShort = remaining(grid.Summarize(grid.Uniform(start))) > 0 && steady is { } steadyState && remaining(steadyState) > -1e-6;
-        double RemainingAt(SheetTemperatures now) => remaining(now) is var g && staysShort && g > -control.Tolerance ? Math.Max(g, SteadyTolerance) : g;
+        // A target that the steady state only just reaches is approached without end. Neither rounding nor the error of a step
+        // may count as reaching it; an overshoot on the way may.
+        var staysShort = remaining(grid.Summarize(grid.Uniform(start))) > 0 && steady is { } steadyState
+            && remaining(steadyState) > -1e-6;
+        double RemainingAt(SheetTemperatures now) => remaining(now) is var g && staysShort && g > -control.Tolerance
+            ? Math.Max(g, SteadyTolerance) : g;
         var states = Integrate(start, RemainingAt, maxTime, staysShort ? steady : null);
         var reached = RemainingAt(states[^1].Temperatures) <= 0;
         return new()
@@ -55,13 +57,15 @@ internal sealed class SheetConduction
     }
 
     /// <summary>All steps until the target is reached, the sheet is steady or the time is over.</summary>
-    internal List<TemperatureSample> Integrate(double start, Func<SheetTemperatures, double> remaining, double maxTime, SheetTemperatures? steady = null)
+    internal List<TemperatureSample> Integrate(
+        double start, Func<SheetTemperatures, double> remaining, double maxTime, SheetTemperatures? steady = null)
     {
         var now = grid.Uniform(start);
         var states = new List<TemperatureSample> { new(0, grid.Summarize(now)) };
         // Short compared with the diffusion time of the thinnest slice; the error then controls the step size.
         var step = Math.Min(maxTime, 1e-6 * sheet.Thickness * sheet.Thickness / sheet.Material.Diffusivity);
-        while (states[^1] is var (time, temperatures) && remaining(temperatures) > 0 && time < maxTime && !IsSteady(temperatures, steady))
+        while (states[^1] is var (time, temperatures) && remaining(temperatures) > 0 && time < maxTime
+            && !IsSteady(temperatures, steady))
         {
             var stepSize = Math.Min(step, maxTime - time);
             var (next, error) = HeatStep.Take(now, stepSize, grid, first, second);
@@ -85,7 +89,8 @@ internal sealed class SheetConduction
 
     /// <summary>In the steady state the temperature is linear, so that three points are enough.</summary>
     private static bool IsSteady(SheetTemperatures now, SheetTemperatures? steady) => steady is { } r
-        && Math.Abs(now.First - r.First) < SteadyTolerance && Math.Abs(now.Core - r.Core) < SteadyTolerance && Math.Abs(now.Second - r.Second) < SteadyTolerance;
+        && Math.Abs(now.First - r.First) < SteadyTolerance && Math.Abs(now.Core - r.Core) < SteadyTolerance
+        && Math.Abs(now.Second - r.Second) < SteadyTolerance;
 
     private static ImmutableArray<TemperatureSample> Resample(List<TemperatureSample> states) => states.Count == 1
         ? [states[0]]

@@ -47,7 +47,8 @@ public sealed record SheetFace
     /// <summary>A face in air.</summary>
     /// <param name="filmCoefficient">Heat transfer coefficient, W/(m²·K), 0 to 1 000 000.</param>
     /// <param name="air">Temperature of the air, degrees C, -100 to 1500.</param>
-    public static SheetFace InAir(double filmCoefficient, double air) => new() { FilmCoefficient = filmCoefficient, AirTemperature = air };
+    public static SheetFace InAir(double filmCoefficient, double air) =>
+        new() { FilmCoefficient = filmCoefficient, AirTemperature = air };
 
     /// <summary>A face in contact with a buck.</summary>
     /// <remarks>
@@ -78,7 +79,8 @@ public sealed record SheetFace
     /// <param name="temperature">Temperature of the face, degrees C.</param>
     public double FluxInto(double temperature) =>
         Flux + FilmCoefficient * (AirTemperature - temperature)
-        + Emissivity * StefanBoltzmann * (FourthPower(HeaterTemperature - AbsoluteZero) - FourthPower(temperature - AbsoluteZero));
+        + Emissivity * StefanBoltzmann
+            * (FourthPower(HeaterTemperature - AbsoluteZero) - FourthPower(temperature - AbsoluteZero));
 
     /// <summary>Decrease of the heat flux into the face per degree of its own temperature, W/(m²·K).</summary>
     internal double LinearizedFilmCoefficient(double temperature) =>

@@ -3,7 +3,7 @@ namespace BuckGen.Physics.Heat;
 /// <summary>The grid through the thickness of the sheet, fine at the faces, where the temperature gradient is steepest.</summary>
 /// <remarks>
 /// Finite volumes: the cell of each point reaches half-way to its neighbours, so that no heat is lost between cells and the mean
-/// is exact for the heat that they hold. The points are those of Chebyshev.
+/// is exact for the heat that they hold. The points are Chebyshev-Lobatto points.
 /// </remarks>
 internal sealed class SheetGrid
 {
@@ -43,6 +43,7 @@ internal sealed class SheetGrid
         var mean = 0.0;
         for (var i = 0; i < temperatures.Length; i++) mean += widthShare[i] * temperatures[i];
         return new(
-            temperatures[0], temperatures[temperatures.Length / 2], temperatures[^1], mean, temperatures.Min(), temperatures.Max());
+            temperatures[0], temperatures[temperatures.Length / 2], temperatures[^1], mean, temperatures.Min(),
+            temperatures.Max());
     }
 }

@@ -21,7 +21,8 @@ public static class SheetHeating
     /// <param name="start">Uniform temperature of the sheet at the start, degrees C, -100 to 1500.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public static SheetHeatResult Until(
-        FlatSheet sheet, SheetFace first, SheetFace second, double wanted, SheetPlace place = SheetPlace.Coldest, double start = 20)
+        FlatSheet sheet, SheetFace first, SheetFace second, double wanted, SheetPlace place = SheetPlace.Coldest,
+        double start = 20)
     {
         CheckTemperatures(wanted, start);
         return new SheetConduction(sheet, first, second).RunUntil(start, t => wanted - t.At(place), MaxTime);

@@ -29,7 +29,8 @@ public enum SheetPlace
 /// <param name="Mean">Average over the thickness.</param>
 /// <param name="Coldest">Of the coldest place.</param>
 /// <param name="Hottest">Of the hottest place.</param>
-public readonly record struct SheetTemperatures(double First, double Core, double Second, double Mean, double Coldest, double Hottest)
+public readonly record struct SheetTemperatures(
+    double First, double Core, double Second, double Mean, double Coldest, double Hottest)
 {
     /// <summary>The temperature of a place, degrees C.</summary>
     /// <param name="place">The place.</param>

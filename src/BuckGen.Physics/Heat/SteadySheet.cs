@@ -14,7 +14,7 @@ internal static class SteadySheet
     {
         if (!first.DependsOnTemperature && !second.DependsOnTemperature)
             return first.Flux + second.Flux == 0 ? LinearProfile(start, start) : null;
-        // The temperature of the first face determines the flux, the flux the temperature of the other face, and that the net flux.
+        // The temperature of the first face gives the flux, the flux the temperature of the other face, and that the net flux.
         var resistance = sheet.Thickness / 1000 / sheet.Material.Conductivity;
         double OtherFaceTemperature(double t) => t - first.FluxInto(t) * resistance;
         double NetFlux(double t) => first.FluxInto(t) + second.FluxInto(OtherFaceTemperature(t));

@@ -2,14 +2,18 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>Refines a mesh where it is too coarse, without a node ever lying inside a neighbour's side.</summary>
+/// <summary>
+/// Refines a conforming mesh of triangles where it is too coarse and keeps it conforming: no node lies inside an edge of a
+/// neighbour.
+/// </summary>
 /// <remarks>
-/// Newest-vertex bisection (after W. F. Mitchell, ACM Trans. Math. Softw. 15 (1989) 326, from memory): each triangle is halved
-/// across its first side, between the first two nodes, together with its neighbour there; if that side is not the neighbour's own
-/// first one, the neighbour is halved first. The triangles stay similar to a few shapes, so none becomes a sliver. The mesh must
-/// begin such that neighbours agree about their first sides, as those of <see cref="FrameMesh"/> do.
+/// Newest-vertex bisection (after W. F. Mitchell, ACM Trans. Math. Softw. 15 (1989) 326, from memory): each triangle is bisected
+/// at its refinement edge, the one between its first two nodes, together with its neighbour there. If that edge is not the
+/// refinement edge of the neighbour, the neighbour is bisected first. The triangles belong to a few similarity classes, so none
+/// degenerates. In the initial mesh neighbours must agree about their refinement edges, as they do in those of
+/// <see cref="FrameMesh"/>.
 /// </remarks>
-internal sealed class Bisection
+public sealed class Bisection
 {
     private readonly List<Vec2> nodes;
     private readonly List<MeshTriangle> triangles;
@@ -21,9 +25,11 @@ internal sealed class Bisection
         for (var i = 0; i < triangles.Count; i++) IndexEdges(i);
     }
 
-    /// <summary>Halves triangles until none has a first side longer than is wanted at its middle.</summary>
-    /// <param name="mesh">The mesh, with first sides as described above.</param>
-    /// <param name="maxEdgeLength">Longest side wanted at a place, mm, above 0.</param>
+    /// <summary>
+    /// Bisects triangles until no refinement edge is longer than the size wanted at the centroid of its triangle.
+    /// </summary>
+    /// <param name="mesh">The initial mesh, with refinement edges as described above.</param>
+    /// <param name="maxEdgeLength">Longest edge wanted at a point, mm, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The wanted size needs more than two million triangles.</exception>
     public static TriangleMesh Refine(TriangleMesh mesh, Func<Vec2, double> maxEdgeLength)
     {
@@ -32,10 +38,14 @@ internal sealed class Bisection
         var bisection = new Bisection(mesh);
         for (var i = 0; i < bisection.triangles.Count; i++)
         {
-            // A halved triangle's place is taken by one of its halves, which is checked next.
-            while (bisection.IsTooCoarse(i, maxEdgeLength)) bisection.Bisect(i);
-            if (bisection.triangles.Count > 2_000_000) throw new ArgumentOutOfRangeException(
-                nameof(maxEdgeLength), "The wanted size of the triangles makes more than 2 000 000 of them; use larger ones.");
+            // One half takes the place of the triangle in the list and is checked next.
+            while (bisection.IsTooCoarse(i, maxEdgeLength))
+            {
+                bisection.Bisect(i);
+                if (bisection.triangles.Count > 2_000_000) throw new ArgumentOutOfRangeException(
+                    nameof(maxEdgeLength),
+                    "The wanted size of the triangles makes more than 2 000 000 of them; use larger ones.");
+            }
         }
         return new([.. bisection.nodes], [.. bisection.triangles]);
     }
@@ -43,14 +53,15 @@ internal sealed class Bisection
     private bool IsTooCoarse(int i, Func<Vec2, double> maxEdgeLength)
     {
         var (a, b, c) = triangles[i];
-        // A little slack, so that rounding does not tell mirror images apart.
+        // A small tolerance, so that rounding does not break the symmetry of mirror images.
         return nodes[a].DistanceTo(nodes[b]) > maxEdgeLength((nodes[a] + nodes[b] + nodes[c]) * (1.0 / 3)) * (1 + 1e-9);
     }
 
     private void Bisect(int i)
     {
         var (a, b, _) = triangles[i];
-        if (triangleOfEdge.TryGetValue(new(b, a), out var other) && (triangles[other].A, triangles[other].B) != (b, a)) Bisect(other);
+        if (triangleOfEdge.TryGetValue(new(b, a), out var other) && (triangles[other].A, triangles[other].B) != (b, a))
+            Bisect(other);
         nodes.Add(nodes[a].MidpointTo(nodes[b]));
         SplitAt(i, nodes.Count - 1);
         if (triangleOfEdge.TryGetValue(new(b, a), out other)) SplitAt(other, nodes.Count - 1);

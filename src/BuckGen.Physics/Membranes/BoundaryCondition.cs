@@ -1,18 +1,18 @@
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>What a node of the sheet may not do.</summary>
+/// <summary>Which displacements of a node are prescribed.</summary>
 [Flags]
-internal enum BoundaryCondition
+public enum BoundaryCondition
 {
-    /// <summary>It may go where it likes.</summary>
+    /// <summary>The node is free.</summary>
     None = 0,
 
-    /// <summary>It keeps its x: it lies in a plane of symmetry x = const.</summary>
+    /// <summary>Its x is fixed: it lies in a plane of symmetry x = const.</summary>
     FixedX = 1,
 
-    /// <summary>It keeps its y: it lies in a plane of symmetry y = const.</summary>
+    /// <summary>Its y is fixed: it lies in a plane of symmetry y = const.</summary>
     FixedY = 2,
 
-    /// <summary>It is held by the clamp frame.</summary>
+    /// <summary>It is clamped in the frame and moves with it.</summary>
     Clamped = 7,
 }

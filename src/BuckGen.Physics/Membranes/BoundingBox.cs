@@ -2,26 +2,27 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>A box along the axes.</summary>
-/// <param name="Min">The corner of the least coordinates, mm.</param>
-/// <param name="Max">The corner of the largest coordinates, mm.</param>
+/// <summary>An axis-aligned bounding box in space.</summary>
+/// <param name="Min">Corner of the smallest coordinates, mm.</param>
+/// <param name="Max">Corner of the largest coordinates, mm.</param>
 internal readonly record struct BoundingBox(Vec3 Min, Vec3 Max)
 {
-    /// <summary>Nothing.</summary>
+    /// <summary>The empty box.</summary>
     public static readonly BoundingBox Empty = new(
         new(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity),
         new(double.NegativeInfinity, double.NegativeInfinity, double.NegativeInfinity));
 
-    /// <summary>This box and a point.</summary>
+    /// <summary>The smallest box that contains this one and a point.</summary>
     public BoundingBox With(Vec3 p) => new(ComponentMin(Min, p), ComponentMax(Max, p));
 
-    /// <summary>The box with some room all round.</summary>
-    public BoundingBox Grown(double margin) => new(Min - new Vec3(margin, margin, margin), Max + new Vec3(margin, margin, margin));
+    /// <summary>The box with a margin on all sides.</summary>
+    public BoundingBox Grown(double margin) =>
+        new(Min - new Vec3(margin, margin, margin), Max + new Vec3(margin, margin, margin));
 
-    /// <summary>Whether a point lies inside.</summary>
+    /// <summary>Whether a point lies inside or on the boundary.</summary>
     public bool Contains(Vec3 p) => Meets(p, p, p);
 
-    /// <summary>Whether the box of a triangle reaches into this one.</summary>
+    /// <summary>Whether the bounding box of a triangle meets this one.</summary>
     public bool Meets(Vec3 a, Vec3 b, Vec3 c)
     {
         var (min, max) = (ComponentMin(a, ComponentMin(b, c)), ComponentMax(a, ComponentMax(b, c)));

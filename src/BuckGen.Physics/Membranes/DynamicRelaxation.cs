@@ -1,37 +1,48 @@
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>Follows a sheet from flat to formed by a damped motion so slow that it is near rest all the way.</summary>
+/// <summary>Follows the equilibrium path of a sheet from flat to formed by dynamic relaxation with viscous damping.</summary>
 /// <remarks>
-/// Dynamic relaxation (after A. S. Day and J. R. H. Otter, from memory): the masses are made such that a step is always stable,
-/// the damping is near critical for the slowest motion, and tool or gas move on only as fast as the unbalanced forces stay small.
-/// So the way of every node is that of the sheet at rest, and where it meets the tool does not depend on mass or damping.
+/// <para>
+/// Dynamic relaxation after A. S. Day and J. R. H. Otter (from memory): fictitious masses make every step stable, and tool or gas
+/// advance only as fast as the residual forces stay small. So each node follows the equilibrium path, and where it comes into
+/// contact does not depend on masses or damping.
+/// </para>
+/// <para>
+/// The damping is viscous and near critical for the lowest mode that moves, estimated by Rayleigh's quotient (P. Underwood,
+/// adaptive dynamic relaxation, from memory). It is not kinetic damping: that stops all nodes at each peak of the kinetic energy,
+/// and so lets the sheet swing past equilibrium in between, where it would touch the tool too early.
+/// </para>
 /// </remarks>
 internal sealed class DynamicRelaxation : IDisposable
 {
-    /// <summary>Stiffness of the gas: how much of the sheet's own unit of pressure, μ·t0/reach, a mean depth of one reach makes.
-    /// Any value is right as long as it outweighs the fall of a bubble's pressure past its peak, about 0.2.</summary>
+    /// <summary>
+    /// Stiffness of the gas: pressure at a mean depth of one characteristic length, over the unit of pressure of the sheet,
+    /// μ·t0/length. Any value is right that outweighs the fall of the pressure of a bubble beyond its peak, about 0.2.
+    /// </summary>
     private const double RelativeGasStiffness = 3;
 
-    /// <summary>Steps between two looks at masses and damping.</summary>
+    /// <summary>Steps between two updates of masses and damping.</summary>
     private const int MassUpdateInterval = 32;
 
-    /// <summary>Least steps between two looks for webs; a flank must not pass through the other in between.</summary>
+    /// <summary>
+    /// Smallest number of steps between two searches for self-contact; a flank must not pass through the other in between.
+    /// </summary>
     private const int SelfContactInterval = 8;
 
     private const double MaxLoadRate = 1 / 250.0, MinLoadRate = 1e-6;
 
     /// <summary>
-    /// Unbalanced force tolerated while nothing is met: the sheet is elastic, so the way to its first contact leaves no trace.
+    /// Residual allowed before the first contact: the sheet is elastic, so the path up to there does not change the result.
     /// </summary>
     private const double PreContactTolerance = 0.3;
 
-    /// <summary>Time between two moments that one may go back to, over the time in which the slowest motion dies down.</summary>
+    /// <summary>Time between two snapshots, over the decay time of the slowest mode.</summary>
     private const double SnapshotInterval = 4;
 
-    /// <summary>Unbalanced force at which the sheet counts as being at rest.</summary>
+    /// <summary>Relative residual at which the sheet counts as in equilibrium.</summary>
     private const double EquilibriumTolerance = 1e-4;
 
-    /// <summary>Stretch of area of a free triangle from which on the sheet counts as burst.</summary>
+    /// <summary>Area stretch of a free triangle from which on the sheet counts as burst.</summary>
     private const double BurstAreaStretch = 200;
 
     private readonly ClampedSheet sheet;
@@ -46,7 +57,8 @@ internal sealed class DynamicRelaxation : IDisposable
     private readonly int[] clampedNodes;
     private readonly double area, characteristicLength, tensionScale, gasStiffness, maxPressure;
 
-    private double startVolume, frameHeight, loadRate = MinLoadRate * 10, gasDepth, pressure, removedVolume, volume, damping = 0.1;
+    private double startVolume, frameHeight, gasDepth, pressure, removedVolume, volume;
+    private double loadRate = MinLoadRate * 10, damping = 0.1;
     private int contactsAtRemoval, stepCount;
     private bool isRising, isBeforeContact, isSettling;
     private int snapshotStep;
@@ -62,18 +74,22 @@ internal sealed class DynamicRelaxation : IDisposable
         maxPressure = load.Pressure * 1e-6;
         nodes = new(sheet.Mesh.Nodes.Length);
         elements = new(sheet);
-        (previousForceX, previousForceY, previousForceZ) = (new double[nodes.X.Length], new double[nodes.X.Length], new double[nodes.X.Length]);
+        (previousForceX, previousForceY, previousForceZ) =
+            (new double[nodes.X.Length], new double[nodes.X.Length], new double[nodes.X.Length]);
         clampedNodes = [.. Enumerable.Range(0, nodes.Count).Where(i => sheet.BoundaryConditions[i] == BoundaryCondition.Clamped)];
-        for (var i = 0; i < nodes.Count; i++) (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (sheet.Mesh.Nodes[i].X, sheet.Mesh.Nodes[i].Y, load.Rise);
+        for (var i = 0; i < nodes.Count; i++)
+            (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (sheet.Mesh.Nodes[i].X, sheet.Mesh.Nodes[i].Y, load.Rise);
         (frameHeight, isRising) = (load.Rise, load.Rise > 0);
-        // Where the gas is let in up to a volume, haste would let in too much.
+        // With a limit on the swept depth, a large residual would let in too much gas.
         isBeforeContact = isRising || load.SweptDepth is null;
-        contact = new(tool, nodes, sheet.BoundaryConditions.Select(h => h == BoundaryCondition.Clamped), 1e-9 * characteristicLength);
+        var isClamped = sheet.BoundaryConditions.Select(b => b == BoundaryCondition.Clamped);
+        contact = new(tool, nodes, isClamped, 1e-9 * characteristicLength);
         selfContact = new(nodes, contact, SymmetryLimits.FromSheet(sheet));
         contact.DetectContacts();
         if (load.Friction is not { } friction) return;
-        frictionContact = new(contact, nodes, elements, friction, i => sheet.BoundaryConditions[i], Math.Sqrt(area / nodes.Count), tensionScale);
-        // What slides leaves a trace of its way from the start.
+        frictionContact = new(
+            contact, nodes, elements, friction, i => sheet.BoundaryConditions[i], Math.Sqrt(area / nodes.Count), tensionScale);
+        // With friction the result depends on the path from the first contact on.
         isBeforeContact &= contact.ContactCount == 0;
     }
 
@@ -91,10 +107,10 @@ internal sealed class DynamicRelaxation : IDisposable
     /// <summary>Volume swept below the frame, mm³.</summary>
     public double Volume => volume;
 
-    /// <summary>Unbalanced force at the end, as a share of the forces where the sheet is held.</summary>
+    /// <summary>Relative residual at the end: residual over reaction forces.</summary>
     public double Residual { get; private set; } = 1;
 
-    /// <summary>Runs to the end.</summary>
+    /// <summary>Runs until the sheet is in equilibrium under the full load, or fails.</summary>
     public FormingOutcome RunToEquilibrium(CancellationToken cancellation)
     {
         UpdateMasses();
@@ -103,14 +119,15 @@ internal sealed class DynamicRelaxation : IDisposable
         {
             Step();
             if (isBeforeContact) WatchForContact();
-            // A figure that is not a number is a burst too.
+            // NaN counts as a burst too.
             if (!(elements.MaxAreaStretch < BurstAreaStretch)) return FormingOutcome.Burst;
             if (stepCount % 4 == 0)
             {
                 Residual = RelativeResidual();
                 var tolerance = isBeforeContact ? Math.Max(PreContactTolerance, load.PathTolerance) : load.PathTolerance;
                 isSettling &= Residual >= load.PathTolerance;
-                if (!isSettling) loadRate = Math.Clamp(loadRate * (Residual < tolerance ? 1.05 : Residual < 2 * tolerance ? 0.97 : 0.8), MinLoadRate, MaxLoadRate);
+                var factor = Residual < tolerance ? 1.05 : Residual < 2 * tolerance ? 0.97 : 0.8;
+                if (!isSettling) loadRate = Math.Clamp(loadRate * factor, MinLoadRate, MaxLoadRate);
             }
             if (IsSelfContactDue) selfContact.DetectContacts(elements);
             if (stepCount % MassUpdateInterval == 0)
@@ -126,8 +143,8 @@ internal sealed class DynamicRelaxation : IDisposable
     }
 
     /// <summary>
-    /// Ends the haste before the frame arrives or when the gas is in; where a node has met the tool, by going back to a moment
-    /// well before that, since where it meets must not depend on haste.
+    /// Ends the phase of large tolerance before the frame arrives or when all gas is in. If a node has come into contact, it
+    /// returns to a snapshot well before that, because the place of contact must not depend on the tolerance.
     /// </summary>
     private void WatchForContact()
     {
@@ -139,7 +156,8 @@ internal sealed class DynamicRelaxation : IDisposable
         }
         else if (isRising ? frameHeight > 0.03 * load.Rise : load.Rise == 0 && IsFilling)
         {
-            if (stepCount - snapshotStep >= SnapshotInterval / damping) (olderSnapshot, newerSnapshot, snapshotStep) = (newerSnapshot, TakeSnapshot(), stepCount);
+            if (stepCount - snapshotStep >= SnapshotInterval / damping)
+                (olderSnapshot, newerSnapshot, snapshotStep) = (newerSnapshot, TakeSnapshot(), stepCount);
             return;
         }
         loadRate *= load.PathTolerance / PreContactTolerance;
@@ -147,17 +165,20 @@ internal sealed class DynamicRelaxation : IDisposable
     }
 
     /// <summary>
-    /// Whether it is time to look for webs: often where the drive is fast against the size of the triangles, else less so.
+    /// Whether to search for self-contact: often when the load advances fast compared with the element size, else less often.
     /// </summary>
     private bool IsSelfContactDue => !isRising && !isBeforeContact && stepCount % SelfContactInterval == 0
-        && (stepCount % (4 * SelfContactInterval) == 0 || loadRate * characteristicLength * SelfContactInterval > 0.2 * Math.Sqrt(area / nodes.Count));
+        && (stepCount % (4 * SelfContactInterval) == 0
+            || loadRate * characteristicLength * SelfContactInterval > 0.2 * Math.Sqrt(area / nodes.Count));
 
-    private Snapshot TakeSnapshot() => new(nodes, new(frameHeight, gasDepth, pressure, volume, damping, loadRate), contact.ContactCount);
+    private Snapshot TakeSnapshot() =>
+        new(nodes, new(frameHeight, gasDepth, pressure, volume, damping, loadRate), contact.ContactCount);
 
     public void Dispose() => workers.Dispose();
 
     /// <summary>Whether gas is still let in.</summary>
-    private bool IsFilling => pressure < maxPressure && (load.SweptDepth is not { } depth || (volume - startVolume) / area < depth);
+    private bool IsFilling => pressure < maxPressure
+        && (load.SweptDepth is not { } depth || (volume - startVolume) / area < depth);
 
     private void Step()
     {
@@ -196,7 +217,7 @@ internal sealed class DynamicRelaxation : IDisposable
         }
     }
 
-    /// <summary>Takes the frame's way, which is made, out of its velocity; at the end of the rise the gas takes over.</summary>
+    /// <summary>Takes the displacement of the frame out of its velocity; at the end of the rise the gas takes over.</summary>
     private void StopFrame()
     {
         foreach (var i in clampedNodes) nodes.VelocityZ[i] = 0;
@@ -205,7 +226,7 @@ internal sealed class DynamicRelaxation : IDisposable
         startVolume = volume;
     }
 
-    /// <summary>Unbalanced forces of the nodes that can move over the forces of those that can't.</summary>
+    /// <summary>Residual forces of the free nodes over the reaction forces of the others.</summary>
     private double RelativeResidual()
     {
         var (residual, reaction) = (0.0, 0.6 * tensionScale * area / characteristicLength);
@@ -223,12 +244,14 @@ internal sealed class DynamicRelaxation : IDisposable
                 reaction += Math.Sqrt(x * x + y * y + z * z);
             }
         }
-        return frictionContact is null ? residual / reaction : (residual + frictionContact.SlipResidual) / (reaction + frictionContact.FrictionForce);
+        return frictionContact is null
+            ? residual / reaction
+            : (residual + frictionContact.SlipResidual) / (reaction + frictionContact.FrictionForce);
     }
 
     /// <summary>
-    /// Critical damping of the motion that is going on, by Rayleigh's quotient: the change of force against the way of the last
-    /// step, less what the gas let in has done.
+    /// Critical damping of the current motion by Rayleigh's quotient: the change of the forces along the displacement of the last
+    /// step, less the work of the gas that was let in.
     /// </summary>
     private void SetDamping(double gasWork)
     {
@@ -236,7 +259,8 @@ internal sealed class DynamicRelaxation : IDisposable
         for (var i = 0; i < nodes.Count; i++)
         {
             var (x, y, z) = (nodes.VelocityX[i], nodes.VelocityY[i], nodes.VelocityZ[i]);
-            work += x * (nodes.ForceX[i] - previousForceX[i]) + y * (nodes.ForceY[i] - previousForceY[i]) + z * (nodes.ForceZ[i] - previousForceZ[i]);
+            work += x * (nodes.ForceX[i] - previousForceX[i]) + y * (nodes.ForceY[i] - previousForceY[i])
+                + z * (nodes.ForceZ[i] - previousForceZ[i]);
             inertia += nodes.MassXY[i] * (x * x + y * y) + nodes.MassZ[i] * z * z;
         }
         var frequency = Math.Sqrt(Math.Max(0, -work / inertia));
@@ -245,7 +269,7 @@ internal sealed class DynamicRelaxation : IDisposable
 
     private void RemoveFixedElements()
     {
-        // What slides can still stretch.
+        // With friction, elements on the tool can still stretch.
         if (frictionContact is not null || isRising || contact.ContactCount - contactsAtRemoval < nodes.Count / 50) return;
         contactsAtRemoval = contact.ContactCount;
         removedVolume += elements.RemoveFixed(contact.IsFree, nodes, selfContact.KeepFixed);
@@ -257,7 +281,7 @@ internal sealed class DynamicRelaxation : IDisposable
         for (var i = 0; i < nodes.Count; i++) if (contact.IsFree[i]) SetInverseMass(i);
     }
 
-    /// <summary>Lets a node follow the forces on it.</summary>
+    /// <summary>Lets a node move, in the directions that its boundary condition leaves free.</summary>
     private void SetInverseMass(int i)
     {
         var boundaryCondition = sheet.BoundaryConditions[i];

@@ -1,14 +1,14 @@
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>Does two things at once, thousands of times in a row, on this thread and another.</summary>
+/// <summary>Runs two actions at once, thousands of times in a row, on this thread and on a worker thread.</summary>
 /// <remarks>
-/// Handing over through the pool takes about as long as the work itself on a small mesh; a thread of its own that looks out for
-/// work a little before it sleeps takes a few microseconds. Where the other thread has not even begun when this one is done,
-/// since the machine is busy, this one does the rest too. Who does what changes nothing in the results.
+/// Dispatch through the thread pool takes about as long as the work on a small mesh. A dedicated thread that spins for a short
+/// while before it sleeps starts within a few microseconds. If the worker has not begun by the time this thread is done, because
+/// the machine is busy, this thread does both. Which thread does which part does not change the results.
 /// </remarks>
 internal sealed class ForkJoin : IDisposable
 {
-    /// <summary>Number of triangles from which on two hands are faster than one.</summary>
+    /// <summary>Number of triangles from which on two threads are faster than one.</summary>
     public const int MinTriangles = 12_000;
 
     private readonly SemaphoreSlim workReady = new(0), workDone = new(0);
@@ -18,7 +18,7 @@ internal sealed class ForkJoin : IDisposable
     private int claimed = 1;
     private volatile bool isDisposed;
 
-    /// <summary>Does one thing and, where there is one, another; comes back when both are done.</summary>
+    /// <summary>Runs one action and, if given, a second one; returns when both are done.</summary>
     public void Run(Action onThisThread, Action? onWorker)
     {
         if (onWorker is null || Environment.ProcessorCount == 1)
@@ -38,7 +38,8 @@ internal sealed class ForkJoin : IDisposable
         onThisThread();
         if (TryClaim()) onWorker();
         else workDone.Wait();
-        if (failure is not null) throw new InvalidOperationException("The second half of the triangles failed: " + failure.Message, failure);
+        if (failure is not null)
+            throw new InvalidOperationException("The second half of the triangles failed: " + failure.Message, failure);
     }
 
     public void Dispose()
@@ -50,7 +51,7 @@ internal sealed class ForkJoin : IDisposable
         workDone.Dispose();
     }
 
-    /// <summary>Whether the work is still free; the first thread to ask does it.</summary>
+    /// <summary>Whether the work is still free; the first thread that asks gets it.</summary>
     private bool TryClaim() => Interlocked.Exchange(ref claimed, 1) == 0;
 
     private void WorkLoop()

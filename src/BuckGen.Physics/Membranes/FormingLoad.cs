@@ -1,36 +1,36 @@
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>What is done to the sheet: first the tool rises through the frame, then gas is let in above the sheet.</summary>
+/// <summary>The load on the sheet: first the tool rises through the frame, then gas is let in above the sheet.</summary>
 /// <remarks>
-/// The amount of gas is what is driven, not its pressure: a neo-Hookean bubble takes less pressure once it is large enough, and
-/// would jump if the pressure were held. Gas enters until either limit is reached; then the sheet comes to rest.
+/// The amount of gas is prescribed, not its pressure: the pressure of a neo-Hookean bubble falls once it is large enough, and
+/// under a prescribed pressure the bubble would snap through. Gas enters until the pressure or the swept depth reaches its limit;
+/// then the sheet settles to equilibrium.
 /// </remarks>
 /// <param name="Pressure">Pressure difference at which no more gas is let in, Pa, above 0 to 100 000 000.</param>
-internal sealed record FormingLoad(double Pressure)
+public sealed record FormingLoad(double Pressure)
 {
-    /// <summary>How far the tool rises before any pressure acts, mm, 0 to 10 000; nothing for a female tool.</summary>
+    /// <summary>Rise of the tool before any pressure acts, mm, 0 to 10 000; 0 for a female tool.</summary>
     public double Rise { get; init; }
 
     /// <summary>
-    /// Volume swept by the sheet after the tool's rise, over the area inside the frame, at which no more gas is let in, mm.
+    /// Volume swept by the sheet after the rise of the tool, over the area inside the frame, at which no more gas is let in, mm,
+    /// 0.000001 to 10 000; null for no limit.
     /// </summary>
     public double? SweptDepth { get; init; }
 
     /// <summary>
-    /// Unbalanced force that is tolerated on the way, as a share of the forces where the sheet is held, 0.001 to 0.2. The less,
-    /// the nearer to rest the sheet is all the way, and the longer it takes.
+    /// Relative residual allowed along the load path: residual over reaction forces, 0.001 to 0.2. The smaller it is, the closer
+    /// the sheet stays to equilibrium and the more steps it takes.
     /// </summary>
     public double PathTolerance { get; init; } = 0.05;
 
     /// <summary>
-    /// Coulomb's coefficient of friction between sheet and tool, 0 to 1 000 000; where it is null, what touches the tool sticks
-    /// there for good.
+    /// Coulomb friction coefficient between sheet and tool, 0 to 1 000 000; null when the sheet sticks where it touches the tool.
     /// </summary>
     public double? Friction { get; init; }
 
     /// <summary>
-    /// Steps after which the simulation stops when the sheet has not come to rest, 1 to 200 000. Sheets that stick take one to
-    /// five thousand at the usual unrest.
+    /// Step limit, 1 to 200 000. A sheet that sticks takes one to five thousand steps at the default tolerance.
     /// </summary>
     public int MaxSteps { get; init; } = 200_000;
 

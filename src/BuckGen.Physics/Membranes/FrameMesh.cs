@@ -4,11 +4,11 @@ using BuckGen.Geometry;
 namespace BuckGen.Physics.Membranes;
 
 /// <summary>Meshes of the sheet inside a rectangular clamp frame.</summary>
-internal static class FrameMesh
+public static class FrameMesh
 {
     /// <summary>
-    /// A rectangle in nearly square cells, each cut into four triangles by its diagonals: the net is its own mirror image about
-    /// both middle lines, and can be refined by <see cref="Bisection"/>.
+    /// A rectangle of nearly square cells, each cut into four triangles by its diagonals. The mesh is symmetric about both centre
+    /// lines and can be refined by <see cref="Bisection"/>.
     /// </summary>
     /// <param name="frame">The rectangle inside the frame, mm.</param>
     /// <param name="maxCellSize">Longest side of a cell, mm.</param>
@@ -22,7 +22,7 @@ internal static class FrameMesh
         var (columns, rows) = (CellCount(frame.Width, maxCellSize), CellCount(frame.Height, maxCellSize));
         var nodes = ImmutableArray.CreateBuilder<Vec2>();
         var triangles = ImmutableArray.CreateBuilder<MeshTriangle>(4 * columns * rows);
-        // A row of corners, then a row of middles, so that neighbours lie near each other in memory.
+        // A row of corners, then a row of centres, so that neighbours are close in memory.
         int Corner(int column, int row) => row * (2 * columns + 1) + column;
         int Middle(int column, int row) => row * (2 * columns + 1) + columns + 1 + column;
         for (var row = 0; row <= rows; row++)
@@ -34,17 +34,20 @@ internal static class FrameMesh
         {
             for (var column = 0; column < columns; column++)
             {
-                var (a, b, c, d) = (Corner(column, row), Corner(column + 1, row), Corner(column + 1, row + 1), Corner(column, row + 1));
+                var (a, b, c, d) =
+                    (Corner(column, row), Corner(column + 1, row), Corner(column + 1, row + 1), Corner(column, row + 1));
                 var middle = Middle(column, row);
                 triangles.AddRange(new(a, b, middle), new(b, c, middle), new(c, d, middle), new(d, a, middle));
             }
         }
         return new(nodes.ToImmutable(), triangles.MoveToImmutable());
 
-        // Counted from the middle, so that mirror images are exact.
+        // Relative to the centre, so that mirror images are exact.
         Vec2 At(double column, double row) => new(
-            frame.Centre.X + (column - columns / 2.0) / columns * frame.Width, frame.Centre.Y + (row - rows / 2.0) / rows * frame.Height);
+            frame.Centre.X + (column - columns / 2.0) / columns * frame.Width,
+            frame.Centre.Y + (row - rows / 2.0) / rows * frame.Height);
     }
 
-    private static int CellCount(double length, double maxCellSize) => Math.Max(1, (int)Math.Ceiling(length / maxCellSize - 1e-9));
+    private static int CellCount(double length, double maxCellSize) =>
+        Math.Max(1, (int)Math.Ceiling(length / maxCellSize - 1e-9));
 }

@@ -2,7 +2,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>The triangles that can still stretch, one list a figure, padded to whole vectors.</summary>
+/// <summary>The triangles that can still deform, as a structure of arrays, padded to whole vectors.</summary>
 internal sealed class MembraneElements
 {
     public MembraneElements(ClampedSheet sheet)
@@ -27,10 +27,10 @@ internal sealed class MembraneElements
         }
     }
 
-    /// <summary>How many there are; what follows in the lists is padding, of no size.</summary>
+    /// <summary>Number of elements; what follows in the arrays is padding of zero volume.</summary>
     public int Count { get; private set; }
 
-    /// <summary>Largest stretch of area of a triangle, as <see cref="ElementForces"/> last saw it.</summary>
+    /// <summary>Largest area stretch of an element in the last assembly by <see cref="ElementForces"/>.</summary>
     public double MaxAreaStretch { get; set; }
 
     /// <summary>First node.</summary>
@@ -43,22 +43,22 @@ internal sealed class MembraneElements
     public int[] C { get; }
 
     /// <summary>
-    /// Inverse of the metric of the two sides from the first node before forming, 1/mm²: times the metric after forming it gives
-    /// the sum of the squared stretches.
+    /// Inverse of the metric of the two edges from the first node before forming, 1/mm²: contracted with the metric after forming
+    /// it gives the sum of the squared principal stretches.
     /// </summary>
     public double[] InverseMetric11 { get; }
     public double[] InverseMetric12 { get; }
     public double[] InverseMetric22 { get; }
 
-    /// <summary>One over the square of twice the area before forming, 1/mm⁴.</summary>
+    /// <summary>Determinant of the inverse metric, 1/mm⁴: one over the square of twice the area before forming.</summary>
     public double[] InverseMetricDeterminant { get; }
 
-    /// <summary>Volume of plastic, mm³.</summary>
+    /// <summary>Volume of plastic of each element, mm³.</summary>
     public double[] Volume { get; }
 
     /// <summary>
-    /// Drops the triangles of which no node can move any more, in place and in order, and returns the volume of gas above them,
-    /// mm³, down from z = 0.
+    /// Removes the elements without a free node, in place and in order, and returns the volume of gas between z = 0 and them,
+    /// mm³.
     /// </summary>
     public double RemoveFixed(ReadOnlySpan<bool> isFree, MembraneNodes nodes, Action<MeshTriangle> onRemoved)
     {
@@ -69,13 +69,15 @@ internal sealed class MembraneElements
             if (isFree[a] || isFree[b] || isFree[c])
             {
                 (A[kept], B[kept], C[kept]) = (a, b, c);
-                (InverseMetric11[kept], InverseMetric12[kept], InverseMetric22[kept]) = (InverseMetric11[e], InverseMetric12[e], InverseMetric22[e]);
+                (InverseMetric11[kept], InverseMetric12[kept], InverseMetric22[kept]) =
+                    (InverseMetric11[e], InverseMetric12[e], InverseMetric22[e]);
                 (InverseMetricDeterminant[kept], Volume[kept]) = (InverseMetricDeterminant[e], Volume[e]);
                 kept++;
             }
             else
             {
-                var (p, q) = (new Vec2(nodes.X[b] - nodes.X[a], nodes.Y[b] - nodes.Y[a]), new Vec2(nodes.X[c] - nodes.X[a], nodes.Y[c] - nodes.Y[a]));
+                var p = new Vec2(nodes.X[b] - nodes.X[a], nodes.Y[b] - nodes.Y[a]);
+                var q = new Vec2(nodes.X[c] - nodes.X[a], nodes.Y[c] - nodes.Y[a]);
                 onRemoved(new(a, b, c));
                 gasVolume -= p.Cross(q) * (nodes.Z[a] + nodes.Z[b] + nodes.Z[c]) / 6;
             }

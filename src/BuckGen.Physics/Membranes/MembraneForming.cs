@@ -5,19 +5,29 @@ namespace BuckGen.Physics.Membranes;
 
 /// <summary>Forms a hot sheet on a rigid tool and computes its thickness.</summary>
 /// <remarks>
-/// The sheet is a membrane, without stiffness in bending (fair while it is thin against the radii of the tool), of one
-/// temperature, and keeps its volume. What touches the tool sticks there, unless the load gives a friction. The shape of what
-/// sticks depends on the material but little, the thickness of shallow parts by a few per cent.
+/// <para>
+/// The sheet is a hyperelastic membrane of constant-strain triangles: incompressible, of uniform temperature and without bending
+/// stiffness (a fair assumption while it is thin compared with the radii of the tool). It sticks where it touches the tool,
+/// unless the load gives a friction coefficient. The shape of a sheet that sticks depends little on the material, the thickness
+/// of shallow parts by a few per cent.
+/// </para>
+/// <para>
+/// Equilibrium is found by dynamic relaxation with viscous damping (A. S. Day, J. R. H. Otter and P. Underwood, from memory);
+/// wrinkled triangles have the relaxed energy of A. C. Pipkin (IMA J. Appl. Math. 36 (1986) 85, from memory).
+/// </para>
 /// </remarks>
-internal static class MembraneForming
+public static class MembraneForming
 {
-    /// <summary>Forms a sheet. The same input gives the same numbers, bit for bit, on one machine.</summary>
+    /// <summary>Forms a sheet. On one machine the same input gives the same numbers, bit for bit.</summary>
     /// <param name="sheet">The sheet in its frame.</param>
-    /// <param name="tool">What it is formed on.</param>
-    /// <param name="load">What is done to it.</param>
-    /// <param name="cancellation">Stops the work.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
-    /// <exception cref="ArgumentException">The mesh is damaged or clamped nowhere.</exception>
+    /// <param name="tool">The tool, in coordinates in which z = 0 is the clamp frame at the end.</param>
+    /// <param name="load">Rise of the tool, pressure, friction and tolerances.</param>
+    /// <param name="cancellation">Stops the simulation.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
+    /// <exception cref="ArgumentException">The mesh is damaged or clamped nowhere, or there are not as many boundary conditions
+    /// as nodes.</exception>
+    /// <returns>The formed sheet; read its <see cref="FormedSheet.Outcome"/> before its numbers.</returns>
+    /// <exception cref="OperationCanceledException">The simulation was cancelled.</exception>
     public static FormedSheet Form(ClampedSheet sheet, ITool tool, FormingLoad load, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(sheet);
@@ -27,8 +37,10 @@ internal static class MembraneForming
         load.Validate();
         using var run = new DynamicRelaxation(sheet, tool, load);
         var outcome = run.RunToEquilibrium(cancellation);
-        ImmutableArray<Vec3> nodes = [.. Enumerable.Range(0, run.Nodes.Count).Select(i => new Vec3(run.Nodes.X[i], run.Nodes.Y[i], run.Nodes.Z[i]))];
-        ImmutableArray<PrincipalStretches> stretch = [.. sheet.Mesh.Triangles.Select(t => PrincipalStretchesOf(t, sheet.Mesh, nodes))];
+        ImmutableArray<Vec3> nodes =
+            [.. Enumerable.Range(0, run.Nodes.Count).Select(i => new Vec3(run.Nodes.X[i], run.Nodes.Y[i], run.Nodes.Z[i]))];
+        ImmutableArray<PrincipalStretches> stretch =
+            [.. sheet.Mesh.Triangles.Select(t => PrincipalStretchesOf(t, sheet.Mesh, nodes))];
         return new()
         {
             Sheet = sheet,
@@ -36,7 +48,8 @@ internal static class MembraneForming
             Stretches = stretch,
             Thickness = [.. stretch.Select(s => sheet.Thickness / (s.Max * s.Min))],
             ContactOrder = [.. run.Contact.ContactOrder],
-            FreeNodes = [.. Enumerable.Range(0, nodes.Length).Where(i => run.Contact.IsFree[i]).Select(i => new FreeNode(i, run.Contact.GapAt(nodes[i])))],
+            FreeNodes = [.. Enumerable.Range(0, nodes.Length).Where(i => run.Contact.IsFree[i])
+                .Select(i => new FreeNode(i, run.Contact.GapAt(nodes[i])))],
             WebNodes = [.. run.SelfContact.WebNodes.Order()],
             Pressure = run.Pressure * 1e6,
             SweptVolume = run.Volume,

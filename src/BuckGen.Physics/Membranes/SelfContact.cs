@@ -3,24 +3,28 @@ using BuckGen.Geometry;
 namespace BuckGen.Physics.Membranes;
 
 /// <summary>
-/// Holds nodes where the sheet meets itself, underside to underside: the two flanks of a web, which weld and cool there.
+/// Self-contact of the underside of the sheet: the two flanks of a web, which weld and cool there. Nodes in self-contact are
+/// fixed.
 /// </summary>
 /// <remarks>
-/// At the upright edges of a male tool there is more sheet than tool round it, and it stands out as a fold. Without this the
-/// flanks would pass through each other, and the pressure, now on the wrong side of both, would blow them up like a balloon. A
-/// node has met a triangle when it lies under it, nearer than a share of the size of the triangles round it (the root of twice
-/// their area), both look away from each other, and the tool is not between them. Nodes alone would not do: along a fold
-/// triangles become long, and a flank slips through between two nodes of the other. Wrinkles as small as the mesh lets them be,
+/// At the upright edges of a male tool there is more sheet than tool around it, and it stands out as a fold. Without self-contact
+/// the flanks would pass through each other, and the pressure, then on the wrong side of both, would inflate them like a balloon.
+/// A node is in contact with a triangle when it lies below it, closer than a share of the element size at both (the root of twice
+/// the area), both face away from each other, and the tool is not between them. Contact between nodes alone would not be enough:
+/// along a fold triangles become long, and a flank could pass between two nodes of the other. Wrinkles of the size of the mesh,
 /// such as in the upright corners of a box, count as webs too where their flanks touch.
 /// </remarks>
 internal sealed class SelfContact
 {
+    /// <summary>Largest gap of a contact, over the element size.</summary>
     private const double GapRatio = 0.4;
 
-    /// <summary>Cosine between the two sides of the sheet below which they count as turned away from each other.</summary>
+    /// <summary>Cosine of the angle between two normals below which the two sides count as facing away from each other.</summary>
     private const double MaxOpposedCosine = -0.5;
 
-    /// <summary>Upward share of the normal below which the sheet counts as hanging over, with 10 degrees to spare.</summary>
+    /// <summary>
+    /// Z component of the unit normal below which the sheet counts as overhanging, with a margin of 10 degrees.
+    /// </summary>
     private const double MinUprightNormalZ = 0.17;
 
     private readonly MembraneNodes nodes;
@@ -41,18 +45,18 @@ internal sealed class SelfContact
         (nodeSize, isInWeb) = (new double[nodes.Count], new bool[nodes.Count]);
     }
 
-    /// <summary>The nodes held so, in order.</summary>
+    /// <summary>The nodes fixed by self-contact, in the order of contact.</summary>
     public IReadOnlyList<int> WebNodes => webNodes;
 
     /// <summary>
-    /// Keeps a triangle in mind that can no longer stretch: where it is part of a web, others may still come to lie on it.
+    /// Keeps a removed triangle as a target of contact: where it is part of a web, other nodes may still touch it.
     /// </summary>
     public void KeepFixed(MeshTriangle t)
     {
         if (isInWeb[t.A] || isInWeb[t.B] || isInWeb[t.C]) fixedTriangles.Add(t);
     }
 
-    /// <summary>Looks through all triangles that can still stretch.</summary>
+    /// <summary>Searches all elements for self-contact and fixes the nodes.</summary>
     public void DetectContacts(MembraneElements elements)
     {
         DetectSymmetryContacts();
@@ -61,18 +65,20 @@ internal sealed class SelfContact
         grid.Clear(cellSize);
         for (var e = 0; e < elements.Count; e++) InsertTriangle(new(elements.A[e], elements.B[e], elements.C[e]));
         foreach (var t in fixedTriangles) InsertTriangle(t);
-        // First all are found, then all are held, so that mirror images fare alike whatever the order of the nodes.
+        // All contacts are found before any node is fixed, so that the order of the nodes does not break symmetry.
         newContacts.Clear();
-        for (var i = 0; i < nodes.Count; i++) if (nodeSize[i] > 0 && contact.IsFree[i] && searchBox.Contains(nodes.Position(i))) DetectContactsOf(i);
+        for (var i = 0; i < nodes.Count; i++)
+            if (nodeSize[i] > 0 && contact.IsFree[i] && searchBox.Contains(nodes.Position(i))) DetectContactsOf(i);
         foreach (var i in newContacts) if (contact.IsFree[i]) FixInWeb(i);
     }
 
-    /// <summary>A node that has gone through a plane of symmetry has met its mirror image there.</summary>
+    /// <summary>A node that has passed a plane of symmetry is in contact with its mirror image there.</summary>
     private void DetectSymmetryContacts()
     {
         for (var i = 0; i < nodes.Count; i++)
         {
-            var (x, y) = (Math.Clamp(nodes.X[i], symmetryLimits.MinX, symmetryLimits.MaxX), Math.Clamp(nodes.Y[i], symmetryLimits.MinY, symmetryLimits.MaxY));
+            var x = Math.Clamp(nodes.X[i], symmetryLimits.MinX, symmetryLimits.MaxX);
+            var y = Math.Clamp(nodes.Y[i], symmetryLimits.MinY, symmetryLimits.MaxY);
             if ((x == nodes.X[i] && y == nodes.Y[i]) || !contact.IsFree[i]) continue;
             (nodes.X[i], nodes.Y[i]) = (x, y);
             FixInWeb(i);
@@ -80,8 +86,8 @@ internal sealed class SelfContact
     }
 
     /// <summary>
-    /// Finds where the sheet hangs over, or nearly. While each vertical meets it but once it cannot touch itself, so of two nodes
-    /// that meet one at least hangs over; only what is near such places needs a check.
+    /// Finds where the sheet overhangs, or nearly. While each vertical line meets it only once, it cannot touch itself; so of two
+    /// nodes in contact at least one overhangs, and only the surroundings of such places are searched.
     /// </summary>
     private bool FindOverhang()
     {
@@ -134,12 +140,14 @@ internal sealed class SelfContact
         if (!(doubleArea > 0) || normal.Dot(triangleNormal) > MaxOpposedCosine * doubleArea) return false;
         var gap = triangleNormal.Dot(position - a) / doubleArea;
         if (gap < -maxGap || gap > maxGap / 2) return false;
-        // The share of each corner at the foot of the node, with a little slack for what lies beyond the side of a curved flank.
+        // Barycentric coordinates of the projection, with a tolerance for points beyond the edge of a curved flank.
         const double slack = -0.1;
         var projection = position - triangleNormal * (gap / doubleArea);
         var doubleAreaSquared = doubleArea * doubleArea;
-        return (b - projection).Cross(c - projection).Dot(triangleNormal) > slack * doubleAreaSquared && (c - projection).Cross(a - projection).Dot(triangleNormal) > slack * doubleAreaSquared
-            && (a - projection).Cross(b - projection).Dot(triangleNormal) > slack * doubleAreaSquared && contact.GapAt((position + projection) * 0.5) > 0;
+        return (b - projection).Cross(c - projection).Dot(triangleNormal) > slack * doubleAreaSquared
+            && (c - projection).Cross(a - projection).Dot(triangleNormal) > slack * doubleAreaSquared
+            && (a - projection).Cross(b - projection).Dot(triangleNormal) > slack * doubleAreaSquared
+            && contact.GapAt((position + projection) * 0.5) > 0;
     }
 
     private void UpdateNormals(MembraneElements elements)

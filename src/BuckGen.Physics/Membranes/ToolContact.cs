@@ -3,7 +3,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Physics.Membranes;
 
-/// <summary>Holds the nodes that meet the tool, each at the place where its way meets the surface.</summary>
+/// <summary>Contact of nodes with the rigid tool: fixes each node at the point where its path meets the surface.</summary>
 internal sealed class ToolContact
 {
     private readonly ITool tool;
@@ -15,8 +15,8 @@ internal sealed class ToolContact
 
     /// <param name="tool">The tool.</param>
     /// <param name="nodes">The nodes.</param>
-    /// <param name="clamped">Whether each node is held by the frame.</param>
-    /// <param name="tolerance">How near the surface is near enough, mm.</param>
+    /// <param name="clamped">Whether each node is clamped in the frame.</param>
+    /// <param name="tolerance">Distance from the surface at which a node counts as in contact, mm.</param>
     public ToolContact(ITool tool, MembraneNodes nodes, IEnumerable<bool> clamped, double tolerance)
     {
         (this.tool, this.nodes, this.tolerance) = (tool, nodes, tolerance);
@@ -27,33 +27,34 @@ internal sealed class ToolContact
         for (var i = 0; i < isFree.Length; i++) nodes.MinGap[i] = isFree[i] ? -1 : double.PositiveInfinity;
     }
 
-    /// <summary>Whether each node is neither clamped nor on the tool.</summary>
+    /// <summary>Whether each node is neither clamped nor in contact.</summary>
     public ReadOnlySpan<bool> IsFree => isFree;
 
-    /// <summary>Whether each node lies on the tool.</summary>
+    /// <summary>Whether each node is in contact with the tool.</summary>
     public ReadOnlySpan<bool> IsInContact => isInContact;
 
-    /// <summary>When each node first met the tool, counted in nodes; -1 for those that did not.</summary>
+    /// <summary>Order in which the nodes first came into contact, from 0; -1 for those without contact.</summary>
     public ReadOnlySpan<int> ContactOrder => contactOrder;
 
-    /// <summary>How many nodes have met the tool.</summary>
+    /// <summary>Number of nodes that have come into contact.</summary>
     public int ContactCount => contactCount;
 
-    /// <summary>Looks after the nodes that have used up their clearance.</summary>
+    /// <summary>Checks the nodes that have used up their minimum gap.</summary>
     public void DetectContacts()
     {
         var minGap = nodes.MinGap;
         for (var i = 0; i < minGap.Length; i += Vector<double>.Count)
         {
             if (!Vector.LessThanAny(new Vector<double>(minGap, i), Vector<double>.Zero)) continue;
-            for (var node = i; node < Math.Min(i + Vector<double>.Count, nodes.Count); node++) if (minGap[node] < 0) CheckNode(node);
+            for (var node = i; node < Math.Min(i + Vector<double>.Count, nodes.Count); node++)
+                if (minGap[node] < 0) CheckNode(node);
         }
     }
 
-    /// <summary>Distance of a place from the tool, mm.</summary>
+    /// <summary>Gap between a point and the tool, mm.</summary>
     public double GapAt(Vec3 place) => tool.SignedDistance(place);
 
-    /// <summary>Holds a node where it is, for good unless it is let go.</summary>
+    /// <summary>Fixes a node at its position, until it is released.</summary>
     public void Fix(int node)
     {
         (nodes.VelocityX[node], nodes.VelocityY[node], nodes.VelocityZ[node]) = (0, 0, 0);
@@ -62,17 +63,18 @@ internal sealed class ToolContact
         isFree[node] = false;
     }
 
-    /// <summary>Lets a node go that lies on the tool; whether it is still there is checked after the next step.</summary>
+    /// <summary>Releases a node in contact; whether it is still in contact is checked after the next step.</summary>
     public void Release(int node)
     {
         (isFree[node], isInContact[node]) = (true, false);
         nodes.MinGap[node] = 0;
     }
 
-    /// <summary>Releases all nodes except the first ones that met the tool, up to the given number.</summary>
+    /// <summary>Releases all nodes but the given number of those that came into contact first.</summary>
     public void RollBack(int count)
     {
-        for (var i = 0; i < nodes.Count; i++) if (contactOrder[i] >= count) (contactOrder[i], isFree[i], isInContact[i]) = (-1, true, false);
+        for (var i = 0; i < nodes.Count; i++)
+            if (contactOrder[i] >= count) (contactOrder[i], isFree[i], isInContact[i]) = (-1, true, false);
         contactCount = count;
     }
 
@@ -91,11 +93,11 @@ internal sealed class ToolContact
         if (contactOrder[node] < 0) contactOrder[node] = contactCount++;
     }
 
-    /// <summary>Where the way of the last step, which ends inside the tool, meets the surface.</summary>
+    /// <summary>Where the path of the last step, which ends inside the tool, meets the surface.</summary>
     private Vec3 ContactPoint(Vec3 end, Vec3 step)
     {
         var (outside, inside) = (0.0, 1.0);
-        // A node that is inside from the first on, without a way, stays where it is.
+        // A node that starts inside the tool stays where it was.
         if (tool.SignedDistance(end - step) <= 0) return end - step;
         while ((inside - outside) * step.Length > tolerance)
         {

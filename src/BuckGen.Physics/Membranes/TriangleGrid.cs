@@ -3,19 +3,19 @@ using BuckGen.Geometry;
 namespace BuckGen.Physics.Membranes;
 
 /// <summary>
-/// Finds the triangles that reach near a place: each is entered in every cell that its box, widened by half a cell, touches.
+/// A spatial hash of triangles: each is entered in every cell that its bounding box, grown by half a cell, meets.
 /// </summary>
 internal sealed class TriangleGrid
 {
-    /// <summary>A triangle whose box covers more cells than this is not a flank: the sheet is about to burst.</summary>
+    /// <summary>A triangle that covers more cells than this is not the flank of a web: the sheet is about to burst.</summary>
     private const int MaxCells = 4096;
 
-    // Several cells may share a slot; the distance sorts out what does not belong.
+    // Several cells may share a bucket; the distance check excludes what does not belong.
     private readonly int[] heads = new int[1 << 14];
     private readonly List<(MeshTriangle Triangle, int Next)> entries = [];
     private double cellSize;
 
-    /// <summary>Begins anew with cells of a size, mm.</summary>
+    /// <summary>Empties the grid and sets the size of its cells, mm.</summary>
     public void Clear(double size)
     {
         cellSize = size;
@@ -23,7 +23,7 @@ internal sealed class TriangleGrid
         entries.Clear();
     }
 
-    /// <summary>Enters a triangle.</summary>
+    /// <summary>Inserts a triangle.</summary>
     public void Insert(MeshTriangle triangle, Vec3 a, Vec3 b, Vec3 c)
     {
         var (fromX, toX) = CellRange(a.X, b.X, c.X);
@@ -44,10 +44,10 @@ internal sealed class TriangleGrid
         }
     }
 
-    /// <summary>The first of the entries near a place, -1 for none.</summary>
+    /// <summary>The first entry near a point; -1 for none.</summary>
     public int FirstNear(Vec3 position) => heads[BucketOf(CellIndex(position.X), CellIndex(position.Y), CellIndex(position.Z))];
 
-    /// <summary>An entry and the one after it, -1 for none.</summary>
+    /// <summary>An entry and the number of the next one; -1 for none.</summary>
     public (MeshTriangle Triangle, int Next) this[int entry] => entries[entry];
 
     private (int From, int To) CellRange(double a, double b, double c) =>

@@ -1,21 +1,24 @@
 namespace BuckGen.Physics.Plates;
 
-/// <summary>A wide board over parallel ribs with equal gaps. The factors are for the distance between ribs.</summary>
+/// <summary>
+/// A wide board on equally spaced parallel ribs: a continuous strip. The span of the factors is the distance between ribs.
+/// </summary>
 /// <remarks>
-/// A strip of the board across the ribs bends like a beam of the plate's stiffness, so that nothing of its width counts. Source:
-/// Clapeyron's equation of three moments, solved for the number of bays.
+/// A strip across the ribs bends like a beam with the flexural rigidity of the plate (cylindrical bending), so the width does not
+/// matter. Source: Clapeyron's equation of three moments, solved for the given number of bays.
 /// </remarks>
-internal static class ContinuousStrip
+public static class ContinuousStrip
 {
     /// <summary>
-    /// Every bay as if clamped at both ribs: the inner bays of a board over many ribs. Deflection q·l⁴/(384·D), moment q·l²/12.
+    /// A bay clamped at both ribs: an inner bay of a board on many ribs. Deflection q·l⁴/(384·D), moment q·l²/12.
     /// </summary>
     public static PlateFactors InnerBay { get; } = new(1.0 / 384, 1.0 / 12);
 
     /// <summary>
-    /// A number of bays in a row, the outermost ribs letting the board tilt; the worst bay and the worst rib rule.
+    /// A number of bays in a row, simply supported at the outermost ribs: deflection of the bay and moment of the place where
+    /// they are largest.
     /// </summary>
-    /// <param name="bays">How many gaps between ribs, 1 to 1000.</param>
+    /// <param name="bays">Number of bays, 1 to 1000.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is out of range.</exception>
     public static PlateFactors ForBays(int bays)
     {
@@ -25,7 +28,7 @@ internal static class ContinuousStrip
         for (var i = 0; i < bays; i++)
         {
             var (left, right) = (moments[i], moments[i + 1]);
-            // The moment along the bay is a parabola, greatest where its slope is nothing.
+            // The moment along the bay is a parabola, largest where the shear force is zero.
             var position = Math.Clamp(0.5 + right - left, 0, 1);
             moment = Math.Max(moment, Math.Max(Math.Abs(left), position * (1 - position) / 2 + left + (right - left) * position));
             deflection = Math.Max(deflection, MaxDeflection(left, right));
@@ -33,10 +36,10 @@ internal static class ContinuousStrip
         return new(deflection, moment);
     }
 
-    /// <summary>Moments at the ribs over q·l², negative where the board arches over a rib.</summary>
+    /// <summary>Moments at the ribs over q·l², negative where the board is convex over a rib (hogging).</summary>
     private static double[] SupportMoments(int bays)
     {
-        // M[i-1] + 4·M[i] + M[i+1] = -1/2 at each inner rib: eliminated forward, put in backward.
+        // M[i-1] + 4·M[i] + M[i+1] = -1/2 at each inner rib: forward elimination, back substitution.
         var (moments, factor, reducedLoad) = (new double[bays + 1], new double[bays + 1], new double[bays + 1]);
         for (var i = 1; i < bays; i++)
         {
@@ -47,10 +50,11 @@ internal static class ContinuousStrip
         return moments;
     }
 
-    /// <summary>Greatest deflection of a bay over q·l⁴/D, from the moments at its ends.</summary>
+    /// <summary>Largest deflection of a bay over q·l⁴/D, from the moments at its ends.</summary>
     private static double MaxDeflection(double left, double right)
     {
-        double At(double x) => x * (1 - x) / 24 * (1 + x * (1 - x)) + left * x * (1 - x) * (2 - x) / 6 + right * x * (1 - x) * (1 + x) / 6;
+        double At(double x) =>
+            x * (1 - x) / 24 * (1 + x * (1 - x)) + left * x * (1 - x) * (2 - x) / 6 + right * x * (1 - x) * (1 + x) / 6;
         var (low, high) = (0.0, 1.0);
         while (high - low > 1e-9)
         {

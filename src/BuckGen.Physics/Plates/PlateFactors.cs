@@ -1,29 +1,32 @@
 namespace BuckGen.Physics.Plates;
 
-/// <summary>How far a board bends and how hard it is stressed.</summary>
-/// <param name="Deflection">Greatest deflection, mm.</param>
-/// <param name="Stress">Greatest bending stress, MPa.</param>
-internal readonly record struct PlateResponse(double Deflection, double Stress);
+/// <summary>Deflection and stress of a board under pressure.</summary>
+/// <param name="Deflection">Largest deflection, mm.</param>
+/// <param name="Stress">Largest bending stress, MPa.</param>
+public readonly record struct PlateResponse(double Deflection, double Stress);
 
-/// <summary>What a thin plate of some shape and support does under even pressure q, for any size.</summary>
+/// <summary>
+/// Factors of the deflection and the moment of a thin plate under uniform pressure q, for a given shape and support and any size.
+/// </summary>
 /// <remarks>
-/// Deflection = factor·q·l⁴/D and moment = factor·q·l² a mm of width, with the stiffness D = E·h³/(12·(1 - ν²)) and the stress
-/// 6·moment/h². Holds while the deflection is below about half the thickness and the span above about ten times it. Shorter spans
-/// bend somewhat more than this says, through shear; but they bend little.
+/// Kirchhoff plate theory: deflection = factor·q·l⁴/D, moment per length = factor·q·l², with the span l, the flexural rigidity D
+/// = E·h³/(12·(1 - ν²)) and the stress 6·moment/h² (Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells). Valid while
+/// the deflection is below about half the thickness and the span above about ten times the thickness. At shorter spans shear adds
+/// to the deflection, but there it is small.
 /// </remarks>
-/// <param name="Deflection">Factor of the greatest deflection.</param>
-/// <param name="Moment">Factor of the greatest moment, positive whichever way it bends.</param>
-internal readonly record struct PlateFactors(double Deflection, double Moment)
+/// <param name="Deflection">Factor of the largest deflection.</param>
+/// <param name="Moment">Factor of the largest moment, positive for both directions of bending.</param>
+public readonly record struct PlateFactors(double Deflection, double Moment)
 {
-    /// <summary>One standard atmosphere, Pa: the most that a vacuum can load a board with.</summary>
+    /// <summary>One standard atmosphere, Pa: the largest pressure that a vacuum can exert on a board.</summary>
     public const double Atmosphere = 101_325;
 
     /// <summary>Deflection and stress of a plate of a given size.</summary>
-    /// <param name="span">The length l the factors are for, mm, 1 to 10 000.</param>
+    /// <param name="span">Span that the factors refer to, mm, 1 to 10 000.</param>
     /// <param name="thickness">Thickness, mm, 0.2 to 100.</param>
-    /// <param name="board">What it is made of.</param>
+    /// <param name="board">Elastic properties of the board.</param>
     /// <param name="pressure">Pressure, Pa, 0 to 1 000 000.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public PlateResponse ResponseTo(double span, double thickness, BoardProperties board, double pressure = Atmosphere)
     {
         Bound.Check(span, 1, 10_000, "span", " mm");
@@ -33,12 +36,12 @@ internal readonly record struct PlateFactors(double Deflection, double Moment)
         return new(Deflection * load * Math.Pow(span, 4) / stiffness, 6 * Moment * load * span * span / (thickness * thickness));
     }
 
-    /// <summary>The longest span, mm, that keeps within a deflection and the stress allowed for the board.</summary>
+    /// <summary>The largest span, mm, that keeps to a deflection and to the allowable stress of the board.</summary>
     /// <param name="thickness">Thickness, mm, 0.2 to 100.</param>
-    /// <param name="board">What it is made of.</param>
-    /// <param name="deflection">Deflection allowed, mm, 0.001 to 100.</param>
+    /// <param name="board">Elastic properties and strength of the board.</param>
+    /// <param name="deflection">Allowable deflection, mm, 0.001 to 100.</param>
     /// <param name="pressure">Pressure, Pa, 1 to 1 000 000.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public double MaxSpan(double thickness, BoardProperties board, double deflection, double pressure = Atmosphere)
     {
         var stiffness = FlexuralRigidity(thickness, board);

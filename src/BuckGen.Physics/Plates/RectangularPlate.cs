@@ -1,26 +1,23 @@
 namespace BuckGen.Physics.Plates;
 
-/// <summary>
-/// A rectangular plate held along all four edges, by the ratio of its sides. The factors are for the shorter side.
-/// </summary>
+/// <summary>A rectangular plate supported along all four edges. The span of the factors is the shorter side.</summary>
 /// <remarks>
-/// Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, articles 30 and 44: the series are
-/// summed here, not read from the tables; they agree with those tables, and with Roark's, to their last figure but one.
+/// Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, articles 30 and 44. The series are
+/// summed here, not read from the tables; they agree with those tables, and with Roark's, to the last figure but one.
 /// </remarks>
-internal static class RectangularPlate
+public static class RectangularPlate
 {
-    /// <summary>Largest ratio of the sides that is computed; from about 5 on the plate behaves as a strip.</summary>
+    /// <summary>Largest aspect ratio; from about 5 on the plate behaves like a strip.</summary>
     public const double MaxRatio = 20;
 
     private const int Terms = 41;
 
     /// <summary>
-    /// Edges that rest on their support and can tilt, corners held down: the greatest moment is in the middle, across the shorter
-    /// side.
+    /// Simply supported edges, corners held down: the largest moment is in the middle, across the shorter side.
     /// </summary>
-    /// <param name="ratio">Longer side over shorter side, 1 to 20.</param>
+    /// <param name="ratio">Aspect ratio: longer side over shorter side, 1 to <see cref="MaxRatio"/>.</param>
     /// <param name="poissonRatio">Poisson's ratio, 0 to 0.49.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public static PlateFactors SimplySupported(double ratio, double poissonRatio = 0.3)
     {
         Bound.Check(ratio, 1, MaxRatio, "ratio of the sides");
@@ -37,9 +34,9 @@ internal static class RectangularPlate
         return new(deflection, moment);
     }
 
-    /// <summary>Edges that can't tilt: the greatest moment is at the middle of the longer edges.</summary>
-    /// <param name="ratio">Longer side over shorter side, 1 to 20.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The ratio is out of range.</exception>
+    /// <summary>Clamped edges: the largest moment is at the middle of the longer edges.</summary>
+    /// <param name="ratio">Aspect ratio: longer side over shorter side, 1 to <see cref="MaxRatio"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
     public static PlateFactors Clamped(double ratio)
     {
         Bound.Check(ratio, 1, MaxRatio, "ratio of the sides");
@@ -49,14 +46,15 @@ internal static class RectangularPlate
         for (var i = 0; i < alongShort.Length; i++)
         {
             var m = 2 * i + 1;
-            deflection += Sign(m) * (EdgeMomentDeflection(alongShort[i], m, ratio) + ratio * ratio * EdgeMomentDeflection(alongLong[i], m, 1 / ratio));
+            deflection += Sign(m) * (EdgeMomentDeflection(alongShort[i], m, ratio)
+                + ratio * ratio * EdgeMomentDeflection(alongLong[i], m, 1 / ratio));
             edge -= Sign(m) * alongLong[i];
         }
         return new(deflection, edge);
     }
 
     /// <summary>
-    /// Deflection in the middle from one term of the moments along a pair of edges, over the square of the edge's length.
+    /// Deflection in the middle by one term of the moments along a pair of edges, over the square of the length of the edge.
     /// </summary>
     private static double EdgeMomentDeflection(double moment, int m, double otherSide)
     {
@@ -65,8 +63,8 @@ internal static class RectangularPlate
     }
 
     /// <summary>
-    /// The series of the moments along the shorter and the longer edges that keep a simply supported plate from tilting there
-    /// (article 44), found by iterating until they converge.
+    /// The series of the moments along the shorter and the longer edges that make the rotation of a simply supported plate there
+    /// zero (article 44). The two pairs are iterated until they converge.
     /// </summary>
     private static (double[] AlongShort, double[] AlongLong) EdgeMoments(double ratio)
     {
@@ -81,9 +79,9 @@ internal static class RectangularPlate
     }
 
     /// <summary>
-    /// One term of the moments along an edge that makes its tilt nothing, given the moments along the other pair of edges.
+    /// One term of the moments along an edge that make its rotation zero, for given moments along the other pair of edges.
     /// </summary>
-    /// <param name="index">Which term.</param>
+    /// <param name="index">Index of the term.</param>
     /// <param name="otherSide">The other side over this edge.</param>
     /// <param name="edge">This edge over the shorter side.</param>
     /// <param name="others">The moments along the other pair.</param>

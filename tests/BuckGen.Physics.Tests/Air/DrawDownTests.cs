@@ -97,7 +97,8 @@ public class DrawDownTests
     public void A_weak_pump_rules_when_the_vents_are_plenty()
     {
         // Nearly all the time the pump takes air at ambient pressure: 5 L at 0.5 L/s less what the box takes.
-        var result = DrawDown.Simulate(5, [new(2, 3, 2000)], new() { ReservoirVolume = 0.05, PumpDisplacement = 0.5, SweptShare = 1 });
+        var result =
+            DrawDown.Simulate(5, [new(2, 3, 2000)], new() { ReservoirVolume = 0.05, PumpDisplacement = 0.5, SweptShare = 1 });
 
         Assert.Equal(AirBottleneck.Pump, result.Bottleneck);
         Assert.Equal(10, result.Seconds!.Value, 0.1);
@@ -118,8 +119,10 @@ public class DrawDownTests
     [Fact]
     public void The_holes_needed_suffice_and_one_fewer_does_not()
     {
-        var specs = Gen.Select(Gen.Double[0.3, 20], Gen.Bool, Gen.Double[0, 60_000], Gen.Double[0.3, 3], (tank, has, pressure, time) =>
-            new AirFlowSpec { ReservoirVolume = has ? tank : null, PumpDisplacement = 2, ReservoirPressure = pressure, WantedTime = time });
+        var specs =
+            Gen.Select(Gen.Double[0.3, 20], Gen.Bool, Gen.Double[0, 60_000], Gen.Double[0.3, 3], (tank, has, pressure, time) =>
+            new AirFlowSpec { ReservoirVolume = has ? tank : null, PumpDisplacement = 2, ReservoirPressure = pressure,
+                WantedTime = time });
         Gen.Select(Gen.Double[0.05, 5], Gen.Double[0.4, 2], Gen.Double[0, 12], specs).Sample((volume, diameter, length, spec) =>
         {
             if (DrawDown.MinHoleCount(volume, diameter, length, spec) is not { } count) return;
@@ -136,7 +139,8 @@ public class DrawDownTests
             new AirFlowSpec { ReservoirVolume = tank, PumpDisplacement = pump, ReservoirPressure = pressure });
         Gen.Select(Gen.Double[0.1, 5], Gen.Int[1, 200], specs).Sample((volume, count, spec) =>
         {
-            double Time(double litres, int holes) => DrawDown.Simulate(litres, [new(1, 3, holes)], spec).Seconds ?? double.PositiveInfinity;
+            double Time(double litres, int holes) => DrawDown.Simulate(litres, [new(1, 3, holes)], spec).Seconds
+                ?? double.PositiveInfinity;
             var time = Time(volume, count);
             Assert.True(Time(volume, count + 10) <= time * 1.0002);
             Assert.True(Time(volume * 1.1, count) >= time);

@@ -88,7 +88,8 @@ public class LongHoleTests
     public void A_deeper_vacuum_never_passes_less()
     {
         Gen.Select(Gen.Double[0, 20], Gen.Double[0, 1], Gen.Double[0, 1]).Sample((resistance, a, b) =>
-            Assert.True(LongHole.FlowFunction(Math.Min(a, b), resistance) >= LongHole.FlowFunction(Math.Max(a, b), resistance) - 1e-12));
+            Assert.True(
+                LongHole.FlowFunction(Math.Min(a, b), resistance) >= LongHole.FlowFunction(Math.Max(a, b), resistance) - 1e-12));
     }
 
     /// <summary>Friction factor of Colebrook's formula for the roughness and the flow stated beside the default.</summary>

@@ -12,7 +12,8 @@ public class HeatingTests
     private static readonly SheetFace Heater = SheetFace.Heated(400, 0.8, 10, 80);
 
     /// <summary>
-    /// A slab that takes a constant flux at one face and none at the other: Carslaw and Jaeger, 2nd edition, section 3.8 (from memory).
+    /// A slab that takes a constant flux at one face and none at the other: Carslaw and Jaeger, 2nd edition, section 3.8 (from
+    /// memory).
     /// </summary>
     [Theory]
     [InlineData(5)]
@@ -25,7 +26,8 @@ public class HeatingTests
         double Rise(double x)
         {
             var series = Enumerable.Range(1, 200).Sum(n => (n % 2 == 0 ? 1 : -1) / (double)(n * n)
-                * Math.Exp(-diffusivity * Math.Pow(n * Math.PI / thickness, 2) * seconds) * Math.Cos(n * Math.PI * x / thickness));
+                * Math.Exp(-diffusivity * Math.Pow(n * Math.PI / thickness, 2) * seconds)
+                * Math.Cos(n * Math.PI * x / thickness));
             return flux * seconds / (Plastic.Density * Plastic.HeatCapacity * thickness)
                 + flux * thickness / Plastic.Conductivity
                 * ((3 * x * x - thickness * thickness) / (6 * thickness * thickness) - 2 / (Math.PI * Math.PI) * series);
@@ -40,15 +42,17 @@ public class HeatingTests
     }
 
     /// <summary>
-    /// A foil so thin that it has one temperature, warmed by radiation alone: the closed form by separation of variables (Incropera and
-    /// DeWitt, lumped capacitance with radiation, from memory).
+    /// A foil so thin that it has one temperature, warmed by radiation alone: the closed form by separation of variables
+    /// (Incropera and DeWitt, lumped capacitance with radiation, from memory).
     /// </summary>
     [Fact]
     public void A_thin_foil_below_a_heater_warms_as_the_closed_form_says()
     {
         var (heater, start, wanted) = (400 + 273.15, 20 + 273.15, 150 + 273.15);
         double Part(double t) => Math.Log((heater + t) / (heater - t)) + 2 * Math.Atan(t / heater);
-        var seconds = Plastic.Density * Plastic.HeatCapacity * 0.0001 / (4 * 2 * 0.8 * 5.670374e-8 * Math.Pow(heater, 3)) * (Part(wanted) - Part(start));
+        var seconds =
+            Plastic.Density * Plastic.HeatCapacity * 0.0001 / (4 * 2 * 0.8 * 5.670374e-8 * Math.Pow(heater, 3))
+            * (Part(wanted) - Part(start));
         var face = SheetFace.Heated(400, 0.8, 0, 20);
 
         var result = SheetHeating.Until(new(0.1, Plastic), face, face, 150, SheetPlace.Mean);
@@ -63,7 +67,8 @@ public class HeatingTests
         var face = SheetFace.InAir(10, 20);
         var seconds = Plastic.Density * Plastic.HeatCapacity * 0.0001 / (2 * 10) * Math.Log(130 / 30.0);
 
-        Assert.Equal(seconds, SheetCooling.Until(new(0.1, Plastic), face, face, 150, 50, SheetPlace.Mean).Seconds!.Value, seconds * 0.002);
+        Assert.Equal(seconds, SheetCooling.Until(new(0.1, Plastic), face, face, 150, 50, SheetPlace.Mean).Seconds!.Value,
+            seconds * 0.002);
     }
 
     [Fact]
@@ -105,9 +110,12 @@ public class HeatingTests
         Assert.Equal(HeatOutcome.Never, SheetHeating.Until(new(2, Plastic), face, face, 140).Outcome);
         Assert.Equal(140, SheetHeating.Until(new(2, Plastic), face, face, 140).Steady!.Value.Coldest, 1e-6);
         Assert.Equal(HeatOutcome.Reached, SheetHeating.Until(new(2, Plastic), face, face, 139.9).Outcome);
-        Assert.Equal(HeatOutcome.TooSlow, SheetHeating.Until(new(200, Plastic), SheetFace.InAir(0.1, 140), SheetFace.Insulated, 139.9).Outcome);
-        Assert.Equal(HeatOutcome.Never, SheetHeating.Until(new(2, Plastic), SheetFace.Insulated, SheetFace.Insulated, 30).Outcome);
-        Assert.Equal(HeatOutcome.Reached, SheetHeating.Until(new(2, Plastic), SheetFace.Insulated, SheetFace.Insulated, 20).Outcome);
+        Assert.Equal(HeatOutcome.TooSlow,
+            SheetHeating.Until(new(200, Plastic), SheetFace.InAir(0.1, 140), SheetFace.Insulated, 139.9).Outcome);
+        Assert.Equal(HeatOutcome.Never,
+            SheetHeating.Until(new(2, Plastic), SheetFace.Insulated, SheetFace.Insulated, 30).Outcome);
+        Assert.Equal(HeatOutcome.Reached,
+            SheetHeating.Until(new(2, Plastic), SheetFace.Insulated, SheetFace.Insulated, 20).Outcome);
         Assert.Null(SheetHeating.Until(new(2, Plastic), new() { Flux = 1000 }, SheetFace.Insulated, 30).Steady);
     }
 
@@ -145,7 +153,8 @@ public class HeatingTests
     }
 
     [Fact]
-    public void Thicker_sheet_takes_longer_hotter_heaters_less() => Gen.Select(Gen.Double[0.3, 8], Gen.Double[1.05, 2], Gen.Double[250, 600], Gen.Double[0, 20])
+    public void Thicker_sheet_takes_longer_hotter_heaters_less() =>
+        Gen.Select(Gen.Double[0.3, 8], Gen.Double[1.05, 2], Gen.Double[250, 600], Gen.Double[0, 20])
         .Sample((thickness, factor, heater, film) =>
         {
             double Time(double mm, double degrees)
@@ -198,9 +207,12 @@ public class HeatingTests
     public void Numbers_out_of_range_are_refused_by_name()
     {
         Assert.Contains("thickness of the sheet is 0 mm", Fault(() => SheetHeating.Until(new(0, Plastic), Heater, Heater, 140)));
-        Assert.Contains("emissivity is 1.2", Fault(() => SheetHeating.Until(new(1, Plastic), Heater with { Emissivity = 1.2 }, Heater, 140)));
-        Assert.Contains("heat capacity is 1.7 J", Fault(() => SheetHeating.Until(new(1, Plastic with { HeatCapacity = 1.7 }), Heater, Heater, 140)));
-        Assert.Contains("wanted temperature is NaN", Fault(() => SheetHeating.Until(new(1, Plastic), Heater, Heater, double.NaN)));
+        Assert.Contains("emissivity is 1.2",
+            Fault(() => SheetHeating.Until(new(1, Plastic), Heater with { Emissivity = 1.2 }, Heater, 140)));
+        Assert.Contains("heat capacity is 1.7 J",
+            Fault(() => SheetHeating.Until(new(1, Plastic with { HeatCapacity = 1.7 }), Heater, Heater, 140)));
+        Assert.Contains("wanted temperature is NaN",
+            Fault(() => SheetHeating.Until(new(1, Plastic), Heater, Heater, double.NaN)));
         Assert.Contains("time is -1 s", Fault(() => SheetHeating.After(new(1, Plastic), Heater, Heater, -1)));
     }
 

@@ -1,8 +1,8 @@
 namespace BuckGen.Physics.Tests.Heat;
 
 /// <summary>
-/// Fourier's series for a plane wall cooled alike at both faces (Carslaw and Jaeger, Conduction of Heat in Solids, 2nd edition, section
-/// 3.11, from memory), its roots found here by halving.
+/// Fourier's series for a plane wall cooled alike at both faces (Carslaw and Jaeger, Conduction of Heat in Solids, 2nd edition,
+/// section 3.11, from memory), its roots found here by halving.
 /// </summary>
 internal static class PlaneWallSeries
 {
@@ -26,7 +26,8 @@ internal static class PlaneWallSeries
     /// <param name="biot">h·l/k with half the thickness l.</param>
     /// <param name="fourier">α·t/l².</param>
     /// <param name="place">0 in the middle, 1 at a face.</param>
-    public static double Temperature(double biot, double fourier, double place) => Sum(biot, fourier, root => Math.Cos(root * place));
+    public static double Temperature(double biot, double fourier, double place) =>
+        Sum(biot, fourier, root => Math.Cos(root * place));
 
     /// <summary>The mean over the thickness.</summary>
     public static double Mean(double biot, double fourier) => Sum(biot, fourier, root => Math.Sin(root) / root);

@@ -3,14 +3,18 @@ using Xunit;
 
 namespace BuckGen.Physics.Tests.Heat;
 
-/// <summary>A wall cooled by air, against its series; the wall is 8 mm thick and all of 1 W/(m·K), 1000 kg/m³, 1000 J/(kg·K).</summary>
+/// <summary>
+/// A wall cooled by air, against its series; the wall is 8 mm thick and all of 1 W/(m·K), 1000 kg/m³, 1000 J/(kg·K).
+/// </summary>
 public class PlaneWallTests
 {
     private const double HalfThickness = 0.004;
 
     private static readonly FlatSheet Wall = new(2000 * HalfThickness, new(1, 1000, 1000));
 
-    /// <summary>Roots and coefficients of the first term for a plane wall, Incropera and DeWitt, table 5.1 (from memory).</summary>
+    /// <summary>
+    /// Roots and coefficients of the first term for a plane wall, Incropera and DeWitt, table 5.1 (from memory).
+    /// </summary>
     [Theory]
     [InlineData(0.1, 0.3111, 1.0161)]
     [InlineData(1, 0.8603, 1.1191)]
@@ -40,7 +44,8 @@ public class PlaneWallTests
             Assert.Equal(100 * PlaneWallSeries.Temperature(biot, fourier, 1), cooled.First, 0.02);
             Assert.Equal(100 * PlaneWallSeries.Mean(biot, fourier), cooled.Mean, 0.02);
             Assert.Equal(cooled.First, cooled.Second, 1e-6);
-            Assert.Equal((cooled.Core, cooled.First), (cooled.Hottest, Math.Min(cooled.First, cooled.Second) == cooled.Coldest ? cooled.First : 0));
+            Assert.Equal((cooled.Core, cooled.First),
+                (cooled.Hottest, Math.Min(cooled.First, cooled.Second) == cooled.Coldest ? cooled.First : 0));
         }
     }
 
@@ -73,10 +78,12 @@ public class PlaneWallTests
         double Miss(int intervals, double stepError)
         {
             var face = SheetFace.InAir(2500, 0);
-            var cooled = new SheetConduction(Wall, face, face, intervals, stepError).Integrate(100, _ => 1, 16 * 0.2)[^1].Temperatures;
+            var cooled = new SheetConduction(Wall, face, face, intervals, stepError)
+                .Integrate(100, _ => 1, 16 * 0.2)[^1].Temperatures;
             return new[]
             {
-                cooled.Core - 100 * PlaneWallSeries.Temperature(10, 0.2, 0), cooled.First - 100 * PlaneWallSeries.Temperature(10, 0.2, 1),
+                cooled.Core - 100 * PlaneWallSeries.Temperature(10, 0.2, 0),
+                cooled.First - 100 * PlaneWallSeries.Temperature(10, 0.2, 1),
                 cooled.Mean - 100 * PlaneWallSeries.Mean(10, 0.2),
             }.Max(Math.Abs);
         }
@@ -84,7 +91,8 @@ public class PlaneWallTests
         // Second order in space: half the width, a quarter of the error.
         Assert.InRange(Miss(8, 1e-4) / Miss(16, 1e-4), 3, 5);
         Assert.InRange(Miss(16, 1e-4) / Miss(32, 1e-4), 3, 5);
-        // In time the steps shrink with the root of the allowance, so a hundredth of it makes the error about a hundred times less.
+        // In time the steps shrink with the root of the allowance, so a hundredth of it makes the error about a hundred times
+        // less.
         Assert.InRange(Miss(240, 10), 0, 5);
         Assert.True(Miss(240, 10) > 10 * Miss(240, 0.1), "coarse steps are no worse than fine ones");
     }

@@ -2,10 +2,13 @@ using BuckGen.Physics.Membranes;
 
 namespace BuckGen.Physics.Tests.Membranes;
 
-/// <summary>A clamped disc blown up by an even pressure, by its ordinary differential equations: the judge of the triangles.</summary>
+/// <summary>
+/// A clamped disc blown up by an even pressure, by its ordinary differential equations: the judge of the triangles.
+/// </summary>
 /// <remarks>
-/// Along the meridian: T1·κ1 + T2·κ2 = p with κ2 = sin φ/r, and d(T1·r)/dr = T2. The tensions follow from the stretches l1 and l2 = r/R.
-/// No length is given by the material, so one starts at the pole with its stretch, goes out until l2 = 1, and calls that place the rim.
+/// Along the meridian: T1·κ1 + T2·κ2 = p with κ2 = sin φ/r, and d(T1·r)/dr = T2. The tensions follow from the stretches l1 and l2
+/// = r/R. No length is given by the material, so one starts at the pole with its stretch, goes out until l2 = 1, and calls that
+/// place the rim.
 /// </remarks>
 internal sealed record DiscInflation(double Height, double Pressure, double PoleThickness)
 {

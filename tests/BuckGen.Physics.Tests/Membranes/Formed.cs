@@ -19,23 +19,26 @@ internal static class Formed
 
     /// <summary>Half of a strip between two planes of symmetry, one cell wide, clamped at x = 100 mm.</summary>
     public static ClampedSheet Strip(int cells) =>
-        ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, Size, Size / cells), Size / cells), HyperelasticMaterial.NeoHookean(Modulus), Thickness, [0], [0, Size / cells]);
+        ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, Size, Size / cells), Size / cells),
+            HyperelasticMaterial.NeoHookean(Modulus), Thickness, [0], [0, Size / cells]);
 
     /// <summary>A quarter of a square clamped at x = 100 mm and y = 100 mm.</summary>
     public static ClampedSheet Quarter(int cells) =>
-        ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, Size, Size), Size / cells), HyperelasticMaterial.NeoHookean(Modulus), Thickness, [0], [0]);
+        ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, Size, Size), Size / cells), HyperelasticMaterial.NeoHookean(Modulus),
+            Thickness, [0], [0]);
 
     /// <summary>A whole square.</summary>
     public static ClampedSheet Square(int cells) =>
-        ClampedSheet.FromMesh(FrameMesh.CrissCross(new(-Size, -Size, Size, Size), 2 * Size / cells), HyperelasticMaterial.NeoHookean(Modulus), Thickness);
+        ClampedSheet.FromMesh(FrameMesh.CrissCross(new(-Size, -Size, Size, Size), 2 * Size / cells),
+            HyperelasticMaterial.NeoHookean(Modulus), Thickness);
 
     /// <summary>The middle of every triangle and its thickness over the thickness before.</summary>
     public static IEnumerable<(Vec3 Position, double ThicknessRatio)> ThicknessRatios(this FormedSheet formed) =>
         formed.Sheet.Mesh.Triangles.Select((t, i) => (formed.CentroidOf(t), formed.Thickness[i] / formed.Sheet.Thickness));
 
     /// <summary>
-    /// Thickness over the thickness before at a place of a profile: a straight line through the triangles nearby. The band grows until
-    /// there are enough of them on both sides.
+    /// Thickness over the thickness before at a place of a profile: a straight line through the triangles nearby. The band grows
+    /// until there are enough of them on both sides.
     /// </summary>
     /// <param name="formed">The sheet.</param>
     /// <param name="counts">Which triangles belong to the profile.</param>
@@ -43,7 +46,8 @@ internal static class Formed
     /// <param name="at">Where.</param>
     public static double ThicknessRatioAt(this FormedSheet formed, Func<Vec3, bool> counts, Func<Vec3, double> along, double at)
     {
-        (double Way, double ThicknessRatio)[] points = [.. formed.ThicknessRatios().Where(p => counts(p.Position)).Select(p => (along(p.Position) - at, p.ThicknessRatio))];
+        (double Way, double ThicknessRatio)[] points =
+            [.. formed.ThicknessRatios().Where(p => counts(p.Position)).Select(p => (along(p.Position) - at, p.ThicknessRatio))];
         for (var band = 0.03; band < 0.3; band *= 1.2)
         {
             (double Way, double ThicknessRatio)[] near = [.. points.Where(p => Math.Abs(p.Way) <= band)];

@@ -8,14 +8,17 @@ public class FrictionTests
 {
     private static readonly FormingLoad Slow = new(100 * Formed.PressureUnit) { PathTolerance = 0.02 };
 
-    private static readonly ITool Channel = new Cavity(Formed.Size, 0.5 * Formed.Size), Trough = new Pit(Formed.Size, Math.PI / 4, round: false);
+    private static readonly ITool Channel = new Cavity(Formed.Size, 0.5 * Formed.Size),
+        Trough = new Pit(Formed.Size, Math.PI / 4, round: false);
 
     private static readonly Block Block = Block.Strip(0.5 * Formed.Size, 0.5 * Formed.Size);
 
     /// <summary>Its edge lies between two columns of nodes; see the remarks of <see cref="FrictionContact"/>.</summary>
     private static readonly Block OffNodes = Block.Strip(0.497 * Formed.Size, 0.5 * Formed.Size);
 
-    /// <summary>Without friction there is one tension all along, over edges too: an even thickness, the width over the formed length.</summary>
+    /// <summary>
+    /// Without friction there is one tension all along, over edges too: an even thickness, the width over the formed length.
+    /// </summary>
     [Theory]
     [InlineData("channel", 1.5)]
     [InlineData("trough", 1.4142)]
@@ -42,7 +45,8 @@ public class FrictionTests
         Assert.Equal(FormingOutcome.Converged, much.Outcome);
         Assert.Equal(stick.MeanThickness, much.MeanThickness, 0.01 * stick.MeanThickness);
         Assert.All(much.Thickness.Zip(stick.Thickness), t => Assert.Equal(1, t.First / t.Second, worst));
-        if (ToolOf(tool) is Block) Assert.All(much.ThicknessRatios().Where(p => p.Position.X < 45), p => Assert.Equal(1, p.ThicknessRatio, 0.01));
+        if (ToolOf(tool) is Block)
+            Assert.All(much.ThicknessRatios().Where(p => p.Position.X < 45), p => Assert.Equal(1, p.ThicknessRatio, 0.01));
     }
 
     /// <summary>The less friction, the more even: the thinnest place gets thicker, the thickest thinner.</summary>
@@ -59,13 +63,15 @@ public class FrictionTests
         var (least, most) = (formed.Select(f => f.Thickness.Min()).ToArray(), formed.Select(f => f.Thickness.Max()).ToArray());
         for (var i = 1; i < formed.Length; i++)
             // Where friction holds all but everything, what is left is the difference of two runs.
-            Assert.True(least[i] < least[i - 1] * 1.002 && most[i] > most[i - 1] * 0.998, $"{string.Join(' ', least)}, {string.Join(' ', most)}");
+            Assert.True(least[i] < least[i - 1] * 1.002 && most[i] > most[i - 1] * 0.998,
+                $"{string.Join(' ', least)}, {string.Join(' ', most)}");
         Assert.True(least[0] > 1.15 * least[1] && least[1] > 1.15 * least[4], string.Join(' ', least));
     }
 
     /// <summary>
-    /// A block that rises without pressure presses at its edges only, so the tension grows there by Euler's exp(f·a), a the angle down to the frame, and
-    /// the sheet on the top and in the web is even each for itself: with the share m on the top, T(L/(1 - m)) = exp(f·a)·T(w/m), T(l) = l - l^-3.
+    /// A block that rises without pressure presses at its edges only, so the tension grows there by Euler's exp(f·a), a the angle
+    /// down to the frame, and the sheet on the top and in the web is even each for itself: with the share m on the top, T(L/(1 -
+    /// m)) = exp(f·a)·T(w/m), T(l) = l - l^-3.
     /// </summary>
     [Theory]
     [InlineData(0.1)]
@@ -73,7 +79,9 @@ public class FrictionTests
     [InlineData(0.4)]
     public void An_edge_passes_tension_on_as_Euler_says(double friction)
     {
-        var formed = MembraneForming.Form(Formed.Strip(80), Block, new(1e-3 * Formed.PressureUnit) { PathTolerance = 0.02, Rise = 0.5 * Formed.Size, Friction = friction });
+        var formed =
+            MembraneForming.Form(Formed.Strip(80), Block,
+            new(1e-3 * Formed.PressureUnit) { PathTolerance = 0.02, Rise = 0.5 * Formed.Size, Friction = friction });
 
         static double Tension(double stretch) => stretch - Math.Pow(stretch, -3);
         var (low, high) = (0.25, 0.5);
@@ -101,9 +109,12 @@ public class FrictionTests
     [InlineData("buck", 1e4)]
     public void Round_corners_too_it_comes_to_rest_and_nowhere_through_the_tool(string what, double friction)
     {
-        ITool tool = what == "box" ? new Cavity(Formed.Size, 0.5 * Formed.Size) : new Frustum(Plans.Rectangle(new(0, 0), 48.5, 48.5, 10), 40, 5);
+        ITool tool = what == "box" ? new Cavity(Formed.Size, 0.5 * Formed.Size)
+            : new Frustum(Plans.Rectangle(new(0, 0), 48.5, 48.5, 10), 40, 5);
         var load = new FormingLoad(30 * Formed.PressureUnit) { Rise = what == "box" ? 0 : 40 };
-        var (slid, stuck) = (MembraneForming.Form(Formed.Quarter(16), tool, load with { Friction = friction }), MembraneForming.Form(Formed.Quarter(16), tool, load));
+        var (slid, stuck) =
+            (MembraneForming.Form(Formed.Quarter(16), tool, load with { Friction = friction }),
+            MembraneForming.Form(Formed.Quarter(16), tool, load));
 
         Assert.Equal(FormingOutcome.Converged, slid.Outcome);
         Assert.Equal(slid.PlasticVolumeBefore, slid.PlasticVolumeAfter, slid.PlasticVolumeBefore * 1e-9);
@@ -128,5 +139,6 @@ public class FrictionTests
     private static FormedSheet Form(string tool, double? friction) => MembraneForming.Form(
         Formed.Strip(80), ToolOf(tool), Slow with { Friction = friction, Rise = ToolOf(tool) is Block ? 0.5 * Formed.Size : 0 });
 
-    private static ITool ToolOf(string tool) => tool switch { "channel" => Channel, "trough" => Trough, "block" => Block, _ => OffNodes };
+    private static ITool ToolOf(string tool) =>
+        tool switch { "channel" => Channel, "trough" => Trough, "block" => Block, _ => OffNodes };
 }

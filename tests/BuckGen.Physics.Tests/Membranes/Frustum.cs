@@ -3,7 +3,9 @@ using BuckGen.Physics.Membranes;
 
 namespace BuckGen.Physics.Tests.Membranes;
 
-/// <summary>A male buck over a plan, with the draft of its walls all round, smooth or as a stack of upright layers, on a base at z = 0.</summary>
+/// <summary>
+/// A male buck over a plan, with the draft of its walls all round, smooth or as a stack of upright layers, on a base at z = 0.
+/// </summary>
 /// <param name="plan">Distance of a place from the outline at the top, mm, negative inside, nowhere steeper than 1.</param>
 /// <param name="height">Height of the buck, mm.</param>
 /// <param name="draft">Draft of the walls, degrees.</param>
@@ -14,7 +16,8 @@ internal sealed class Frustum(Func<Vec2, double> plan, double height, double dra
 
     public double SignedDistance(Vec3 point) => Math.Min(point.Z, Buck(plan(point.Plan), point.Z));
 
-    // None of the parts rises faster than 1 in any direction, so neither do the greatest and the least of them: a true lower bound.
+    // None of the parts rises faster than 1 in any direction, so neither do the greatest and the least of them: a true lower
+    // bound.
     private double Buck(double side, double z)
     {
         if (layer is not { } thick) return Corner((side - (height - z) * slope) * cos, z - height);

@@ -7,8 +7,8 @@ namespace BuckGen.Physics.Tests.Membranes;
 public class InflationTests
 {
     /// <summary>
-    /// The equations themselves, against a table of them in steps of a four-thousandth (computed for the project; the pressure peak of
-    /// the neo-Hookean disc at 1.8792 is passed at a height of 1.176).
+    /// The equations themselves, against a table of them in steps of a four-thousandth (computed for the project; the pressure
+    /// peak of the neo-Hookean disc at 1.8792 is passed at a height of 1.176).
     /// </summary>
     [Theory]
     [InlineData(0, 0.5, 0.9006, 0.7236)]
@@ -25,7 +25,9 @@ public class InflationTests
         Assert.Equal(thickness, disc.PoleThickness, 0.0002);
     }
 
-    /// <summary>Swept depths for heights of about 0.5, 1.0 and 1.5 radii; the last lie past the peak of the neo-Hookean pressure.</summary>
+    /// <summary>
+    /// Swept depths for heights of about 0.5, 1.0 and 1.5 radii; the last lie past the peak of the neo-Hookean pressure.
+    /// </summary>
     [Theory]
     [InlineData(0, 0.283)]
     [InlineData(0, 0.696)]
@@ -45,7 +47,9 @@ public class InflationTests
         Assert.Equal(depth, formed.SweptVolume / Formed.Size / (Math.PI * Formed.Size * Formed.Size), depth * 0.05);
     }
 
-    /// <summary>H. Hencky's membrane for Poisson's ratio 0.5: height over radius is 0.595·(p·a/(E·t0))^(1/3), E = 3·μ (from memory).</summary>
+    /// <summary>
+    /// H. Hencky's membrane for Poisson's ratio 0.5: height over radius is 0.595·(p·a/(E·t0))^(1/3), E = 3·μ (from memory).
+    /// </summary>
     [Fact]
     public void A_flat_dome_is_that_of_Hencky()
     {

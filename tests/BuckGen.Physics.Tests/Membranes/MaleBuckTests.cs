@@ -57,7 +57,9 @@ public class MaleBuckTests
     public void A_smooth_outline_of_chance_smooth_or_stepped(int seed, double? layer) =>
         AssertForms(Sheet(200, 200, 5), new Frustum(Plans.Blob(seed, 50), 36, Draft, layer), 36);
 
-    /// <summary>Twice the frame's half side and more, straight and sharp, once burst: web on web, and folds across the planes of symmetry.</summary>
+    /// <summary>
+    /// Twice the frame's half side and more, straight and sharp, once burst: web on web, and folds across the planes of symmetry.
+    /// </summary>
     [Theory]
     [InlineData(16, 3)]
     [InlineData(20, 1.5)]
@@ -112,7 +114,8 @@ public class MaleBuckTests
     }
 
     private static ClampedSheet Sheet(double width, double height, double cell) => ClampedSheet.FromMesh(
-        FrameMesh.CrissCross(new(-width / 2, -height / 2, width / 2, height / 2), cell), HyperelasticMaterial.NeoHookean(0.2), 1.5);
+        FrameMesh.CrissCross(new(-width / 2, -height / 2, width / 2, height / 2), cell), HyperelasticMaterial.NeoHookean(0.2),
+        1.5);
 
     private static FormedSheet AssertForms(ClampedSheet sheet, ITool tool, double rise)
     {

@@ -60,7 +60,8 @@ public class MeshTests
         var formed = MembraneForming.Form(sheet, new Cavity(half, 0.5 * half), new(30 * Formed.PressureUnit));
 
         Assert.Equal(FormingOutcome.Converged, formed.Outcome);
-        Assert.Equal(0.763, formed.ThicknessRatios().Where(p => p.Position.Plan.Length < 0.15 * half).Average(p => p.ThicknessRatio), 0.015);
+        Assert.Equal(0.763, formed.ThicknessRatios().Where(p => p.Position.Plan.Length < 0.15 * half)
+            .Average(p => p.ThicknessRatio), 0.015);
     }
 
     [Fact]
@@ -74,9 +75,11 @@ public class MeshTests
         Refused<ArgumentOutOfRangeException>("thickness of the sheet is 0 mm", () => Form(sheet with { Thickness = 0 }));
         Refused<ArgumentOutOfRangeException>("first constant of the material", () => Form(sheet with { Material = new(0) }));
         Refused<ArgumentOutOfRangeException>("pressure", () => MembraneForming.Form(sheet, new NoTool(), new(-1)));
-        Refused<ArgumentOutOfRangeException>("rise of the tool", () => MembraneForming.Form(sheet, new NoTool(), new(1000) { Rise = -1 }));
+        Refused<ArgumentOutOfRangeException>("rise of the tool", () =>
+            MembraneForming.Form(sheet, new NoTool(), new(1000) { Rise = -1 }));
         Refused<ArgumentException>("boundary conditions for", () => Form(sheet with { BoundaryConditions = [] }));
-        Refused<ArgumentException>("clamped nowhere", () => Form(sheet with { BoundaryConditions = [.. sheet.BoundaryConditions.Select(_ => BoundaryCondition.None)] }));
+        Refused<ArgumentException>("clamped nowhere", () =>
+            Form(sheet with { BoundaryConditions = [.. sheet.BoundaryConditions.Select(_ => BoundaryCondition.None)] }));
         Refused<ArgumentException>("it must be above 0", () => Form(sheet with { Mesh = new(sheet.Mesh.Nodes, [new(0, 4, 1)]) }));
         Refused<ArgumentOutOfRangeException>("size of a cell", () => FrameMesh.CrissCross(Frame, 1e-3));
     }
@@ -91,7 +94,9 @@ public class MeshTests
             var (a, b) = (mesh.Nodes[s.From], mesh.Nodes[s.To]);
             Assert.True((a.X == b.X && Math.Abs(a.X) == 150) || (a.Y == b.Y && Math.Abs(a.Y) == 100));
         });
-        Assert.Equal(2 * (Frame.Width + Frame.Height), mesh.BoundaryEdges().Sum(s => mesh.Nodes[s.From].DistanceTo(mesh.Nodes[s.To])), 1e-6);
-        Assert.Equal(1, mesh.Nodes.Length - (3 * mesh.Triangles.Length + mesh.BoundaryEdges().Length) / 2 + mesh.Triangles.Length);
+        Assert.Equal(2 * (Frame.Width + Frame.Height), mesh.BoundaryEdges()
+            .Sum(s => mesh.Nodes[s.From].DistanceTo(mesh.Nodes[s.To])), 1e-6);
+        Assert.Equal(1,
+            mesh.Nodes.Length - (3 * mesh.Triangles.Length + mesh.BoundaryEdges().Length) / 2 + mesh.Triangles.Length);
     }
 }

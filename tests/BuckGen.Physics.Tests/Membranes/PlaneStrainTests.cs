@@ -4,8 +4,9 @@ using Xunit;
 namespace BuckGen.Physics.Tests.Membranes;
 
 /// <summary>
-/// Long tools whose sheet sticks where it touches. The free sheet has one tension, so it is an arc of even thickness, and only geometry
-/// matters, for any material: while a length ds on each side comes to rest, the plastic of the free arc, t·L, loses 2·t·ds.
+/// Long tools whose sheet sticks where it touches. The free sheet has one tension, so it is an arc of even thickness, and only
+/// geometry matters, for any material: while a length ds on each side comes to rest, the plastic of the free arc, t·L, loses
+/// 2·t·ds.
 /// </summary>
 public class PlaneStrainTests
 {
@@ -17,7 +18,10 @@ public class PlaneStrainTests
 
     private static readonly FormingLoad Slow = new(Filling) { PathTolerance = 0.02 };
 
-    /// <summary>Upright walls: a half circle goes down, L = π·a: t = 2/π·exp(-2·z/(π·a)); then a quarter circle fills the corner, t ~ r^(4/π - 1).</summary>
+    /// <summary>
+    /// Upright walls: a half circle goes down, L = π·a: t = 2/π·exp(-2·z/(π·a)); then a quarter circle fills the corner, t ~
+    /// r^(4/π - 1).
+    /// </summary>
     [Theory]
     [InlineData(1.0)]
     [InlineData(1.5)]
@@ -32,7 +36,9 @@ public class PlaneStrainTests
             : z < depth - 0.1 ? last * Math.Pow(depth - z, 4 / Math.PI - 1) : null);
     }
 
-    /// <summary>Sloping walls at the angle b: the arc of half-angle b shrinks, t = sin b/b·(1 - s·cos b/a)^(tan b/b - 1).</summary>
+    /// <summary>
+    /// Sloping walls at the angle b: the arc of half-angle b shrinks, t = sin b/b·(1 - s·cos b/a)^(tan b/b - 1).
+    /// </summary>
     [Theory]
     [InlineData(45, 160, 0.005)]
     // The steeper, the more thins at the end, and the slower and finer the sheet must be to stay near rest.
@@ -40,14 +46,16 @@ public class PlaneStrainTests
     public void A_trough_with_sloping_walls(double degrees, int cells, double pathTolerance)
     {
         var slope = degrees * Math.PI / 180;
-        var formed = MembraneForming.Form(Formed.Strip(cells), new Pit(Formed.Size, slope, round: false), Slow with { PathTolerance = pathTolerance });
+        var load = Slow with { PathTolerance = pathTolerance };
+        var formed = MembraneForming.Form(Formed.Strip(cells), new Pit(Formed.Size, slope, round: false), load);
 
         AssertProfile(formed, (x, _) => x > NearTip ? Math.Sin(slope) / slope * Math.Pow(x, Math.Tan(slope) / slope - 1) : null);
     }
 
     /// <summary>
-    /// A block that rises first: the top keeps its thickness, the web has w/√(w² + H²); then the arc, tangent to the wall at the height y
-    /// and still clamped, rolls down: L = R·θ with R = (w² + y²)/(2·w), and on down to y = w; the last quarter circle fills the corner.
+    /// A block that rises first: the top keeps its thickness, the web has w/√(w² + H²); then the arc, tangent to the wall at the
+    /// height y and still clamped, rolls down: L = R·θ with R = (w² + y²)/(2·w), and on down to y = w; the last quarter circle
+    /// fills the corner.
     /// </summary>
     [Theory]
     [InlineData(0.5)]
@@ -55,14 +63,17 @@ public class PlaneStrainTests
     public void A_block_that_rises_through_the_frame(double height)
     {
         const double width = 0.5;
-        var formed = MembraneForming.Form(Formed.Strip(220), Block.Strip(0.5 * Formed.Size, height * Formed.Size), Slow with { Rise = height * Formed.Size, PathTolerance = 0.005 });
+        var formed =
+            MembraneForming.Form(Formed.Strip(220), Block.Strip(0.5 * Formed.Size, height * Formed.Size), Slow
+            with { Rise = height * Formed.Size, PathTolerance = 0.005 });
 
         var corner = OnWall(width, width, height);
         AssertProfile(formed, (x, z) => -z > 0.995 * height
             ? x < 0.45 ? 1 : null
             : x > 0.52 ? x > 0.5 + NearTip * width && z > -0.01 ? corner * Math.Pow((x - 0.5) / width, 4 / Math.PI - 1) : null
             : -z < NearTip * width ? null
-            : -z < width ? corner * Math.Pow(-z / width, 4 / Math.PI - 1) : -z < height - 0.05 ? OnWall(-z, width, height) : null);
+            : -z < width ? corner * Math.Pow(-z / width, 4 / Math.PI - 1) : -z < height - 0.05
+            ? OnWall(-z, width, height) : null);
     }
 
     private static double OnWall(double y, double width, double height)
@@ -79,7 +90,9 @@ public class PlaneStrainTests
         return width / Arc(y) * Math.Exp(-lost);
     }
 
-    /// <summary>Holds the triangles to an exact thickness, given x and depth z in half widths; null where it says nothing.</summary>
+    /// <summary>
+    /// Holds the triangles to an exact thickness, given x and depth z in half widths; null where it says nothing.
+    /// </summary>
     private static void AssertProfile(FormedSheet formed, Func<double, double, double?> exact)
     {
         var errors = formed.ThicknessRatios()

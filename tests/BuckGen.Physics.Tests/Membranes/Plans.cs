@@ -5,7 +5,9 @@ namespace BuckGen.Physics.Tests.Membranes;
 /// <summary>Outlines as signed distances in the plane, mm, negative inside.</summary>
 internal static class Plans
 {
-    /// <summary>A polygon of one or more loops, inside by the even-odd rule, grown by a radius: its convex corners become round.</summary>
+    /// <summary>
+    /// A polygon of one or more loops, inside by the even-odd rule, grown by a radius: its convex corners become round.
+    /// </summary>
     public static Func<Vec2, double> Polygon(double radius, params Vec2[][] loops) => p =>
     {
         var (inside, square) = (false, double.PositiveInfinity);
@@ -40,26 +42,33 @@ internal static class Plans
             'L' => Loop(-w, -h, w, -h, w, -h + bar, -w + bar, -h + bar, -w + bar, h, -w, h),
             'T' => Loop(-w, h - bar, -bar / 2, h - bar, -bar / 2, -h, bar / 2, -h, bar / 2, h - bar, w, h - bar, w, h, -w, h),
             'U' => Loop(-w, -h, w, -h, w, h, w - bar, h, w - bar, -h + bar, -w + bar, -h + bar, -w + bar, h, -w, h),
-            'O' => p => Math.Max(Rectangle(new(0, 0), w, h, Math.Max(radius, 1))(p), -Rectangle(new(0, 0), w - bar, h - bar, Math.Max(radius, 1))(p)),
+            'O' => p =>
+            Math.Max(Rectangle(new(0, 0), w, h, Math.Max(radius, 1))(p),
+            -Rectangle(new(0, 0), w - bar, h - bar, Math.Max(radius, 1))(p)),
             _ => throw new ArgumentOutOfRangeException(nameof(letter)),
         };
 
-        Func<Vec2, double> Loop(params double[] xy) => Polygon(radius, Inset([.. Enumerable.Range(0, xy.Length / 2).Select(i => new Vec2(xy[2 * i], xy[2 * i + 1]))], radius));
+        Func<Vec2, double> Loop(params double[] xy) =>
+            Polygon(radius,
+            Inset([.. Enumerable.Range(0, xy.Length / 2).Select(i => new Vec2(xy[2 * i], xy[2 * i + 1]))], radius));
     }
 
     /// <summary>A star of some points about the origin.</summary>
     public static Func<Vec2, double> Star(int points, double outer, double inner, double radius) => Polygon(radius,
-        [.. Enumerable.Range(0, 2 * points).Select(i => new Vec2(0, i % 2 == 0 ? outer - 2 * radius : inner - radius).Turned(Math.PI * i / points))]);
+        [.. Enumerable.Range(0, 2 * points)
+        .Select(i => new Vec2(0, i % 2 == 0 ? outer - 2 * radius : inner - radius).Turned(Math.PI * i / points))]);
 
     /// <summary>A smooth outline about the origin whose waves follow from a seed.</summary>
     public static Func<Vec2, double> Blob(int seed, double radius)
     {
         var random = new Random(seed);
-        (double Size, double Phase)[] waves = [.. Enumerable.Range(2, 5).Select(k => (0.35 / k * random.NextDouble(), 2 * Math.PI * random.NextDouble()))];
+        (double Size, double Phase)[] waves =
+            [.. Enumerable.Range(2, 5).Select(k => (0.35 / k * random.NextDouble(), 2 * Math.PI * random.NextDouble()))];
         return Polygon(0, [.. Enumerable.Range(0, 180).Select(i =>
         {
             var angle = 2 * Math.PI * i / 180;
-            return new Vec2(radius * (1 + waves.Select((w, k) => w.Size * Math.Cos((k + 2) * angle + w.Phase)).Sum()), 0).Turned(angle);
+            return new Vec2(radius * (1 + waves.Select((w, k) => w.Size * Math.Cos((k + 2) * angle + w.Phase)).Sum()), 0)
+                .Turned(angle);
         })]);
     }
 

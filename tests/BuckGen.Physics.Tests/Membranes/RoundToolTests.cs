@@ -5,8 +5,9 @@ using Xunit;
 namespace BuckGen.Physics.Tests.Membranes;
 
 /// <summary>
-/// Round tools. The tables were computed for the project with one-dimensional finite elements (600 to 800 along the meridian; 200, 400
-/// and 800 agree to 0.001), the cone also half in closed form; loaded to a pressure of 30·μ·t0/a, sheet sticking where it touches.
+/// Round tools. The tables were computed for the project with one-dimensional finite elements (600 to 800 along the meridian;
+/// 200, 400 and 800 agree to 0.001), the cone also half in closed form; loaded to a pressure of 30·μ·t0/a, sheet sticking where
+/// it touches.
 /// </summary>
 public class RoundToolTests
 {
@@ -28,12 +29,14 @@ public class RoundToolTests
         bool OnWall(Vec3 p) => p.Plan.Length > 0.98 * Formed.Size;
         AssertProfile(floor, FloorAt, at => formed.ThicknessRatioAt(OnFloor, p => p.Plan.Length / Formed.Size, at), 0.02);
         // The shallow cup's wall is read down to a fifth of the radius from the corner; a tenth from it the error is 2 to 3 %.
-        AssertProfile(wall, WallAt[..wall.Length], at => formed.ThicknessRatioAt(OnWall, p => -p.Z / (depth * Formed.Size), at), 0.02);
+        AssertProfile(wall, WallAt[..wall.Length], at => formed.ThicknessRatioAt(OnWall, p => -p.Z / (depth * Formed.Size), at),
+            0.02);
     }
 
     /// <summary>
-    /// The geometric element method takes the free cap for evenly thick: t = 0.75·(1 - s/L) at 60 degrees, too thin by an eighth near the
-    /// rim and too thick by nine tenths at seven tenths of the slope. The sheet is held to the hyperelastic table, not to it.
+    /// The geometric element method takes the free cap for evenly thick: t = 0.75·(1 - s/L) at 60 degrees, too thin by an eighth
+    /// near the rim and too thick by nine tenths at seven tenths of the slope. The sheet is held to the hyperelastic table, not
+    /// to it.
     /// </summary>
     [Fact]
     public void A_cone_of_60_degrees()
@@ -41,26 +44,33 @@ public class RoundToolTests
         var formed = MembraneForming.Form(Formed.Disc(40), new Pit(Formed.Size, Math.PI / 3, round: true), new(Full));
 
         double[] at = [0.2, 0.4, 0.6, 0.7];
-        AssertProfile([.6434, .4170, .1967, .1113], at, s => formed.ThicknessRatioAt(_ => true, p => 1 - p.Plan.Length / Formed.Size, s), 0.02);
+        AssertProfile([.6434, .4170, .1967, .1113], at, s =>
+            formed.ThicknessRatioAt(_ => true, p => 1 - p.Plan.Length / Formed.Size, s), 0.02);
     }
 
     [Fact]
     public void A_disc_that_rises_through_the_frame()
     {
-        var formed = MembraneForming.Form(Formed.Disc(48), Block.Disc(0.5 * Formed.Size, 0.5 * Formed.Size), new(Full) { Rise = 0.5 * Formed.Size, PathTolerance = 0.02 });
+        var formed =
+            MembraneForming.Form(Formed.Disc(48), Block.Disc(0.5 * Formed.Size, 0.5 * Formed.Size),
+            new(Full) { Rise = 0.5 * Formed.Size, PathTolerance = 0.02 });
 
         bool OnWall(Vec3 p) => p.Plan.Length < 0.51 * Formed.Size && p.Z < 0.49 * Formed.Size;
         bool OnBase(Vec3 p) => p.Z < 0.01 * Formed.Size;
-        AssertProfile([.542, .576, .592, .575], [0.1, 0.3, 0.5, 0.7], at => formed.ThicknessRatioAt(OnWall, p => 1 - p.Z / (0.5 * Formed.Size), at), 0.03);
-        AssertProfile([.586, .651, .694, .722], [0.3, 0.5, 0.7, 0.9], at => formed.ThicknessRatioAt(OnBase, p => p.Plan.Length / (0.5 * Formed.Size) - 1, at), 0.03);
-        Assert.All(formed.ThicknessRatios().Where(p => p.Position.Plan.Length < 0.45 * Formed.Size), p => Assert.Equal(1, p.ThicknessRatio, 1e-9));
+        AssertProfile([.542, .576, .592, .575], [0.1, 0.3, 0.5, 0.7], at =>
+            formed.ThicknessRatioAt(OnWall, p => 1 - p.Z / (0.5 * Formed.Size), at), 0.03);
+        AssertProfile([.586, .651, .694, .722], [0.3, 0.5, 0.7, 0.9], at =>
+            formed.ThicknessRatioAt(OnBase, p => p.Plan.Length / (0.5 * Formed.Size) - 1, at), 0.03);
+        Assert.All(formed.ThicknessRatios().Where(p => p.Position.Plan.Length < 0.45 * Formed.Size), p =>
+            Assert.Equal(1, p.ThicknessRatio, 1e-9));
     }
 
     /// <summary>Common practice, no source: a tall buck leaves the sheet thinnest just below its top edge.</summary>
     [Fact]
     public void A_tall_disc_is_thinnest_just_below_its_top_edge()
     {
-        var formed = MembraneForming.Form(Formed.Disc(32), Block.Disc(0.5 * Formed.Size, Formed.Size), new(Full) { Rise = Formed.Size });
+        var formed =
+            MembraneForming.Form(Formed.Disc(32), Block.Disc(0.5 * Formed.Size, Formed.Size), new(Full) { Rise = Formed.Size });
 
         var thinnest = formed.Thinnest(p => p.Z > 0.1 * Formed.Size)!.Value;
 
@@ -73,7 +83,8 @@ public class RoundToolTests
         double[] Profile(int rings)
         {
             var formed = MembraneForming.Form(Formed.Disc(rings), new Cup(Formed.Size, 0.5 * Formed.Size), new(Full));
-            return [.. FloorAt.Select(at => formed.ThicknessRatioAt(p => p.Z < -0.49 * Formed.Size, p => p.Plan.Length / Formed.Size, at))];
+            return [.. FloorAt.Select(at =>
+                formed.ThicknessRatioAt(p => p.Z < -0.49 * Formed.Size, p => p.Plan.Length / Formed.Size, at))];
         }
 
         var coarse = Profile(14);

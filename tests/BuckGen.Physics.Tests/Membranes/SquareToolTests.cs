@@ -8,26 +8,32 @@ public class SquareToolTests
 {
     private const double Full = 30 * Formed.PressureUnit;
 
-    /// <summary>Figures computed for the project by an explicit run of 32 768 triangles, stable to 0.001 from a quarter of that on.</summary>
+    /// <summary>
+    /// Figures computed for the project by an explicit run of 32 768 triangles, stable to 0.001 from a quarter of that on.
+    /// </summary>
     [Fact]
     public void A_square_box_half_as_deep_as_half_its_side()
     {
         var formed = MembraneForming.Form(Formed.Quarter(32), new Cavity(Formed.Size, 0.5 * Formed.Size), new(Full));
 
-        Assert.Equal(0.763, formed.ThicknessRatios().Where(p => p.Position.Plan.Length < 0.08 * Formed.Size).Average(p => p.ThicknessRatio), 0.005);
+        Assert.Equal(0.763, formed.ThicknessRatios().Where(p => p.Position.Plan.Length < 0.08 * Formed.Size)
+            .Average(p => p.ThicknessRatio), 0.005);
         bool OnFloor(Vec3 p) => p.Y < 0.06 * Formed.Size && p.Z < -0.49 * Formed.Size;
         bool OnWall(Vec3 p) => p.Y < 0.06 * Formed.Size && p.X > 0.98 * Formed.Size;
-        double[] floor = [.7425, .678, .602, .495], floorAt = [.216, .444, .611, .804], wall = [.662, .606, .538], wallAt = [.18, .37, .57];
-        Assert.All(floor, (t, i) => Assert.Equal(t, formed.ThicknessRatioAt(OnFloor, p => p.X / Formed.Size, floorAt[i]), t * 0.02));
-        Assert.All(wall, (t, i) => Assert.Equal(t, formed.ThicknessRatioAt(OnWall, p => -p.Z / (0.5 * Formed.Size), wallAt[i]), t * 0.02));
+        double[] floor = [.7425, .678, .602, .495], floorAt = [.216, .444, .611, .804], wall = [.662, .606, .538],
+            wallAt = [.18, .37, .57];
+        Assert.All(floor, (t, i) =>
+            Assert.Equal(t, formed.ThicknessRatioAt(OnFloor, p => p.X / Formed.Size, floorAt[i]), t * 0.02));
+        Assert.All(wall, (t, i) =>
+            Assert.Equal(t, formed.ThicknessRatioAt(OnWall, p => -p.Z / (0.5 * Formed.Size), wallAt[i]), t * 0.02));
         // Volume balance: 4 over 4 + 8·0.5 for a full box; the rounded edges that the pressure leaves make it a little more.
         Assert.InRange(formed.MeanThickness / formed.Sheet.Thickness, 0.5, 0.52);
         Assert.All(formed.FreeNodes, o => Assert.InRange(o.Gap, 0, 0.05 * Formed.Size));
     }
 
     /// <summary>
-    /// Upright edges make webs. The sheet must lie on the tool elsewhere, no triangle may be blown up or lie below the tool's surface by more
-    /// than its own chord across an edge.
+    /// Upright edges make webs. The sheet must lie on the tool elsewhere, no triangle may be blown up or lie below the tool's
+    /// surface by more than its own chord across an edge.
     /// </summary>
     [Theory]
     [InlineData(16, 0.5, 0)]
@@ -47,7 +53,8 @@ public class SquareToolTests
         Assert.All(formed.Nodes, p => Assert.InRange(p.Z, -1e-6 * Formed.Size, height * Formed.Size * (1 + 1e-9)));
         // A full wrapping has the area 4 + 4·H of the half-sides squared; webs add to it, bridged corners take away.
         Assert.Equal(1 / (1 + height), formed.MeanThickness / formed.Sheet.Thickness, 0.02);
-        Assert.All(formed.Sheet.Mesh.Triangles, t => Assert.True(tool.SignedDistance(formed.CentroidOf(t)) > -2 * Formed.Size / cells));
+        Assert.All(formed.Sheet.Mesh.Triangles, t =>
+            Assert.True(tool.SignedDistance(formed.CentroidOf(t)) > -2 * Formed.Size / cells));
     }
 
     [Fact]
@@ -97,7 +104,9 @@ public class SquareToolTests
     {
         // 80 mm deep, 100 mm square, a sheet of 0.5 mm; 3 mm off the sharp edges, where the mesh would decide.
         const double half = 50, depth = 80, clear = 3;
-        ClampedSheet Sheet(double size) => ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, size, size), size / 24), HyperelasticMaterial.NeoHookean(0.2), 0.5, [0], [0]);
+        ClampedSheet Sheet(double size) =>
+            ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, size, size), size / 24), HyperelasticMaterial.NeoHookean(0.2),
+            0.5, [0], [0]);
         const double pressure = 30 * 0.2 * 0.5 / half * 1e6;
 
         var into = MembraneForming.Form(Sheet(half), new Cavity(half, depth), new(pressure));
@@ -116,9 +125,12 @@ public class SquareToolTests
     {
         double Middle(double width, double depth)
         {
-            var sheet = ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, width, 100), 5), HyperelasticMaterial.NeoHookean(0.2), 1, [0], [0]);
+            var sheet =
+                ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, width, 100), 5), HyperelasticMaterial.NeoHookean(0.2), 1,
+                [0], [0]);
             var formed = MembraneForming.Form(sheet, new Trench(width, 100, depth), new(30 * 0.2 / width * 1e6));
-            return formed.Thickness.Zip(sheet.Mesh.Triangles).Where(t => formed.CentroidOf(t.Second).Plan.Length < 8).Average(t => t.First);
+            return formed.Thickness.Zip(sheet.Mesh.Triangles).Where(t => formed.CentroidOf(t.Second).Plan.Length < 8)
+                .Average(t => t.First);
         }
 
         var (shallow, deep, deeper, narrow) = (Middle(100, 30), Middle(100, 50), Middle(100, 80), Middle(60, 50));
@@ -128,11 +140,13 @@ public class SquareToolTests
 
     private sealed class Both(Block first, Block second, Vec3 one, Vec3 other) : ITool
     {
-        public double SignedDistance(Vec3 point) => Math.Min(first.SignedDistance(point - one), second.SignedDistance(point - other));
+        public double SignedDistance(Vec3 point) =>
+            Math.Min(first.SignedDistance(point - one), second.SignedDistance(point - other));
     }
 
     private sealed class Trench(double halfX, double halfY, double depth) : ITool
     {
-        public double SignedDistance(Vec3 point) => Math.Min(Math.Min(halfX - Math.Abs(point.X), halfY - Math.Abs(point.Y)), point.Z + depth);
+        public double SignedDistance(Vec3 point) =>
+            Math.Min(Math.Min(halfX - Math.Abs(point.X), halfY - Math.Abs(point.Y)), point.Z + depth);
     }
 }

@@ -10,9 +10,11 @@ public class StoppingTests
     public void Forming_stops_in_its_middle_when_told_to()
     {
         using var stop = new CancellationTokenSource();
-        var sheet = ClampedSheet.FromMesh(FrameMesh.CrissCross(new(-50, -50, 50, 50), 10), HyperelasticMaterial.NeoHookean(0.2), 1);
+        var sheet =
+            ClampedSheet.FromMesh(FrameMesh.CrissCross(new(-50, -50, 50, 50), 10), HyperelasticMaterial.NeoHookean(0.2), 1);
 
-        Assert.ThrowsAny<OperationCanceledException>(() => MembraneForming.Form(sheet, new StoppingTool(stop), new(90_000), stop.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() =>
+            MembraneForming.Form(sheet, new StoppingTool(stop), new(90_000), stop.Token));
     }
 
     /// <summary>Stops the forming as soon as it is asked for a distance.</summary>

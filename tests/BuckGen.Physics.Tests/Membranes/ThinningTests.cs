@@ -8,13 +8,15 @@ namespace BuckGen.Physics.Tests.Membranes;
 public class ThinningTests
 {
     /// <summary>
-    /// Volume balance of a worked example in J. L. Throne, Technology of Thermoforming (1996), from memory: a box of 150 × 100 × 60 mm from
-    /// 2 mm has a mean wall of 2·150·100/(150·100 + 2·60·(150 + 100)) = 0.67 mm.
+    /// Volume balance of a worked example in J. L. Throne, Technology of Thermoforming (1996), from memory: a box of 150 × 100 ×
+    /// 60 mm from 2 mm has a mean wall of 2·150·100/(150·100 + 2·60·(150 + 100)) = 0.67 mm.
     /// </summary>
     [Fact]
     public void A_box_from_the_book_has_its_mean_wall()
     {
-        var sheet = ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, 75, 50), 2.5), HyperelasticMaterial.NeoHookean(0.2), 2, [0], [0]);
+        var sheet =
+            ClampedSheet.FromMesh(FrameMesh.CrissCross(new(0, 0, 75, 50), 2.5), HyperelasticMaterial.NeoHookean(0.2), 2, [0],
+            [0]);
 
         var formed = MembraneForming.Form(sheet, new Box150(), new(60 * 0.2 * 2 / 60 * 1e6));
 
@@ -67,9 +69,11 @@ public class ThinningTests
     /// <summary>A block of 100 × 60 mm with 3 degrees of draft in a frame of 200 × 150 mm.</summary>
     private static FormedSheet OverBlock(double cell, double height, double pathTolerance)
     {
-        var sheet = ClampedSheet.FromMesh(FrameMesh.CrissCross(new(-100, -75, 100, 75), cell), HyperelasticMaterial.NeoHookean(0.2), 2);
+        var sheet =
+            ClampedSheet.FromMesh(FrameMesh.CrissCross(new(-100, -75, 100, 75), cell), HyperelasticMaterial.NeoHookean(0.2), 2);
         var formed = MembraneForming.Form(
-            sheet, new Frustum(Plans.Rectangle(new(0, 0), 50, 30, 6), height, 3), new(80_000) { Rise = height, PathTolerance = pathTolerance });
+            sheet, new Frustum(Plans.Rectangle(new(0, 0), 50, 30, 6), height, 3),
+            new(80_000) { Rise = height, PathTolerance = pathTolerance });
         Assert.Equal(FormingOutcome.Converged, formed.Outcome);
         return formed;
     }
@@ -78,11 +82,14 @@ public class ThinningTests
     private static double MiddleWall(FormedSheet formed)
     {
         var top = formed.Nodes.Max(p => p.Z);
-        return formed.ThicknessRatios().Where(p => Math.Abs(p.Position.Y) < 15 && Math.Abs(p.Position.X) < 54 && p.Position.Z > top / 4 && p.Position.Z < 0.75 * top).Average(p => p.ThicknessRatio) * 2;
+        return formed.ThicknessRatios()
+            .Where(p => Math.Abs(p.Position.Y) < 15 && Math.Abs(p.Position.X) < 54 && p.Position.Z > top / 4
+            && p.Position.Z < 0.75 * top).Average(p => p.ThicknessRatio) * 2;
     }
 
     private sealed class Box150 : ITool
     {
-        public double SignedDistance(Vec3 point) => Math.Min(Math.Min(75 - Math.Abs(point.X), 50 - Math.Abs(point.Y)), point.Z + 60);
+        public double SignedDistance(Vec3 point) =>
+            Math.Min(Math.Min(75 - Math.Abs(point.X), 50 - Math.Abs(point.Y)), point.Z + 60);
     }
 }

@@ -3,7 +3,9 @@ using BuckGen.Physics.Membranes;
 
 namespace BuckGen.Physics.Tests.Membranes;
 
-/// <summary>Looks whether a formed sheet passes through its tool, by points in its triangles and not by its nodes alone.</summary>
+/// <summary>
+/// Looks whether a formed sheet passes through its tool, by points in its triangles and not by its nodes alone.
+/// </summary>
 internal static class ToolPenetration
 {
     /// <summary>The deepest place of a triangle below the tool's surface, over its longest side; at most 0.</summary>
@@ -29,7 +31,8 @@ internal static class ToolPenetration
     }
 
     /// <summary>How deep the deepest node lies below the tool's surface, mm; at most 0.</summary>
-    public static double MaxNodePenetration(FormedSheet formed, ITool tool) => formed.Nodes.Min(p => Math.Min(0, tool.SignedDistance(p)));
+    public static double MaxNodePenetration(FormedSheet formed, ITool tool) =>
+        formed.Nodes.Min(p => Math.Min(0, tool.SignedDistance(p)));
 
     /// <summary>How many triangles lie on the tool, all three corners, with their lower side out.</summary>
     public static int InvertedCount(FormedSheet formed, ITool tool) => formed.Sheet.Mesh.Triangles.Count(t =>

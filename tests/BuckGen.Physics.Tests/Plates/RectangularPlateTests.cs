@@ -69,7 +69,8 @@ public class RectangularPlateTests
     [InlineData(2)]
     public void Both_as_solved_by_finite_differences(int ratio)
     {
-        var (tilting, clamped) = (FiniteDifferencePlate.Solve(ratio, clamped: false), FiniteDifferencePlate.Solve(ratio, clamped: true));
+        var (tilting, clamped) =
+            (FiniteDifferencePlate.Solve(ratio, clamped: false), FiniteDifferencePlate.Solve(ratio, clamped: true));
 
         Assert.Equal(tilting.Deflection, RectangularPlate.SimplySupported(ratio).Deflection, 2e-6);
         Assert.Equal(tilting.MiddleMoment, RectangularPlate.SimplySupported(ratio).Moment, 2e-5);

@@ -116,7 +116,8 @@ public class SupportTests
         {
             var ribs = SupportSpacing.MaxRibSpacing(job.Thickness, Mdf, job.Deflection);
             Assert.True(ContinuousStrip.ForBays(2).ResponseTo(ribs, job.Thickness, Mdf).Stress <= Mdf.AllowedStress * (1 + 1e-9));
-            Assert.True(ContinuousStrip.ForBays(3).ResponseTo(ribs, job.Thickness, Mdf).Deflection <= job.Deflection * (1 + 1e-9));
+            Assert.True(ContinuousStrip.ForBays(3)
+                .ResponseTo(ribs, job.Thickness, Mdf).Deflection <= job.Deflection * (1 + 1e-9));
 
             var feet = SupportSpacing.MaxFootSpacing(20, job.Thickness, Mdf, job.Deflection)!.Value;
             var (deflection, stress) = PadPlate.ForPads(20 / feet).ResponseTo(feet, job.Thickness, Mdf);

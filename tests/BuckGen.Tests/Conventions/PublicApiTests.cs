@@ -27,7 +27,7 @@ public class PublicApiTests
     [Theory]
     [MemberData(nameof(Libraries))]
     public void All_that_can_be_called_is_read_on_two_screens(Type one) =>
-        Assert.InRange(PublicApi.FromAssembly(one.Assembly).Calls.Split('\n').Length - 1, 0, TwoScreens);
+        Assert.InRange(PublicApi.FromAssembly(one.Assembly).Calls.Split('\n').Length - 1, 10, TwoScreens);
 
     private static void AssertApproved(Assembly assembly, string part, string face)
     {

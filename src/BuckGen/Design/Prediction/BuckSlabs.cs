@@ -3,12 +3,11 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Design.Prediction;
 
-/// <summary>The designed wood as slabs: plates and walls, with the steps of the layers or without.</summary>
+/// <summary>The designed wood as slabs: plates and walls, with or without the steps of the layers.</summary>
 internal static class BuckSlabs
 {
     /// <summary>
-    /// Farthest that the wall moves within a slab, mm; a mitred right angle may stand aside by a tenth of it, a sharper corner by
-    /// more.
+    /// Largest shift of the wall within a slab, mm. A mitred right angle may be off by a tenth of it, a sharper corner by more.
     /// </summary>
     private const double MaxWallShift = 1;
 
@@ -18,16 +17,19 @@ internal static class BuckSlabs
     /// <param name="stepped">True for the layers with their steps, false for the wall after sanding or filling.</param>
     public static IEnumerable<WoodSlab> FromLayers(StackedSolid solid, IReadOnlyList<Layer> layers, bool stepped)
     {
-        foreach (var layer in layers.Where(l => stepped || l.Role != LayerRole.Wall)) yield return new(layer.Bottom, layer.Top, layer.Region, layer.Region);
+        foreach (var layer in layers.Where(l => stepped || l.Role != LayerRole.Wall))
+            yield return new(layer.Bottom, layer.Top, layer.Region, layer.Region);
         if (stepped) yield break;
         var shape = solid.Shape;
-        double[] heights = [.. shape.CloseHeights([.. layers.Where(l => l.Role == LayerRole.Wall).Select(l => l.Bottom).Append(shape.Face)])];
+        double[] heights =
+            [.. shape.CloseHeights([.. layers.Where(l => l.Role == LayerRole.Wall).Select(l => l.Bottom).Append(shape.Face)])];
         var plans = Array.ConvertAll(heights, solid.At);
         for (int lower = 0, upper = 1; upper < heights.Length; upper++)
         {
             var isLast = upper + 1 == heights.Length;
-            var wallShift = Math.Abs(shape.OffsetAt(isLast ? heights[upper] : heights[upper + 1]) - shape.OffsetAt(heights[lower]));
-            // Where pieces come and go the outlines follow each other closely.
+            var wallShift =
+                Math.Abs(shape.OffsetAt(isLast ? heights[upper] : heights[upper + 1]) - shape.OffsetAt(heights[lower]));
+            // Slabs are thin at heights where pieces of the plan appear or vanish.
             var canExtend = !isLast && wallShift <= MaxWallShift && Count(plans[upper + 1]) == Count(plans[lower]);
             if (canExtend) continue;
             yield return new(heights[lower], heights[upper], plans[lower], plans[upper]);

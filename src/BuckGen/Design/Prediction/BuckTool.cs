@@ -3,11 +3,11 @@ using BuckGen.Physics.Membranes;
 
 namespace BuckGen.Design.Prediction;
 
-/// <summary>The wood that the sheet meets, with its plates, on the former's table.</summary>
+/// <summary>The buck with its plates on the table of the former, as the tool of the simulation.</summary>
 /// <remarks>
-/// Wood shrinks upward, so every slab can be taken down to the table, and the whole is the union of such pillars: a point
-/// beside a slab is nearest to that one or to a lower one. Between the two outlines of a drafted slab the distance in the plan is
-/// interpolated, which is exact on straight and on rounded walls; the slope of the wall makes it a distance in space.
+/// Wood becomes narrower upward, so every slab can be extended down to the table, and the buck is the union of such pillars: a
+/// point beside a slab is nearest to that slab or to a lower one. Between the two outlines of a drafted slab the distance in plan
+/// is interpolated, which is exact on straight and on rounded walls; the slope of the wall turns it into a distance in space.
 /// </remarks>
 internal sealed class BuckTool : ITool
 {
@@ -16,22 +16,24 @@ internal sealed class BuckTool : ITool
 
     /// <param name="slabs">The slabs, lowest first, each on the one before; heights are measured from the table.</param>
     /// <param name="frameHeight">Height of the clamp frame above the table at the end, mm.</param>
-    /// <param name="around">Where the sheet is.</param>
+    /// <param name="around">The area of the sheet.</param>
     public BuckTool(IEnumerable<WoodSlab> slabs, double frameHeight, Bounds around)
     {
         this.frameHeight = frameHeight;
         var known = new Dictionary<Region, PlanDistance>(ReferenceEqualityComparer.Instance);
         pillars = [.. slabs.Where(s => !s.Upper.IsEmpty && !s.Lower.IsEmpty).Select(s => Pillar.FromSlab(s, DistanceOf))];
 
-        PlanDistance DistanceOf(Region region) => known.TryGetValue(region, out var made) ? made : known[region] = new(region, around);
+        PlanDistance DistanceOf(Region region) => known.TryGetValue(region, out var made)
+            ? made
+            : known[region] = new(region, around);
     }
 
     /// <inheritdoc/>
     public double SignedDistance(Vec3 point) => UnionDistance(point, p => p.MinCosine);
 
     /// <summary>
-    /// Distance beside plain walls, mm: exact there, where <see cref="SignedDistance(Vec3)"/> keeps to the worst corner of a slab; at
-    /// sharp corners it may be too much.
+    /// Distance beside plain walls, mm: exact there, where <see cref="SignedDistance(Vec3)"/> uses the worst corner of a slab; at
+    /// sharp corners it may be too large.
     /// </summary>
     public double DistanceFromWalls(Vec3 point) => UnionDistance(point, p => p.MaxCosine);
 
@@ -53,24 +55,27 @@ internal sealed class BuckTool : ITool
     }
 
     /// <summary>
-    /// A slab with the distances in its two plans, and the cosines of the draft where it is greatest and where it is least.
+    /// A slab with the distances in its two plans, and the cosines of its draft at the place where the draft is largest and where
+    /// it is smallest.
     /// </summary>
-    private sealed record Pillar(double Bottom, double Top, PlanDistance Lower, PlanDistance Upper, double MinCosine, double MaxCosine)
+    private sealed record Pillar(
+        double Bottom, double Top, PlanDistance Lower, PlanDistance Upper, double MinCosine, double MaxCosine)
     {
         public static Pillar FromSlab(WoodSlab slab, Func<Region, PlanDistance> distanceOf)
         {
             var (lower, upper) = (distanceOf(slab.Lower), distanceOf(slab.Upper));
             if (lower == upper) return new(slab.Bottom, slab.Top, lower, upper, 1, 1);
-            // A sharp corner moves farther than the wall; no point of the lower edge lies farther from the upper one than the
-            // worst of its own points.
+            // A sharp corner shifts farther than the wall. No point of the lower edge is farther from the upper one than the
+            // worst of its ends and middles.
             var farthest = slab.Lower.Segments.Max(s => Math.Max(upper.At(s.Start), upper.At(s.PointAt(0.5))));
             var nearest = slab.Lower.Segments.Min(s => Math.Max(0, upper.At(s.PointAt(0.5))));
             return new(slab.Bottom, slab.Top, lower, upper, CosineOf(farthest), CosineOf(nearest));
 
-            double CosineOf(double move) => (slab.Top - slab.Bottom) / Math.Sqrt(move * move + (slab.Top - slab.Bottom) * (slab.Top - slab.Bottom));
+            double CosineOf(double move) =>
+                (slab.Top - slab.Bottom) / Math.Sqrt(move * move + (slab.Top - slab.Bottom) * (slab.Top - slab.Bottom));
         }
 
-        /// <summary>Distance in the plan of a point between bottom and top.</summary>
+        /// <summary>Distance in plan of a point between bottom and top.</summary>
         public double SideDistance(Vec2 place, double height)
         {
             var low = Lower.At(place);
@@ -88,7 +93,7 @@ internal sealed class BuckTool : ITool
     }
 }
 
-/// <summary>Wood between two heights, with straight or sloping walls.</summary>
+/// <summary>Wood between two heights, with vertical or sloping walls.</summary>
 /// <param name="Bottom">Height of its lower face above the table, mm.</param>
 /// <param name="Top">Height of its upper face above the table, mm.</param>
 /// <param name="Lower">The lower face.</param>

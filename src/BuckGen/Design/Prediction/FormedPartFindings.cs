@@ -4,27 +4,45 @@ using BuckGen.Findings;
 
 namespace BuckGen.Design.Prediction;
 
-/// <summary>The findings of the predicted part: thin spots, webs, places the sheet does not reach.</summary>
+/// <summary>The findings about the predicted part: thin spots, webs, places that the sheet does not reach.</summary>
 internal static class FormedPartFindings
 {
     private const string Source = "simulated stretching of the sheet over the designed buck";
 
-    /// <summary>Why nothing can be predicted; null when it can.</summary>
-    public static Finding? WhyNotPredicted(BuckSpec spec, Blank? blank) =>
-        blank is null ? NotPredicted("The wall of the part is not predicted, because nothing is left of the plane in which the sheet is clamped.", "Use less draft or a lower buck.")
-        : spec.Draft < 0 ? NotPredicted("The wall of the part is not predicted, because the walls of the buck lean over and lock the part.", "Give the walls draft.") with { Value = spec.Draft, Limit = 0 }
-        : blank.Gap < PartForming.MinClearance ? NotPredicted("The wall of the part is not predicted, because the part does not fit into the frame.", "Use a larger frame or a smaller part.") with { Value = blank.Gap, Limit = PartForming.MinClearance }
-        : null;
+    /// <summary>Why the wall cannot be predicted; null when it can.</summary>
+    public static Finding? WhyNotPredicted(BuckSpec spec, Blank? blank)
+    {
+        if (blank is null)
+            return NotPredicted("nothing is left of the plane in which the sheet is clamped", "Use less draft or a lower buck.");
+        if (spec.Draft < 0)
+        {
+            return NotPredicted("the walls of the buck lean over and lock the part", "Give the walls draft.")
+                with { Value = spec.Draft, Limit = 0 };
+        }
+        return blank.Gap < PartForming.MinClearance
+            ? NotPredicted("the part does not fit into the frame", "Use a larger frame or a smaller part.")
+                with { Value = blank.Gap, Limit = PartForming.MinClearance }
+            : null;
+    }
 
-    private static Finding NotPredicted(string message, string remedy) => new("wall-not-predicted", Severity.Note, message, remedy) { Source = Source };
+    private static Finding NotPredicted(string reason, string remedy) =>
+        new("wall-not-predicted", Severity.Note, $"The wall of the part is not predicted, because {reason}.",
+            remedy) { Source = Source };
 
     public static IEnumerable<Finding> Find(FormedPart part, BuckSpec spec)
     {
         if (!part.IsConverged)
         {
             yield return new("forming-unsure", Severity.Warning,
-                part.BurstAt is null ? "The prediction of the wall did not converge." : "The prediction of the wall failed here: the sheet folds or tears, or the shape is too fine for the triangles.",
-                "Do not use the predicted wall. Try detail = \"fine\" in [forming], more draft, rounder corners or more room between parts.") { Place = part.BurstAt, Source = Source };
+                part.BurstAt is null
+                    ? "The prediction of the wall did not converge."
+                    : "The prediction of the wall failed here: the sheet folds or tears, or the shape is too fine for the "
+                        + "triangles.",
+                "Do not use the predicted wall. Try detail = \"fine\" in [forming], more draft, rounder corners or more "
+                + "room between parts.")
+            {
+                Place = part.BurstAt, Source = Source,
+            };
             yield break;
         }
 
@@ -32,7 +50,10 @@ internal static class FormedPartFindings
             if (finding is not null) yield return finding;
         foreach (var web in part.Webs)
             yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
-                "Give the parts more room or more draft, or make a block that the sheet meets first beside the web.") { Place = web, Source = Source };
+                "Give the parts more room or more draft, or make a block that the sheet meets first beside the web.")
+            {
+                Place = web, Source = Source,
+            };
         foreach (var place in part.Bridged)
             yield return new("sheet-bridges", Severity.Warning,
                 FormattableString.Invariant($"The sheet does not reach the buck here: it stands {place.Gap:0.#} mm off."),
@@ -43,29 +64,42 @@ internal static class FormedPartFindings
     }
 
     private static Finding? Unjudged(FormedPart part) => part.Thinnest is null
-        ? new("wall-not-judged", Severity.Note, FormattableString.Invariant($"The thinnest wall is not known: no place of the part takes a ball of {part.BallRadius:0.#} mm radius."),
-            "Try detail = \"fine\" in [forming], which uses a smaller ball, or set a smaller corner-ball.") { Value = part.BallRadius, Source = Source }
+        ? new("wall-not-judged", Severity.Note,
+            "The thinnest wall is not known: no place of the part takes a ball of "
+                + FormattableString.Invariant($"{part.BallRadius:0.#} mm radius."),
+            "Try detail = \"fine\" in [forming], which uses a smaller ball, or set a smaller corner-ball.")
+        {
+            Value = part.BallRadius, Source = Source,
+        }
         : null;
 
     private static Finding? Plug(BuckSpec spec) => spec is { Kind: BuckKind.Female, Former.PlugGap: { } gap }
-        ? new("plug-not-predicted", Severity.Note, "The wall is predicted without the plug: with it the floor keeps more of the sheet and the walls are thicker near it.",
+        ? new("plug-not-predicted", Severity.Note,
+            "The wall is predicted without the plug: with it the floor keeps more of the sheet and the walls are thicker "
+                + "near it.",
             "Use the wall with a plug that the blank gives, and measure a first part.") { Value = gap, Source = Source }
         : null;
 
     /// <summary>Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well.</summary>
-    private static Finding? Thin(FormedPart part, BuckSpec spec) => part.ThinnestOfSheet is { } thin && part.Gauge / thin.Thickness > spec.Checks.MaxThinning
+    private static Finding? Thin(FormedPart part, BuckSpec spec) => part.ThinnestOfSheet is { } thin
+            && part.Gauge / thin.Thickness is var thinning && thinning > spec.Checks.MaxThinning
         ? new("thin-spot", Severity.Warning,
-            FormattableString.Invariant($"The sheet thins to {thin.Thickness:0.##} mm here, 1/{part.Gauge / thin.Thickness:0.#} of the gauge, and may tear."),
+            FormattableString.Invariant(
+                $"The sheet thins to {thin.Thickness:0.##} mm here, 1/{thinning:0.#} of the gauge, and may tear."),
             "Use more draft, rounder corners, a shallower shape, a larger frame round a male buck, or a thicker sheet.")
         {
-            Place = thin.Place, Height = thin.Height, Value = part.Gauge / thin.Thickness, Limit = spec.Checks.MaxThinning, Source = Source + "; the limit is common practice, no source",
+            Place = thin.Place, Height = thin.Height, Value = thinning, Limit = spec.Checks.MaxThinning,
+            Source = Source + "; the limit is common practice, no source",
         }
         : null;
 
-    private static Finding? Film(FormedPart part, BuckSpec spec) => part.Thinnest is { } thin && spec.Sheet?.MinWall is { } wanted && thin.Thickness < wanted
+    private static Finding? Film(FormedPart part, BuckSpec spec) => part.Thinnest is { } thin
+            && spec.Sheet?.MinWall is { } wanted && thin.Thickness < wanted
         ? new("wall-too-thin", Severity.Warning,
             FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.###} mm; {wanted:0.###} mm is wanted."),
-            part.RequiredGauge is { } gauge ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.") : "Use a thicker sheet, more draft or rounder corners.")
+            part.RequiredGauge is { } gauge
+                ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.")
+                : "Use a thicker sheet, more draft or rounder corners.")
         {
             Place = thin.Place, Height = thin.Height, Value = thin.Thickness, Limit = wanted, Source = Source,
         }

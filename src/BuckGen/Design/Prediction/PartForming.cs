@@ -7,23 +7,23 @@ using BuckGen.Physics.Membranes;
 namespace BuckGen.Design.Prediction;
 
 /// <summary>
-/// Forms the sheet over a designed buck: the frame goes down over it, or it rises through the frame, and then the air is drawn
-/// out below.
+/// Simulates the forming of the sheet over a designed buck: the frame is lowered over it, or it rises through the frame; then the
+/// air is drawn out below.
 /// </summary>
 internal sealed class PartForming
 {
     /// <summary>
-    /// Steps after which the simulation stops: a sheet that sticks is at rest after one to five thousand, one that slides creeps
+    /// Step limits, without and with friction. A sheet that sticks converges in one to five thousand steps; a sliding one creeps
     /// for many more.
     /// </summary>
     private const int MaxSteps = 20_000, MaxFrictionSteps = 200_000;
 
     private const int CoarseTriangles = 1_800, QuickTriangles = 7_000, FineTriangles = 50_000;
 
-    /// <summary>Room between plate and frame with which the plate goes through, mm.</summary>
+    /// <summary>Smallest gap between a plate and the frame with which the plate passes through the frame, mm.</summary>
     internal const double MinClearance = 0.5;
 
-    /// <summary>Relative error allowed for the wall when the gauge is searched, and the number of tries.</summary>
+    /// <summary>Relative error of the wall allowed in the search of the gauge, and the number of tries.</summary>
     private const double GaugeTolerance = 0.01;
     private const int MaxGaugeTries = 2;
 
@@ -42,8 +42,9 @@ internal sealed class PartForming
         var half = new Vec2(blank.Opening.Width / 2, blank.Opening.Height / 2);
         opening = Bounds.FromCorners(middle - half, middle + half);
         WoodSlab[] slabs = [.. BuckSlabs.FromLayers(wood.Solid, wood.Layers, forming.Stepped)];
-        // What is too large to pass the frame is what the frame comes to stand on.
-        frameHeight = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(MinClearance))).Select(s => s.Top).DefaultIfEmpty(0).Max();
+        // The frame rests on the highest slab that is too large to pass through it.
+        frameHeight = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(MinClearance)))
+            .Select(s => s.Top).DefaultIfEmpty(0).Max();
         rise = Math.Max(0, slabs.Max(s => s.Top) - frameHeight);
         tool = new(slabs, frameHeight, opening);
         (footprint, part) = (new(wood.Footprint, opening), wood.Footprint.Bounds);
@@ -59,11 +60,16 @@ internal sealed class PartForming
         var (best, coarser) = forming.Detail == FormingDetail.Quick
             ? (quick, Form(CoarseTriangles, gauge, cancellation))
             : (Form(FineTriangles, gauge, cancellation), quick);
-        return best.Part with { MeshSensitivity = ThicknessChange(best, coarser, coarser.BallRadius), RequiredGauge = RequiredGauge(best, quick, cancellation) };
+        return best.Part with
+        {
+            MeshSensitivity = ThicknessChange(best, coarser, coarser.BallRadius),
+            RequiredGauge = RequiredGauge(best, quick, cancellation),
+        };
     }
 
     private static double? ThicknessChange(PartPostprocessor best, PartPostprocessor coarser, double ball) =>
-        best.IsConverged && coarser.IsConverged && best.Thinnest(ball) is { } fine && coarser.Thinnest(ball) is { } coarse ? fine.Thickness / coarse.Thickness - 1 : null;
+        best.IsConverged && coarser.IsConverged && best.Thinnest(ball) is { } fine && coarser.Thinnest(ball) is { } coarse
+            ? fine.Thickness / coarse.Thickness - 1 : null;
 
     private PartPostprocessor Form(int maxTriangles, double gauge, CancellationToken cancellation)
     {
@@ -80,8 +86,8 @@ internal sealed class PartForming
     }
 
     /// <summary>
-    /// By forming gauges nearer and nearer: a thicker sheet fills corners less, so the wall is not proportional to the gauge. It
-    /// uses the quick net and assumes that the ratio of its wall to that of the best net stays the same; rounded up to
+    /// Searches the gauge by repeated simulation: a thicker sheet fills corners less, so the wall is not proportional to the
+    /// gauge. It uses the quick mesh and assumes that the ratio of its wall to that of the best mesh is constant; rounded up to
     /// hundredths.
     /// </summary>
     private double? RequiredGauge(PartPostprocessor best, PartPostprocessor quick, CancellationToken cancellation)
@@ -101,7 +107,7 @@ internal sealed class PartForming
     }
 }
 
-/// <summary>The wood that is formed over.</summary>
+/// <summary>The wood over which the sheet is formed.</summary>
 /// <param name="Solid">The drafted wall.</param>
 /// <param name="Layers">The layers as they are cut.</param>
 /// <param name="Footprint">Where the part meets its flange.</param>

@@ -4,31 +4,30 @@ using BuckGen.Physics.Membranes;
 
 namespace BuckGen.Design.Prediction;
 
-/// <summary>Computes from a formed sheet what its maker wants to know.</summary>
+/// <summary>Postprocessing: computes the results for the part from a formed sheet.</summary>
 internal sealed class PartPostprocessor
 {
     /// <summary>
-    /// Share of the ball's radius that must lie free, so that a ball on a plain wall counts despite rounding and draft.
+    /// Share of the radius of the ball that must be free, so that a ball on a plain wall counts despite rounding and draft.
     /// </summary>
     private const double MinFreeShare = 0.9;
 
-    /// <summary>Triangles that a ball must span, so that its place is resolved.</summary>
+    /// <summary>Number of triangles that a ball must span, so that its place is resolved.</summary>
     private const double MinTrianglesInBall = 2;
 
     /// <summary>
-    /// Least distance at which the sheet counts as standing off, mm, if it is no less than the gauge: less is the rounding of
-    /// every corner.
+    /// Smallest gap that counts as bridging, mm, and at least the gauge: smaller gaps are the rounding of every corner.
     /// </summary>
     private const double MinBridgeGap = 1;
 
-    /// <summary>Height, in gauges, from which a fold is a web; lower ones are the wrinkles of tight corners.</summary>
+    /// <summary>Height, in gauges, from which on a fold is a web; lower ones are the wrinkles of tight corners.</summary>
     private const double MinWebHeight = 2;
 
-    /// <summary>Places nearer to each other than this count as one, mm; at most this many are reported.</summary>
+    /// <summary>Places closer together than this count as one, mm; and the largest number of places.</summary>
     private const double MinSpacing = 15;
     private const int MaxPlaces = 12;
 
-    /// <summary>How far outside the footprint the part still counts, mm: upright walls stand on its edge.</summary>
+    /// <summary>How far outside the footprint a point still counts as part, mm: upright walls stand on its edge.</summary>
     private const double EdgeTolerance = 0.05;
 
     private readonly FormedSheet formed;
@@ -41,7 +40,8 @@ internal sealed class PartPostprocessor
     private readonly double[] volumes, areas;
 
     public PartPostprocessor(
-        FormedSheet formed, BuckTool tool, PlanDistance footprint, Bounds partBounds, double frameHeight, FormingSpec spec, double minEdgeLength)
+        FormedSheet formed, BuckTool tool, PlanDistance footprint, Bounds partBounds, double frameHeight, FormingSpec spec,
+        double minEdgeLength)
     {
         (this.formed, this.tool, this.footprint, this.partBounds) = (formed, tool, footprint, partBounds);
         (this.frameHeight, this.spec, MinEdgeLength) = (frameHeight, spec, minEdgeLength);
@@ -59,32 +59,37 @@ internal sealed class PartPostprocessor
         }
     }
 
-    /// <summary>Sides of the smallest triangles, mm.</summary>
+    /// <summary>Edge length of the smallest triangles, mm.</summary>
     public double MinEdgeLength { get; }
 
     /// <summary>
-    /// Radius of the ball by which the thinnest place is found: the wanted one, if the triangles are small enough to resolve it,
-    /// mm.
+    /// Radius of the ball by which the thinnest place is found, mm: the wanted one, if the triangles are small enough to resolve
+    /// it.
     /// </summary>
     public double BallRadius => Math.Max(spec.CornerBall, MinTrianglesInBall * MinEdgeLength);
 
-    /// <summary>Whether the sheet came to rest.</summary>
+    /// <summary>Whether the simulation converged.</summary>
     public bool IsConverged => formed.Outcome == FormingOutcome.Converged;
 
     /// <summary>The thinnest place of the part that a ball can touch; null when there is none.</summary>
     /// <param name="ball">The ball's radius, mm.</param>
-    public ThinnestPlace? Thinnest(double ball) => Thinnest(Enumerable.Range(0, formed.Nodes.Length).Where(i => IsOnPart(formed.Nodes[i])), ball);
+    public ThinnestPlace? Thinnest(double ball) =>
+        Thinnest(Enumerable.Range(0, formed.Nodes.Length).Where(i => IsOnPart(formed.Nodes[i])), ball);
 
-    /// <summary>The part.</summary>
+    /// <summary>The results.</summary>
     public FormedPart Part
     {
         get
         {
             var part = new FormedPart
             {
-                Spec = spec, Gauge = formed.Sheet.Thickness, FrameHeight = frameHeight, BallRadius = BallRadius, MinEdgeLength = MinEdgeLength, IsConverged = IsConverged,
-                Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, MeanThickness = 0, MeanThicknessOfSheet = 0, VolumeError = 0, Bridged = [], Webs = [],
-                BurstAt = formed.Outcome == FormingOutcome.Burst && formed.BurstPosition.Plan is { IsFinite: true } place ? place : null,
+                Spec = spec, Gauge = formed.Sheet.Thickness, FrameHeight = frameHeight, BallRadius = BallRadius,
+                MinEdgeLength = MinEdgeLength, IsConverged = IsConverged,
+                Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, MeanThickness = 0, MeanThicknessOfSheet = 0,
+                VolumeError = 0, Bridged = [], Webs = [],
+                BurstAt = formed.Outcome == FormingOutcome.Burst && formed.BurstPosition.Plan is { IsFinite: true } place
+                    ? place
+                    : null,
             };
             return IsConverged ? WithResults(part) : part;
         }
@@ -94,15 +99,18 @@ internal sealed class PartPostprocessor
     {
         return part with
         {
-            Points = [.. formed.Nodes.Select((n, i) => new FormedPoint(n.X, n.Y, n.Z + frameHeight, volumes[i] / areas[i], formed.ContactOrder[i]))],
-            Triangles = [.. formed.Sheet.Mesh.Triangles.Select((t, i) => new FormedTriangle(t.A, t.B, t.C, formed.Thickness[i], formed.Stretches[i].Max))],
+            Points = [.. formed.Nodes.Select((n, i) =>
+                new FormedPoint(n.X, n.Y, n.Z + frameHeight, volumes[i] / areas[i], formed.ContactOrder[i]))],
+            Triangles = [.. formed.Sheet.Mesh.Triangles.Select((t, i) =>
+                new FormedTriangle(t.A, t.B, t.C, formed.Thickness[i], formed.Stretches[i].Max))],
             Thinnest = Thinnest(BallRadius),
             ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), BallRadius),
             MeanThickness = MeanThickness(),
             MeanThicknessOfSheet = formed.MeanThickness,
             VolumeError = formed.PlasticVolumeAfter / formed.PlasticVolumeBefore - 1,
             Bridged = BridgedPlaces(),
-            Webs = [.. Separated(formed.WebNodes.Select(i => formed.Nodes[i]).Where(n => tool.SignedDistance(n) > MinWebHeight * formed.Sheet.Thickness)).Select(n => n.Plan)],
+            Webs = [.. Separated(formed.WebNodes.Select(i => formed.Nodes[i])
+                .Where(n => tool.SignedDistance(n) > MinWebHeight * formed.Sheet.Thickness)).Select(n => n.Plan)],
         };
     }
 
@@ -134,19 +142,22 @@ internal sealed class PartPostprocessor
     private bool AdmitsBall(int node, double ball)
     {
         var length = areaVectors[node].Length;
-        return length > 0 && tool.DistanceFromWalls(formed.Nodes[node] + areaVectors[node] * (ball / length)) >= MinFreeShare * ball;
+        return length > 0
+            && tool.DistanceFromWalls(formed.Nodes[node] + areaVectors[node] * (ball / length)) >= MinFreeShare * ball;
     }
 
     private ImmutableArray<BridgedPlace> BridgedPlaces()
     {
         var minGap = Math.Max(MinBridgeGap, formed.Sheet.Thickness);
-        // Counters and gaps between pieces of a male buck lie outside its footprint, but among it.
-        var freeNodes = formed.Nodes.Where((n, i) => formed.ContactOrder[i] < 0 && partBounds.Contains(n.Plan)).Select(n => (Place: n, Distance: tool.DistanceFromWalls(n)))
+        // Counters and gaps between pieces of a male buck lie outside its footprint but inside its bounds.
+        var freeNodes = formed.Nodes.Where((n, i) => formed.ContactOrder[i] < 0 && partBounds.Contains(n.Plan))
+            .Select(n => (Place: n, Distance: tool.DistanceFromWalls(n)))
             .Where(o => o.Distance > minGap).OrderByDescending(o => o.Distance);
-        return [.. Separated(freeNodes.Select(o => o.Place)).Select(n => new BridgedPlace(n.Plan, n.Z + frameHeight, tool.DistanceFromWalls(n)))];
+        return [.. Separated(freeNodes.Select(o => o.Place))
+            .Select(n => new BridgedPlace(n.Plan, n.Z + frameHeight, tool.DistanceFromWalls(n)))];
     }
 
-    /// <summary>The first of each group of near places.</summary>
+    /// <summary>The first of each group of close places.</summary>
     private static List<Vec3> Separated(IEnumerable<Vec3> places)
     {
         var kept = new List<Vec3>();

@@ -3,14 +3,14 @@ using System.Collections.Immutable;
 namespace BuckGen.Design.Prediction;
 
 /// <summary>
-/// The formed sheet cut through along a line y = const of the plan: lines in the upright plane, from left to right as far as they
-/// go.
+/// Section through the formed sheet in a plane y = const: polylines in the upright plane, from left to right where they do not
+/// close.
 /// </summary>
 internal static class SheetSection
 {
-    /// <summary>The lines, the longest first.</summary>
+    /// <summary>The polylines, the longest first.</summary>
     /// <param name="part">The part.</param>
-    /// <param name="y">Where it is cut, mm.</param>
+    /// <param name="y">Position of the plane, mm.</param>
     public static ImmutableArray<ImmutableArray<SectionPoint>> AtY(FormedPart part, double y)
     {
         var successors = new Dictionary<(int, int), (int, int)>();
@@ -21,7 +21,7 @@ internal static class SheetSection
         var lines = ImmutableArray.CreateBuilder<ImmutableArray<SectionPoint>>();
         while (successors.Count > 0)
         {
-            // What is left when no line has a start runs round.
+            // What is left when no polyline has a start is closed.
             var at = starts.Count > 0 ? starts[0] : successors.Keys.Order().First();
             if (starts.Count > 0) starts.RemoveAt(0);
             var line = ImmutableArray.CreateBuilder<SectionPoint>();
@@ -29,7 +29,8 @@ internal static class SheetSection
             while (successors.Remove(at, out var following))
             {
                 var point = PointOn(part, following, y);
-                line.Add(point with { ArcLength = line[^1].ArcLength + Math.Sqrt(Square(point.X - line[^1].X) + Square(point.Z - line[^1].Z)) });
+                var length = Math.Sqrt(Square(point.X - line[^1].X) + Square(point.Z - line[^1].Z));
+                line.Add(point with { ArcLength = line[^1].ArcLength + length });
                 at = following;
             }
             lines.Add(line[0].X <= line[^1].X ? line.ToImmutable() : Reversed(line));
@@ -37,9 +38,10 @@ internal static class SheetSection
         return [.. lines.OrderByDescending(l => l[^1].ArcLength)];
     }
 
-    private static ImmutableArray<SectionPoint> Reversed(IReadOnlyList<SectionPoint> line) => [.. line.Reverse().Select(p => p with { ArcLength = line[^1].ArcLength - p.ArcLength })];
+    private static ImmutableArray<SectionPoint> Reversed(IReadOnlyList<SectionPoint> line) =>
+        [.. line.Reverse().Select(p => p with { ArcLength = line[^1].ArcLength - p.ArcLength })];
 
-    /// <summary>The sides by which the line enters and leaves a triangle, what lies to its left being farther back.</summary>
+    /// <summary>The edges by which the section enters and leaves a triangle, with larger y to its left.</summary>
     private static ((int, int) From, (int, int) To)? EdgesCrossed(FormedPart part, FormedTriangle t, double y)
     {
         (int, int)? from = null, to = null;
@@ -62,9 +64,9 @@ internal static class SheetSection
     private static double Square(double length) => length * length;
 }
 
-/// <summary>A point of the cut sheet.</summary>
-/// <param name="ArcLength">How far along the sheet, mm.</param>
-/// <param name="X">mm, as in the design.</param>
+/// <summary>A point of the section.</summary>
+/// <param name="ArcLength">Arc length from the start of the polyline, mm.</param>
+/// <param name="X">Position, mm, as in the design.</param>
 /// <param name="Z">Height above the bottom of the stack, mm.</param>
-/// <param name="Thickness">Thickness there, mm.</param>
+/// <param name="Thickness">Thickness, mm.</param>
 internal readonly record struct SectionPoint(double ArcLength, double X, double Z, double Thickness);
