@@ -6,12 +6,12 @@ internal sealed class Snapshot
     private readonly double[][] copies;
 
     /// <param name="nodes">The nodes in their current state.</param>
-    /// <param name="drive">The state of the load.</param>
-    /// <param name="met">Number of nodes that have come into contact.</param>
-    public Snapshot(MembraneNodes nodes, LoadState drive, int met)
+    /// <param name="state">The state of the load.</param>
+    /// <param name="contactCount">Number of nodes that have come into contact.</param>
+    public Snapshot(MembraneNodes nodes, LoadState state, int contactCount)
     {
         copies = [.. Arrays(nodes).Select(list => (double[])list.Clone())];
-        (State, ContactCount) = (drive, met);
+        (State, ContactCount) = (state, contactCount);
     }
 
     /// <summary>The state of the load.</summary>

@@ -52,7 +52,7 @@ internal sealed class PartForming
         edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
     }
 
-    /// <summary>The formed part, compared with what a coarser net gives.</summary>
+    /// <summary>The formed part, with its difference from that of a coarser mesh.</summary>
     public FormedPart Predict(CancellationToken cancellation)
     {
         var gauge = spec.Sheet!.Gauge;
