@@ -5,7 +5,6 @@ using BuckGen.Cli.Isolation;
 using BuckGen.Cli.Terminals;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.Drilling;
-using BuckGen.Design.Bucks;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;

@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Text.RegularExpressions;
 using BuckGen.Cutting.Drilling;
-using BuckGen.Design.Bucks;
 using BuckGen.Fuzz.Tests.Cases;
 using BuckGen.Fuzz.Tests.Laws;
 using BuckGen.Intake.Outlines;

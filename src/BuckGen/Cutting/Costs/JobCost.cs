@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
-using BuckGen.Design.Bucks;
 using BuckGen.Settings;
 
 namespace BuckGen.Cutting.Costs;

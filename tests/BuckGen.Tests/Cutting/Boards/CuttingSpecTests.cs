@@ -1,5 +1,4 @@
 using BuckGen.Cutting.Boards;
-using BuckGen.Design.Bucks;
 using BuckGen.Settings;
 using Xunit;
 

@@ -1,6 +1,5 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutPaths;
-using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
 using BuckGen.Settings;

@@ -1,4 +1,3 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Settings;
 
