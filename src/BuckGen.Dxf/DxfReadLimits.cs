@@ -6,15 +6,15 @@ public sealed record DxfReadLimits
     /// <summary>The limits used when none are given.</summary>
     public static DxfReadLimits Default { get; } = new();
 
-    /// <summary>Largest file, in bytes. Default 64 MiB.</summary>
+    /// <summary>Maximum size of a file, in bytes. Default 64 MiB.</summary>
     public long MaxBytes { get; init; } = 64L * 1024 * 1024;
 
-    /// <summary>Most entities, those in blocks included. Default one million.</summary>
+    /// <summary>Maximum number of entities, those in blocks included. Default one million.</summary>
     public int MaxEntities { get; init; } = 1_000_000;
 
-    /// <summary>Most polyline corners, spline control points and knots and fit points together. Default four million.</summary>
+    /// <summary>Maximum number of polyline corners, spline control points and knots and fit points together. Default four million.</summary>
     public int MaxVertices { get; init; } = 4_000_000;
 
-    /// <summary>Largest coordinate or length, either sign, in drawing units. Default 1e9: a thousand kilometres in mm.</summary>
+    /// <summary>Maximum coordinate or length, either sign, in drawing units. Default 1e9: a thousand kilometres in mm.</summary>
     public double MaxCoordinate { get; init; } = 1e9;
 }

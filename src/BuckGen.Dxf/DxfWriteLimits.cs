@@ -9,6 +9,6 @@ public static class DxfWriteLimits
     /// </summary>
     public const double FlatSagitta = 0.0005;
 
-    /// <summary>Largest coordinate or radius that is written, either sign, in drawing units.</summary>
+    /// <summary>Maximum coordinate or radius that is written, either sign, in drawing units.</summary>
     public const double MaxCoordinate = 1e9;
 }

@@ -8,7 +8,7 @@ namespace BuckGen.Geometry;
 /// </summary>
 internal static class CrossedCorners
 {
-    /// <summary>Largest number of pieces that are checked beyond a corner.</summary>
+    /// <summary>Maximum number of pieces that are checked beyond a corner.</summary>
     private const int MaxPieces = 64;
 
     /// <summary>
@@ -16,7 +16,7 @@ internal static class CrossedCorners
     /// none.
     /// </summary>
     /// <param name="loop">The pieces of a closed loop, in order.</param>
-    /// <param name="maxLength">Longest stretch, mm, that is left out.</param>
+    /// <param name="maxLength">Maximum length of a stretch, mm, that is left out.</param>
     /// <param name="coincident">Distance, mm, below which two points are one: a loop that only touches itself there is left
     /// alone.</param>
     public static ImmutableArray<Segment> CutOff(ImmutableArray<Segment> loop, double maxLength, double coincident)

@@ -121,7 +121,7 @@ public sealed class Loop
     internal double DistanceTo(Vec2 p) => Segments.Min(s => s.DistanceTo(p));
 
     /// <summary>The circle this loop is, when all its pieces lie on one within a tolerance; otherwise null.</summary>
-    /// <param name="tolerance">Largest distance of centres and radii, mm.</param>
+    /// <param name="tolerance">Maximum distance of centres and radii, mm.</param>
     internal (Vec2 Centre, double Radius)? AsCircle(double tolerance)
     {
         var first = Segments[0];

@@ -11,7 +11,7 @@ internal readonly record struct TightTurn(Vec2 Place, double Radius, bool Left)
 
     /// <summary>The tight turns of a loop.</summary>
     /// <param name="loop">The loop.</param>
-    /// <param name="minRadius">Smallest radius that is not tight, mm.</param>
+    /// <param name="minRadius">Minimum radius that is not tight, mm.</param>
     public static IEnumerable<TightTurn> Find(Loop loop, double minRadius)
     {
         var segments = loop.Segments;

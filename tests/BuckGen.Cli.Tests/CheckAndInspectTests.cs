@@ -69,8 +69,8 @@ public sealed class CheckAndInspectTests : Workshop
 
         Assert.Contains("Narrowest neck 18 mm (0.709 in) at 60, 19", run.Out);
         Assert.Contains("Narrowest gap 24 mm (0.945 in), inside a hole, at 60, 40", run.Out);
-        Assert.Contains("Smallest inside radius 12 mm (0.472 in)", run.Out);
-        Assert.Contains("Smallest outside radius 6 mm (0.236 in) at 11.757, 11.757", run.Out);
+        Assert.Contains("Minimum inside radius 12 mm (0.472 in)", run.Out);
+        Assert.Contains("Minimum outside radius 6 mm (0.236 in) at 11.757, 11.757", run.Out);
         Assert.DoesNotContain("corner", run.Out);
         Assert.DoesNotContain("Widths are right to", run.Out);
     }

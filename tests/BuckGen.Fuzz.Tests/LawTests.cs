@@ -14,11 +14,11 @@ namespace BuckGen.Fuzz.Tests;
 /// <summary>A sound design keeps every law, and each law sees what it is there for when the design or its files are spoilt.</summary>
 public class LawTests
 {
-    private static readonly Stock Board = new("board", 6, 600, 600);
+    private static readonly Stock Thin = new("board", 6, 600, 600);
 
     private static readonly BuckDesign Sound = BuckDesign.Create(
         Outline.FromRegion("frame", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(40, 40), 25)])),
-        new BuckSpec { Depth = 18, Stock = [Board], Base = new(Board, 15), Sheet = new(), Vents = new(), Dowels = new(4, 0.1, 3) });
+        new BuckSpec { Depth = 18, Stock = [Thin], Base = new(Thin, 15), Sheet = new(), Vents = new(), Dowels = new(4, 0.1, 3) });
 
     private static readonly CutPlan Plan = CutPlan.Create(Sound, new());
 

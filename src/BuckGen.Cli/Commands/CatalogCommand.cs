@@ -8,15 +8,15 @@ using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>buckgen catalog [ID]: known sheets and plastics with the sources of their figures.</summary>
+/// <summary>buckgen catalog [ID]: known stocks and plastics with the sources of their figures.</summary>
 internal static class CatalogCommand
 {
     public static Command Create(Terminal terminal)
     {
         var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
-        var id = new Argument<string?>("ID") { Description = "Only this sheet or plastic, in full detail.", Arity = ArgumentArity.ZeroOrOne }
+        var id = new Argument<string?>("ID") { Description = "Only this stock or plastic, in full detail.", Arity = ArgumentArity.ZeroOrOne }
             .WithCompletions(() => CatalogFiles.Stocks().Concat(CatalogFiles.Plastics()));
-        var command = new HelpedCommand("catalog", CommandGroup.Setup, "List known boards and plastics, each with its sources.")
+        var command = new HelpedCommand("catalog", CommandGroup.Setup, "List known stocks and plastics, each with its sources.")
         {
             Examples = ["buckgen catalog", "buckgen catalog petg", "buckgen catalog mdf-12 --json"],
             Notes =

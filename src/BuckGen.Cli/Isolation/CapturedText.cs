@@ -5,7 +5,7 @@ namespace BuckGen.Cli.Isolation;
 /// <summary>The output of a process, up to a limit.</summary>
 internal sealed class CapturedText
 {
-    /// <summary>Largest number of characters: far above the longest summary.</summary>
+    /// <summary>Maximum number of characters: far above the longest summary.</summary>
     private const int MaxLength = 50_000_000;
 
     private readonly StringBuilder text = new();

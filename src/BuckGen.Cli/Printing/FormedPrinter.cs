@@ -12,7 +12,7 @@ internal static class FormedPrinter
         printer.Line(f.Thinnest is { } t
             ? Text($"Predicted wall: {f.Mean:0.##} mm on average, thinnest {t.Thickness:0.##} mm at {t.X:0.#}, {t.Y:0.#}, {t.Z:0.#} mm up, where a ball of {f.CornerBall:0.#} mm can touch it{(f.Refinement is { } change ? Text($" ({f.Detail}; it moved by {change * 100:+0;-0;0} % from a coarser net)") : "")}")
             : Text($"Predicted wall: {f.Mean:0.##} mm on average"));
-        if (f.GaugeNeeded is { } gauge) printer.Line(Text($"For the thinnest wall you want, start with {gauge:0.##} mm"));
+        if (f.GaugeNeeded is { } gauge) printer.Line(Text($"For the minimum wall you want, start with {gauge:0.##} mm"));
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -26,8 +26,8 @@ internal static class OutlinePrinter
     {
         if (measures.NarrowestNeck is { } neck) printer.Line($"Narrowest neck {Length(neck.Width)} at {At(neck.Place)}");
         if (measures.NarrowestGap is { } gap) printer.Line($"Narrowest gap {Length(gap.Width)}, {Where(gap.Kind)}, at {At(gap.Place)}");
-        if (measures.MinInsideRadius is { } inside) printer.Line($"Smallest inside radius {Length(inside.Radius)} at {At(inside.Place)}");
-        if (measures.MinOutsideRadius is { } outside) printer.Line($"Smallest outside radius {Length(outside.Radius)} at {At(outside.Place)}");
+        if (measures.MinInsideRadius is { } inside) printer.Line($"Minimum inside radius {Length(inside.Radius)} at {At(inside.Place)}");
+        if (measures.MinOutsideRadius is { } outside) printer.Line($"Minimum outside radius {Length(outside.Radius)} at {At(outside.Place)}");
         if (measures.SharpestCorner is { } corner) printer.Line(Text($"Sharpest corner {corner.Angle:0.##} degrees, an {corner.Side} corner, at {At(corner.Place)}"));
         if (measures.Error > 0) printer.Line(Text($"Widths are right to {2 * measures.Error:0.####} mm; radii are those of the arcs that follow the curves"));
     }

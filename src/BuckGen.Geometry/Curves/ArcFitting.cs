@@ -4,7 +4,7 @@ namespace BuckGen.Geometry.Curves;
 
 /// <summary>The lines and arcs that replace a curve.</summary>
 /// <param name="Pieces">Joined end to start; empty for a curve without length.</param>
-/// <param name="Error">The largest distance found between them and the curve, mm; 0 where the curve is itself a line or an
+/// <param name="Error">The maximum distance found between them and the curve, mm; 0 where the curve is itself a line or an
 /// arc.</param>
 internal sealed record CurveFit(ImmutableArray<Segment> Pieces, double Error);
 
@@ -29,7 +29,7 @@ internal static class ArcFitting
 
     /// <summary>The lines and arcs that replace a curve; joined end to start.</summary>
     /// <param name="curve">The curve.</param>
-    /// <param name="tolerance">Largest distance between curve and fit, mm.</param>
+    /// <param name="tolerance">Maximum distance between curve and fit, mm.</param>
     public static CurveFit Fit(Curve curve, double tolerance)
     {
         ArgumentNullException.ThrowIfNull(curve);
@@ -130,7 +130,7 @@ internal static class ArcFitting
         return arc.Sagitta < 1e-9 ? arc with { Bulge = 0 } : arc;
     }
 
-    /// <summary>The largest distance of a stretch from two pieces, mm; null when it is beyond the limit.</summary>
+    /// <summary>The maximum distance of a stretch from two pieces, mm; null when it is beyond the limit.</summary>
     private static double? Distance(Curve curve, double t0, double t1, Segment first, Segment second, double limit)
     {
         var largest = 0.0;

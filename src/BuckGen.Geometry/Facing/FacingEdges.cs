@@ -31,8 +31,8 @@ internal static class FacingEdges
 
     /// <summary>All narrow places no wider than a reach, narrowest first.</summary>
     /// <param name="region">The region.</param>
-    /// <param name="reach">Widest place looked for, mm.</param>
-    /// <param name="minDetour">Shortest way round, mm, for a width: places nearer together along the edge are left out.</param>
+    /// <param name="reach">Maximum width looked for, mm.</param>
+    /// <param name="minDetour">Minimum way round, mm, for a width: places nearer together along the edge are left out.</param>
     public static List<NarrowPlace> Within(Region region, double reach, Func<double, double>? minDetour = null)
     {
         var pieces = Numbered(region);

@@ -30,7 +30,7 @@ internal sealed record NarrowestPlace(Vec2 A, Vec2 B, int LoopA, int LoopB)
     /// <summary>Finds it.</summary>
     /// <param name="tree">The edge.</param>
     /// <param name="wood">True to look into the region, false to look outside.</param>
-    /// <param name="error">Largest distance between a drawn curve and the edge that stands for it, mm.</param>
+    /// <param name="error">Maximum distance between a drawn curve and the edge that stands for it, mm.</param>
     /// <param name="cancellation">Stops the search.</param>
     public static NarrowestFound Find(EdgeTree tree, bool wood, double error, CancellationToken cancellation = default) =>
         new NarrowestSearch(tree, wood, error, cancellation).Find();

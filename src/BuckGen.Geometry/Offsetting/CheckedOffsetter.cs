@@ -1,7 +1,7 @@
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>Tries one offsetter after another and takes the first result that keeps the distance law.</summary>
-/// <param name="tolerance">Largest deviation from the distance, mm.</param>
+/// <param name="tolerance">Maximum deviation from the distance, mm.</param>
 /// <param name="rungs">The offsetters, the best first.</param>
 internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IOffsetter> rungs) : IOffsetter
 {

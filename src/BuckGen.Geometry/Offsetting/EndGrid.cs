@@ -8,7 +8,7 @@ internal sealed class EndGrid
     private readonly Dictionary<(long, long), List<int>> squares = [];
 
     /// <param name="points">The points; they are known by their numbers.</param>
-    /// <param name="reach">Farthest that counts as near, mm.</param>
+    /// <param name="reach">Maximum distance that counts as near, mm.</param>
     public EndGrid(IEnumerable<Vec2> points, double reach)
     {
         (this.reach, this.points) = (reach, [.. points]);

@@ -8,10 +8,10 @@ namespace BuckGen.Geometry.Offsetting;
 /// needs.
 /// </remarks>
 /// <param name="offsetter">Makes the offset.</param>
-/// <param name="deviation">Largest distance, mm, between an arc and its chords.</param>
+/// <param name="deviation">Maximum distance, mm, between an arc and its chords.</param>
 internal sealed class FlatArcOffsetter(IOffsetter offsetter, double deviation) : IOffsetter
 {
-    /// <summary>Largest radius, mm, that stays an arc.</summary>
+    /// <summary>Maximum radius, mm, that stays an arc.</summary>
     private const double MaxRadius = 1e6;
 
     /// <inheritdoc/>

@@ -18,7 +18,7 @@ internal sealed class MissingEdges
     /// <param name="inside">Where it is.</param>
     /// <param name="distance">The distance, mm, with its sign.</param>
     /// <param name="mitres">What mitres add; null with round corners.</param>
-    /// <param name="tolerance">Largest deviation allowed, mm.</param>
+    /// <param name="tolerance">Maximum deviation allowed, mm.</param>
     public MissingEdges(Region source, SegmentIndex outline, RegionInterior inside, double distance, MitreWedges? mitres, double tolerance)
     {
         (this.source, this.outline, this.inside, this.distance, this.mitres, this.tolerance) = (source, outline, inside, distance, mitres, tolerance);

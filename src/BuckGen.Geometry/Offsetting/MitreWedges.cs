@@ -13,7 +13,7 @@ internal sealed class MitreWedges
 
     /// <param name="source">The region that is offset.</param>
     /// <param name="distance">The distance, mm, with its sign.</param>
-    /// <param name="limit">Farthest a mitre reaches, as a multiple of the distance.</param>
+    /// <param name="limit">Maximum reach of a mitre, as a multiple of the distance.</param>
     public MitreWedges(Region source, double distance, double limit)
     {
         (this.distance, this.limit) = (Math.Abs(distance), limit);

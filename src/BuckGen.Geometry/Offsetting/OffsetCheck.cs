@@ -11,7 +11,7 @@ internal static class OffsetCheck
     /// <param name="result">The offset.</param>
     /// <param name="distance">The wanted distance, mm, with its sign.</param>
     /// <param name="join">The wanted corners; with mitres points may lie farther, up to the limit.</param>
-    /// <param name="tolerance">Largest deviation allowed, mm.</param>
+    /// <param name="tolerance">Maximum deviation allowed, mm.</param>
     /// <param name="cancellation">Stops the work.</param>
     public static string? Fault(Region source, Region result, double distance, CornerJoin join, double tolerance, CancellationToken cancellation = default)
     {

@@ -4,7 +4,7 @@ using NetTopologySuite.Operation.Buffer;
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>The safe offset: arcs become short lines, a general polygon library does the work, arcs are found again.</summary>
-/// <param name="chord">Largest distance, mm, between an arc and the lines that replace it.</param>
+/// <param name="chord">Maximum distance, mm, between an arc and the lines that replace it.</param>
 internal sealed class PolygonOffsetter(double chord) : IOffsetter
 {
     /// <inheritdoc/>

@@ -42,7 +42,7 @@ internal sealed record RegionChange(RegionChangeKind Kind, double At, Vec2 Place
 internal static class RegionChanges
 {
     /// <summary>
-    /// Largest number of lines and arcs made to find the parameters of changes. When they are used up, further changes are known
+    /// Maximum number of lines and arcs made to find the parameters of changes. When they are used up, further changes are known
     /// no better than by the steps; each says how well.
     /// </summary>
     private const int MaxPieces = 1_000_000;

@@ -8,7 +8,7 @@ namespace BuckGen.Geometry.Offsetting;
 /// <param name="inside">Where that region is.</param>
 /// <param name="distance">The distance, mm, with its sign.</param>
 /// <param name="mitres">What mitres add; null with round corners.</param>
-/// <param name="tolerance">Largest deviation allowed, mm.</param>
+/// <param name="tolerance">Maximum deviation allowed, mm.</param>
 internal sealed class SideLaw(SegmentIndex outline, RegionInterior inside, double distance, MitreWedges? mitres, double tolerance)
 {
     private readonly double aside = Math.Min(tolerance, Math.Abs(distance) / 2);

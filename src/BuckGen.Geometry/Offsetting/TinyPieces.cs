@@ -13,7 +13,7 @@ internal static class TinyPieces
     /// </summary>
     public const double MaxSize = 2.5e-3;
 
-    /// <summary>Most pieces in a run that comes back to its first point.</summary>
+    /// <summary>Maximum number of pieces in a run that comes back to its first point.</summary>
     private const int MaxRunLength = 6;
 
     /// <summary>

@@ -9,7 +9,7 @@ internal static class ArcRecovery
 
     /// <summary>The polygon as a loop in which each run of corners on one circle has become an arc.</summary>
     /// <param name="points">The corners, the first not repeated.</param>
-    /// <param name="tolerance">Largest distance of a corner, or of the middle of a side, from its arc, mm.</param>
+    /// <param name="tolerance">Maximum distance of a corner, or of the middle of a side, from its arc, mm.</param>
     public static Loop Recover(IReadOnlyList<Vec2> points, double tolerance)
     {
         var corners = new List<(Vec2 Point, double Bulge)>();

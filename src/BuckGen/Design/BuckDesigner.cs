@@ -16,7 +16,7 @@ internal static class BuckDesigner
     /// <summary>How exactly the height of a change of shape is found, mm.</summary>
     private const double HeightResolution = 0.02;
 
-    /// <summary>Largest number of lines and arcs in the outlines of all heights together.</summary>
+    /// <summary>Maximum number of lines and arcs in the outlines of all heights together.</summary>
     private const long MaxPieces = 1_000_000;
 
     public static BuckDesign Design(Outline outline, BuckSpec spec, DesignExtensions extensions, Action next, CancellationToken cancellation)

@@ -5,7 +5,7 @@ namespace BuckGen.Findings;
 /// <summary>Findings of foreign code.</summary>
 internal static class FindingResult
 {
-    /// <summary>Largest number of findings in one result, and of characters in an id and in a text.</summary>
+    /// <summary>Maximum number of findings in one result, and of characters in an id and in a text.</summary>
     private const int MaxFindings = 1000, MaxIdLength = 60, MaxTextLength = 2000;
 
     /// <summary>The findings, each fit for files and for the console.</summary>

@@ -6,7 +6,7 @@ namespace BuckGen.Findings;
 /// </summary>
 internal static class ForeignCode
 {
-    /// <summary>Most characters that are shown of a foreign exception.</summary>
+    /// <summary>Maximum number of characters that are shown of a foreign exception.</summary>
     private const int MaxReasonLength = 300;
 
     /// <summary>False for what comes with the library.</summary>

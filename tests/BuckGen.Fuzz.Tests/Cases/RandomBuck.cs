@@ -16,7 +16,7 @@ internal static class RandomBuck
         var (depth, draft) = (Depth(dice, stock), dice.Chance(0.05) ? dice.Between(-5, 0) : dice.Said(0, 15));
         // A wall that moves far is looked at in many steps; a few such are enough.
         if (dice.Chance(0.9)) draft = Math.Clamp(draft, -5, Math.Atan(dice.Between(0.2, 1.5) / depth) * 180 / Math.PI);
-        var plate = dice.Chance(0.65) ? new BasePlate(AnyBoard(dice), dice.Said(0, 40), dice.Chance(0.3) ? AnyBoard(dice) : null) : null;
+        var plate = dice.Chance(0.65) ? new BasePlate(AnyStock(dice), dice.Said(0, 40), dice.Chance(0.3) ? AnyStock(dice) : null) : null;
         var sheet = dice.Chance(0.6) ? new SheetSpec { Gauge = dice.Said(0.3, 4) } : null;
         return new()
         {
@@ -36,7 +36,7 @@ internal static class RandomBuck
             Jig = sheet is not null && dice.Chance(0.12)
                 ? new() { TrimHeight = dice.Said(2, Math.Max(2, depth)), Clearance = dice.Between(0, 1), Land = dice.Said(10, 50), Core = dice.Chance(0.7), Bed = dice.Chance(0.5) }
                 : null,
-            Flange = sheet is not null && dice.Chance(0.1) ? new(AnyBoard(dice)) { Width = dice.Said(2, 30), Bushing = dice.Said(6, 30), Bit = dice.Said(2, 6) } : null,
+            Flange = sheet is not null && dice.Chance(0.1) ? new(AnyStock(dice)) { Width = dice.Said(2, 30), Bushing = dice.Said(6, 30), Bit = dice.Said(2, 6) } : null,
             Panel = sheet is not null && dice.Chance(0.12) ? Panel(dice) : null,
             BlockMargin = dice.Said(5, 40),
             Dowels = new(dice.Said(1, 10), dice.Between(0, 0.4), dice.Said(0.5, 8)),
@@ -44,9 +44,9 @@ internal static class RandomBuck
         };
     }
 
-    private static ImmutableArray<Stock> Stocks(RandomSource dice) => [.. Enumerable.Range(0, dice.Whole(1, 3)).Select(_ => AnyBoard(dice))];
+    private static ImmutableArray<Stock> Stocks(RandomSource dice) => [.. Enumerable.Range(0, dice.Whole(1, 3)).Select(_ => AnyStock(dice))];
 
-    private static Stock AnyBoard(RandomSource dice)
+    private static Stock AnyStock(RandomSource dice)
     {
         var thickness = dice.Chance(0.8) ? dice.Any(2, 2.7, 3, 4, 5.6, 6, 9, 12, 18) : dice.Said(1, 25);
         var name = FormattableString.Invariant($"board {thickness:0.###}");
@@ -79,12 +79,12 @@ internal static class RandomBuck
         KeepOut = dice.Chance(0.2) ? [Bounds.FromCorners(new(dice.Between(-60, 60), dice.Between(-60, 60)), new(dice.Between(-60, 60), dice.Between(-60, 60)))] : [],
     };
 
-    private static PlenumSpec Plenum(RandomSource dice) => new(AnyBoard(dice), dice.Chance(0.95) ? PlenumKind.Channels : PlenumKind.Feet)
+    private static PlenumSpec Plenum(RandomSource dice) => new(AnyStock(dice), dice.Chance(0.95) ? PlenumKind.Channels : PlenumKind.Feet)
     {
         Width = dice.Said(5, 25), PortDiameter = dice.Said(8, 40), MaxBow = dice.Any(0.3, 1),
     };
 
-    private static PanelSpec Panel(RandomSource dice) => new(AnyBoard(dice))
+    private static PanelSpec Panel(RandomSource dice) => new(AnyStock(dice))
     {
         Fit = dice.Chance(0.5) ? dice.Between(0, 1) : null,
         Plane = dice.Any(0, 0, dice.Said(0, 10)),

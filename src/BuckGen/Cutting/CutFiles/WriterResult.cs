@@ -7,7 +7,7 @@ namespace BuckGen.Cutting.CutFiles;
 /// <summary>The checked file of a writer.</summary>
 internal static class WriterResult
 {
-    /// <summary>Most bytes of a plug-in's file: a hundred times the largest DXF of the corpus.</summary>
+    /// <summary>Maximum number of bytes of a plug-in's file: a hundred times the largest DXF of the corpus.</summary>
     private const int MaxBytes = 100_000_000;
 
     /// <summary>The bytes, a copy.</summary>

@@ -35,7 +35,7 @@ internal static class DrillMap
 
     /// <summary>The holes that the cutting machine does not make.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="minDiameter">Smallest hole the machine makes, by the thickness of the board, mm.</param>
+    /// <param name="minDiameter">Minimum diameter of a hole that the machine makes, by the thickness of the board, mm.</param>
     public static IEnumerable<DrillHole> ByHand(BuckDesign design, Func<double, double> minDiameter) =>
         FromAbove(design).Where(h => h.Diameter < minDiameter(h.Depth)).Concat(FromBelow(design));
 }

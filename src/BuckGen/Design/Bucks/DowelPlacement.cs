@@ -11,7 +11,7 @@ namespace BuckGen.Design.Bucks;
 internal static class DowelPlacement
 {
     /// <summary>
-    /// Least difference, mm, between the sides of the triangle, so that a wrong fit is felt (common practice, no source).
+    /// Minimum difference, mm, between the sides of the triangle, so that a wrong fit is felt (common practice, no source).
     /// </summary>
     public const double Distinct = 3;
 
@@ -19,7 +19,7 @@ internal static class DowelPlacement
 
     /// <summary>Up to three places, as far apart as the allowed region lets them be.</summary>
     /// <param name="allowed">Where the centre of a hole may lie.</param>
-    /// <param name="minDistance">Least distance between two centres, mm.</param>
+    /// <param name="minDistance">Minimum distance between two centres, mm.</param>
     public static ImmutableArray<Vec2> Choose(Region allowed, double minDistance)
     {
         var candidates = Sample(allowed);

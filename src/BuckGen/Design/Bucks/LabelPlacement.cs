@@ -7,13 +7,13 @@ namespace BuckGen.Design.Bucks;
 /// <summary>Finds room for the lettering of a piece: inside the wood and clear of every line and hole.</summary>
 internal static class LabelPlacement
 {
-    /// <summary>Least clear space round the lettering, mm.</summary>
+    /// <summary>Minimum clear space round the lettering, mm.</summary>
     public const double Clearance = 1;
 
     /// <summary>Clear space that is tried first, mm.</summary>
     private const double Comfortable = 3;
 
-    /// <summary>Smallest lettering that is still read after sanding, mm (common practice, no source).</summary>
+    /// <summary>Minimum height of lettering that is still read after sanding, mm (common practice, no source).</summary>
     public const double MinHeight = 2.5;
 
     /// <summary>From one size of letters to the next that is tried.</summary>

@@ -10,7 +10,7 @@ namespace BuckGen.Design.Bucks;
 /// <param name="Miss">Real depth less wanted depth, mm.</param>
 public sealed record StackPlan(ImmutableArray<Stock> LayerStocks, double Depth, double Miss)
 {
-    /// <summary>Min and max depth, mm, where thicknesses are the catalog's averages and not measured.</summary>
+    /// <summary>Minimum and maximum depth, mm, where thicknesses are the catalog's averages and not measured.</summary>
     public FigureRange DepthRange => new(
         LayerStocks.Sum(s => s.ThicknessIsAssumed ? s.Material?.Lower ?? s.Thickness : s.Thickness),
         LayerStocks.Sum(s => s.ThicknessIsAssumed ? s.Material?.Upper ?? s.Thickness : s.Thickness));
@@ -21,7 +21,7 @@ public sealed record StackPlan(ImmutableArray<Stock> LayerStocks, double Depth, 
     public double LikelySpread => Math.Sqrt(LayerStocks.Sum(s =>
         s is { ThicknessIsAssumed: true, Material: { Lower: { } lower, Upper: { } upper } } ? (upper - lower) * (upper - lower) / 4 : 0));
 
-    /// <summary>Max number of layers in a stack.</summary>
+    /// <summary>Maximum number of layers in a stack.</summary>
     private const int MaxLayers = 400;
 
     /// <summary>

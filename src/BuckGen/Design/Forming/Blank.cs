@@ -24,7 +24,7 @@ public sealed record Blank(
     double Width, double Height, RectangleSize Opening, double Gap, FormedSurface Surface, DrawRatios Ratios,
     double Gauge, double MeanThickness, double? GaugeForMinWall, double? PlugWall, ImmutableArray<BlankYield> Yields)
 {
-    /// <summary>Least gap between buck and frame, mm (common practice, no source).</summary>
+    /// <summary>Minimum gap between buck and frame, mm (common practice, no source).</summary>
     public const double MinGap = 25;
 
     /// <summary>

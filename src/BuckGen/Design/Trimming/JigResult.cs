@@ -10,7 +10,7 @@ namespace BuckGen.Design.Trimming;
 /// <summary>What a jig is made of.</summary>
 internal static class JigResult
 {
-    /// <summary>Most layers of a plug-in's jig, most pieces, holes or lines of a layer, and most lines and arcs in all.</summary>
+    /// <summary>Maximum number of layers of a plug-in's jig, of pieces, holes or lines of a layer, and of lines and arcs in all.</summary>
     private const int MaxLayers = 200, MaxPieces = 2000, MaxSegments = 200_000;
 
     private const int MaxNameLength = 20;

@@ -39,7 +39,7 @@ internal static class PanelFindings
         var minBridge = checks.MinPanelBridge * panel.Stock.Thickness;
         foreach (var bridge in FacingEdges.Within(wood, minBridge, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
             yield return new("panel-bridge-thin", Severity.Warning,
-                FormattableString.Invariant($"The panel is only {bridge.Width:0.##} mm wide between two openings; a sheet {panel.Stock.Thickness:0.##} mm thick breaks there."),
+                FormattableString.Invariant($"The panel is only {bridge.Width:0.##} mm wide between two openings; a board {panel.Stock.Thickness:0.##} mm thick breaks there."),
                 "Move the shapes apart, or let the part cover the gap.")
             {
                 Place = bridge.Middle, Value = bridge.Width, Limit = minBridge, Source = "common practice, no source",

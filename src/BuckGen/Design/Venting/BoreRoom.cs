@@ -28,7 +28,7 @@ internal sealed class BoreRoom
         foreach (var dowel in this.dowels) centres.Add(dowel.Centre);
     }
 
-    /// <summary>Least distance of two vents, mm.</summary>
+    /// <summary>Minimum distance of two vents, mm.</summary>
     public double Apart => spec.BoreDiameter + spec.Land;
 
     /// <summary>True when a vent that opens on a layer may stand at a place.</summary>

@@ -8,7 +8,7 @@ namespace BuckGen.Design.Venting;
 /// <summary>What a vent pattern gives for a floor.</summary>
 internal static class PatternResult
 {
-    /// <summary>Most places that a plug-in's pattern may give for one floor.</summary>
+    /// <summary>Maximum number of places that a plug-in's pattern may give for one floor.</summary>
     private const int MaxPlaces = 10_000;
 
     /// <summary>The places.</summary>

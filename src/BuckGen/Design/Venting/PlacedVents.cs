@@ -3,7 +3,7 @@ using BuckGen.Geometry;
 namespace BuckGen.Design.Venting;
 
 /// <summary>The vents placed so far on all floors.</summary>
-/// <param name="apart">Least distance of two vents, mm.</param>
+/// <param name="apart">Minimum distance of two vents, mm.</param>
 internal sealed class PlacedVents(double apart)
 {
     private readonly List<Vent> vents = [];

@@ -14,7 +14,7 @@ internal static class PlenumChannels
     /// <param name="port">Where the air goes.</param>
     /// <param name="width">Width of the channels, mm.</param>
     /// <param name="portDiameter">Diameter of the opening at the port, mm.</param>
-    /// <param name="chord">Largest distance, mm, between the channels' round ends and the arcs that replace them.</param>
+    /// <param name="chord">Maximum distance, mm, between the channels' round ends and the arcs that replace them.</param>
     /// <param name="cancellation">Stops the work.</param>
     public static Region Cut(Region plate, IReadOnlyList<Vec2> bores, Vec2 port, double width, double portDiameter, double chord, CancellationToken cancellation)
     {

@@ -12,7 +12,7 @@ internal static class PlenumFeet
 
     private const int Directions = 16;
 
-    /// <summary>Most feet: many more than anyone glues on.</summary>
+    /// <summary>Maximum number of feet: many more than anyone glues on.</summary>
     private const int MaxFeet = 10_000;
 
     /// <summary>The feet.</summary>
@@ -20,7 +20,7 @@ internal static class PlenumFeet
     /// <param name="bores">Centres of bores.</param>
     /// <param name="diameter">Diameter of a foot, mm.</param>
     /// <param name="boreDiameter">Diameter of a bore, mm.</param>
-    /// <param name="pitch">Farthest two feet may stand apart, mm.</param>
+    /// <param name="pitch">Maximum distance of two feet, mm.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">There would be too many feet.</exception>
     public static Region Set(Bounds plate, ImmutableArray<Vec2> bores, double diameter, double boreDiameter, double pitch, CancellationToken cancellation)

@@ -15,7 +15,7 @@ internal static class PlenumLayer
     private const double MinPlywoodThickness = 3.5;
 
     /// <summary>
-    /// Farthest two feet may stand apart under the base, mm, so that it neither bows nor breaks; null when no distance will do.
+    /// Maximum distance of two feet under the base, mm, so that it neither bows nor breaks; null when no distance will do.
     /// </summary>
     public static double? FeetPitch(BuckSpec buck)
     {
@@ -26,7 +26,7 @@ internal static class PlenumLayer
         return Array.TrueForAll(pitches, p => p is not null) ? Math.Min(pitches.Min()!.Value, MaxPitch) : null;
     }
 
-    /// <summary>Widest opening the base spans without bowing or breaking, mm.</summary>
+    /// <summary>Maximum opening the base spans without bowing or breaking, mm.</summary>
     public static double MaxChannelWidth(BuckSpec buck)
     {
         var thickness = Thickness(buck);

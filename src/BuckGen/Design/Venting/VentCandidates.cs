@@ -24,7 +24,7 @@ internal sealed class VentCandidates
     /// <param name="floor">The floor.</param>
     /// <param name="distance">From the foot of the wall to the centre of a vent, mm.</param>
     /// <param name="spec">The pattern.</param>
-    /// <param name="apart">Least distance of two vents, mm.</param>
+    /// <param name="apart">Minimum distance of two vents, mm.</param>
     /// <param name="middle">The middle of the whole outline.</param>
     /// <param name="offsetter">Makes the offsets.</param>
     /// <param name="cancellation">Stops the work.</param>
@@ -58,7 +58,7 @@ internal sealed class VentCandidates
     }
 
     /// <summary>The wishes of the shape for a spacing, and the given points.</summary>
-    /// <param name="spacing">Farthest two vents lie apart along a wall, mm.</param>
+    /// <param name="spacing">Maximum distance of two vents along a wall, mm.</param>
     public IEnumerable<VentCandidate> At(double spacing)
     {
         if (floor.DeepestPoint is null)

@@ -7,7 +7,7 @@ namespace BuckGen.Design.Venting;
 /// <param name="Spec">What is wanted.</param>
 /// <param name="Sizing">How wide the holes may be.</param>
 /// <param name="Diameter">How wide they are, mm.</param>
-/// <param name="Spacing">Farthest apart along a wall, mm; less than wanted when the flow needs more vents.</param>
+/// <param name="Spacing">Maximum distance along a wall, mm; less than wanted when the flow needs more vents.</param>
 /// <param name="Vents">The vents.</param>
 /// <param name="Air">Whether they let the air out in time.</param>
 /// <param name="Findings">Places without a vent, holes too wide, air too slow.</param>

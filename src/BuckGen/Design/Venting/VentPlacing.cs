@@ -12,7 +12,7 @@ namespace BuckGen.Design.Venting;
 /// </remarks>
 internal sealed class VentPlacing
 {
-    /// <summary>Most places that are tried for vents: many more than a shop drills.</summary>
+    /// <summary>Maximum number of places that are tried for vents: many more than a shop drills.</summary>
     public const int MaxCandidates = 50_000;
 
     private readonly PlacedVents placed;
@@ -29,7 +29,7 @@ internal sealed class VentPlacing
     /// <param name="room">Where there is wood for a bore.</param>
     /// <param name="spec">What is wanted.</param>
     /// <param name="diameter">Diameter of the holes at the surface, mm.</param>
-    /// <param name="spacing">Farthest two vents lie apart along a wall, mm.</param>
+    /// <param name="spacing">Maximum distance of two vents along a wall, mm.</param>
     /// <param name="middle">The middle of the whole outline.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">There are too many places for vents.</exception>

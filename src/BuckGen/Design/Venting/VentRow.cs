@@ -14,7 +14,7 @@ internal sealed class VentRow
     private readonly Vec2 middle;
 
     /// <param name="line">The line; the air lies to its left.</param>
-    /// <param name="apart">Least distance of two vents, mm.</param>
+    /// <param name="apart">Minimum distance of two vents, mm.</param>
     /// <param name="middle">The middle of the whole outline.</param>
     public VentRow(Loop line, double apart, Vec2 middle)
     {

@@ -6,13 +6,13 @@ namespace BuckGen.Design.Venting;
 /// <summary>How wide a vent may be: no wider than the sheet is thick where it lands, so that it leaves no pimple.</summary>
 /// <param name="ArealRatio">Area of the formed sheet over area of the flat sheet that becomes it.</param>
 /// <param name="FormedThickness">Mean thickness of the formed sheet, mm.</param>
-/// <param name="MaxDiameter">Widest hole allowed, mm.</param>
+/// <param name="MaxDiameter">Maximum diameter of a hole, mm.</param>
 public sealed record VentSizing(double ArealRatio, double FormedThickness, double MaxDiameter)
 {
-    /// <summary>Widest hole for any sheet, mm: heavy rigid sheet (SPI Plastics Engineering Handbook, from memory).</summary>
+    /// <summary>Maximum diameter of a hole for any sheet, mm: heavy rigid sheet (SPI Plastics Engineering Handbook, from memory).</summary>
     public const double UpperLimit = 1.5;
 
-    /// <summary>Narrowest hole that is worth drilling, mm: a common small drill (common practice, no source).</summary>
+    /// <summary>Minimum diameter of a hole that is worth drilling, mm: a common small drill (common practice, no source).</summary>
     public const double LowerLimit = 0.4;
 
     /// <summary>

@@ -62,7 +62,7 @@ internal sealed class WallFoot
     /// The stretches of the foot longer than the spacing between the vents that serve it; the whole when none does.
     /// </summary>
     /// <param name="vents">Vents on the floor's layer.</param>
-    /// <param name="spacing">Longest stretch that is well, mm.</param>
+    /// <param name="spacing">Maximum length of a stretch that is well, mm.</param>
     public List<WallStretch> TooLong(IEnumerable<Vent> vents, double spacing)
     {
         var feet = vents.SelectMany(v => FeetOf(v.Centre)).Order().ToArray();

@@ -29,25 +29,25 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Draft advised for a male buck, degrees.</summary>
     public double DraftMale => NumberOf("draft-male") ?? throw new InvalidOperationException($"The plastic {Id} has no draft.");
 
-    /// <summary>Least draft for a male buck, degrees; null when not known.</summary>
+    /// <summary>Minimum draft for a male buck, degrees; null when not known.</summary>
     public double? MinDraftMale => NumberOf("min-draft-male");
 
-    /// <summary>From the least to the most draft that sources advise for a male buck, degrees; null when not known.</summary>
+    /// <summary>From the minimum to the maximum draft that sources advise for a male buck, degrees; null when not known.</summary>
     public FigureRange? DraftMalePublished => RangeOf("draft-male-published");
 
     /// <summary>Draft advised for a female buck, degrees; null when not known.</summary>
     public double? DraftFemale => NumberOf("draft-female");
 
-    /// <summary>Least draft for a female buck, degrees; null when not known.</summary>
+    /// <summary>Minimum draft for a female buck, degrees; null when not known.</summary>
     public double? MinDraftFemale => NumberOf("min-draft-female");
 
-    /// <summary>From the least to the most draft that sources advise for a female buck, degrees; null when not known.</summary>
+    /// <summary>From the minimum to the maximum draft that sources advise for a female buck, degrees; null when not known.</summary>
     public FigureRange? DraftFemalePublished => RangeOf("draft-female-published");
 
-    /// <summary>Deepest straight male forming, depth over width; null when not known.</summary>
+    /// <summary>Maximum depth over width of straight male forming; null when not known.</summary>
     public double? DepthMale => NumberOf("depth-male");
 
-    /// <summary>Deepest straight female forming, depth over width; null when not known.</summary>
+    /// <summary>Maximum depth over width of straight female forming; null when not known.</summary>
     public double? DepthFemale => NumberOf("depth-female");
 
     /// <summary>Density, kg/m³; null when not known.</summary>
@@ -80,7 +80,7 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>A caution; null when there is no caution.</summary>
     public string? Caution => TextOf("caution");
 
-    /// <summary>Widest vent that leaves no visible mark, mm; null when not known.</summary>
+    /// <summary>Maximum diameter of a vent that leaves no visible mark, mm; null when not known.</summary>
     /// <param name="gauge">Thickness of the sheet, mm.</param>
     internal double? MaxVentDiameter(double gauge) => NumberOf(gauge < HeavyGauge ? "vent-thin" : "vent-heavy");
 

@@ -6,10 +6,10 @@ public sealed record CatalogStock : CatalogEntry
     /// <summary>Average real thickness, mm, 0.2 to 100.</summary>
     public double Thickness => NumberOf("thickness") ?? throw new InvalidOperationException($"The stock {Id} has no thickness.");
 
-    /// <summary>Least thickness within the maker's tolerance, mm; null when not known.</summary>
+    /// <summary>Minimum thickness within the maker's tolerance, mm; null when not known.</summary>
     public double? Lower => NumberOf("lower");
 
-    /// <summary>Greatest thickness within the maker's tolerance, mm; null when not known.</summary>
+    /// <summary>Maximum thickness within the maker's tolerance, mm; null when not known.</summary>
     public double? Upper => NumberOf("upper");
 
     /// <summary>Density, kg/m³; null when not known.</summary>

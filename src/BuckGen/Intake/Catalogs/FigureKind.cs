@@ -8,10 +8,10 @@ internal sealed record FigureKind(string Key, string Name)
     /// <summary>Its unit; empty for words.</summary>
     public string Unit { get; init; } = "";
 
-    /// <summary>Smallest and largest sensible value; null for words.</summary>
+    /// <summary>Minimum and maximum sensible value; null for words.</summary>
     public FigureRange? Limits { get; init; }
 
-    /// <summary>True when it may be a range [least, greatest].</summary>
+    /// <summary>True when it may be a range [min, max].</summary>
     public bool MayBeRange { get; init; }
 
     /// <summary>The words it may be; empty for any.</summary>

@@ -67,7 +67,7 @@ internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<stri
                 $"\"{kind.Key}\" is {TomlValue.Shown(value)}; it must be {(kind.Words.Length == 0 ? "text in quotes" : string.Join(" or ", kind.Words.Select(w => $"\"{w}\"")))}");
 
     private static string Shape(FigureKind kind) =>
-        $"a number{(kind.Unit.Length > 0 ? $" of {kind.Unit}" : "")}{(kind.MayBeRange ? ", or two in brackets: [least, greatest]" : "")}";
+        $"a number{(kind.Unit.Length > 0 ? $" of {kind.Unit}" : "")}{(kind.MayBeRange ? ", or two in brackets: [min, max]" : "")}";
 
     private static ImmutableArray<string> Sources(CatalogTable table, string key, object? given, ImmutableDictionary<string, string> known)
     {

@@ -8,7 +8,7 @@ namespace BuckGen.Intake.Dxf;
 /// <summary>Counts the entities of a drawing with its blocks in place, before any block is placed.</summary>
 internal sealed class BlockSizes(DxfDrawing drawing, string name)
 {
-    /// <summary>Largest number of lines and curves of a drawing with its blocks in place.</summary>
+    /// <summary>Maximum number of lines and curves of a drawing with its blocks in place.</summary>
     private const double MaxCurves = 500_000;
 
     /// <summary>

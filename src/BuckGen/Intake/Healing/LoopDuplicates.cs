@@ -53,7 +53,7 @@ internal static class LoopDuplicates
         SegmentIndex IndexOf(int i) => indexes.TryGetValue(i, out var index) ? index : indexes[i] = new(kept[i].Loop.Segments);
     }
 
-    /// <summary>The largest distance between two loops, mm; infinite when it is beyond the reach.</summary>
+    /// <summary>The maximum distance between two loops, mm; infinite when it is beyond the reach.</summary>
     private static double Deviation(Loop loop, Loop other, Func<SegmentIndex> edges, double reach)
     {
         var (a, b) = (loop.Bounds, other.Bounds);

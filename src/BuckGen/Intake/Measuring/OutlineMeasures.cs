@@ -15,7 +15,7 @@ namespace BuckGen.Intake.Measuring;
 /// <param name="MinInsideRadius">The tightest arc that a router bit has to fit into; null when no arc curves inward.</param>
 /// <param name="MinOutsideRadius">The tightest arc that sticks out; null when no arc curves outward.</param>
 /// <param name="SharpestCorner">The corner with the smallest angle; null when every joint is smooth.</param>
-/// <param name="Error">The largest distance between a drawn curve and the edge that was measured, mm; 0 for a drawing without
+/// <param name="Error">The maximum distance between a drawn curve and the edge that was measured, mm; 0 for a drawing without
 /// curves.</param>
 internal sealed record OutlineMeasures(
     Neck? NarrowestNeck, Gap? NarrowestGap, RoundEdge? MinInsideRadius, RoundEdge? MinOutsideRadius,

@@ -6,7 +6,7 @@ namespace BuckGen.Intake.Outlines;
 /// <summary>A place in a drawing that was repaired so that the drawing could be used.</summary>
 /// <param name="Kind">A short stable word for programs, such as "gap-joined".</param>
 /// <param name="Count">How many places were repaired.</param>
-/// <param name="MaxDistance">The largest distance, mm, by which anything was moved or left out; 0 when nothing moved.</param>
+/// <param name="MaxDistance">The maximum distance, mm, by which anything was moved or left out; 0 when nothing moved.</param>
 /// <param name="Places">Where, in drawing order; one for each repaired place that has one (a path without any point has
 /// none).</param>
 /// <param name="Message">The whole story in plain words.</param>
@@ -15,7 +15,7 @@ public sealed record Repair(string Kind, int Count, double MaxDistance, Immutabl
 /// <summary>How the curves of a drawing (splines, Béziers, ellipses) became lines and arcs.</summary>
 /// <param name="Count">How many curves there were; lines and circular arcs are none.</param>
 /// <param name="Pieces">How many lines and arcs replace them.</param>
-/// <param name="MaxError">The largest distance found between a curve and its replacement, mm.</param>
+/// <param name="MaxError">The maximum distance found between a curve and its replacement, mm.</param>
 public sealed record FittedCurves(int Count, int Pieces, double MaxError)
 {
     /// <summary>A drawing of lines and arcs alone.</summary>

@@ -6,7 +6,7 @@ namespace BuckGen.Intake.Outlines;
 internal static class OutlineSize
 {
     /// <summary>
-    /// Largest width and height, mm; beyond it no board, sheet or frame is made, and most likely the unit is wrong.
+    /// Maximum width and height, mm; beyond it no board, sheet or frame is made, and most likely the unit is wrong.
     /// </summary>
     private const double MaxSize = 100_000;
 

@@ -7,7 +7,7 @@ namespace BuckGen.Intake.Reading;
 /// <summary>What a reader finds in a file.</summary>
 internal static class ReaderResult
 {
-    /// <summary>Most paths, most curves of a path, and most notes that a plug-in's reader may give.</summary>
+    /// <summary>Maximum number of paths, of curves of a path, and of notes that a plug-in's reader may give.</summary>
     private const int MaxPaths = 100_000, MaxCurves = 100_000, MaxNotes = 1000;
 
     private const int MaxWordLength = 200, MaxTextLength = 2000;

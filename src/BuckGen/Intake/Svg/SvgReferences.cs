@@ -6,7 +6,7 @@ namespace BuckGen.Intake.Svg;
 
 /// <summary>Follows every use before the libraries do: loops are cut, and what would grow without end is refused.</summary>
 /// <param name="byId">The first element of each id.</param>
-/// <param name="maxDepth">Deepest nesting through use.</param>
+/// <param name="maxDepth">Maximum depth of nesting through use.</param>
 /// <param name="notes">Where loops and dead ends are reported.</param>
 internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDepth, SvgNotes notes)
 {

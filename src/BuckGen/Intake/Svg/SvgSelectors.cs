@@ -6,8 +6,8 @@ namespace BuckGen.Intake.Svg;
 /// element in an element in an element costs the depth of the tree once for each step, and one that asks for earlier siblings
 /// their number.
 /// </remarks>
-/// <param name="depth">Deepest nesting of the drawing.</param>
-/// <param name="siblings">Most children that an element has.</param>
+/// <param name="depth">Maximum depth of nesting of the drawing.</param>
+/// <param name="siblings">Maximum number of children that an element has.</param>
 internal sealed class SvgSelectors(int depth, int siblings)
 {
     /// <summary>How many comparisons each element takes; what stands in braces is no selector.</summary>

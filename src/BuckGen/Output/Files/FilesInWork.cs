@@ -19,7 +19,7 @@ internal sealed class FilesInWork
 {
     private const int MaxExtensionLength = 9;
 
-    /// <summary>Most triangles of the model on the page: about 4 MB of it.</summary>
+    /// <summary>Maximum number of triangles of the model on the page: about 4 MB of it.</summary>
     private const int MaxModelTriangles = 150_000;
 
     /// <summary>Width of the preview, pixels.</summary>

@@ -14,7 +14,7 @@ internal sealed record Replacement(
     ImmutableArray<OutputFile> Incoming, ImmutableArray<FileSum> Outgoing, ImmutableArray<string> Removed, ImmutableArray<string> Emptied,
     ImmutableArray<string> Left)
 {
-    /// <summary>Most files named in a message.</summary>
+    /// <summary>Maximum number of files named in a message.</summary>
     private const int MaxNamed = 3;
 
     /// <summary>Decides what a run does.</summary>

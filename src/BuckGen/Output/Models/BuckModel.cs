@@ -7,7 +7,7 @@ namespace BuckGen.Output.Models;
 /// <summary>Solid models of a buck, to look at or to print. Dowel holes, vents and marks are left out.</summary>
 public static class BuckModel
 {
-    /// <summary>Largest distance, mm, between an arc of a plan and the chords that stand for it in a model.</summary>
+    /// <summary>Maximum distance, mm, between an arc of a plan and the chords that stand for it in a model.</summary>
     public const double ChordError = SolidBuilder.ChordError;
 
     /// <summary>

@@ -21,8 +21,8 @@ internal static class MeasureMarks
         var marks = ImmutableArray.CreateBuilder<Mark>();
         if (measures.NarrowestNeck is { } neck) marks.Add(Width("N", "narrowest neck", neck.A, neck.B));
         if (measures.NarrowestGap is { } gap) marks.Add(Width("G", "narrowest gap", gap.A, gap.B));
-        if (measures.MinInsideRadius is { } inside) marks.Add(Round("I", "smallest inside radius", inside));
-        if (measures.MinOutsideRadius is { } outside) marks.Add(Round("O", "smallest outside radius", outside));
+        if (measures.MinInsideRadius is { } inside) marks.Add(Round("I", "minimum inside radius", inside));
+        if (measures.MinOutsideRadius is { } outside) marks.Add(Round("O", "minimum outside radius", outside));
         if (measures.SharpestCorner is { } corner)
             marks.Add(new("C", place.Apply(corner.Place), FormattableString.Invariant($"C: sharpest corner {corner.Angle:0.#} degrees"), null));
         return marks.ToImmutable();

@@ -26,7 +26,7 @@ internal sealed record PaperView(DrawingScale Scale, Vec2 Corner, Bounds Real)
 
     /// <summary>A drawing in the middle of a page of the usual width, with room for dimensions on the left and below.</summary>
     /// <param name="real">What is shown.</param>
-    /// <param name="maxHeight">Most height on paper, mm.</param>
+    /// <param name="maxHeight">Maximum height on paper, mm.</param>
     /// <param name="below">Room below the drawing, mm.</param>
     /// <param name="right">Room on its right, mm.</param>
     /// <param name="left">Room on its left, mm.</param>

@@ -16,7 +16,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="MeanOfSheet">Mean thickness of all that lies in the frame.</param>
 /// <param name="VolumeError">Plastic after over plastic before, less 1.</param>
 /// <param name="Refinement">How much the thinnest place changes from a coarser net; null when it is not known.</param>
-/// <param name="GaugeNeeded">Gauge for the wanted least wall; null when none is given.</param>
+/// <param name="GaugeNeeded">Gauge for the wanted minimum wall; null when none is given.</param>
 /// <param name="Triangles">Triangles of the net.</param>
 /// <param name="MinTriangleSide">Sides of the smallest triangles.</param>
 /// <param name="FrameHeight">Where the frame stands at the end.</param>

@@ -10,7 +10,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="MinOutsideRadius">The tightest arc that sticks out; null without such arcs.</param>
 /// <param name="SharpestCorner">The corner with the smallest angle; null when every joint is smooth.</param>
 /// <param name="Error">
-/// The largest distance between a drawn curve and the edge that was measured; widths may differ by twice as much.
+/// The maximum distance between a drawn curve and the edge that was measured; widths may differ by twice as much.
 /// </param>
 public sealed record MeasuresReport(
     NeckReport? NarrowestNeck, GapReport? NarrowestGap, RadiusReport? MinInsideRadius, RadiusReport? MinOutsideRadius,

@@ -7,7 +7,7 @@ namespace BuckGen.Output.Reports;
 /// <summary>What stands in a section of the process card.</summary>
 internal static class SectionResult
 {
-    /// <summary>Most lines of a plug-in's section, and most characters of a line.</summary>
+    /// <summary>Maximum number of lines of a plug-in's section, and of characters of a line.</summary>
     private const int MaxLines = 1000, MaxLineLength = 2000;
 
     /// <summary>The lines.</summary>

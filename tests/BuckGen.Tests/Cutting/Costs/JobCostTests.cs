@@ -20,7 +20,7 @@ public class JobCostTests
         Currency = "EUR", Labour = 36, Machine = 30, MarkFeed = 3000, PathSeconds = 1.5, BoardMinutes = 2, DrillSeconds = 12, GlueMinutes = 5,
     };
 
-    private static readonly Stock Board = new("board 6", 6, 600, 400) { Price = 8, CutFeed = 600 };
+    private static readonly Stock Mdf6 = new("MDF 6", 6, 600, 400) { Price = 8, CutFeed = 600 };
 
     [Fact]
     public void Boards_cost_whole_and_by_share()
@@ -31,7 +31,7 @@ public class JobCostTests
 
         var (wood, plastic) = (cost.Materials[0], cost.Materials[1]);
         var box = plan.Boards.Single().Placements.Aggregate(Bounds.Nothing, (b, p) => b.With(p.Bounds));
-        Assert.Equal(("board 6", 1, box.Width * box.Height / (600 * 400)), (wood.Name, wood.Count, wood.Share));
+        Assert.Equal(("MDF 6", 1, box.Width * box.Height / (600 * 400)), (wood.Name, wood.Count, wood.Share));
         Assert.Equal((8, 8 * wood.Share), (wood.WholeCost, wood.ShareCost));
         // Two blanks go onto a sheet of 0.744 m2 at 12.50 a square metre.
         Assert.Equal(("PETG 1 mm", 0.5, 12.5 * 1.22 * 0.61), (plastic.Name, plastic.Share, plastic.UnitPrice));
@@ -47,7 +47,7 @@ public class JobCostTests
         var cost = JobCost.Compute(plan, Rates)!;
 
         WorkStep Step(string name) => cost.Work.Single(w => w.Name == name);
-        Assert.Equal((plan.CutLength / 600, plan.CutLength / 600 / 60 * 30), (Step("cut board 6").Minutes, Step("cut board 6").Cost));
+        Assert.Equal((plan.CutLength / 600, plan.CutLength / 600 / 60 * 30), (Step("cut MDF 6").Minutes, Step("cut MDF 6").Cost));
         var paths = plan.Boards.SelectMany(s => s.Placements).SelectMany(p => p.Part.Paths).ToArray();
         Assert.Equal(paths.Where(p => p.Layer == CutLayer.Mark).Sum(p => p.Length) / 3000, Step("mark and letter").Minutes!.Value, 1e-9);
         Assert.Equal(paths.Length * 1.5 / 60, Step("start paths").Minutes);
@@ -61,16 +61,16 @@ public class JobCostTests
 
     [Fact]
     public void Nothing_said_is_nothing_reckoned() =>
-        Assert.Null(JobCost.Compute(Plan(Spec() with { Stock = [Board with { Price = null, CutFeed = null }], Base = null, Vents = null, Sheet = null }), RateSpec.None));
+        Assert.Null(JobCost.Compute(Plan(Spec() with { Stock = [Mdf6 with { Price = null, CutFeed = null }], Base = null, Vents = null, Sheet = null }), RateSpec.None));
 
     [Fact]
     public void What_is_not_said_is_told()
     {
-        var spec = Spec() with { Stock = [Board with { CutFeed = null }], Base = null, Vents = null, Sheet = null };
+        var spec = Spec() with { Stock = [Mdf6 with { CutFeed = null }], Base = null, Vents = null, Sheet = null };
 
         var cost = JobCost.Compute(Plan(spec), new() { BoardMinutes = 3 })!;
 
-        Assert.Equal(["time to cut board 6", "time to mark and letter", "time to start paths", "time to glue", "price of the hour to load boards"], cost.Missing);
+        Assert.Equal(["time to cut MDF 6", "time to mark and letter", "time to start paths", "time to glue", "price of the hour to load boards"], cost.Missing);
         Assert.Equal((3, 0), (cost.Minutes, cost.WorkCost));
     }
 
@@ -90,7 +90,7 @@ public class JobCostTests
 
     private static BuckSpec Spec() => Formed.Spec(BuckKind.Male, 24, 5) with
     {
-        Stock = [Board], Base = new(Board, 20, Board), Vents = new(),
+        Stock = [Mdf6], Base = new(Mdf6, 20, Mdf6), Vents = new(),
         Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), PricePerSquareMetre = 12.5, Sizes = [new(200, 100), new(1220, 610)] },
         Former = new() { Opening = new(500, 400) },
     };

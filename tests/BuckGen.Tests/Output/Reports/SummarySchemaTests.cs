@@ -8,7 +8,7 @@ namespace BuckGen.Tests.Output.Reports;
 
 public class SummarySchemaTests
 {
-    private static readonly string SchemaText = Repository.Text("src", "BuckGen", "Reports", "summary.schema.json");
+    private static readonly string SchemaText = Repository.Text("src", "BuckGen", "Output", "Reports", "summary.schema.json");
     private static readonly JsonSchema Schema = JsonSchema.FromText(SchemaText);
 
     public static TheoryData<string> Names => SampleJobs.Names;
@@ -64,7 +64,7 @@ public class SummarySchemaTests
     [Fact]
     public void Every_property_has_a_description_and_every_number_a_unit()
     {
-        string[] units = ["mm", "mm²", "degrees", "per cent", "count", "share", "litres", "seconds", "ratio", "layer number", "1 for the lowest", "same unit", "shop's money", "minutes", "in its unit", "in sheets", "newtons", "unit the message names"];
+        string[] units = ["mm", "mm²", "degrees", "per cent", "count", "share", "litres", "seconds", "ratio", "layer number", "1 for the lowest", "same unit", "shop's money", "minutes", "in its unit", "newtons", "unit the message names"];
         var seen = 0;
         foreach (var (name, property) in Properties(JsonNode.Parse(SchemaText)!))
         {

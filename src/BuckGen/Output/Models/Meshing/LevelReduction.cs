@@ -7,7 +7,7 @@ namespace BuckGen.Output.Models.Meshing;
 /// </summary>
 internal static class LevelReduction
 {
-    /// <summary>Largest number of levels that one straight wall passes through: each is compared with all below it.</summary>
+    /// <summary>Maximum number of levels that one straight wall passes through: each is compared with all below it.</summary>
     private const int MaxRun = 100;
 
     /// <summary>The levels that are needed, the first and the last among them.</summary>

@@ -10,12 +10,12 @@ internal static class SolidBuilder
     public const double ChordError = 0.02;
 
     /// <summary>
-    /// Largest number of edges of the plans at two consecutive heights: the time to cut a face into triangles grows with their
+    /// Maximum number of edges of the plans at two consecutive heights: the time to cut a face into triangles grows with their
     /// square.
     /// </summary>
     private const int MaxEdges = 40_000;
 
-    /// <summary>Largest number of lines and arcs in all plans together.</summary>
+    /// <summary>Maximum number of lines and arcs in all plans together.</summary>
     private const int MaxPieces = 500_000;
 
     /// <summary>The closed surface.</summary>

@@ -5,7 +5,7 @@ internal static class AxisMarks
 {
     /// <summary>From 0 as far as the axis goes, in steps of 1, 2 or 5 or tens of them.</summary>
     /// <param name="length">Length of the axis, above 0.</param>
-    /// <param name="maxSteps">Most steps.</param>
+    /// <param name="maxSteps">Maximum number of steps.</param>
     public static IEnumerable<double> Along(double length, int maxSteps)
     {
         var power = Math.Pow(10, Math.Floor(Math.Log10(length / maxSteps)));

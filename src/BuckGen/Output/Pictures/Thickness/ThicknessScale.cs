@@ -28,7 +28,7 @@ internal sealed record ThicknessScale(double Min, double Max)
     /// <param name="band">The upper one of the two.</param>
     public double Limit(int band) => Min + (Max - Min) * band / ThicknessColours.Count;
 
-    /// <summary>Where a thickness lies between least and most, 0 to 1.</summary>
+    /// <summary>Where a thickness lies between minimum and maximum, 0 to 1.</summary>
     private double Share(double thickness) => Math.Clamp((thickness - Min) / (Max - Min), 0, 1);
 
     /// <summary>The colour of a thickness, between bands, as red, green and blue from 0 to 1.</summary>

@@ -19,7 +19,7 @@ internal static class WallSection
         ? "The prediction did not converge; do not use it. The finding says what may help."
         : FormattableString.Invariant($"The part is {part.MeanThickness:0.##} mm thick on average") + (part.Thinnest is { } thin
             ? FormattableString.Invariant($" and thinnest, {thin.Thickness:0.##} mm, at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up.")
-            : ".") + (part.RequiredGauge is { } gauge ? FormattableString.Invariant($" For the thinnest wall you want, start with a sheet of {gauge:0.##} mm.") : "");
+            : ".") + (part.RequiredGauge is { } gauge ? FormattableString.Invariant($" For the minimum wall you want, start with a sheet of {gauge:0.##} mm.") : "");
 
     private static string Method(FormedPart part) => FormattableString.Invariant(
         $"Computed ({(part.Spec.Detail == FormingDetail.Fine ? "fine" : "quick")}) with {part.Triangles.Length} triangles, {part.MinEdgeLength:0.#} mm at the walls, over the {(part.Spec.Stepped ? "layers with their steps" : "wall after sanding")}; ")
