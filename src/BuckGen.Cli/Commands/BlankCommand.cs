@@ -27,11 +27,8 @@ internal static class BlankCommand
         command.Add(OptionGroup.Output, json);
         command.SetAction(parsed =>
         {
-            var extensions = buck.Extensions(parsed, terminal);
-            var how = reading.Read(parsed, extensions);
-            var spec = buck.Buck(parsed, how, extensions, withSheet: true);
-            spec.Validate();
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(parsed.GetValue(outline)!, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation);
+            var job = buck.Job(parsed, parsed.GetValue(outline)!, reading, buck.Extensions(parsed, terminal), withSheet: true).WithoutPrediction();
+            var plan = BuckRun.Plan(terminal, job, BuckRun.Here, cancellation);
             var summary = Summary.Create(plan, "", []);
             if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));
             else

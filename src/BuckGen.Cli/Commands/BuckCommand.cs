@@ -1,7 +1,7 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
-using BuckGen.Output.Files;
+using BuckGen.Jobs;
 
 namespace BuckGen.Cli.Commands;
 
@@ -28,14 +28,12 @@ internal static class BuckCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(outline)!;
-            var extensions = buck.Extensions(parsed, terminal);
-            var how = reading.Read(parsed, extensions);
-            var spec = buck.Buck(parsed, how, extensions);
-            spec.Validate();
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: new());
+            var job = buck.Job(parsed, path, reading, buck.Extensions(parsed, terminal));
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-buck";
-            var (output, force) = (buck.Output(parsed, extensions), parsed.GetValue(run.Force));
-            return BuckRun.Write(terminal, plan, OutputFiles.Create(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
+            var force = parsed.GetValue(run.Force);
+            var made = terminal.RunWithProgress(
+                Path.GetFileName(path), progress => JobRunner.Run(job, BuckRun.Here, force, progress, cancellation));
+            return BuckRun.Write(terminal, made.Plan, made.Files, folder, force, parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

@@ -9,6 +9,7 @@ using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
+using BuckGen.Jobs;
 using BuckGen.Output.Files;
 using BuckGen.Plugins;
 using BuckGen.Quantities;
@@ -97,7 +98,7 @@ internal sealed class BuckOptions
     /// <param name="extensions">The patterns, sheets and plastics that can be named.</param>
     /// <param name="withVents">True for vents even without an option for them.</param>
     /// <param name="withSheet">True for a plastic sheet even when no option concerns it.</param>
-    public BuckSpec Buck(ParseResult parsed, OutlineOptions reading, Extensions extensions, bool withVents = false, bool withSheet = false)
+    private BuckSpec Buck(ParseResult parsed, OutlineOptions reading, Extensions extensions, bool withVents = false, bool withSheet = false)
     {
         var deep = parsed.GetValue(depth)
             ?? throw new UsageException("--depth is missing; give the depth of the part, such as --depth 36mm.");
@@ -125,12 +126,30 @@ internal sealed class BuckOptions
         return part.Apply(parsed, vents.Apply(parsed, buck, extensions.VentPatterns, withVents), catalog, withSheet);
     }
 
-    public CuttingSpec Cutting(ParseResult parsed) =>
+    /// <summary>The job that the options describe; its wall is predicted when they name the plastic sheet.</summary>
+    /// <param name="parsed">The arguments.</param>
+    /// <param name="drawing">The drawing's file.</param>
+    /// <param name="reading">How the drawing is read.</param>
+    /// <param name="extensions">What can be named.</param>
+    /// <param name="withVents">True for vents even without an option for them.</param>
+    /// <param name="withSheet">True for a plastic sheet even when no option concerns it.</param>
+    public Job Job(
+        ParseResult parsed, string drawing, ReadingOptions reading, Extensions extensions, bool withVents = false, bool withSheet = false)
+    {
+        var how = reading.Read(parsed, extensions);
+        var spec = Buck(parsed, how, extensions, withVents, withSheet);
+        return new("", drawing, how, spec with { Prediction = spec.Sheet is null ? null : new() }, Cutting(parsed), Output(parsed, extensions))
+        {
+            Design = extensions.Design,
+        };
+    }
+
+    private CuttingSpec Cutting(ParseResult parsed) =>
         new(
             parsed.GetValue(machine) ?? CuttingDefaults.Machine, parsed.GetValue(kerf) ?? CuttingDefaults.Kerf,
             parsed.GetValue(spacing) ?? CuttingDefaults.Spacing, parsed.GetValue(edgeMargin) ?? CuttingDefaults.EdgeMargin);
 
-    public OutputOptions Output(ParseResult parsed, Extensions extensions) => new(
+    private OutputOptions Output(ParseResult parsed, Extensions extensions) => new(
         "", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg),
         parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null)
     {

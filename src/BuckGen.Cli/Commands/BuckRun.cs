@@ -2,40 +2,33 @@ using System.Collections.Immutable;
 using BuckGen.Cli.Printing;
 using BuckGen.Cli.Terminals;
 using BuckGen.Cutting.Boards;
-using BuckGen.Design;
-using BuckGen.Design.Bucks;
-using BuckGen.Design.Prediction;
 using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
+using BuckGen.Jobs;
 using BuckGen.Output.Files;
 using BuckGen.Output.Folders;
 using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>The run that 'make' and 'buck' share: read, design, lay out, write, report.</summary>
+/// <summary>What the commands share: read a drawing, run a job with its progress shown, write files, say what was made.</summary>
 internal static class BuckRun
 {
+    /// <summary>The files named on the command line, found from the current folder.</summary>
+    public static JobFolder Here { get; } = new("");
+
     /// <summary>Reads an outline file.</summary>
     public static Outline Read(string path, OutlineOptions reading, CancellationToken cancellation)
     {
-        if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the drawing itself.");
-        if (!File.Exists(path)) throw new UsageException($"{path} does not exist; check the name of the drawing.");
-        using var content = File.OpenRead(path);
+        using var content = Here.Open(path, "drawing");
         return OutlineReader.Read(content, Path.GetFileName(path), reading, cancellation);
     }
 
-    /// <summary>
-    /// Designs, predicts the wall of the formed part where that is wanted and the sheet is known, and lays out.
-    /// </summary>
+    /// <summary>Designs a job and lays it out, with its steps shown.</summary>
     public static CutPlan Plan(
-        Terminal terminal, Outline outline, BuckSpec buck, CuttingSpec cutting, DesignExtensions extensions, CancellationToken cancellation,
-        CutScope scope = CutScope.Everything, FormingSpec? forming = null)
-    {
-        var design = terminal.RunWithStatus($"Designing the buck of {outline.Name}", () => BuckDesign.Create(outline, buck, extensions, null, cancellation));
-        if (forming is not null && buck.Sheet is not null) design = terminal.RunWithStatus("Forming the sheet", () => design.WithFormedPart(forming, cancellation));
-        return CutPlan.Create(design, cutting, scope, cancellation);
-    }
+        Terminal terminal, Job job, IJobFiles files, CancellationToken cancellation, CutScope scope = CutScope.Everything) =>
+        terminal.RunWithProgress(
+            Path.GetFileName(job.OutlineFile), progress => JobRunner.Plan(job, files, scope, progress, cancellation));
 
     /// <summary>Writes the files and prints what was made.</summary>
     public static int Write(

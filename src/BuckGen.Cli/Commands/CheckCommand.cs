@@ -24,7 +24,7 @@ internal static class CheckCommand
         var source = new JobOrDrawing(command, reading, buck, json);
         command.SetAction(parsed =>
         {
-            var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, (usual, wanted) => wanted ? usual : null, cancellation);
+            var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, job => job, cancellation);
             var summary = Summary.Create(plan, title, []);
             if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));
             else FindingsPrinter.Print(terminal.Printer(), summary.Findings);

@@ -3,6 +3,7 @@ using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 using BuckGen.Cli.Terminals;
 using BuckGen.Design.Prediction;
+using BuckGen.Jobs;
 using BuckGen.Output.Pictures.Thickness;
 using BuckGen.Output.Reports;
 
@@ -39,9 +40,8 @@ internal static class FormCommand
         var source = new JobOrDrawing(command, reading, buck, own);
         command.SetAction(parsed =>
         {
-            var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, (usual, _) => Forming(parsed, usual), cancellation);
+            var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, job => Forming(parsed, job), cancellation);
             var summary = Summary.Create(plan, title, []);
-            if (plan.Design.Spec.Sheet is null) throw new UsageException("There is no sheet to form; give its thickness with --gauge, or in [sheet] of the job file.");
             if (parsed.GetValue(map) is { } picture) PictureFile.Write("--map", picture, ThicknessMap.Draw(plan.Design) ?? throw new UsageException("There is no map to draw, because the prediction of the wall did not finish; run it without --map to see why."));
             if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));
             else
@@ -54,11 +54,22 @@ internal static class FormCommand
         });
         return command;
 
-        FormingSpec Forming(ParseResult parsed, FormingSpec usual) => usual with
+        Job Forming(ParseResult parsed, Job job)
         {
-            Detail = parsed.GetValue(detail) ?? usual.Detail,
-            Stepped = parsed.GetResult(stepped) is { Implicit: false } ? parsed.GetValue(stepped) : usual.Stepped,
-            CornerBall = parsed.GetResult(ball) is { Implicit: false } ? parsed.GetValue(ball) ?? usual.CornerBall : usual.CornerBall,
-        };
+            if (job.Buck.Sheet is null) throw new UsageException("There is no sheet to form; give its thickness with --gauge, or in [sheet] of the job file.");
+            var usual = job.Forming;
+            return job with
+            {
+                Buck = job.Buck with
+                {
+                    Prediction = usual with
+                    {
+                        Detail = parsed.GetValue(detail) ?? usual.Detail,
+                        Stepped = parsed.GetResult(stepped) is { Implicit: false } ? parsed.GetValue(stepped) : usual.Stepped,
+                        CornerBall = parsed.GetResult(ball) is { Implicit: false } ? parsed.GetValue(ball) ?? usual.CornerBall : usual.CornerBall,
+                    },
+                },
+            };
+        }
     }
 }

@@ -31,14 +31,12 @@ internal static class JigCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(outline)!;
-            var extensions = buck.Extensions(parsed, terminal);
-            var how = reading.Read(parsed, extensions);
-            var spec = finish.Apply(parsed, buck.Buck(parsed, how, extensions, withSheet: true));
-            spec.Validate();
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation, CutScope.Accessories);
+            var drawn = buck.Job(parsed, path, reading, buck.Extensions(parsed, terminal), withSheet: true).WithoutPrediction();
+            var job = drawn with { Buck = finish.Apply(parsed, drawn.Buck) };
+            var plan = BuckRun.Plan(terminal, job, BuckRun.Here, cancellation, CutScope.Accessories);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-jig";
-            var (output, force) = (buck.Output(parsed, extensions), parsed.GetValue(run.Force));
-            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
+            var force = parsed.GetValue(run.Force);
+            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, job.Output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BuckGen.Jobs;
 using BuckGen.Cli.Terminals;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design.Prediction;
@@ -20,22 +21,19 @@ internal sealed class JobOrDrawing(Command command, ReadingOptions reading, Buck
     /// <param name="path">The file.</param>
     /// <param name="parsed">The command line.</param>
     /// <param name="terminal">Where it talks.</param>
-    /// <param name="forming">Changes the file's settings for the prediction; null for no prediction.</param>
+    /// <param name="change">Changes the job to what the command asks for.</param>
     /// <param name="cancellation">Stops it.</param>
-    public (string Title, CutPlan Plan) Plan(string path, ParseResult parsed, Terminal terminal, Func<FormingSpec, bool, FormingSpec?> forming, CancellationToken cancellation)
+    public (string Title, CutPlan Plan) Plan(string path, ParseResult parsed, Terminal terminal, Func<Job, Job> change, CancellationToken cancellation)
     {
         if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
         {
             if (command.Options.FirstOrDefault(o => !besideJob.Contains(o) && !buck.Plugins.All.Contains(o) && parsed.GetResult(o) is { Implicit: false }) is { } idle)
                 throw new UsageException($"{idle.Name} has no effect with a job file; set it in {path}.");
             var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal, cancellation);
-            var drawn = BuckRun.Read(MakeCommand.OutlinePath(path, job), job.Reading, cancellation);
-            return (job.Title, BuckRun.Plan(terminal, drawn, job.Buck, job.Cutting, job.Design, cancellation, forming: forming(job.Forming, job.PredictWall)));
+            return (job.Title, BuckRun.Plan(terminal, change(job), MakeCommand.Beside(path), cancellation));
         }
 
-        var extensions = buck.Extensions(parsed, terminal);
-        var how = reading.Read(parsed, extensions);
-        var spec = buck.Buck(parsed, how, extensions);
-        return ("", BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation, forming: forming(new(), true)));
+        var drawn = buck.Job(parsed, path, reading, buck.Extensions(parsed, terminal));
+        return ("", BuckRun.Plan(terminal, change(drawn), BuckRun.Here, cancellation));
     }
 }

@@ -2,7 +2,6 @@ using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
 using BuckGen.Jobs;
-using BuckGen.Output.Files;
 
 namespace BuckGen.Cli.Commands;
 
@@ -11,25 +10,24 @@ internal static class MakeCommand
 {
     public static Command Create(Terminal terminal, CancellationToken cancellation)
     {
-        var job = JobArgument();
+        var argument = JobArgument();
         var (run, plugins) = (new RunOptions(), new PluginOptions());
         var command = new HelpedCommand("make", CommandGroup.Make, "Do everything a job file says.")
         {
             Examples = ["buckgen make job.toml", "buckgen make job.toml --out ~/cuts/sign"],
         };
-        command.Add(job);
+        command.Add(argument);
         run.AddTo(command);
         plugins.AddTo(command);
         command.SetAction(parsed =>
         {
-            var path = parsed.GetValue(job)!;
-            var read = ReadJob(path, plugins, parsed, terminal, cancellation);
-            var outline = BuckRun.Read(OutlinePath(path, read), read.Reading, cancellation);
-            var plan = BuckRun.Plan(terminal, outline, read.Buck, read.Cutting, read.Design, cancellation, forming: read.PredictWall ? read.Forming : null);
+            var path = parsed.GetValue(argument)!;
+            var job = ReadJob(path, plugins, parsed, terminal, cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.Combine(Path.GetDirectoryName(path) ?? "", "out");
             var force = parsed.GetValue(run.Force);
-            return BuckRun.Write(
-                terminal, plan, OutputFiles.Create(plan, read.Output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
+            var made = terminal.RunWithProgress(
+                Path.GetFileName(path), progress => JobRunner.Run(job, Beside(path), force, progress, cancellation));
+            return BuckRun.Write(terminal, made.Plan, made.Files, folder, force, parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }
@@ -40,18 +38,18 @@ internal static class MakeCommand
     internal static JobPlugins Plugins(string path)
     {
         var named = JobFile.Plugins(TextOf(path), Path.GetFileName(path));
-        return named with { Files = [.. named.Files.Select(f => Beside(path, f))] };
+        return named with { Files = [.. named.Files.Select(Beside(path).PathOf)] };
     }
 
-    /// <summary>Reads a job with the plug-ins and the catalog it names.</summary>
+    /// <summary>Reads a job with all that it names; plug-ins that are left out are reported.</summary>
     internal static Job ReadJob(string path, PluginOptions plugins, ParseResult parsed, Terminal terminal, CancellationToken cancellation)
     {
         var (text, name) = (TextOf(path), Path.GetFileName(path));
-        var extensions = plugins.Extensions(parsed, terminal, Plugins(path));
-        var catalog = CatalogFiles.Read(JobFile.CatalogName(text, name) is { } file ? Beside(path, file) : null, extensions.Catalog);
-        var job = JobFile.Read(text, name, catalog, extensions);
-        return job.PanelDrawing is { } drawing ? job.WithPanel(BuckRun.Read(Beside(path, drawing.File), drawing.Reading, cancellation)) : job;
+        return JobRunner.Load(text, name, Beside(path), plugins.JobExtensions(parsed, terminal), set => PluginOptions.ReportProblems(set, terminal), cancellation);
     }
+
+    /// <summary>The files beside a job.</summary>
+    internal static JobFolder Beside(string path) => new(Path.GetDirectoryName(Path.GetFullPath(path))!);
 
     private static string TextOf(string path)
     {
@@ -59,9 +57,4 @@ internal static class MakeCommand
         if (!File.Exists(path)) throw new UsageException($"{path} does not exist; 'buckgen new {path}' writes a job file to start from.");
         return File.ReadAllText(path);
     }
-
-    /// <summary>The outline's path is written relative to the job file.</summary>
-    internal static string OutlinePath(string jobPath, Job job) => Beside(jobPath, job.OutlineFile);
-
-    private static string Beside(string jobPath, string file) => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(jobPath))!, file);
 }

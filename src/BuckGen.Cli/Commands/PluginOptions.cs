@@ -26,30 +26,35 @@ internal sealed class PluginOptions
 
     public void AddTo(HelpedCommand command) => command.Add(OptionGroup.PlugIns, All);
 
-    /// <summary>All plug-ins, those left out included.</summary>
+    /// <summary>What the command line adds to a job: plug-ins, and how they are called.</summary>
     /// <param name="parsed">The arguments.</param>
     /// <param name="terminal">Gives the maker's own folder, and how plug-ins are called.</param>
-    /// <param name="named">The plug-ins that a job names, with full paths.</param>
-    public PluginSet Load(ParseResult parsed, Terminal terminal, JobPlugins? named)
+    public JobExtensions JobExtensions(ParseResult parsed, Terminal terminal)
     {
         var given = parsed.GetValue(folder);
         if (given is not null && !Directory.Exists(given)) throw new UsageException($"--plugins is '{given}', which is no folder.");
-        var run = terminal.PluginRun;
-        var call = Allowed(parsed) ?? named?.Call ?? run.Call;
-        return PluginSet.Load([
-            .. terminal.PluginFolder is { } own ? PluginSet.Find(own) : [],
-            .. given is null ? [] : PluginSet.Find(given),
-            .. named?.Files ?? [],
-        ], run with { Call = call, Start = call > run.Start && call != run.Call ? call : run.Start });
+        return new()
+        {
+            PluginFiles = [.. terminal.PluginFolder is { } own ? PluginSet.Find(own) : [], .. given is null ? [] : PluginSet.Find(given)],
+            PluginCall = Allowed(parsed),
+            PluginRun = terminal.PluginRun,
+        };
     }
 
     /// <summary>The extensions of the library and of plug-ins; those left out are reported.</summary>
-    public Extensions Extensions(ParseResult parsed, Terminal terminal, JobPlugins? named = null)
+    public Extensions Extensions(ParseResult parsed, Terminal terminal)
     {
-        var plugins = Load(parsed, terminal, named);
+        var wanted = JobExtensions(parsed, terminal);
+        var plugins = wanted.Load();
+        ReportProblems(plugins, terminal);
+        return plugins.AddTo(wanted.Onto);
+    }
+
+    /// <summary>Says which plug-ins are left out, and why.</summary>
+    public static void ReportProblems(PluginSet plugins, Terminal terminal)
+    {
         foreach (var plugin in plugins.Plugins.Where(p => p.Problem is not null))
             terminal.WriteMessage($"Plug-in {plugin.Name} ({plugin.Path}){(plugin.Parts.IsEmpty ? " is left out" : " is left out in part")}: {plugin.Problem}.");
-        return plugins.AddTo(BuckGen.Plugins.Extensions.BuiltIn);
     }
 
     private TimeSpan? Allowed(ParseResult parsed) => parsed.GetValue(seconds) switch

@@ -26,7 +26,7 @@ internal static class PluginsCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job);
-            PluginPrinter.Print(terminal.Printer(), plugins.Load(parsed, terminal, path is null ? null : MakeCommand.Plugins(path)), terminal.PluginFolder);
+            PluginPrinter.Print(terminal.Printer(), plugins.JobExtensions(parsed, terminal).Load(path is null ? null : MakeCommand.Plugins(path)), terminal.PluginFolder);
             return ExitStatus.Done;
         });
         return command;

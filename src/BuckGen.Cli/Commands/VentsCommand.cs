@@ -27,15 +27,11 @@ internal static class VentsCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(outline)!;
-            var extensions = buck.Extensions(parsed, terminal);
-            var how = reading.Read(parsed, extensions);
-            var spec = buck.Buck(parsed, how, extensions, withVents: true);
-            spec.Validate();
-            var output = buck.Output(parsed, extensions);
-            var plan = BuckRun.Plan(terminal, BuckRun.Read(path, how, cancellation), spec, buck.Cutting(parsed), extensions.Design, cancellation);
+            var job = buck.Job(parsed, path, reading, buck.Extensions(parsed, terminal), withVents: true).WithoutPrediction();
+            var plan = BuckRun.Plan(terminal, job, BuckRun.Here, cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-vents";
             return BuckRun.Write(
-                terminal, plan, OutputFiles.DrillMap(plan, output, null, cancellation), folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json), cancellation);
+                terminal, plan, OutputFiles.DrillMap(plan, job.Output, null, cancellation), folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

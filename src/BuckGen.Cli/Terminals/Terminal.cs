@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using BuckGen.Jobs;
 using BuckGen.Cli.Printing;
 using BuckGen.Plugins;
 using BuckGen.Quantities;
@@ -54,11 +55,27 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
         return new(console);
     }
 
+    /// <summary>Does the work of a job; shows each step meanwhile, but only to a person.</summary>
+    public T RunWithProgress<T>(string what, Func<IProgress<JobProgress>?, T> work)
+    {
+        if (ErrorRedirected) return work(null);
+        var console = AnsiConsole.Create(new() { Out = new AnsiConsoleOutput(Error) });
+        return console.Status().Start(StatusText(what), status => work(new StatusLine(status, what)));
+    }
+
     /// <summary>Does some work; shows a line about it meanwhile, but only to a person.</summary>
     public T RunWithStatus<T>(string what, Func<T> work)
     {
         if (ErrorRedirected) return work();
         var console = AnsiConsole.Create(new() { Out = new AnsiConsoleOutput(Error) });
-        return console.Status().Start(Markup.Escape(VisibleText.Escape(what, Printing.Printer.MaxMessageLength)), _ => work());
+        return console.Status().Start(StatusText(what), _ => work());
+    }
+
+    private static string StatusText(string text) => Markup.Escape(VisibleText.Escape(text, Printing.Printer.MaxMessageLength));
+
+    /// <summary>Shows steps at once; the usual receiver of progress would wait for another thread.</summary>
+    private sealed class StatusLine(StatusContext status, string what) : IProgress<JobProgress>
+    {
+        public void Report(JobProgress value) => status.Status(StatusText($"{what}: {value.Step} ({value.Number} of {value.Total})"));
     }
 }

@@ -19,7 +19,7 @@ namespace BuckGen.Design;
 /// <param name="Layers">The layers, lowest first.</param>
 /// <param name="Vents">The vents; null when there are none.</param>
 /// <param name="Footprint">The designed outline at the foot of the wall: where the formed part meets its flange.</param>
-/// <param name="Findings">What its maker should know, in order of height.</param>
+/// <param name="Findings">What its maker should know: the gravest first, then from the bottom up, numbered from 1.</param>
 public sealed record BuckDesign(
     Outline Outline, BuckSpec Spec, StackPlan Plan, ImmutableArray<Layer> Layers, VentDesign? Vents, Region Footprint, ImmutableArray<Finding> Findings)
 {
@@ -44,7 +44,7 @@ public sealed record BuckDesign(
     /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
     public IEnumerable<Layer> Accessories => Jigs.SelectMany(j => j.Layers);
 
-    /// <summary>The predicted part; null when there is no prediction.</summary>
+    /// <summary>The predicted part; null when none was asked for, or when a finding says why there is none.</summary>
     public FormedPart? Formed { get; init; }
 
     /// <summary>The drafted wood, for models; null in a design assembled in code.</summary>
@@ -65,29 +65,5 @@ public sealed record BuckDesign(
     /// <exception cref="OutlineException">The outline is too large or can't be offset.</exception>
     public static BuckDesign Create(
         Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
-        CancellableWork.Run(() => BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.BuiltIn, DesignProgress.Reporter(progress, cancellation), cancellation), cancellation);
-
-    /// <summary>
-    /// Predicts how the sheet forms over the buck: the same design with the formed part and what is found on it.
-    /// </summary>
-    /// <param name="forming">How it is computed; null for the quick way.</param>
-    /// <param name="cancellation">Stops the work.</param>
-    /// <returns>The design without a part when the sheet is not known, when it was assembled in code, or when a finding says why
-    /// there is none.</returns>
-    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
-    /// <exception cref="SpecException">A number of <paramref name="forming"/> is out of range.</exception>
-    public BuckDesign WithFormedPart(FormingSpec? forming = null, CancellationToken cancellation = default)
-    {
-        forming ??= new();
-        forming.Validate();
-        if (Solid is null || Spec.Sheet is null || Layers.IsEmpty) return this;
-        if (FormedPartFindings.WhyNotPredicted(Spec, Footprint.IsEmpty ? null : Blank) is { } hindrance) return WithFurther([hindrance]);
-        var part = CancellableWork.Run(() => new PartForming(new(Solid, Layers, Footprint), Spec, Blank!, forming).Predict(cancellation), cancellation);
-        return (this with { Formed = part }).WithFurther(FormedPartFindings.Find(part, Spec));
-    }
-
-    private BuckDesign WithFurther(IEnumerable<Finding> findings) => this with
-    {
-        Findings = [.. Findings.Concat(Silencing.Apply(findings, Spec.Checks.Silenced)).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)],
-    };
+        CancellableWork.Run(() => BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.BuiltIn, progress, cancellation), cancellation);
 }

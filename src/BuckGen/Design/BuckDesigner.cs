@@ -1,6 +1,7 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Prediction;
 using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
@@ -19,7 +20,8 @@ internal static class BuckDesigner
     /// <summary>Maximum number of lines and arcs in the outlines of all heights together.</summary>
     private const long MaxPieces = 1_000_000;
 
-    public static BuckDesign Design(Outline outline, BuckSpec spec, DesignExtensions extensions, Action next, CancellationToken cancellation)
+    public static BuckDesign Design(Outline outline, BuckSpec spec, DesignExtensions extensions, IProgress<DesignProgress>? progress,
+        CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(outline);
         ArgumentNullException.ThrowIfNull(spec);
@@ -28,7 +30,7 @@ internal static class BuckDesigner
         OutlineSize.Require(outline.Name, outline.Region, spec.Tolerance);
         try
         {
-            return DesignChecked(outline, spec, extensions, next, cancellation);
+            return DesignChecked(outline, spec, extensions, DesignProgress.Reporter(progress, spec.Prediction is not null, cancellation), cancellation);
         }
         catch (OffsetFailedException failure)
         {
@@ -72,7 +74,7 @@ internal static class BuckDesigner
         next();
         var finishing = Finishing.Create(shape, spec, blank, extensions.Jigs, offsetter, cancellation);
         next();
-        IEnumerable<Finding> findings =
+        List<Finding> findings =
         [
             .. StackChecks.Run(plan, spec, solid, blanks),
             .. ShapeChangeFindings.Find(changes, HeightResolution, spec),
@@ -85,11 +87,23 @@ internal static class BuckDesigner
             .. DesignChecks.Run(new(spec, shape, plan, blanks, blank), extensions.Checks, cancellation),
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot, cancellation) : shape.At(shape.Face, cancellation);
-        return new(outline, spec, plan, layers, vents, flange,
-            [.. Silencing.Apply(Gathering.Apply(findings), spec.Checks.Silenced).OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)])
+        if (spec.Prediction is not null) next();
+        var (formed, ofForming) = Predicted(new(solid, layers, flange), spec, blank, cancellation);
+        findings.AddRange(ofForming);
+        return new(outline, spec, plan, layers, vents, flange, FindingList.Create(findings, spec.Checks.Silenced))
         {
-            Sizing = sizing.For(flange), Blank = blank, Jigs = finishing.Jigs, Solid = solid,
+            Sizing = sizing.For(flange), Blank = blank, Jigs = finishing.Jigs, Solid = solid, Formed = formed,
         };
+    }
+
+    /// <summary>The predicted part with its findings; no part when none is asked for, or when a finding says why.</summary>
+    private static (FormedPart? Part, IEnumerable<Finding> Findings) Predicted(
+        FormedWood wood, BuckSpec spec, Blank? blank, CancellationToken cancellation)
+    {
+        if (spec.Prediction is not { } wanted) return (null, []);
+        if (FormedPartFindings.WhyNotPredicted(spec, wood.Footprint.IsEmpty ? null : blank) is { } reason) return (null, [reason]);
+        var part = new PartForming(wood, spec, blank!, wanted).Predict(cancellation);
+        return (part, FormedPartFindings.Find(part, spec));
     }
 
     /// <summary>

@@ -6,16 +6,25 @@ namespace BuckGen.Design;
 /// <param name="Total">How many steps there are.</param>
 public readonly record struct DesignProgress(string Step, int Number, int Total)
 {
-    private static readonly string[] Steps = ["size the part", "draft the layers", "set the dowels", "look for changes of shape", "place the vents", "letter the layers", "make jigs and panel", "check the design"];
+    private static readonly string[] BeforeForming =
+    [
+        "size the part", "draft the layers", "set the dowels", "look for changes of shape", "place the vents", "letter the layers",
+        "make jigs and panel", "check the design",
+    ];
+
+    /// <summary>How many steps a design has.</summary>
+    /// <param name="withPrediction">True when the wall of the part is predicted.</param>
+    internal static int StepCount(bool withPrediction) => BeforeForming.Length + (withPrediction ? 1 : 0);
 
     /// <summary>Reports each step.</summary>
-    internal static Action Reporter(IProgress<DesignProgress>? progress, CancellationToken cancellation)
+    internal static Action Reporter(IProgress<DesignProgress>? progress, bool withPrediction, CancellationToken cancellation)
     {
+        string[] steps = withPrediction ? [.. BeforeForming, "form the sheet"] : BeforeForming;
         var number = 0;
         return () =>
         {
             cancellation.ThrowIfCancellationRequested();
-            progress?.Report(new(Steps[number], number + 1, Steps.Length));
+            progress?.Report(new(steps[number], number + 1, steps.Length));
             number++;
         };
     }

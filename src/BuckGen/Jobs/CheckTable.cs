@@ -1,4 +1,5 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Findings;
 
 namespace BuckGen.Jobs;
 

@@ -20,14 +20,14 @@ public sealed record Job(
     /// <summary>The checks and jigs that take part in the design.</summary>
     public DesignExtensions Design { get; init; } = DesignExtensions.BuiltIn;
 
-    /// <summary>How the wall of the formed part is predicted.</summary>
+    /// <summary>How the wall is predicted when that is asked for; <see cref="BuckSpec.Prediction"/> says whether it is.</summary>
     public FormingSpec Forming { get; init; } = new();
-
-    /// <summary>False when the job turns the prediction off.</summary>
-    public bool PredictWall { get; init; } = true;
 
     /// <summary>The panel's own drawing, to be read and put into <see cref="PanelSpec.Outline"/>; null for none.</summary>
     public PanelDrawing? PanelDrawing { get; init; }
+
+    /// <summary>The same job without the prediction of the wall.</summary>
+    public Job WithoutPrediction() => this with { Buck = Buck with { Prediction = null } };
 
     /// <summary>The same job with the panel's drawing read.</summary>
     /// <param name="outline">What was read from the file of <see cref="PanelDrawing"/>.</param>

@@ -73,6 +73,7 @@ public static class JobFile
                 Plenum = VentTables.Plenum(tables.GetValueOrDefault("plenum"), stocks),
                 Sheet = FinishTables.Sheet(tables.GetValueOrDefault("sheet"), catalog),
                 Former = FinishTables.Former(Table("former")),
+                Prediction = predict && tables.ContainsKey("sheet") ? forming : null,
                 Jig = FinishTables.Jig(tables.GetValueOrDefault("jig")),
                 Flange = FinishTables.Flange(tables.GetValueOrDefault("flange"), stocks),
                 Panel = FinishTables.Panel(tables.GetValueOrDefault("panel"), stocks),
@@ -89,7 +90,6 @@ public static class JobFile
         {
             Design = extensions.Design,
             Forming = forming,
-            PredictWall = predict,
             PanelDrawing = FinishTables.PanelDrawing(tables.GetValueOrDefault("panel"), reading),
         };
         foreach (var table in tables.Values.Concat(stock).Prepend(root)) table.RejectUnknownKeys();

@@ -60,7 +60,7 @@ public sealed partial class GuideTests
         var glueArea = made.Layers.Sum(layer => layer.Region.Area);
         var draw = made.Blank!.Ratios.Areal;
 
-        var formed = made.WithFormedPart(cancellation: stop);
+        var formed = BuckDesign.Create(drawing, wanted with { Prediction = new() }, extensions: null, progress, stop);
         var thinnest = formed.Formed!.Thinnest!;
         var map = SvgPicture.Write(ThicknessMap.Draw(formed)!);
 
@@ -68,7 +68,7 @@ public sealed partial class GuideTests
         Assert.InRange(map.Length, 10_000, 1_000_000);
         Assert.Empty(told);
         Assert.Contains(sent, s => s.StartsWith("layers/layer-03.dxf", StringComparison.Ordinal));
-        Assert.Equal(Enumerable.Range(1, 8), steps.Select(s => s.Number));
+        Assert.Equal([.. Enumerable.Range(1, 8), .. Enumerable.Range(1, 9)], steps.Select(s => s.Number));
         Assert.Equal(11.9, thickest.Thickness, 1e-9);
         Assert.InRange(glueArea, 20_000, 40_000);
         Assert.InRange(draw, 1.1, 2);
@@ -81,9 +81,8 @@ public sealed partial class GuideTests
         try
         {
             Directory.SetCurrentDirectory(Path.Combine(Repository.Root, "examples/boathouse-sign"));
-            var job = JobFile.Read(File.ReadAllText("job.toml"), "job.toml");
-            var sign = OutlineReader.Read(File.ReadAllBytes(job.OutlineFile), job.OutlineFile, job.Reading);
-            var files = OutputFiles.Create(CutPlan.Create(BuckDesign.Create(sign, job.Buck, job.Design), job.Cutting), job.Output);
+            var result = JobRunner.Run(File.ReadAllText("job.toml"), "job.toml", new JobFolder("."));
+            var files = result.Files;
 
             Assert.Contains(files, f => f.Path == "panel/panel-01.dxf");
         }

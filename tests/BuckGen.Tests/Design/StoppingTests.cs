@@ -36,7 +36,6 @@ public sealed class StoppingTests
         var region = Sign.Region;
 
         Stopped(() => BuckDesign.Create(Sign, Spec, null, null, stopped));
-        Stopped(() => design.WithFormedPart(null, stopped));
         Stopped(() => CutPlan.Create(design, new(), CutScope.Everything, stopped));
         Stopped(() => OutputFiles.Create(plan, new OutputOptions(), false, null, stopped));
         Stopped(() => OutputFiles.Jigs(plan, new OutputOptions(), false, null, stopped));

@@ -72,8 +72,8 @@ public sealed class StoppingTimeTests(ITestOutputHelper output)
     {
         var loops = Enumerable.Range(0, 100).Select(i => Loop.Circle(new(i % 10 * 40, i / 10 * 40), 15))
             .Append(Loop.Polygon(Enumerable.Range(0, 1000).Select(i => new Vec2(500, 200) + new Vec2(80 + 4 * Math.Sin(i * 0.3), 0).Turned(2 * Math.PI * i / 1000))));
-        var spec = Vented.Spec(plenum: PlenumKind.Feet) with { Jig = new() { TrimHeight = 12 } };
-        var design = BuckDesign.Create(Outline.FromRegion("large", Region.FromLoops(loops)), spec, null, null, cancellation).WithFormedPart(null, cancellation);
+        var spec = Vented.Spec(plenum: PlenumKind.Feet) with { Jig = new() { TrimHeight = 12 }, Prediction = new() };
+        var design = BuckDesign.Create(Outline.FromRegion("large", Region.FromLoops(loops)), spec, null, null, cancellation);
         OutputFiles.Create(CutPlan.Create(design, new(), CutScope.Everything, cancellation), new OutputOptions { Model = true, Drilling = new() }, true, null, cancellation);
     }
 }

@@ -4,6 +4,7 @@ using BuckGen.Cutting.Costs;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
 using BuckGen.Dxf;
+using BuckGen.Findings;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Jobs;
@@ -37,7 +38,7 @@ public partial class JobFileTests
         Assert.Equal(defaults, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
         Assert.Equal((DxfVersion.R12, false, Paper.A4, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
-        Assert.Equal((new FormingSpec(), true), (job.Forming, job.PredictWall));
+        Assert.Equal(new FormingSpec(), job.Forming);
         Assert.Equal("sign", job.Title);
         Assert.Null(job.Reading.Units);
         Assert.Equal(("12 mm", 12.0), (job.Buck.Stock[0].Name, job.Buck.Stock[0].Thickness));
@@ -64,7 +65,7 @@ public partial class JobFileTests
         Assert.Equal(0.5, job.Buck.Shrinkage);
         Assert.Equal(new BasePlate(job.Buck.Stock[0]) { Under = job.Buck.Stock[0] }, job.Buck.Base);
         Assert.Equal(defaults with { Shrinkage = 0.5, Base = job.Buck.Base, Vents = job.Buck.Vents, Plenum = job.Buck.Plenum,
-            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange, Panel = job.Buck.Panel,
+            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange, Panel = job.Buck.Panel, Prediction = new() { Friction = 0.3 },
             Checks = job.Buck.Checks }, job.Buck);
         Assert.Equal([new Silence("corner-sharp", "the customer wants it so")], job.Buck.Checks.Silenced);
         // What is left out follows the plastic; shown are the values for plastics in general.

@@ -31,7 +31,7 @@ public sealed record CutPlan(
     public double CutLength => Boards.SelectMany(s => s.Placements).Sum(p => p.Part.CutLength);
 
     /// <summary>The findings of the design and of the plan together, the gravest first.</summary>
-    public ImmutableArray<Finding> AllFindings => [.. Findings.Concat(Design.Findings).OrderByDescending(f => f.Severity)];
+    public ImmutableArray<Finding> AllFindings => FindingList.Append(Design.Findings, Findings);
 
     /// <summary>True when the design or the plan has a finding of severity error.</summary>
     public bool HasErrors => AllFindings.Any(f => f.Severity == Severity.Error);
@@ -74,7 +74,7 @@ public sealed record CutPlan(
             if (stock != group.Key) findings.Add(SizeAssumed(stock));
         }
 
-        return new(design, spec, boards.ToImmutable(), [.. Gathering.Apply(findings)]);
+        return new(design, spec, boards.ToImmutable(), [.. findings]);
     }
 
     private static Finding NarrowerThanKerf(CutPart part, CuttingSpec spec) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Catalogs;
@@ -134,6 +135,9 @@ public sealed record BuckSpec
     /// <summary>The former.</summary>
     public FormerSpec Former { get; init; } = new();
 
+    /// <summary>How the wall of the formed part is predicted; null for no prediction. It needs the plastic sheet.</summary>
+    public FormingSpec? Prediction { get; init; }
+
     /// <summary>What the drawing shows: the buck itself, or the inside or the outside of the finished part.</summary>
     public Drawn Drawn { get; init; } = Drawn.Buck;
 
@@ -191,6 +195,9 @@ public sealed record BuckSpec
             throw new SpecException("Vents, jigs and panels are sized by the formed sheet: give the thickness of the plastic sheet.");
         if (Sheet is null && Drawn != Drawn.Buck)
             throw new SpecException("To size the buck from the part, give the thickness of the plastic sheet.");
+        if (Sheet is null && Prediction is not null)
+            throw new SpecException("To predict the wall, give the thickness of the plastic sheet.");
+        Prediction?.Validate();
         Plenum?.Validate(Base);
         if (Stock.IsDefaultOrEmpty) throw new SpecException("No stock is given; name at least one thickness, such as 12mm.");
         foreach (var stock in Stock) stock.Validate();

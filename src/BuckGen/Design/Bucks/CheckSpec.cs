@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Findings;
 using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
@@ -109,8 +110,3 @@ public sealed record CheckSpec
         if (value is { } v) BuckSpec.Require(v >= min && v <= max, what, v, unit, FormattableString.Invariant($"from {min} to {max}{unit}"));
     }
 }
-
-/// <summary>A finding that the maker knows and accepts.</summary>
-/// <param name="Id">The finding's id, such as "web-between".</param>
-/// <param name="Reason">Why it is accepted; shown with the finding.</param>
-public sealed record Silence(string Id, string Reason);

@@ -91,10 +91,10 @@ internal sealed class FilesInWork
     {
         var card = files.FirstOrDefault(f => f.Path == OutputFiles.ProcessCardPath) is { } written ? Encoding.UTF8.GetString([.. written.Content]) : null;
         // One failing extension fails the same way for every file.
-        ImmutableArray<Finding> failed = [.. failures.DistinctBy(f => f.Message)];
-        var summary = Summary.Create(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath], options.Rates).With(failed);
-        Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, failed, card, [.. Models()])));
-        Add(new OutputFile(OutputFiles.PreviewPath, PngPicture.Write(PreviewPicture.Draw(plan.Design, summary.Title, [.. plan.AllFindings.Concat(failed).OrderByDescending(f => f.Severity)]), PreviewWidth)));
+        var findings = FindingList.Append(plan.AllFindings, failures.DistinctBy(f => f.Message));
+        var summary = Summary.Create(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath], options.Rates, findings);
+        Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, findings, card, [.. Models()])));
+        Add(new OutputFile(OutputFiles.PreviewPath, PngPicture.Write(PreviewPicture.Draw(plan.Design, summary.Title, findings), PreviewWidth)));
         Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
         return files.ToImmutable();
     }

@@ -73,7 +73,7 @@ internal static class PlanPicture
     private static ImmutableArray<PictureItem> Rings(ImmutableArray<Finding> findings, PaperView view)
     {
         var rings = new NumberedPlaces();
-        var placed = findings.Select((f, i) => (f.Place, Number: i + 1)).Where(f => f.Place is not null).ToArray();
+        var placed = findings.Where(f => f.Place is not null).Select(f => (f.Place, f.Number)).ToArray();
         foreach (var (place, _) in placed) rings.Keep(view.Map.Apply(place!.Value));
         foreach (var (place, number) in placed) 
             rings.AddLink(view.Map.Apply(place!.Value), NumberedPlaces.Label(number), PictureColours.Repaired, $"place-{NumberedPlaces.Label(number)}", $"finding-{NumberedPlaces.Label(number)}", $"Finding {NumberedPlaces.Label(number)}");

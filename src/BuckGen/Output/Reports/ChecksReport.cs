@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
+using BuckGen.Findings;
 
 namespace BuckGen.Output.Reports;
 

@@ -39,8 +39,6 @@ public sealed record Summary(
     PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<BoardReport> Boards, double CutLength, CostReport? Cost, ChecksReport Checks,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
-    private static readonly ImmutableArray<string> SeverityOrder = [Words.Format(Severity.Error), Words.Format(Severity.Warning), Words.Format(Severity.Note)];
-
     /// <summary>Name and version of the form.</summary>
     public const string SchemaId = SchemaFamily + "1";
 
@@ -52,7 +50,9 @@ public sealed record Summary(
     /// <param name="title">What the job is called; empty for the outline's name.</param>
     /// <param name="files">The files made from it.</param>
     /// <param name="rates">The shop's rates; null for none.</param>
-    public static Summary Create(CutPlan plan, string title, ImmutableArray<string> files, RateSpec? rates = null)
+    /// <param name="findings">The findings, when more are known than those of the plan.</param>
+    public static Summary Create(CutPlan plan, string title, ImmutableArray<string> files, RateSpec? rates = null,
+        ImmutableArray<Finding> findings = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var design = plan.Design;
@@ -70,12 +70,8 @@ public sealed record Summary(
             CuttingReport.Create(plan.Spec), [.. plan.Boards.Select(b => BoardReport.Create(b, files))], ReportNumber.Round(plan.CutLength),
             JobCost.Compute(plan, rates ?? RateSpec.None) is { } cost ? CostReport.Create(cost) : null,
             ChecksReport.Create(design.Spec),
-            [.. plan.AllFindings.Select(FindingReport.Create)], files);
+            [.. (findings.IsDefault ? plan.AllFindings : findings).Select(FindingReport.Create)], files);
     }
-
-    /// <summary>The same with further findings, which stand where their gravity puts them.</summary>
-    internal Summary With(IEnumerable<Finding> further) =>
-        this with { Findings = [.. Findings.Concat(further.Select(FindingReport.Create)).OrderBy(f => SeverityOrder.IndexOf(f.Severity))] };
 
     /// <summary>A listed file's path, or null when it was not made.</summary>
     internal static string? Listed(string path, ImmutableArray<string> files) => files.Contains(path) ? path : null;

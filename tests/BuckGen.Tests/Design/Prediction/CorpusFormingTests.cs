@@ -34,10 +34,10 @@ public class CorpusFormingTests(ITestOutputHelper log)
         {
             Depth = depth, Draft = 5, Stock = [new("3 mm", 3, 5000, 5000)], DepthTolerance = 3, Sheet = new() { Gauge = Math.Clamp(depth / 20, 0.3, 2) },
             Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female, Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round,
-            Base = number % 4 < 2 ? new(new("9 mm", 9, 5000, 5000)) : null,
-        });
+            Base = number % 4 < 2 ? new(new("9 mm", 9, 5000, 5000)) : null, Prediction = new() { Stepped = number % 5 == 0 },
+        }, null, null, TestContext.Current.CancellationToken);
 
-        var part = design.WithFormedPart(new() { Stepped = number % 5 == 0 }, TestContext.Current.CancellationToken).Formed!;
+        var part = design.Formed!;
 
         log.WriteLine(FormattableString.Invariant($"{name}: {part.Gauge:0.##} mm becomes {part.MeanThickness:0.###} on average, {part.Thinnest?.Thickness:0.###} at the thinnest; {part.MeshSensitivity:+0 %;-0 %} from a coarser net; {part.Webs.Length} webs, {part.Bridged.Length} places not reached"));
         Assert.True(part.IsConverged, name);

@@ -258,23 +258,18 @@ public class FormedPartTests
     }
 
     [Fact]
-    public void Without_a_sheet_nothing_is_predicted()
-    {
-        var design = Formed.Design(Shapes.Rectangle(80, 50), Male(20) with { Sheet = null });
-
-        Assert.Same(design, design.WithFormedPart());
-    }
+    public void A_prediction_without_a_sheet_is_refused() =>
+        Assert.Contains("thickness of the plastic sheet", Refusal(Male(20) with { Sheet = null, Prediction = new() }));
 
     [Fact]
     public void What_is_out_of_range_is_refused()
     {
-        var design = Formed.Design(Shapes.Rectangle(80, 50), Male(20));
-
-        Assert.Contains("stiffness of the hot sheet", Assert.Throws<SpecException>(() => design.WithFormedPart(new() { Modulus = 0 })).Message);
-        Assert.Contains("ball", Assert.Throws<SpecException>(() => design.WithFormedPart(new() { CornerBall = 0.1 })).Message);
-        Assert.Contains("stiffening", Assert.Throws<SpecException>(() => design.WithFormedPart(new() { Stiffening = -1 })).Message);
-        Assert.ThrowsAny<OperationCanceledException>(() => design.WithFormedPart(cancellation: new(true)));
+        Assert.Contains("stiffness of the hot sheet", Refusal(Male(20) with { Prediction = new() { Modulus = 0 } }));
+        Assert.Contains("ball", Refusal(Male(20) with { Prediction = new() { CornerBall = 0.1 } }));
+        Assert.Contains("stiffening", Refusal(Male(20) with { Prediction = new() { Stiffening = -1 } }));
     }
+
+    private static string Refusal(BuckSpec spec) => Assert.Throws<SpecException>(() => Formed.Design(Shapes.Rectangle(80, 50), spec)).Message;
 
     private static double Area(FormedPart part, FormedTriangle t)
     {
@@ -284,7 +279,7 @@ public class FormedPartTests
 
     private static BuckSpec Male(double depth, double draft = 5) => Formed.Spec(BuckKind.Male, depth, draft) with { Stock = [Formed.Mdf6, new("2 mm", 2)] };
 
-    private static BuckDesign Design(Region outline, BuckSpec spec, FormingSpec? forming = null) => Formed.Design(outline, spec).WithFormedPart(forming);
+    private static BuckDesign Design(Region outline, BuckSpec spec, FormingSpec? forming = null) => Formed.Design(outline, spec with { Prediction = forming ?? new() });
 
     private static Lazy<BuckDesign> Make(Region outline, BuckSpec spec, FormingSpec? forming = null) => new(() => Design(outline, spec, forming));
 }

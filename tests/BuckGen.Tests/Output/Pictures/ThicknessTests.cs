@@ -13,7 +13,7 @@ namespace BuckGen.Tests.Output.Pictures;
 
 public class ThicknessTests
 {
-    private static readonly Lazy<BuckDesign> Block = new(() => Formed.Design(Shapes.Rectangle(80, 50), Formed.Spec(BuckKind.Male, 18, 8) with { Stock = [Formed.Mdf6] }).WithFormedPart());
+    private static readonly Lazy<BuckDesign> Block = new(() => Formed.Design(Shapes.Rectangle(80, 50), Formed.Spec(BuckKind.Male, 18, 8) with { Stock = [Formed.Mdf6], Prediction = new() }));
 
     /// <summary>Even to the eye and in grey: CIE lightness L* (CIE 15, from memory) rises by nearly the same step from colour to colour.</summary>
     [Fact]
@@ -70,7 +70,7 @@ public class ThicknessTests
     [Fact]
     public void All_of_a_picture_is_on_its_page()
     {
-        var wide = Formed.Design(Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60, Former = new() { Opening = new(180, 120) } }).WithFormedPart();
+        var wide = Formed.Design(Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60, Former = new() { Opening = new(180, 120) }, Prediction = new() });
         foreach (var picture in ((BuckDesign[])[Block.Value, wide]).SelectMany(d => (Picture?[])[ThicknessMap.Draw(d), ThicknessSection.Draw(d)]).OfType<Picture>())
         {
             var marks = picture.Items.OfType<PictureShape>().Select(Extent).Concat(picture.Items.OfType<PictureText>().Select(Room)).Aggregate((a, b) => a.With(b));

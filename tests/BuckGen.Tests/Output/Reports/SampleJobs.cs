@@ -43,7 +43,7 @@ internal static class SampleJobs
             Sheet = new() { PricePerSquareMetre = 11, Sizes = [new(1220, 610)] }, Vents = new(), Former = new() { PlugGap = 4 },
         }, new() { Bed = new(450, 390) }), new() { Rates = new() { Currency = "EUR", Machine = 30, GlueMinutes = 4, DrillSeconds = 10 } }, false),
         ["formed"] = (() => CutPlan.Create(BuckDesign.Create(Outline.FromRegion("drawn", Shapes.Slot(60, 30)),
-            PlainBuck.Spec with { Kind = BuckKind.Female, Sheet = new() { MinWall = 0.9 } }).WithFormedPart(new() { Modulus = 1 }), new()), new() { Model = true }, false),
+            PlainBuck.Spec with { Kind = BuckKind.Female, Sheet = new() { MinWall = 0.9 }, Prediction = new() { Modulus = 1 } }), new()), new() { Model = true }, false),
         ["for a router"] = (() => Plan(Shapes.Ring(40, 20), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Shrinkage = 0.5 }, new(Machine.Router)), new(), false),
         ["in thirds of an inch"] = (() => Plan(Shapes.Rectangle(100, 60),
             PlainBuck.Spec with { Depth = 25.4, Draft = 10.0 / 3, Stock = [new("third", 25.4 / 3, 25.4 * 70 / 3, 400)] }, new(Kerf: 0.1 / 3, Spacing: 25.4 / 6)), new(), false),

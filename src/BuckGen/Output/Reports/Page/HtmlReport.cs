@@ -14,10 +14,10 @@ internal static class HtmlReport
     /// <summary>The bytes of the page.</summary>
     /// <param name="plan">The design laid out on boards.</param>
     /// <param name="summary">Its numbers.</param>
-    /// <param name="failed">Findings on plug-ins that failed while files were made.</param>
+    /// <param name="findings">The findings, as the summary lists them.</param>
     /// <param name="card">The process card; null for none.</param>
     /// <param name="models">What can be turned in three dimensions.</param>
-    public static ImmutableArray<byte> Write(CutPlan plan, Summary summary, ImmutableArray<Finding> failed, string? card, ImmutableArray<ModelData> models)
+    public static ImmutableArray<byte> Write(CutPlan plan, Summary summary, ImmutableArray<Finding> findings, string? card, ImmutableArray<ModelData> models)
     {
         var page = new Html();
         page.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
@@ -29,7 +29,7 @@ internal static class HtmlReport
         page.Raw("<a class=\"skip\" href=\"#findings\">To the findings</a>\n");
         PageHead.Add(page, summary);
         page.Raw("<main>\n");
-        FindingSection.Add(page, plan, summary, failed);
+        FindingSection.Add(page, plan, summary, findings);
         DrawingSections.Add(page, plan, models);
         if (card is not null) page.Raw("<h2 id=\"card\">Process card</h2>\n<pre tabindex=\"0\">").Raw(Html.EscapedLines(card)).Raw("</pre>\n");
         TableSections.Add(page, summary);

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using BuckGen.Design.Bucks;
-using BuckGen.Findings;
 
-namespace BuckGen.Design.Checks;
+namespace BuckGen.Findings;
 
 /// <summary>Turns findings that the maker accepts into notes that show the reason.</summary>
 internal static class Silencing

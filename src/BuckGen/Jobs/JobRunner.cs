@@ -1,0 +1,110 @@
+using BuckGen.Cutting.Boards;
+using BuckGen.Design;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Intake.Reading;
+using BuckGen.Output.Files;
+using BuckGen.Plugins;
+
+namespace BuckGen.Jobs;
+
+/// <summary>The whole job in one call: what <c>buckgen make</c> does, without a console and without an output folder.</summary>
+public static class JobRunner
+{
+    /// <summary>Reads a job with all that it names beside its drawing: plug-ins, catalog, the drawing of its panel.</summary>
+    /// <param name="text">The job file's text.</param>
+    /// <param name="name">The job file's name, for messages.</param>
+    /// <param name="files">Finds the files that the job names.</param>
+    /// <param name="extensions">What the job may name besides; null for what comes with the library.</param>
+    /// <param name="onPlugins">Receives the plug-ins of the run, those left out included, before they are used.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="JobFileException">The job is not understood, or a file it names is missing.</exception>
+    /// <exception cref="CatalogException">The catalog that the job names is not understood.</exception>
+    /// <exception cref="OutlineException">The drawing of the panel can't be used.</exception>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static Job Load(
+        string text, string name, IJobFiles files, JobExtensions? extensions = null, Action<PluginSet>? onPlugins = null,
+        CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(files);
+        extensions ??= JobExtensions.BuiltIn;
+        var named = JobFile.Plugins(text, name);
+        var plugins = extensions.Load(named with { Files = [.. named.Files.Select(files.PathOf)] });
+        onPlugins?.Invoke(plugins);
+        var all = plugins.AddTo(extensions.Onto);
+        var job = JobFile.Read(text, name, CatalogOf(text, name, files, all.Catalog), all);
+        return job.PanelDrawing is { } panel ? job.WithPanel(Read(panel.File, panel.Reading, files, cancellation)) : job;
+    }
+
+    /// <summary>Reads the drawing, designs the buck, predicts the wall where the job asks for it, and lays out the boards.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="files">Finds the drawing.</param>
+    /// <param name="scope">What is laid out.</param>
+    /// <param name="progress">Receives every step.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="JobFileException">The drawing is missing.</exception>
+    /// <exception cref="OutlineException">The drawing can't be used.</exception>
+    /// <exception cref="Design.Bucks.SpecException">A number is out of range, or a limit of the work is exceeded.</exception>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static CutPlan Plan(
+        Job job, IJobFiles files, CutScope scope = CutScope.Everything, IProgress<JobProgress>? progress = null,
+        CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(files);
+        var steps = StepsOf(job, progress, cancellation);
+        // A spec that is out of range is refused before a long reading.
+        job.Buck.Validate();
+        steps.Read(job.OutlineFile);
+        var outline = Read(job.OutlineFile, job.Reading, files, cancellation);
+        var design = BuckDesign.Create(outline, job.Buck, job.Design, steps, cancellation);
+        steps.LayOut();
+        return CutPlan.Create(design, job.Cutting, scope, cancellation);
+    }
+
+    /// <summary>Does everything a job asks for and makes its files in memory.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="files">Finds the drawing.</param>
+    /// <param name="force">True to make the cut files in spite of errors.</param>
+    /// <param name="progress">Receives every step and every file.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <inheritdoc cref="Plan" path="/exception"/>
+    public static JobResult Run(
+        Job job, IJobFiles files, bool force = false, IProgress<JobProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        var plan = Plan(job, files, CutScope.Everything, progress, cancellation);
+        return new(plan, OutputFiles.Create(plan, job.Output, force, StepsOf(job, progress, cancellation), cancellation));
+    }
+
+    /// <summary>Loads a job and does everything it asks for.</summary>
+    /// <param name="text">The job file's text.</param>
+    /// <param name="name">The job file's name, for messages.</param>
+    /// <param name="files">Finds the files that the job names.</param>
+    /// <param name="extensions">What the job may name besides; null for what comes with the library.</param>
+    /// <param name="force">True to make the cut files in spite of errors.</param>
+    /// <param name="progress">Receives every step and every file.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <inheritdoc cref="Load" path="/exception"/>
+    public static JobResult Run(
+        string text, string name, IJobFiles files, JobExtensions? extensions = null, bool force = false,
+        IProgress<JobProgress>? progress = null, CancellationToken cancellation = default) =>
+        Run(Load(text, name, files, extensions, null, cancellation), files, force, progress, cancellation);
+
+    private static JobSteps StepsOf(Job job, IProgress<JobProgress>? progress, CancellationToken cancellation) =>
+        new(progress, job.Buck.Prediction is not null, cancellation);
+
+    private static Catalog CatalogOf(string text, string name, IJobFiles files, Catalog onto)
+    {
+        if (JobFile.CatalogName(text, name) is not { } file) return onto;
+        using var content = new StreamReader(files.Open(file, "catalog file"));
+        return CatalogFile.Read(content.ReadToEnd(), Path.GetFileName(file), onto);
+    }
+
+    private static Outline Read(string file, OutlineOptions reading, IJobFiles files, CancellationToken cancellation)
+    {
+        using var content = files.Open(file, "drawing");
+        return OutlineReader.Read(content, Path.GetFileName(file), reading, cancellation);
+    }
+}
