@@ -2,7 +2,6 @@ using System.CommandLine;
 using BuckGen.Jobs;
 using BuckGen.Cli.Terminals;
 using BuckGen.Cutting.Boards;
-using BuckGen.Design.Prediction;
 
 namespace BuckGen.Cli.Commands;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Trimming;

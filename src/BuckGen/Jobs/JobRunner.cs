@@ -5,6 +5,7 @@ using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
 using BuckGen.Output.Files;
 using BuckGen.Plugins;
+using BuckGen.Settings;
 
 namespace BuckGen.Jobs;
 
@@ -46,7 +47,7 @@ public static class JobRunner
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="JobFileException">The drawing is missing.</exception>
     /// <exception cref="OutlineException">The drawing can't be used.</exception>
-    /// <exception cref="Design.Bucks.SpecException">A number is out of range, or a limit of the work is exceeded.</exception>
+    /// <exception cref="SpecException">A number is out of range, or a limit of the work is exceeded.</exception>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public static CutPlan Plan(
         Job job, IJobFiles files, CutScope scope = CutScope.Everything, IProgress<JobProgress>? progress = null,

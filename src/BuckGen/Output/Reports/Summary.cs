@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.Costs;
 using BuckGen.Findings;
-using BuckGen.Quantities;
 
 namespace BuckGen.Output.Reports;
 
