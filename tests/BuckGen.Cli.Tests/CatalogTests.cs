@@ -3,6 +3,7 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
+[Trait("Tier", "slow")]
 public sealed class CatalogTests : Workshop
 {
     private const string Oak = """

@@ -4,6 +4,7 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>How the program ends: killed or told to stop. Real processes, since only they are killed.</summary>
+[Trait("Tier", "slow")]
 public sealed class EndTests : ShellWorkshop
 {
     private const int Kill = 9, Terminate = 15, Interrupt = 2;

@@ -8,6 +8,7 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>The plug-in Evil with a part of every kind, and how the process for the plug-ins ends.</summary>
+[Trait("Tier", "slow")]
 public sealed class EvilEndTests : EvilWorkshop
 {
     [Fact]

@@ -3,6 +3,7 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>The plug-in Evil in a process for the plug-ins: whatever it does, it is left out and the job is done.</summary>
+[Trait("Tier", "slow")]
 public sealed class EvilProcessTests : EvilWorkshop
 {
     [Theory]

@@ -3,6 +3,7 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>Legal settings that leave nothing of something, or are far larger or smaller than usual. Each ended with a fault of the program once.</summary>
+[Trait("Tier", "slow")]
 public sealed class ExtremeSettingsTests : Workshop
 {
     private static readonly (string Name, string Drawing, int Status, string Says, string[] Args)[] Cases =

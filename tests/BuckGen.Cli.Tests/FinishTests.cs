@@ -3,6 +3,7 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>Jig, flange template, panel and reckoning, as a maker asks for them.</summary>
+[Trait("Tier", "slow")]
 public sealed class FinishTests : Workshop
 {
     [Fact]

@@ -4,6 +4,7 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>What the program does to folders and files that hold something already.</summary>
+[Trait("Tier", "slow")]
 public sealed class FolderTests : Workshop
 {
     [Fact]

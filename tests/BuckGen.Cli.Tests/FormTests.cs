@@ -2,6 +2,7 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
+[Trait("Tier", "slow")]
 public sealed class FormTests : Workshop
 {
     private static readonly string[] Sheet = ["--depth", "18mm", "--stock", "6mm", "--gauge", "1mm"];

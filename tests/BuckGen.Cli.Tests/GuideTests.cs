@@ -5,6 +5,7 @@ namespace BuckGen.Cli.Tests;
 
 /// <summary>The commands in the guides do what they say, in the order in which they stand there.</summary>
 [Collection(nameof(CurrentFolder))]
+[Trait("Tier", "slow")]
 public sealed partial class GuideTests : Workshop
 {
     [Theory]

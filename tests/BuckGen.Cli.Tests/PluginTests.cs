@@ -4,6 +4,7 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>Plug-ins as a workshop uses them: named in a job or in a folder, listed, and never the end of a job.</summary>
+[Trait("Tier", "slow")]
 public sealed class PluginTests : Workshop
 {
     private const string VentedJob = PlateJob + "\n[base]\nstock = \"MDF 12\"\n[sheet]\n[vents]\n";

@@ -3,6 +3,7 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>Real processes whose words cannot be printed, or that nobody reads.</summary>
+[Trait("Tier", "slow")]
 public sealed class PrintingTests : ShellWorkshop
 {
     [Theory]

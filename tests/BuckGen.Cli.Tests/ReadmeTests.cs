@@ -9,6 +9,7 @@ public sealed class CurrentFolder;
 
 /// <summary>The commands in README.md and in the help texts do what they say.</summary>
 [Collection(nameof(CurrentFolder))]
+[Trait("Tier", "slow")]
 public sealed partial class ReadmeTests : Workshop
 {
     private static readonly string Readme = File.ReadAllText(Path.Combine(Repository.Root, "README.md"));

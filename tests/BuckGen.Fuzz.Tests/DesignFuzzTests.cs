@@ -9,6 +9,7 @@ namespace BuckGen.Fuzz.Tests;
 /// Random drawings with random settings, taken all the way to the files: each is refused in words or keeps every law.
 /// BUCKGEN_FUZZ=50000 tries as many; BUCKGEN_FUZZ_SEED and BUCKGEN_FUZZ_FIRST name others.
 /// </summary>
+[Trait("Tier", "slow")]
 public class DesignFuzzTests
 {
     private const int Usual = 2000;

@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuckGen.Geometry.Tests;
 
+[Trait("Tier", "slow")]
 public class ArcFittingTests
 {
     private const double Tolerance = 0.01;

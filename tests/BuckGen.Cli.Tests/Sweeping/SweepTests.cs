@@ -7,6 +7,7 @@ namespace BuckGen.Cli.Tests.Sweeping;
 /// Random command lines and jobs, sizes from 0.1 mm to 10 m: the program does the work or says in one line why it can't, and never ends
 /// with a fault of its own. A few in the usual run; BUCKGEN_FUZZ=20000 tries as many, and BUCKGEN_FUZZ_FIRST names the first.
 /// </summary>
+[Trait("Tier", "slow")]
 public sealed class SweepTests : Workshop
 {
     private const int Usual = 40;

@@ -4,6 +4,7 @@ using Xunit;
 
 namespace BuckGen.Physics.Tests.Air;
 
+[Trait("Tier", "slow")]
 public class DrawDownTests
 {
     private static readonly VentHoles[] Twenty = [new(1, 0, 20)];

@@ -4,6 +4,7 @@ using Xunit;
 namespace BuckGen.Physics.Tests.Membranes;
 
 /// <summary>Sheets that slide on the tool, with all friction from none to stick.</summary>
+[Trait("Tier", "slow")]
 public class FrictionTests
 {
     private static readonly FormingLoad Slow = new(100 * Formed.PressureUnit) { PathTolerance = 0.02 };

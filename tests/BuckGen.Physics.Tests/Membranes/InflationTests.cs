@@ -4,6 +4,7 @@ using Xunit;
 namespace BuckGen.Physics.Tests.Membranes;
 
 /// <summary>Free inflation of a clamped disc, against its ordinary differential equations.</summary>
+[Trait("Tier", "slow")]
 public class InflationTests
 {
     /// <summary>

@@ -5,6 +5,7 @@ using Xunit;
 namespace BuckGen.Physics.Tests.Membranes;
 
 /// <summary>Male bucks of many outlines, with draft, on a base: the sheet comes to rest on them and not through them.</summary>
+[Trait("Tier", "slow")]
 public class MaleBuckTests
 {
     private const double Draft = 3;

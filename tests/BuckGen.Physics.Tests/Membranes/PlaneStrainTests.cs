@@ -8,6 +8,7 @@ namespace BuckGen.Physics.Tests.Membranes;
 /// geometry matters, for any material: while a length ds on each side comes to rest, the plastic of the free arc, t·L, loses
 /// 2·t·ds.
 /// </summary>
+[Trait("Tier", "slow")]
 public class PlaneStrainTests
 {
     /// <summary>Pressure that fills the corners: the arc left has a radius of about a hundredth of the width.</summary>

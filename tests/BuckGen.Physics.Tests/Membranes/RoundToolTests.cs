@@ -9,6 +9,7 @@ namespace BuckGen.Physics.Tests.Membranes;
 /// 200, 400 and 800 agree to 0.001), the cone also half in closed form; loaded to a pressure of 30·μ·t0/a, sheet sticking where
 /// it touches.
 /// </summary>
+[Trait("Tier", "slow")]
 public class RoundToolTests
 {
     private const double Full = 30 * Formed.PressureUnit;

@@ -4,6 +4,7 @@ using Xunit;
 
 namespace BuckGen.Physics.Tests.Membranes;
 
+[Trait("Tier", "slow")]
 public class SquareToolTests
 {
     private const double Full = 30 * Formed.PressureUnit;

@@ -82,7 +82,7 @@ def differ_across(a, b, width):
 
 
 def one_way(a, b, step):
-    distances, _ = cKDTree(sampled(b, step)).query(sampled(a, 1.0))
+    distances, _ = cKDTree(sampled(b, step), compact_nodes=False, balanced_tree=False).query(sampled(a, 1.0))
     return float(distances.max())
 
 

@@ -4,6 +4,7 @@ using Xunit;
 namespace BuckGen.Tests.Conventions;
 
 /// <summary>Comments, messages, settings and guides use the words of an engineer who speaks to a colleague.</summary>
+[Trait("Tier", "slow")]
 public sealed partial class PlainWordsTests
 {
     private const int MaxSentenceLength = 35;

@@ -10,6 +10,7 @@ using Xunit;
 namespace BuckGen.Tests.Conventions;
 
 /// <summary>Which room may use which. The order is read from the table in DEVELOPERS.md, so that the table stays true.</summary>
+[Trait("Tier", "slow")]
 public partial class RoomTests
 {
     private static readonly Assembly Library = typeof(BuckDesign).Assembly;

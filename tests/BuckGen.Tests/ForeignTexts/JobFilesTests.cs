@@ -18,6 +18,7 @@ using Xunit;
 namespace BuckGen.Tests.ForeignTexts;
 
 /// <summary>All files of a job whose every name is foreign text: they are built as those of a job with plain names, and nothing hidden is in them.</summary>
+[Trait("Tier", "slow")]
 public class JobFilesTests
 {
     /// <summary>Texts that share a run, to keep it short.</summary>

@@ -26,6 +26,7 @@ using Xunit;
 namespace BuckGen.Tests.ForeignTexts;
 
 /// <summary>Each writer, given each text: another reader finds the text, whole and visible, and nothing else in its place.</summary>
+[Trait("Tier", "slow")]
 public class WriterTests
 {
     private static readonly Bounds Page = new(0, 0, 200, 100);

@@ -16,6 +16,7 @@ namespace BuckGen.Tests.Plugins;
 /// <summary>
 /// The plug-in Evil does one deed after another: its part is named with what it did, everything else comes out as without it, and nothing is thrown.
 /// </summary>
+[Trait("Tier", "slow")]
 public sealed class EvilPluginTests : IDisposable
 {
     private const string Svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100mm\" height=\"80mm\" viewBox=\"0 0 100 80\"><path d=\"M5 5H95V75H5Z\"/></svg>";

@@ -13,6 +13,7 @@ using Xunit;
 namespace BuckGen.Tests.Cutting.Costs;
 
 /// <summary>Time and money follow from lengths, counts and the shop's rates, worked out here by hand.</summary>
+[Trait("Tier", "slow")]
 public class JobCostTests
 {
     private static readonly RateSpec Rates = new()

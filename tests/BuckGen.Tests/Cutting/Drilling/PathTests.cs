@@ -5,6 +5,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Cutting.Drilling;
 
+[Trait("Tier", "slow")]
 public class PathTests(ITestOutputHelper log)
 {
     private static readonly Gen<Vec2> Coarse = Gen.Int[-5, 5].Select(Gen.Int[-5, 5], (x, y) => new Vec2(x, y));

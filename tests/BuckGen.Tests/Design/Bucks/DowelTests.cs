@@ -8,6 +8,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Bucks;
 
+[Trait("Tier", "slow")]
 public class DowelTests
 {
     // A hole in the middle of each layer must keep this distance to every edge: 6.15/2 + 4 (the spec's defaults).

@@ -10,6 +10,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Bucks;
 
 /// <summary>No layer of wood reaches beyond the one below it.</summary>
+[Trait("Tier", "slow")]
 public class StackNestingTests
 {
     private static readonly Region Plate = Shapes.Rectangle(100, 60);

@@ -11,6 +11,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Checks;
 
 /// <summary>Designs that a tradesperson would send back, and what they would say (common practice, no source); beside each one that is right.</summary>
+[Trait("Tier", "slow")]
 public class BadDesignTests
 {
     [Fact]

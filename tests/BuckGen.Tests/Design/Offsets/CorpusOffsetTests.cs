@@ -9,6 +9,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Offsets;
 
 /// <summary>The laws of offsets over every outline of tests/corpus that can be read.</summary>
+[Trait("Tier", "slow")]
 public class CorpusOffsetTests
 {
     // Outlines of more pieces are left to the benchmarks; checking each point of them against each piece takes minutes.

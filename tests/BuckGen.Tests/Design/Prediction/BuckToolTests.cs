@@ -10,6 +10,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Prediction;
 
 /// <summary>The tool is the wood: which side a point is on, and a distance that is never too great.</summary>
+[Trait("Tier", "slow")]
 public class BuckToolTests
 {
     private static readonly Bounds Around = new(-80, -80, 180, 160);

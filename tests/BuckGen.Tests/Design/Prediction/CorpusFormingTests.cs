@@ -9,6 +9,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Prediction;
 
 /// <summary>Outlines that others drew, formed over and into: the prediction comes to rest, keeps the plastic and finds a thinnest wall.</summary>
+[Trait("Tier", "slow")]
 public class CorpusFormingTests(ITestOutputHelper log)
 {
     // Every so many of the outlines that can be read, of few enough pieces for a quick design.

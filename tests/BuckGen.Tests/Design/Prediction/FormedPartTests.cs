@@ -13,6 +13,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Prediction;
 
 /// <summary>The laws of a predicted part over designs of many kinds, and what its maker is told.</summary>
+[Trait("Tier", "slow")]
 public class FormedPartTests
 {
     private static readonly Dictionary<string, Lazy<BuckDesign>> Designs = new()

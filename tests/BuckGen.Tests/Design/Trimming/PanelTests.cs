@@ -19,6 +19,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Trimming;
 
 /// <summary>The panel's opening leaves the stated room round the part, and what can go wrong with it is told.</summary>
+[Trait("Tier", "slow")]
 public class PanelTests
 {
     private const double FitTolerance = 0.02;

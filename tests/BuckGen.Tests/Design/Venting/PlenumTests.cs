@@ -16,6 +16,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Venting;
 
 /// <summary>What was written is judged, not what was designed: the layers are read back from their DXF.</summary>
+[Trait("Tier", "slow")]
 public sealed class PlenumTests
 {
     [Theory]

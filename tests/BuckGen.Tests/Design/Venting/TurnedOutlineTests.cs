@@ -9,6 +9,7 @@ namespace BuckGen.Tests.Design.Venting;
 /// The pattern belongs to the shape: it turns with the outline and does not mind where or which way a loop is drawn. The width of
 /// the holes is given and the flow never rules here, since both depend on the plate, which is upright by nature.
 /// </summary>
+[Trait("Tier", "slow")]
 public sealed class TurnedOutlineTests
 {
     /// <summary>Offsets are right to a hundredth; where they begin or end moves a row by a little more, mm.</summary>

@@ -4,6 +4,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Venting;
 
 /// <summary>Over the corpus air finds its way from every vent to the port; judged by the layer files alone.</summary>
+[Trait("Tier", "slow")]
 public sealed class VentPathLawTests
 {
     [Theory]

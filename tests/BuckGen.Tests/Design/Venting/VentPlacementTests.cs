@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
+[Trait("Tier", "slow")]
 public sealed class VentPlacementTests
 {
     [Theory]

@@ -15,6 +15,7 @@ namespace BuckGen.Tests.Intake.Fuzzing;
 /// BUCKGEN_FUZZ=200000 tries as many, and then holds each to 2 s of processor time as well.
 /// </summary>
 [Collection(nameof(Alone))]
+[Trait("Tier", "slow")]
 public class FuzzTests
 {
     private const int MaxMessageLength = 600;

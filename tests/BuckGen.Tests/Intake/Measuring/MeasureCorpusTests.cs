@@ -8,6 +8,7 @@ using Xunit;
 namespace BuckGen.Tests.Intake.Measuring;
 
 /// <summary>The measures of drawings of many programs against slow and plain ways to find them.</summary>
+[Trait("Tier", "slow")]
 public class MeasureCorpusTests
 {
     /// <summary>What chords within 0.001 mm of arcs may change in a distance of NetTopologySuite's, on both sides, mm.</summary>

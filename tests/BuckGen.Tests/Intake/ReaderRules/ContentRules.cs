@@ -6,6 +6,7 @@ using Xunit;
 namespace BuckGen.Tests.Intake.ReaderRules;
 
 /// <summary>The bytes say what a file is, and how much of it is borne.</summary>
+[Trait("Tier", "slow")]
 public class ContentRules
 {
     private static readonly byte[] Mark = Encoding.UTF8.GetPreamble();

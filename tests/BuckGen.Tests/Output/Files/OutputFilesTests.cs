@@ -16,6 +16,7 @@ using Xunit;
 namespace BuckGen.Tests.Output.Files;
 
 /// <summary>Which files a job makes, in which order, and when it makes fewer.</summary>
+[Trait("Tier", "slow")]
 public sealed class OutputFilesTests
 {
     private static readonly BuckSpec Everything = PlainBuck.Spec with

@@ -6,6 +6,7 @@ using Xunit;
 namespace BuckGen.Tests.Output.Files;
 
 /// <summary>What a run does to its folder, on a real disk.</summary>
+[Trait("Tier", "slow")]
 public sealed class OutputFolderTests : Scratch
 {
     [Fact]

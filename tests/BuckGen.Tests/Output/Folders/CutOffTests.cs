@@ -9,6 +9,7 @@ namespace BuckGen.Tests.Output.Folders;
 /// The law of the room: whatever fails after whatever step, the folder holds the whole old or the whole new result and everything of others, and
 /// the next run leaves nothing behind. Every step of every way is tried.
 /// </summary>
+[Trait("Tier", "slow")]
 public sealed class CutOffTests() : Scratch(inMemory: true)
 {
     /// <summary>More steps than any way takes.</summary>

@@ -7,6 +7,7 @@ using Xunit;
 namespace BuckGen.Tests.Output.Folders;
 
 /// <summary>Somebody works in the folder while a result is written: whatever step it is at, nothing of theirs is lost.</summary>
+[Trait("Tier", "slow")]
 public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
 {
     private const string Theirs = "by hand";

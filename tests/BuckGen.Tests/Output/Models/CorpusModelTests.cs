@@ -12,6 +12,7 @@ using Xunit;
 namespace BuckGen.Tests.Output.Models;
 
 /// <summary>The laws of meshes over bucks of every outline of tests/corpus that can be read.</summary>
+[Trait("Tier", "slow")]
 public class CorpusModelTests(ITestOutputHelper log)
 {
     // Outlines of more pieces are left out: designing their bucks takes long, not making the models.

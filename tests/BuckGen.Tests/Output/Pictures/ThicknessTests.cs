@@ -11,6 +11,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Output.Pictures;
 
+[Trait("Tier", "slow")]
 public class ThicknessTests
 {
     private static readonly Lazy<BuckDesign> Block = new(() => Formed.Design(Shapes.Rectangle(80, 50), Formed.Spec(BuckKind.Male, 18, 8) with { Stock = [Formed.Mdf6], Prediction = new() }));

@@ -10,6 +10,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Output.Pictures;
 
+[Trait("Tier", "slow")]
 public partial class TilesTests
 {
     private const double PrinterEdge = 9.5;

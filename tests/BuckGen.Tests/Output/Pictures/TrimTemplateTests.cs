@@ -15,6 +15,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Output.Pictures;
 
+[Trait("Tier", "slow")]
 public class TrimTemplateTests
 {
     private static readonly BuckSpec Plain = Vented.Spec() with { Vents = null };

@@ -11,6 +11,7 @@ using Xunit;
 namespace BuckGen.Tests.Output.Reports;
 
 /// <summary>The same job gives byte-identical files: twice, in any culture, for every example.</summary>
+[Trait("Tier", "slow")]
 public class DeterminismTests
 {
     public static TheoryData<string> Examples => [.. Directory.GetFiles(Path.Combine(Repository.Root, "examples"), "*.toml", SearchOption.AllDirectories)

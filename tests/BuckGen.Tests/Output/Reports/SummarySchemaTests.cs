@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Output.Reports;
 
+[Trait("Tier", "slow")]
 public class SummarySchemaTests
 {
     private static readonly string SchemaText = Repository.Text("src", "BuckGen", "Output", "Reports", "summary.schema.json");

@@ -6,6 +6,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Output.Reports;
 
+[Trait("Tier", "slow")]
 public class SummaryTests
 {
     public static TheoryData<string> Names => SampleJobs.Names;

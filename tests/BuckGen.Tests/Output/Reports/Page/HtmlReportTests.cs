@@ -15,6 +15,7 @@ using Xunit;
 namespace BuckGen.Tests.Output.Reports.Page;
 
 /// <summary>The report as text: well formed, closed to the outside, everything from a file escaped, findings and rings leading to each other.</summary>
+[Trait("Tier", "slow")]
 public partial class HtmlReportTests
 {
     public static TheoryData<string> Names => SampleJobs.Names;

@@ -1,0 +1,2 @@
+// All of them start other programs.
+[assembly: Trait("Tier", "slow")]
