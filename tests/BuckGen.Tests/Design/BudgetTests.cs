@@ -17,6 +17,7 @@ using Xunit;
 namespace BuckGen.Tests.Design;
 
 /// <summary>Everything a job may cause has a limit that follows from its input; a refusal names the limit, the value and a way out.</summary>
+[Trait("Tier", "slow")]
 public sealed class BudgetTests
 {
     private static readonly Stock Thin = new("MDF 1", 1, 3000, 3000);

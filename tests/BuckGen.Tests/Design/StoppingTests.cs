@@ -19,6 +19,7 @@ using Xunit;
 namespace BuckGen.Tests.Design;
 
 /// <summary>Whatever the work is doing when it is stopped, its caller gets an <see cref="OperationCanceledException"/> at once and no result.</summary>
+[Trait("Tier", "slow")]
 public sealed class StoppingTests
 {
     private static readonly Outline Sign = Outline.FromRegion("sign", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(60, 40), 20)]));

@@ -15,6 +15,7 @@ namespace BuckGen.Tests.Design;
 /// A large job stopped at instants all over it. When somebody asks with BUCKGEN_FUZZ, the way from the stop to the end may take 0.2 s at most, by the
 /// clock or, on a busy machine, in processor time of the process; the usual run stops it twice in its first second and takes no times.
 /// </summary>
+[Trait("Tier", "slow")]
 public sealed class StoppingTimeTests(ITestOutputHelper output)
 {
     private static readonly FuzzSettings Settings = FuzzSettings.Or(2);

@@ -8,6 +8,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Bucks;
 
 /// <summary>What is known from one size of letters to the next saves time and changes nothing: the same place as by trying each size at each place.</summary>
+[Trait("Tier", "slow")]
 public class LabelPlacesTests
 {
     private static readonly string[] Texts = ["1A", "12AB", "RING1"];

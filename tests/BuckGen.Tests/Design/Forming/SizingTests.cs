@@ -6,6 +6,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Forming;
 
 /// <summary>The buck is made so that the part is to size.</summary>
+[Trait("Tier", "slow")]
 public class SizingTests
 {
     [Theory]

@@ -7,6 +7,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Offsets;
 
 /// <summary>The rows of <see cref="AwkwardOutline"/> against the definition of an offset and against the polygon rung.</summary>
+[Trait("Tier", "slow")]
 public class AwkwardOutlineTests
 {
     private static readonly TidiedOffsetter Polygon = new(new PolygonOffsetter(0.01));

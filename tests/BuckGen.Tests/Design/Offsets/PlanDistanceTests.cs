@@ -8,6 +8,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Offsets;
 
+[Trait("Tier", "slow")]
 public class PlanDistanceTests
 {
     private static readonly Bounds Around = new(-120, -120, 120, 120);

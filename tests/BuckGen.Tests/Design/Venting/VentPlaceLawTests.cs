@@ -5,6 +5,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Venting;
 
 /// <summary>Over the corpus every vent lies where it must and nowhere else.</summary>
+[Trait("Tier", "slow")]
 public sealed class VentPlaceLawTests
 {
     /// <summary>What rounding of the drafted wall and of chords may take, mm.</summary>

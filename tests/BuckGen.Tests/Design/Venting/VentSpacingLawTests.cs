@@ -4,6 +4,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Venting;
 
 /// <summary>Along the foot of every wall of the corpus no two neighbouring vents lie farther apart than the spacing, or it is told.</summary>
+[Trait("Tier", "slow")]
 public sealed class VentSpacingLawTests
 {
     /// <summary>The foot is looked at every so often, mm.</summary>

@@ -9,6 +9,7 @@ using Xunit;
 namespace BuckGen.Tests.Intake.Fuzzing;
 
 /// <summary>Drawings that the reader took and the designer refused, found among the mutants; their numbers change with the corpus, so they stand here.</summary>
+[Trait("Tier", "slow")]
 public class OneAnswerTests
 {
     /// <summary>A curve whose end was moved by 0.2 mm makes the path cross itself by a hair; a female buck could not be offset by 0.05 mm.</summary>

@@ -7,6 +7,7 @@ using static BuckGen.Tests.Intake.ReaderRules.Files;
 namespace BuckGen.Tests.Intake.ReaderRules;
 
 /// <summary>Small files that once took very long or very much room; each ends at a limit, or quickly.</summary>
+[Trait("Tier", "slow")]
 public class BoundedWork
 {
     private const string Square = "<rect width='9' height='9'/>";

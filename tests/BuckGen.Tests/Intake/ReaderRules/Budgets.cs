@@ -14,6 +14,7 @@ using static BuckGen.Tests.Intake.ReaderRules.Files;
 namespace BuckGen.Tests.Intake.ReaderRules;
 
 /// <summary>What a drawing may cost follows from the size of its file: small files that ask for much are refused, large honest ones are read.</summary>
+[Trait("Tier", "slow")]
 public class Budgets
 {
     private const string Square = "<rect width='9' height='9'/>";

@@ -7,6 +7,7 @@ using Xunit;
 namespace BuckGen.Tests.Output.Folders;
 
 /// <summary>The record of what was written, the journal of what is being done, and what may be listed.</summary>
+[Trait("Tier", "slow")]
 public sealed class FolderRecordTests
 {
     private static readonly string Whole = Text(new("b", [1]), new("a b", []));

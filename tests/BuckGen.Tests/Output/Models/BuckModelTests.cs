@@ -11,6 +11,7 @@ using Xunit;
 namespace BuckGen.Tests.Output.Models;
 
 /// <summary>Models of bucks whose measures follow from trigonometry.</summary>
+[Trait("Tier", "slow")]
 public class BuckModelTests
 {
     private static readonly Stock Ply6 = new("ply 6", 6);

@@ -7,6 +7,7 @@ using Xunit;
 namespace BuckGen.Tests.Output.Models;
 
 /// <summary>Solids of any plans, such as no buck has.</summary>
+[Trait("Tier", "slow")]
 public class SolidBuilderTests
 {
     private static readonly Region Left = Shapes.RectangleAt(0, 0, 10, 10), Right = Shapes.RectangleAt(10, 10, 10, 10), Both = Shapes.Union(Left, Right);
