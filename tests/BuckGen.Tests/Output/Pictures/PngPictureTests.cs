@@ -94,7 +94,7 @@ public class PngPictureTests
     [Fact]
     public void The_letters_licence_goes_with_them()
     {
-        using var stream = typeof(Letters).Assembly.GetManifestResourceStream("BuckGen.Pictures.Png.letters-licence.txt")!;
+        using var stream = typeof(Letters).Assembly.GetManifestResourceStream("BuckGen.Output.Pictures.Png.letters-licence.txt")!;
         using var reader = new StreamReader(stream);
         Assert.Contains("Bitstream Vera Fonts Copyright", reader.ReadToEnd(), StringComparison.Ordinal);
     }
