@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 

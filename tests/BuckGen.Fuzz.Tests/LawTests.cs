@@ -1,6 +1,7 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Design.Venting;
 using BuckGen.Fuzz.Tests.Laws;
 using BuckGen.Fuzz.Tests.Runs;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Plugins;
 

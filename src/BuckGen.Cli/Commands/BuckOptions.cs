@@ -5,6 +5,7 @@ using BuckGen.Cli.Terminals;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Dxf;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Catalogs;

@@ -2,6 +2,8 @@ using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Trimming;
 
 namespace BuckGen.Cli.Commands;
 

@@ -2,6 +2,8 @@ using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Specs;
 using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Cli.Commands;

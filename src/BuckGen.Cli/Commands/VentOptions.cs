@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Venting;
 using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using BuckGen.Cancellation;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Design.Prediction;
+using BuckGen.Design.Specs;
 using BuckGen.Design.Trimming;
 using BuckGen.Design.Venting;
 using BuckGen.Findings;

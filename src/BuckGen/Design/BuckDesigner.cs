@@ -2,6 +2,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
 using BuckGen.Design.Prediction;
+using BuckGen.Design.Specs;
 using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
@@ -44,13 +45,13 @@ internal static class BuckDesigner
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
         var plan = StackPlan.Choose(spec.StackDepth, spec.Stock, spec.DepthTolerance);
         RequireFew(outline, plan, spec);
-        var foot = LayerStack.Plates(spec).Aggregate(0.0, (height, plate) => height + plate.Stock.Thickness);
+        var foot = LayerStack.Plates(spec, spec.Plenum?.Stock).Aggregate(0.0, (height, plate) => height + plate.Stock.Thickness);
         var heights = plan.HeightsFrom(foot).ToArray();
         var (shape, sizing) = Sized(outline, spec, heights, plan.Depth, offsetter, cancellation);
         var solid = new StackedSolid(shape, spec);
 
         next();
-        var blanks = LayerStack.Build(solid, spec, plan, cancellation);
+        var blanks = LayerStack.Build(solid, spec, spec.Plenum?.Stock, plan, cancellation);
         next();
         // A plenum is shaped last, round the bores, and lies flush under the base: it takes no part in the rest.
         var upper = blanks.Where(b => b.Role != LayerRole.Plenum).ToArray();
@@ -59,13 +60,13 @@ internal static class BuckDesigner
         var outward = shape.CloseHeights(heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         shape.Prepare(outward, cancellation);
         var changes = RegionChanges.Find(h => shape.At(h, cancellation), outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
-        var blank = Blank.Compute(shape, spec, plan.Depth, heights, offsetter, cancellation);
+        var blank = Blank.Compute(shape, spec, spec.Sheet, spec.Former, plan.Depth, heights, offsetter, cancellation);
         next();
-        var vents = spec.Vents is not null && blank is not null
-            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), spec, blank, offsetter, cancellation)
+        var vents = spec.Vents is { } venting && blank is not null
+            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), venting, spec.Sheet?.Plastic, blank, offsetter, cancellation)
             : null;
         // Of a plenum nothing may be left; then there is no such layer, and a finding says why.
-        blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec, vents, cancellation) : b).Where(b => !b.Wood.IsEmpty)];
+        blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec.Plenum!, spec, vents, cancellation) : b).Where(b => !b.Wood.IsEmpty)];
         next();
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
         var layers = LayerMarks.Complete(
@@ -77,14 +78,15 @@ internal static class BuckDesigner
         List<Finding> findings =
         [
             .. StackChecks.Run(plan, spec, solid, blanks),
+            .. ShrinkageFinding.Find(spec.Drawn, spec.Shrinkage, spec.ShrinkageOfPlastic),
             .. ShapeChangeFindings.Find(changes, HeightResolution, spec),
             .. SlotFindings.Find(shape.At(shape.ReferenceHeight, cancellation), shape, changes, spec),
             .. dowels.Findings,
             .. vents?.Findings ?? [],
-            .. PlenumChecks.Run(spec, blanks),
+            .. spec.Plenum is { } plenum ? PlenumChecks.Run(plenum, spec.Base!, blanks) : [],
             .. LeftOffLabels.Find(layers.Concat(finishing.Jigs.SelectMany(j => j.Layers))),
             .. finishing.Findings,
-            .. DesignChecks.Run(new(spec, shape, plan, blanks, blank), extensions.Checks, cancellation),
+            .. DesignChecks.Run(new(spec, spec.Sheet, spec.Former, spec.Checks, shape, plan, blanks, blank), extensions.Checks, cancellation),
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot, cancellation) : shape.At(shape.Face, cancellation);
         if (spec.Prediction is not null) next();
@@ -100,10 +102,10 @@ internal static class BuckDesigner
     private static (FormedPart? Part, IEnumerable<Finding> Findings) Predicted(
         FormedWood wood, BuckSpec spec, Blank? blank, CancellationToken cancellation)
     {
-        if (spec.Prediction is not { } wanted) return (null, []);
+        if (spec is not { Prediction: { } wanted, Sheet: { } sheet }) return (null, []);
         if (FormedPartFindings.WhyNotPredicted(spec, wood.Footprint.IsEmpty ? null : blank) is { } reason) return (null, [reason]);
-        var part = new PartForming(wood, spec, blank!, wanted).Predict(cancellation);
-        return (part, FormedPartFindings.Find(part, spec));
+        var part = new PartForming(wood, sheet, spec.Vents?.Air ?? new(), blank!, wanted).Predict(cancellation);
+        return (part, FormedPartFindings.Find(part, spec.Kind, sheet, spec.Former, spec.Checks.MaxThinning));
     }
 
     /// <summary>
@@ -129,7 +131,7 @@ internal static class BuckDesigner
         var direction = PartSizing.Direction(spec.Kind, spec.Drawn);
         if (direction == 0) return (shape, new(spec.Drawn, spec.ShrinkageAllowed, 0));
         // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
-        var wall = Blank.Compute(shape, spec, depth, heights, offsetter, cancellation) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
+        var wall = Blank.Compute(shape, spec, spec.Sheet, spec.Former, depth, heights, offsetter, cancellation) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
         var moved = NegligibleLoops.Remove(offsetter.Offset(enlarged, wall, spec.Corners, cancellation), spec.Tolerance.Chord);
         return moved.IsEmpty
             ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))

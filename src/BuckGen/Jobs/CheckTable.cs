@@ -1,4 +1,4 @@
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
 using BuckGen.Findings;
 
 namespace BuckGen.Jobs;

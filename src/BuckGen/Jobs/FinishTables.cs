@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
 using BuckGen.Design.Prediction;
+using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Settings;

@@ -1,7 +1,8 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Trimming;
 using BuckGen.Intake.Outlines;
 using BuckGen.Output.Files;
 

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Output.Reports;
@@ -22,7 +22,7 @@ public sealed record Extensions
     public ImmutableArray<IOutlineFormat> OutlineFormats { get; init; } = Intake.Reading.OutlineFormats.All;
 
     /// <summary>Patterns that a job can name for its vents.</summary>
-    public ImmutableArray<IVentPattern> VentPatterns { get; init; } = BuckGen.Design.Bucks.VentPatterns.All;
+    public ImmutableArray<IVentPattern> VentPatterns { get; init; } = BuckGen.Design.Venting.VentPatterns.All;
 
     /// <summary>Checks and jigs.</summary>
     public DesignExtensions Design { get; init; } = DesignExtensions.BuiltIn;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Trimming;
 using BuckGen.Design.Venting;
@@ -90,7 +89,7 @@ internal abstract class GuardedPart : IForeignPart, IWithSettings
 
     private sealed class Jig(IJig inner, Func<string, PluginGuard> guardOf) : Wrapper<IJig>(inner, inner.Name, guardOf), IJig
     {
-        public JigParts? Make(PartShell part, BuckSpec spec) => Guard.Call(() => JigResult.Make(Part, part, spec)).FirstOrDefault();
+        public JigParts? Make(PartShell part, TrimmingSpec spec) => Guard.Call(() => JigResult.Make(Part, part, spec)).FirstOrDefault();
     }
 
     private sealed class Check(IDesignCheck inner, Func<string, PluginGuard> guardOf) : Wrapper<IDesignCheck>(inner, inner.Name, guardOf), IDesignCheck

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.CutFiles;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Output.Reports;

@@ -1,5 +1,5 @@
 using BuckGen.Cutting.Boards;
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Dxf;
 using BuckGen.Output.Files;
 

@@ -1,5 +1,9 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 

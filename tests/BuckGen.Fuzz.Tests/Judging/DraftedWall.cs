@@ -1,5 +1,6 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Judging;

@@ -1,4 +1,5 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.References.Tests.Layers;

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Intake.Reading;
 using BuckGen.Output.Files;
 using BuckGen.References.Tests.Support;

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Intake.Reading;
 using BuckGen.Output.Files;
 using BuckGen.Output.Folders;

@@ -2,6 +2,8 @@ using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;

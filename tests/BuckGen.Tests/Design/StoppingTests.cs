@@ -3,9 +3,10 @@ using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
+using BuckGen.Design.Specs;
 using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
@@ -171,7 +172,7 @@ public sealed class StoppingTests
     {
         public string Name => "hanging";
 
-        public JigParts? Make(PartShell part, BuckSpec spec)
+        public JigParts? Make(PartShell part, TrimmingSpec spec)
         {
             hang();
             return null;

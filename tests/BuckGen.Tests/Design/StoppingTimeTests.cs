@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 using BuckGen.Output.Files;

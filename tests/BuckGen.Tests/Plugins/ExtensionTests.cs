@@ -6,7 +6,9 @@ using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
+using BuckGen.Design.Specs;
 using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
@@ -201,8 +203,8 @@ public class ExtensionTests
     {
         public string Name => "lid";
 
-        public JigParts? Make(PartShell part, BuckSpec spec) =>
-            new([PlainLayers.Create(1, LayerRole.Jig, layer, spec.Stock[0], 0, part.Moved(PartShell.Filled(part.Outside(0)), 2), [], 6)], []);
+        public JigParts? Make(PartShell part, TrimmingSpec spec) =>
+            new([PlainLayers.Create(1, LayerRole.Jig, layer, spec.Stack.Stock[0], 0, part.Moved(PartShell.Filled(part.Outside(0)), 2), [], 6)], []);
     }
 
     private sealed class CorkCatalog : ICatalogSource

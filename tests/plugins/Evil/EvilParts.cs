@@ -6,6 +6,7 @@ using BuckGen.Cutting.CutPaths;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
@@ -101,10 +102,10 @@ public sealed class EvilJig : IJig
 {
     public string Name => "evil-jig";
 
-    public JigParts? Make(PartShell part, BuckSpec spec)
+    public JigParts? Make(PartShell part, TrimmingSpec spec)
     {
         Deed.Do(Deed.Read("jig"));
-        var layer = PlainLayers.Create(1, LayerRole.Jig, "EVIL", spec.Stock[0], 0, part.Outside(0), [], 6);
+        var layer = PlainLayers.Create(1, LayerRole.Jig, "EVIL", spec.Stack.Stock[0], 0, part.Outside(0), [], 6);
         Loop bow = Loop.Polygon(new(0, 0), new(50, 50), new(50, 0), new(0, 40)), far = Loop.Circle(new(1e9, 0), 5);
         return Deed.Read("jig") switch
         {

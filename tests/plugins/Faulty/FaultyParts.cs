@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
@@ -36,7 +36,7 @@ public sealed class FaultyJig : IJig
 {
     public string Name => "faulty-jig";
 
-    public JigParts? Make(PartShell part, BuckSpec spec) => throw new InvalidOperationException("the jig fell apart");
+    public JigParts? Make(PartShell part, TrimmingSpec spec) => throw new InvalidOperationException("the jig fell apart");
 }
 
 public sealed class FaultyWriter : ICutFileFormat

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using BuckGen.Cancellation;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
 using BuckGen.Settings;

@@ -53,6 +53,6 @@ public sealed record RateSpec
 
     private static void Check(double? value, double min, double max, string what, string unit)
     {
-        if (value is { } v) BuckSpec.Require(v >= min && v <= max, what, v, unit, FormattableString.Invariant($"from {min} to {max}{unit}"));
+        if (value is { } v) SpecRange.Require(v >= min && v <= max, what, v, unit, FormattableString.Invariant($"from {min} to {max}{unit}"));
     }
 }

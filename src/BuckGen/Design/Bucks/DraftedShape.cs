@@ -27,7 +27,7 @@ internal sealed class DraftedShape
     /// <param name="foot">Height of the lower end of the walls, mm.</param>
     /// <param name="face">Height of the upper end of the walls, mm.</param>
     /// <param name="offsetter">Makes the offsets.</param>
-    public DraftedShape(Region outline, BuckSpec spec, double foot, double face, IOffsetter offsetter)
+    public DraftedShape(Region outline, StackSpec spec, double foot, double face, IOffsetter offsetter)
     {
         (this.outline, corners, this.offsetter, chord) = (outline, spec.Corners, offsetter, spec.Tolerance.Chord);
         (Foot, Face) = (foot, face);

@@ -4,11 +4,16 @@ namespace BuckGen.Design.Bucks;
 internal static class LayerStack
 {
     /// <summary>The layers, lowest first; the stack ends early where no wood is left.</summary>
-    public static List<LayerBlank> Build(StackedSolid solid, BuckSpec spec, StackPlan plan, CancellationToken cancellation)
+    /// <param name="solid">The solid.</param>
+    /// <param name="spec">What is wanted.</param>
+    /// <param name="plenum">The stock of the plenum; null for none.</param>
+    /// <param name="plan">The boards chosen.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    public static List<LayerBlank> Build(StackedSolid solid, StackSpec spec, Stock? plenum, StackPlan plan, CancellationToken cancellation)
     {
         var layers = new List<LayerBlank>();
         var bottom = 0.0;
-        foreach (var (role, stock) in Plates(spec))
+        foreach (var (role, stock) in Plates(spec, plenum))
         {
             layers.Add(new(layers.Count + 1, role, stock, bottom, bottom + stock.Thickness, solid.BasePlate(spec.Base!)));
             bottom += stock.Thickness;
@@ -29,9 +34,9 @@ internal static class LayerStack
     }
 
     /// <summary>What lies under the drafted layers, lowest first.</summary>
-    public static IEnumerable<(LayerRole Role, Stock Stock)> Plates(BuckSpec spec)
+    public static IEnumerable<(LayerRole Role, Stock Stock)> Plates(StackSpec spec, Stock? plenum)
     {
-        if (spec.Plenum is { } plenum) yield return (LayerRole.Plenum, plenum.Stock);
+        if (plenum is not null) yield return (LayerRole.Plenum, plenum);
         if (spec.Base?.Under is { } under) yield return (LayerRole.Base, under);
         if (spec.Base is { } plate) yield return (LayerRole.Base, plate.Stock);
     }
@@ -40,7 +45,7 @@ internal static class LayerStack
     /// The height whose outline a straight-cut layer is given: there is more wood lower down, unless the walls lean the wrong
     /// way.
     /// </summary>
-    private static double CutHeight(BuckSpec spec, double bottom, double top)
+    private static double CutHeight(StackSpec spec, double bottom, double top)
     {
         var (larger, smaller) = spec.Draft >= 0 ? (bottom, top) : (top, bottom);
         return spec.Steps switch

@@ -3,8 +3,11 @@ using BuckGen.Geometry;
 namespace BuckGen.Design.Bucks;
 
 /// <summary>The wood of the buck at a height: the drafted outline itself, or a block less the cavity.</summary>
-internal sealed class StackedSolid(DraftedShape shape, BuckSpec spec)
+internal sealed class StackedSolid(DraftedShape shape, StackSpec spec)
 {
+    /// <summary>Male or female.</summary>
+    public BuckKind Kind => spec.Kind;
+
     /// <summary>The drafted outline inside.</summary>
     public DraftedShape Shape => shape;
 

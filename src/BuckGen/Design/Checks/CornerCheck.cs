@@ -10,8 +10,8 @@ internal sealed class CornerCheck : IDesignCheck
 
     public IEnumerable<Finding> Run(DesignView design)
     {
-        if (design.Spec.Sheet is not { } sheet) yield break;
-        var minRadius = design.Spec.Checks.MinCorner * sheet.Gauge;
+        if (design.Sheet is not { } sheet) yield break;
+        var minRadius = design.Checks.MinCorner * sheet.Gauge;
         // A cavity is sharpest at its floor, a male buck at its face.
         var plan = design.Shape.At(design.IsMale ? design.Shape.Face : design.Shape.Foot);
         var sharp = plan.Loops.SelectMany(l => TightTurn.Find(l, minRadius)).Where(t => t.Radius < minRadius).ToArray();

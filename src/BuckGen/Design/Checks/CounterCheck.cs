@@ -13,7 +13,7 @@ internal sealed class CounterCheck : IDesignCheck
         if (!design.IsMale) yield break;
         var depth = design.Plan.Depth;
         // A counter is a cavity, widest at the face; the limit of a cavity holds.
-        var (limit, source) = PlasticLimits.MaxCavityDepthToWidth(design.Spec);
+        var (limit, source) = design.Limits.MaxCavityDepthToWidth;
         var counters = design.Shape.At(design.Shape.Face).Islands.SelectMany(i => i.Holes).Select(h => LargestCircle.In(new(h.Reversed(), [])))
             .Where(c => depth / (2 * c.Radius) > limit).OrderBy(c => c.Radius).ToArray();
         if (counters.Length == 0) yield break;

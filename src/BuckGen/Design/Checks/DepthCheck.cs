@@ -11,11 +11,11 @@ internal sealed class DepthCheck : IDesignCheck
     public IEnumerable<Finding> Run(DesignView design)
     {
         var widest = design.Shape.At(design.IsMale ? design.Shape.Foot : design.Shape.Face);
-        var (limit, source) = PlasticLimits.MaxDepthToWidth(design.Spec);
+        var (limit, source) = design.Limits.MaxDepthToWidth;
         var circles = widest.Islands.Select(LargestCircle.In).Where(c => design.Plan.Depth / (2 * c.Radius) > limit).OrderBy(c => c.Radius).ToArray();
         if (circles.Length == 0) yield break;
         var narrow = circles[0];
-        var plugged = design.Spec.Former.PlugGap is not null;
+        var plugged = design.Former.PlugGap is not null;
         var ratio = design.Plan.Depth / (2 * narrow.Radius);
         yield return new("too-deep", Severity.Warning,
             FormattableString.Invariant($"{(circles.Length == 1 ? "A part" : $"{circles.Length} parts, the narrowest of them")} {2 * narrow.Radius:0.#} mm wide is {design.Plan.Depth:0.#} mm deep, {ratio:0.##} times its width; the limit is {limit:0.##} for {(design.IsMale ? "draping over a buck" : plugged ? "a cavity with a plug" : "a plain cavity; published limits run from 0.5 to 0.75")}."),

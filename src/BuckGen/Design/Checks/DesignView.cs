@@ -7,11 +7,21 @@ namespace BuckGen.Design.Checks;
 /// <summary>What a design check can read. Lengths in mm.</summary>
 public sealed class DesignView
 {
-    internal DesignView(BuckSpec spec, DraftedShape shape, StackPlan plan, IReadOnlyList<LayerBlank> layers, Blank? blank) =>
-        (Spec, Shape, Plan, Layers, Blank) = (spec, shape, plan, [.. layers], blank);
+    internal DesignView(
+        StackSpec spec, SheetSpec? sheet, FormerSpec former, CheckSpec checks, DraftedShape shape, StackPlan plan, IReadOnlyList<LayerBlank> layers, Blank? blank) =>
+        (Spec, Sheet, Former, Checks, Shape, Plan, Layers, Blank) = (spec, sheet, former, checks, shape, plan, [.. layers], blank);
 
     /// <summary>What was asked for.</summary>
-    public BuckSpec Spec { get; }
+    public StackSpec Spec { get; }
+
+    /// <summary>The plastic sheet; null when it is not known.</summary>
+    public SheetSpec? Sheet { get; }
+
+    /// <summary>The former.</summary>
+    public FormerSpec Former { get; }
+
+    /// <summary>The limits.</summary>
+    public CheckSpec Checks { get; }
 
     /// <summary>The stocks chosen.</summary>
     public StackPlan Plan { get; }
@@ -37,6 +47,9 @@ public sealed class DesignView
     /// <summary>The outline of the smooth, drafted solid at a height; for a cavity, that of the cavity.</summary>
     /// <param name="height">From <see cref="Foot"/> to <see cref="Face"/>.</param>
     public Region OutlineAt(double height) => Shape.At(height);
+
+    /// <summary>The limits that depend on kind and plastic.</summary>
+    internal PlasticLimits Limits => new(Spec.Kind, Sheet?.Plastic, Former.PlugGap is not null, Checks);
 
     /// <summary>The drafted solid.</summary>
     internal DraftedShape Shape { get; }

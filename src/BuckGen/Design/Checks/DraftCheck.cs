@@ -10,8 +10,8 @@ internal sealed class DraftCheck : IDesignCheck
     public IEnumerable<Finding> Run(DesignView design)
     {
         var draft = design.Spec.Draft;
-        var (minDraft, source) = PlasticLimits.MinDraft(design.Spec);
-        var published = PlasticLimits.PublishedDraft(design.Spec);
+        var (minDraft, source) = design.Limits.MinDraft;
+        var published = design.Limits.PublishedDraft;
         if (draft < 0)
             yield return new("undercut", Severity.Error,
                 FormattableString.Invariant($"The walls lean {-draft:0.##} degrees the wrong way: the part locks on the buck."),

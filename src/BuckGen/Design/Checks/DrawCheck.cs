@@ -10,7 +10,7 @@ internal sealed class DrawCheck : IDesignCheck
     public IEnumerable<Finding> Run(DesignView design)
     {
         if (design.Blank is not { } blank) yield break;
-        var (limit, film) = (design.Spec.Checks.MaxDraw, design.Spec.Checks.MinMeanWall);
+        var (limit, film) = (design.Checks.MaxDraw, design.Checks.MinMeanWall);
         if (blank.Ratios.Areal > limit || blank.MeanThickness < film)
             yield return new("may-tear", Severity.Warning,
                 FormattableString.Invariant($"The sheet is drawn to {blank.Ratios.Areal:0.##} times its area: {blank.Gauge:0.##} mm becomes {blank.MeanThickness:0.##} mm on average, and less in corners."),
@@ -20,7 +20,7 @@ internal sealed class DrawCheck : IDesignCheck
             };
         if (blank.GaugeForMinWall is { } needed && needed > blank.Gauge)
             yield return new("gauge-too-thin", Severity.Warning,
-                FormattableString.Invariant($"For a mean wall of {design.Spec.Sheet!.MinWall:0.##} mm the sheet must be {needed:0.##} mm thick; it is {blank.Gauge:0.##} mm."),
+                FormattableString.Invariant($"For a mean wall of {design.Sheet!.MinWall:0.##} mm the sheet must be {needed:0.##} mm thick; it is {blank.Gauge:0.##} mm."),
                 "Order thicker sheet.")
             {
                 Value = blank.Gauge, Limit = needed, Source = "area method",

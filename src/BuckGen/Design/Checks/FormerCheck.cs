@@ -13,7 +13,7 @@ internal sealed class FormerCheck : IDesignCheck
 
     public IEnumerable<Finding> Run(DesignView design)
     {
-        if (design.Spec.Former.Travel is { } travel && design.Height > travel)
+        if (design.Former.Travel is { } travel && design.Height > travel)
             yield return new("taller-than-travel", Severity.Error,
                 FormattableString.Invariant($"The buck is {design.Height:0.#} mm high with its base; the former lifts it {travel:0.#} mm."),
                 "Make the part shallower, or leave out the base or the plenum.")
@@ -22,7 +22,7 @@ internal sealed class FormerCheck : IDesignCheck
             };
         if (design.Blank is not { } blank) yield break;
         // What drapes needs sheet to drape from; in a cavity only the seal needs its land.
-        var minGap = design.IsMale ? Math.Max(Blank.MinGap, design.Spec.Checks.MinFrameGap * design.Plan.Depth) : Blank.MinGap;
+        var minGap = design.IsMale ? Math.Max(Blank.MinGap, design.Checks.MinFrameGap * design.Plan.Depth) : Blank.MinGap;
         if (blank.Gap < 0)
             yield return new("frame-too-small", Severity.Error,
                 FormattableString.Invariant($"The part is {-2 * blank.Gap:0.#} mm larger than the frame of {blank.Opening.Width:0.#} x {blank.Opening.Height:0.#} mm."),

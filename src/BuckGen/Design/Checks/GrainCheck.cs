@@ -12,8 +12,8 @@ internal sealed class GrainCheck : IDesignCheck
 
     public IEnumerable<Finding> Run(DesignView design)
     {
-        var thin = design.Spec.Checks.GrainGauge;
-        if (design.Spec.Sheet is not { } sheet || sheet.Gauge > thin) yield break;
+        var thin = design.Checks.GrainGauge;
+        if (design.Sheet is not { } sheet || sheet.Gauge > thin) yield break;
         var walls = design.Layers.Where(l => l.Role == LayerRole.Wall).ToArray();
         var face = design.IsMale ? walls[^1] : design.Layers.LastOrDefault(l => l.Role == LayerRole.Base) ?? walls[0];
         if (!(face.Stock.Material?.GrainShows ?? face.Stock.MaterialWords.Any(w => Plywood.Contains(w, StringComparer.OrdinalIgnoreCase)))) yield break;

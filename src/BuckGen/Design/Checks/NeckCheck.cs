@@ -17,7 +17,7 @@ internal sealed class NeckCheck : IDesignCheck
     {
         // A male buck is narrowest at its face; between the pockets of a cavity wood is narrowest at the rim.
         var edge = design.Shape.At(design.Shape.Face);
-        var minNeck = design.Spec.Checks.MinNeck;
+        var minNeck = design.Checks.MinNeck;
         var necks = FacingEdges.Within(edge, minNeck, width => LongEnough * width).Where(p => p.ThroughWood == design.IsMale).ToArray();
         if (necks.Length == 0) yield break;
         yield return new("neck-fragile", Severity.Warning,

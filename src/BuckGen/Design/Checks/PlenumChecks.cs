@@ -9,14 +9,13 @@ namespace BuckGen.Design.Checks;
 internal static class PlenumChecks
 {
     /// <summary>The findings about the plenum.</summary>
-    public static IEnumerable<Finding> Run(BuckSpec spec, IReadOnlyList<LayerBlank> layers)
+    public static IEnumerable<Finding> Run(PlenumSpec plenum, BasePlate plate, IReadOnlyList<LayerBlank> layers)
     {
-        if (spec.Plenum is not { } plenum) yield break;
-        var widest = PlenumLayer.MaxChannelWidth(spec);
+        var widest = PlenumLayer.MaxChannelWidth(plenum, plate);
         var opening = Math.Max(plenum.Width, plenum.PortDiameter);
         if (plenum.Kind == PlenumKind.Channels && opening > widest)
             yield return Bows($"The opening of {opening:0.#} mm in the plenum is wider than the base spans ({widest:0.#} mm)", plenum, opening, widest);
-        if (plenum.Kind == PlenumKind.Feet && PlenumLayer.FeetPitch(spec) is null)
+        if (plenum.Kind == PlenumKind.Feet && PlenumLayer.FeetPitch(plenum, plate) is null)
             yield return Bows("The base is too thin to stand on feet of this size", plenum, plenum.Width, null);
         var left = layers.FirstOrDefault(l => l.Role == LayerRole.Plenum);
         if (left is null) yield return Vanishes(plenum, layers.First(l => l.Role == LayerRole.Base).Wood.Bounds);

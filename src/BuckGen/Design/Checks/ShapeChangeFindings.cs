@@ -11,7 +11,7 @@ internal static class ShapeChangeFindings
     /// <param name="changes">The changes.</param>
     /// <param name="resolution">How exactly heights are found, mm.</param>
     /// <param name="spec">What is wanted.</param>
-    public static IEnumerable<Finding> Find(IReadOnlyCollection<RegionChange> changes, double resolution, BuckSpec spec)
+    public static IEnumerable<Finding> Find(IReadOnlyCollection<RegionChange> changes, double resolution, StackSpec spec)
     {
         foreach (var change in changes) yield return Describe(change, spec);
         if (changes.Count(c => c.Within > resolution) is > 0 and var rough)
@@ -23,7 +23,7 @@ internal static class ShapeChangeFindings
             };
     }
 
-    private static Finding Describe(RegionChange change, BuckSpec spec)
+    private static Finding Describe(RegionChange change, StackSpec spec)
     {
         var male = spec.Kind == BuckKind.Male;
         var height = FormattableString.Invariant($"{change.At:F2} mm above the bottom of the stack");

@@ -7,7 +7,7 @@ namespace BuckGen.Design.Checks;
 internal static class StackChecks
 {
     /// <summary>The findings about depth and height.</summary>
-    public static IEnumerable<Finding> Run(StackPlan plan, BuckSpec spec, StackedSolid solid, IReadOnlyList<LayerBlank> layers)
+    public static IEnumerable<Finding> Run(StackPlan plan, StackSpec spec, StackedSolid solid, IReadOnlyList<LayerBlank> layers)
     {
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
             yield return new("depth-missed", Math.Abs(plan.Miss) > spec.Stock.Min(s => s.Thickness) / 2 ? Severity.Error : Severity.Warning,
@@ -24,13 +24,6 @@ internal static class StackChecks
                 "Measure your boards and give their thickness.")
             {
                 Value = plan.LikelySpread, Limit = spec.DepthTolerance, Source = "tolerances of the boards in the catalog",
-            };
-        if (spec is { Drawn: not Drawn.Buck, Shrinkage: null, ShrinkageOfPlastic: null })
-            yield return new("shrinkage-unknown", Severity.Warning,
-                "The drawing shows the part, but neither its plastic nor its shrinkage is given: nothing is allowed for.",
-                "Name the plastic, or its shrinkage.")
-            {
-                Value = 0,
             };
         var walls = layers.Count(l => l.Role == LayerRole.Wall);
         var reached = walls == 0 ? solid.Shape.Foot : layers[^1].Top;

@@ -13,7 +13,7 @@ internal sealed class StepCheck : IDesignCheck
         if (design.Blank is not { } blank) yield break;
         var thickest = design.Layers.Where(l => l.Role == LayerRole.Wall).MaxBy(l => l.Top - l.Bottom)!;
         var step = (thickest.Top - thickest.Bottom) * Math.Tan(design.Spec.Draft * Math.PI / 180);
-        var maxStep = design.Spec.Checks.MaxStep * blank.MeanThickness;
+        var maxStep = design.Checks.MaxStep * blank.MeanThickness;
         if (step <= maxStep) yield break;
         yield return new("steps-telegraph", Severity.Note,
             FormattableString.Invariant($"The steps between layers are up to {step:0.##} mm wide, the formed sheet is {blank.MeanThickness:0.##} mm thick: left as they are they show through."),

@@ -14,7 +14,7 @@ internal sealed class WebCheck : IDesignCheck
         var (foot, depth) = (design.Shape.At(design.Shape.Foot), design.Plan.Depth);
         // One part alone has no other beside it.
         if (foot.Islands.Length < 2) yield break;
-        var minGap = design.Spec.Checks.WebGap * depth;
+        var minGap = design.Checks.WebGap * depth;
         var gaps = FacingEdges.Within(foot, minGap).Where(p => p.Width < minGap && !p.ThroughWood && double.IsInfinity(p.Detour)).ToArray();
         if (gaps.Length == 0) yield break;
         yield return new("web-between", Severity.Warning,

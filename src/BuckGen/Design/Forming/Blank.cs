@@ -30,11 +30,13 @@ public sealed record Blank(
     /// <summary>
     /// The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.
     /// </summary>
-    internal static Blank? Compute(DraftedShape shape, BuckSpec spec, double depth, IReadOnlyList<double> heights, IOffsetter offsetter, CancellationToken cancellation)
+    internal static Blank? Compute(
+        DraftedShape shape, StackSpec spec, SheetSpec? sheet, FormerSpec former, double depth, IReadOnlyList<double> heights, IOffsetter offsetter,
+        CancellationToken cancellation)
     {
         var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face, cancellation);
-        if (spec.Sheet is not { } sheet || plane.IsEmpty) return null;
-        var (former, footprint) = (spec.Former, plane.Bounds);
+        if (sheet is null || plane.IsEmpty) return null;
+        var footprint = plane.Bounds;
         var wanted = former.Gap ?? Math.Max(MinGap, spec.Kind == BuckKind.Male ? depth : 0);
         var opening = former.Opening is { } frame
             ? Turned(frame, footprint)
@@ -46,17 +48,18 @@ public sealed record Blank(
         var (width, height) = (opening.Width + edge, opening.Height + edge);
         return new(
             width, height, opening, gap, surface, DrawRatios.Compute(surface, shape, spec.Kind, spec.Draft, depth, across),
-            sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.MinWall * surface.ArealRatio, PlugWallOf(shape, spec, surface, offsetter),
+            sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.MinWall * surface.ArealRatio,
+            former.PlugGap is { } plugGap && spec.Kind == BuckKind.Female ? PlugWallOf(shape, plugGap, sheet.Gauge, surface, offsetter) : null,
             [.. sheet.Sizes.Select(s => BlankYield.Compute(s, width, height))]);
     }
 
     /// <summary>What the plug does not take is spread over the walls.</summary>
-    private static double? PlugWallOf(DraftedShape shape, BuckSpec spec, FormedSurface surface, IOffsetter offsetter)
+    private static double? PlugWallOf(DraftedShape shape, double gap, double gauge, FormedSurface surface, IOffsetter offsetter)
     {
         var floor = shape.At(shape.Foot);
-        if (spec.Former.PlugGap is not { } gap || spec.Kind != BuckKind.Female || floor.IsEmpty) return null;
+        if (floor.IsEmpty) return null;
         var plug = gap == 0 ? floor : offsetter.Offset(floor, -gap, CornerJoin.Round);
-        return spec.Sheet!.Gauge * (surface.Flat - plug.Area) / surface.Wall;
+        return gauge * (surface.Flat - plug.Area) / surface.Wall;
     }
 
     /// <summary>The frame with its longer side along the longer side of the buck.</summary>

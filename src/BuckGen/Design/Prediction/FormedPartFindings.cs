@@ -10,7 +10,7 @@ internal static class FormedPartFindings
     private const string Source = "simulated stretching of the sheet over the designed buck";
 
     /// <summary>Why the wall cannot be predicted; null when it can.</summary>
-    public static Finding? WhyNotPredicted(BuckSpec spec, Blank? blank)
+    public static Finding? WhyNotPredicted(StackSpec spec, Blank? blank)
     {
         if (blank is null)
             return NotPredicted("nothing is left of the plane in which the sheet is clamped", "Use less draft or a lower buck.");
@@ -29,7 +29,7 @@ internal static class FormedPartFindings
         new("wall-not-predicted", Severity.Note, $"The wall of the part is not predicted, because {reason}.",
             remedy) { Source = Source };
 
-    public static IEnumerable<Finding> Find(FormedPart part, BuckSpec spec)
+    public static IEnumerable<Finding> Find(FormedPart part, BuckKind kind, SheetSpec sheet, FormerSpec former, double maxThinning)
     {
         if (!part.IsConverged)
         {
@@ -46,7 +46,7 @@ internal static class FormedPartFindings
             yield break;
         }
 
-        foreach (var finding in (Finding?[])[Thin(part, spec), Film(part, spec), Unjudged(part), Plug(spec)])
+        foreach (var finding in (Finding?[])[Thin(part, maxThinning), Film(part, sheet), Unjudged(part), Plug(kind, former)])
             if (finding is not null) yield return finding;
         foreach (var web in part.Webs)
             yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
@@ -73,7 +73,7 @@ internal static class FormedPartFindings
         }
         : null;
 
-    private static Finding? Plug(BuckSpec spec) => spec is { Kind: BuckKind.Female, Former.PlugGap: { } gap }
+    private static Finding? Plug(BuckKind kind, FormerSpec former) => kind == BuckKind.Female && former.PlugGap is { } gap
         ? new("plug-not-predicted", Severity.Note,
             "The wall is predicted without the plug: with it the floor keeps more of the sheet and the walls are thicker "
                 + "near it.",
@@ -81,20 +81,20 @@ internal static class FormedPartFindings
         : null;
 
     /// <summary>Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well.</summary>
-    private static Finding? Thin(FormedPart part, BuckSpec spec) => part.ThinnestOfSheet is { } thin
-            && part.Gauge / thin.Thickness is var thinning && thinning > spec.Checks.MaxThinning
+    private static Finding? Thin(FormedPart part, double maxThinning) => part.ThinnestOfSheet is { } thin
+            && part.Gauge / thin.Thickness is var thinning && thinning > maxThinning
         ? new("thin-spot", Severity.Warning,
             FormattableString.Invariant(
                 $"The sheet thins to {thin.Thickness:0.##} mm here, 1/{thinning:0.#} of the gauge, and may tear."),
             "Use more draft, rounder corners, a shallower shape, a larger frame round a male buck, or a thicker sheet.")
         {
-            Place = thin.Place, Height = thin.Height, Value = thinning, Limit = spec.Checks.MaxThinning,
+            Place = thin.Place, Height = thin.Height, Value = thinning, Limit = maxThinning,
             Source = Source + "; the limit is common practice, no source",
         }
         : null;
 
-    private static Finding? Film(FormedPart part, BuckSpec spec) => part.Thinnest is { } thin
-            && spec.Sheet?.MinWall is { } wanted && thin.Thickness < wanted
+    private static Finding? Film(FormedPart part, SheetSpec sheet) => part.Thinnest is { } thin
+            && sheet.MinWall is { } wanted && thin.Thickness < wanted
         ? new("wall-too-thin", Severity.Warning,
             FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.###} mm; {wanted:0.###} mm is wanted."),
             part.RequiredGauge is { } gauge

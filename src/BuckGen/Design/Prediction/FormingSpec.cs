@@ -54,10 +54,10 @@ public sealed record FormingSpec
 
     internal void Validate()
     {
-        BuckSpec.Require(Modulus is >= 0.001 and <= 10, "stiffness of the hot sheet", Modulus, " MPa", "from 0.001 to 10 MPa");
-        BuckSpec.Require(Stiffening is >= 0 and <= 10, "stiffening of the hot sheet", Stiffening, "", "from 0 to 10");
+        SpecRange.Require(Modulus is >= 0.001 and <= 10, "stiffness of the hot sheet", Modulus, " MPa", "from 0.001 to 10 MPa");
+        SpecRange.Require(Stiffening is >= 0 and <= 10, "stiffening of the hot sheet", Stiffening, "", "from 0 to 10");
         if (Friction is { } friction)
-            BuckSpec.Require(friction is >= 0 and <= 10, "friction between sheet and buck", friction, "", "from 0 to 10");
-        BuckSpec.Require(CornerBall is >= 0.5 and <= 50, "ball for inside corners", CornerBall, " mm", "from 0.5 to 50 mm");
+            SpecRange.Require(friction is >= 0 and <= 10, "friction between sheet and buck", friction, "", "from 0 to 10");
+        SpecRange.Require(CornerBall is >= 0.5 and <= 50, "ball for inside corners", CornerBall, " mm", "from 0.5 to 50 mm");
     }
 }

@@ -27,7 +27,8 @@ internal sealed class PartForming
     private const double GaugeTolerance = 0.01;
     private const int MaxGaugeTries = 2;
 
-    private readonly BuckSpec spec;
+    private readonly SheetSpec sheet;
+    private readonly AirFlowSpec air;
     private readonly FormingSpec forming;
     private readonly BuckTool tool;
     private readonly Bounds opening, part;
@@ -35,9 +36,9 @@ internal sealed class PartForming
     private readonly PlanDistance footprint;
     private readonly PlanDistance[] edges;
 
-    public PartForming(FormedWood wood, BuckSpec spec, Blank blank, FormingSpec forming)
+    public PartForming(FormedWood wood, SheetSpec sheet, AirFlowSpec air, Blank blank, FormingSpec forming)
     {
-        (this.spec, this.forming) = (spec, forming);
+        (this.sheet, this.air, this.forming) = (sheet, air, forming);
         var middle = wood.Footprint.Bounds.Centre;
         var half = new Vec2(blank.Opening.Width / 2, blank.Opening.Height / 2);
         opening = Bounds.FromCorners(middle - half, middle + half);
@@ -55,7 +56,7 @@ internal sealed class PartForming
     /// <summary>The formed part, with its difference from that of a coarser mesh.</summary>
     public FormedPart Predict(CancellationToken cancellation)
     {
-        var gauge = spec.Sheet!.Gauge;
+        var gauge = sheet.Gauge;
         var quick = Form(QuickTriangles, gauge, cancellation);
         var (best, coarser) = forming.Detail == FormingDetail.Quick
             ? (quick, Form(CoarseTriangles, gauge, cancellation))
@@ -75,13 +76,12 @@ internal sealed class PartForming
     {
         cancellation.ThrowIfCancellationRequested();
         var (mesh, minEdgeLength) = SheetMesh.Graded(opening, edges, maxTriangles);
-        var sheet = ClampedSheet.FromMesh(mesh, HyperelasticMaterial.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
-        var air = spec.Vents?.Air ?? new AirFlowSpec();
+        var clamped = ClampedSheet.FromMesh(mesh, HyperelasticMaterial.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
         var load = new FormingLoad(air.AmbientPressure - air.ReservoirPressure)
         {
             Rise = rise, Friction = forming.Friction, MaxSteps = forming.Friction is null ? MaxSteps : MaxFrictionSteps,
         };
-        var formed = MembraneForming.Form(sheet, tool, load, cancellation);
+        var formed = MembraneForming.Form(clamped, tool, load, cancellation);
         return new(formed, tool, footprint, part, frameHeight, forming, minEdgeLength);
     }
 
@@ -92,10 +92,10 @@ internal sealed class PartForming
     /// </summary>
     private double? RequiredGauge(PartPostprocessor best, PartPostprocessor quick, CancellationToken cancellation)
     {
-        if (spec.Sheet!.MinWall is not { } minWall || !best.IsConverged || !quick.IsConverged) return null;
+        if (sheet.MinWall is not { } minWall || !best.IsConverged || !quick.IsConverged) return null;
         if (best.Thinnest(best.BallRadius) is not { } fine || quick.Thinnest(quick.BallRadius) is not { } seen) return null;
         var targetWall = minWall * seen.Thickness / fine.Thickness;
-        var gauge = spec.Sheet.Gauge * targetWall / seen.Thickness;
+        var gauge = sheet.Gauge * targetWall / seen.Thickness;
         for (var tries = 0; tries < MaxGaugeTries && gauge <= SheetSpec.MaxGauge; tries++)
         {
             var next = Form(QuickTriangles, gauge, cancellation);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.Design.Bucks;
 
 namespace BuckGen.Design.Trimming;
 
@@ -12,21 +11,21 @@ internal static class BuiltInJigs
     {
         public string Name => "ring";
 
-        public JigParts? Make(PartShell part, BuckSpec spec) => spec.Jig is { } jig ? TrimJig.Create(part, jig, spec) : null;
+        public JigParts? Make(PartShell part, TrimmingSpec spec) => spec.Jig is { } jig ? TrimJig.Create(part, jig, spec.Stack) : null;
     }
 
     private sealed class Flange : IJig
     {
         public string Name => "flange";
 
-        public JigParts? Make(PartShell part, BuckSpec spec) =>
-            spec.Flange is { } flange ? FlangeTemplate.Create(part, flange, spec.Jig?.Clearance ?? new JigSpec().Clearance, spec) : null;
+        public JigParts? Make(PartShell part, TrimmingSpec spec) =>
+            spec.Flange is { } flange ? FlangeTemplate.Create(part, flange, spec.Jig?.Clearance ?? new JigSpec().Clearance, spec.Stack.LetterHeight) : null;
     }
 
     private sealed class Panel : IJig
     {
         public string Name => "panel";
 
-        public JigParts? Make(PartShell part, BuckSpec spec) => spec.Panel is { } panel ? FacePanel.Create(part, panel, spec) : null;
+        public JigParts? Make(PartShell part, TrimmingSpec spec) => spec.Panel is { } panel ? FacePanel.Create(part, panel, spec) : null;
     }
 }

@@ -27,7 +27,7 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
     /// <summary>Warmth between workshop and a window in the sun, °C (common practice, no source).</summary>
     private const double Warming = 30;
 
-    internal static FacePanel Create(PartShell shell, PanelSpec panel, BuckSpec spec)
+    internal static FacePanel Create(PartShell shell, PanelSpec panel, TrimmingSpec spec)
     {
         if (panel.Plane >= shell.Depth)
             throw new SpecException(FormattableString.Invariant(
@@ -42,14 +42,14 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
         var holes = PartShell.Filled(opening);
         var edge = Edge(shell, panel, holes);
         // An opening that reaches over a drawn edge can't be cut out of it; a finding says so.
-        var over = PanelEdgeCheck.ReachesOver(edge, holes, spec.Tolerance);
+        var over = PanelEdgeCheck.ReachesOver(edge, holes, spec.Stack.Tolerance);
         var wood = over is null ? Region.FromLoops(holes.Loops.Concat(edge.Loops)) : edge;
         // What lies inside a counter is no part of the panel any more.
         var outside = holes.Islands.Select(i => i.Outer).ToHashSet();
         var inlays = Region.FromLoops(opening.Loops.Where(l => !outside.Contains(l))).Islands;
         return new(opening, fit,
-            PlainLayers.Create(1, LayerRole.Panel, "PANEL", panel.Stock, 0, wood, [], spec.LetterHeight),
-            inlays.IsEmpty ? null : PlainLayers.Create(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.LetterHeight),
+            PlainLayers.Create(1, LayerRole.Panel, "PANEL", panel.Stock, 0, wood, [], spec.Stack.LetterHeight),
+            inlays.IsEmpty ? null : PlainLayers.Create(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.Stack.LetterHeight),
             [.. over is { } place ? [PanelEdgeCheck.Finding(place)] : Array.Empty<Finding>(), .. PanelFindings.Find(shell, panel, opening, wood, inlays, fit, wanted, spec.Checks)]);
     }
 
@@ -57,10 +57,10 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
     /// What the part may be off on either side, and what it grows more than the panel on either side. Between 0.5 and 1 mm below
     /// 300 mm is common practice (no source).
     /// </summary>
-    private static double FitFor(Bounds part, PanelSpec panel, BuckSpec spec)
+    private static double FitFor(Bounds part, PanelSpec panel, TrimmingSpec spec)
     {
         var length = Math.Max(part.Width, part.Height);
-        var perDegree = (spec.Sheet?.Plastic?.Expansion?.High * Millionth ?? Expansion) - (panel.Stock.Material?.Expansion?.Low * Millionth ?? 0);
+        var perDegree = (spec.Sheet.Plastic?.Expansion?.High * Millionth ?? Expansion) - (panel.Stock.Material?.Expansion?.Low * Millionth ?? 0);
         return (PartTolerance.Formed.At(length) + ThermalGrowth.LengthChange(length, Math.Max(0, perDegree), Warming)) / 2;
     }
 

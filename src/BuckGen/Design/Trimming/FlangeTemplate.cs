@@ -17,7 +17,7 @@ namespace BuckGen.Design.Trimming;
 public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Template, Layer Nest, ImmutableArray<Finding> Findings)
     : JigParts([.. Template.Parts.IsEmpty ? Array.Empty<Layer>() : [Template], Nest], Findings)
 {
-    internal static FlangeTemplate Create(PartShell shell, FlangeSpec flange, double clearance, BuckSpec spec)
+    internal static FlangeTemplate Create(PartShell shell, FlangeSpec flange, double clearance, double letterHeight)
     {
         var part = PartShell.Filled(shell.Outside(0));
         var trimLine = PartShell.Filled(shell.Moved(part, flange.Width));
@@ -33,8 +33,8 @@ public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Templa
                 .Select(c => new DowelHole(c, flange.Screw)),
         ];
         return new(trimLine, flange.Offset,
-            PlainLayers.Create(1, LayerRole.Jig, "TEMPLATE", flange.Stock, 0, template, [], spec.LetterHeight),
-            PlainLayers.Create(1, LayerRole.Jig, "NEST", flange.Stock, 0, nest, screws, spec.LetterHeight),
+            PlainLayers.Create(1, LayerRole.Jig, "TEMPLATE", flange.Stock, 0, template, [], letterHeight),
+            PlainLayers.Create(1, LayerRole.Jig, "NEST", flange.Stock, 0, nest, screws, letterHeight),
             template.Islands.Length == trimLine.Islands.Length ? [] : [Lost(flange, trimLine)]);
     }
 

@@ -13,7 +13,7 @@ public interface IJig
     /// <summary>Makes it; null when the job has none.</summary>
     /// <param name="part">The formed part.</param>
     /// <param name="spec">What the maker wants.</param>
-    JigParts? Make(PartShell part, BuckSpec spec);
+    JigParts? Make(PartShell part, TrimmingSpec spec);
 }
 
 /// <summary>The layers of a jig, cut from boards beside those of the buck.</summary>

@@ -17,13 +17,13 @@ internal static class JigResult
 
     /// <summary>The parts, a copy; none when the job has no such jig.</summary>
     /// <exception cref="ForeignResultException">A plug-in's jig returned something that can't be cut.</exception>
-    public static ImmutableArray<JigParts> Make(IJig jig, PartShell part, BuckSpec spec)
+    public static ImmutableArray<JigParts> Make(IJig jig, PartShell part, TrimmingSpec spec)
     {
         if (jig.Make(part, spec) is not { } parts) return [];
         if (!ForeignCode.IsForeign(jig)) return [parts];
         var layers = ForeignResult.List(parts.Layers, MaxLayers, "layer", NameFault).Select(Copied).ToImmutableArray();
         if (layers.Sum(l => Loops(l).Sum(loop => (long)loop.Segments.Length)) > MaxSegments) throw new ForeignResultException($"it has more than {MaxSegments} lines and arcs");
-        if (layers.FirstOrDefault(l => Crosses(l, spec.Tolerance)) is { } crossed) throw new ForeignResultException($"the edges of layer {crossed.Name} {crossed.Number} cross, or run the wrong way round");
+        if (layers.FirstOrDefault(l => Crosses(l, spec.Stack.Tolerance)) is { } crossed) throw new ForeignResultException($"the edges of layer {crossed.Name} {crossed.Number} cross, or run the wrong way round");
         return [new(layers, FindingResult.Validate(parts.Findings))];
     }
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Facing;

@@ -25,7 +25,7 @@ public sealed record TrimJig(
     public Region TrimLine { get; init; } = Region.Empty;
 
     /// <summary>Designs the jig. The part stands on its flange; the ring stands on the bed or on the table.</summary>
-    internal static TrimJig Create(PartShell shell, JigSpec jig, BuckSpec spec)
+    internal static TrimJig Create(PartShell shell, JigSpec jig, StackSpec spec)
     {
         if (jig.TrimHeight >= shell.Depth)
             throw new SpecException(FormattableString.Invariant(
@@ -57,7 +57,7 @@ public sealed record TrimJig(
     }
 
     /// <summary>The layers inside the part, as high as whole boards come without reaching the blade.</summary>
-    private static ImmutableArray<Layer> CoreOf(PartShell shell, JigSpec jig, BuckSpec spec, double cut)
+    private static ImmutableArray<Layer> CoreOf(PartShell shell, JigSpec jig, StackSpec spec, double cut)
     {
         var room = cut - jig.BladeRoom;
         if (room < spec.Stock.Min(s => s.Thickness)) return [];
@@ -77,7 +77,7 @@ public sealed record TrimJig(
     }
 
     /// <summary>A board as large as the ring, on which the place of the core is marked.</summary>
-    private static Layer BedOf(ImmutableArray<Layer> core, Region outer, BuckSpec spec)
+    private static Layer BedOf(ImmutableArray<Layer> core, Region outer, StackSpec spec)
     {
         ImmutableArray<Loop> footprint = [.. core[0].Region.Loops];
         // The gaps between separate rings are filled: one board carries them all.

@@ -1,4 +1,3 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;

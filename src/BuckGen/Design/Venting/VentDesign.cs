@@ -12,7 +12,7 @@ namespace BuckGen.Design.Venting;
 /// <param name="Air">Whether they let the air out in time.</param>
 /// <param name="Findings">Places without a vent, holes too wide, air too slow.</param>
 public sealed record VentDesign(
-    Bucks.VentSpec Spec, VentSizing Sizing, double Diameter, double Spacing, ImmutableArray<Vent> Vents, VentAir Air,
+    VentSpec Spec, VentSizing Sizing, double Diameter, double Spacing, ImmutableArray<Vent> Vents, VentAir Air,
     ImmutableArray<Finding> Findings)
 {
     /// <summary>Force with which the air outside presses on the base, N, at the vacuum of the reservoir.</summary>

@@ -4,6 +4,7 @@ using BuckGen.Design.Forming;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Intake.Catalogs;
 using BuckGen.Physics.Air;
 using BuckGen.Settings;
 
@@ -32,20 +33,20 @@ internal static class VentDesigner
     /// <param name="dowels">All dowel holes.</param>
     /// <param name="solid">The smooth solid.</param>
     /// <param name="closings">Where a pocket of air closes on the way down.</param>
-    /// <param name="buck">What is wanted.</param>
+    /// <param name="spec">What is wanted.</param>
+    /// <param name="plastic">The plastic; null when it is not known.</param>
     /// <param name="blank">The sheet that lands on the vents.</param>
     /// <param name="offsetter">Makes the offsets.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">There are too many places for vents.</exception>
     public static VentDesign Design(
-        IReadOnlyList<LayerBlank> layers, IEnumerable<DowelHole> dowels, StackedSolid solid, IEnumerable<Vec2> closings, BuckSpec buck,
-        Blank blank, IOffsetter offsetter, CancellationToken cancellation)
+        IReadOnlyList<LayerBlank> layers, IEnumerable<DowelHole> dowels, StackedSolid solid, IEnumerable<Vec2> closings, VentSpec spec,
+        CatalogPlastic? plastic, Blank blank, IOffsetter offsetter, CancellationToken cancellation)
     {
-        var spec = buck.Vents!;
-        var sizing = VentSizing.FromBlank(blank, buck.Sheet?.Plastic);
+        var sizing = VentSizing.FromBlank(blank, plastic);
         var diameter = spec.Diameter ?? Math.Max(sizing.MaxDiameter, VentSizing.LowerLimit);
         var surface = layers.Last(l => l.Role == LayerRole.Base);
-        var volume = TrappedAir.Litres(layers, solid, buck);
+        var volume = TrappedAir.Litres(layers, solid);
         if (!(volume <= DrawDown.MaxVolume))
             throw new SpecException(FormattableString.Invariant($"There are {volume:0} L of air under the sheet; the limit is {DrawDown.MaxVolume:0} L. Check the drawing's unit."));
         var length = VentAir.HoleLength(surface, spec);

@@ -1,4 +1,3 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 
 namespace BuckGen.Design.Venting;

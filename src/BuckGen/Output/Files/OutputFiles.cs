@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using BuckGen.Cancellation;
 using BuckGen.Cutting.Boards;
-using BuckGen.Geometry;
 
 namespace BuckGen.Output.Files;
 

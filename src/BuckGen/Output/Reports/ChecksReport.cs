@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
+using BuckGen.Design.Specs;
 using BuckGen.Findings;
 
 namespace BuckGen.Output.Reports;
@@ -17,8 +18,8 @@ public sealed record ChecksReport(ImmutableArray<LimitReport> Limits, ImmutableA
         var (c, usual) = (spec.Checks, new CheckSpec());
         return new(
             [
-                ToLimit(spec.Kind == BuckKind.Male ? "min-draft-male" : "min-draft-female", PlasticLimits.MinDraft(spec), "degrees"),
-                ToLimit(spec.Kind == BuckKind.Male ? "max-depth-male" : spec.Former.PlugGap is null ? "max-depth-female" : "max-depth-plugged", PlasticLimits.MaxDepthToWidth(spec), "times the width"),
+                ToLimit(spec.Kind == BuckKind.Male ? "min-draft-male" : "min-draft-female", spec.Limits.MinDraft, "degrees"),
+                ToLimit(spec.Kind == BuckKind.Male ? "max-depth-male" : spec.Former.PlugGap is null ? "max-depth-female" : "max-depth-plugged", spec.Limits.MaxDepthToWidth, "times the width"),
                 ToLimit("web-gap", c.WebGap, usual.WebGap, "times the depth", "guides of resin suppliers (from memory)"),
                 ToLimit("min-neck", c.MinNeck, usual.MinNeck, "mm", Practice),
                 ToLimit("max-draw", c.MaxDraw, usual.MaxDraw, "times the area", Practice),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Tests.Design.Bucks;
 

@@ -1,6 +1,8 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;

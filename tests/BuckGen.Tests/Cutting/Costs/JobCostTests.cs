@@ -3,6 +3,7 @@ using BuckGen.Cutting.Costs;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;

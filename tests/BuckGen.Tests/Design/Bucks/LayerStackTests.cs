@@ -1,4 +1,5 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
 using Xunit;
@@ -23,5 +24,5 @@ public class LayerStackTests
     public void It_can_be_stopped() => Assert.Throws<OperationCanceledException>(() => Build(new(canceled: true)));
 
     private static List<LayerBlank> Build(CancellationToken cancellation) => LayerStack.Build(
-        new(new(Shapes.Disc(30), Spec, 0, 48, new ArcOffsetter()), Spec), Spec, StackPlan.Choose(48, Spec.Stock, 0.1), cancellation);
+        new(new(Shapes.Disc(30), Spec, 0, 48, new ArcOffsetter()), Spec), Spec, null, StackPlan.Choose(48, Spec.Stock, 0.1), cancellation);
 }

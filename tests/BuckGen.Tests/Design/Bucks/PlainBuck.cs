@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;

@@ -1,4 +1,9 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;

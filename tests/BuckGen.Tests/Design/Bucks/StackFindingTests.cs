@@ -1,4 +1,5 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;

@@ -1,6 +1,8 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
+using BuckGen.Design.Specs;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;

@@ -1,4 +1,5 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
 using BuckGen.Settings;
 using Xunit;
 

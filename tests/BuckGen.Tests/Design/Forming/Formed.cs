@@ -1,6 +1,7 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 

@@ -2,6 +2,7 @@ using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
@@ -252,7 +253,7 @@ public class FormedPartTests
         var design = Design(Shapes.Rectangle(80, 50), Male(20));
         var given = design.Formed! with { IsConverged = false, Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, BurstAt = new(3, 4) };
 
-        Assert.True(FormedPartFindings.Find(given, design.Spec).Single() is { Id: "forming-unsure", Place: not null });
+        Assert.True(FormedPartFindings.Find(given, BuckKind.Male, design.Spec.Sheet!, new(), 6).Single() is { Id: "forming-unsure", Place: not null });
         var files = OutputFiles.Create(CutPlan.Create(design with { Formed = given }, new()), new() { Model = true });
         Assert.DoesNotContain(files, f => f.Path == "model/part.glb");
         Assert.Contains("did not converge", System.Text.Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));

@@ -1,6 +1,8 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Trimming;
 using BuckGen.Geometry;
 using BuckGen.Output.Files;
 using BuckGen.Tests.Design.Forming;

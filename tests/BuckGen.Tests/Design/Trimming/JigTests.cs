@@ -1,5 +1,6 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Settings;
 using BuckGen.Tests.Design.Forming;

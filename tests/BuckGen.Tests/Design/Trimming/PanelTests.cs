@@ -3,6 +3,8 @@ using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Trimming;
 using BuckGen.Dxf;
 using BuckGen.Findings;
 using BuckGen.Geometry;

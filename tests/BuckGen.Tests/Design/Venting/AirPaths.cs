@@ -1,4 +1,4 @@
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 
 namespace BuckGen.Tests.Design.Venting;

@@ -1,4 +1,3 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Venting;
 using BuckGen.Findings;
 using BuckGen.Geometry;

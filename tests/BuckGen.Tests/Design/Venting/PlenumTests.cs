@@ -4,6 +4,7 @@ using BuckGen.Cutting.CutFiles;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Dxf;
 using BuckGen.Dxf.Entities;
 using BuckGen.Dxf.Reading;

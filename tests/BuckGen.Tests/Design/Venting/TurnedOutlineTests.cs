@@ -1,4 +1,5 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using Xunit;

@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Specs;
 using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;

@@ -1,4 +1,5 @@
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;

@@ -1,5 +1,8 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;

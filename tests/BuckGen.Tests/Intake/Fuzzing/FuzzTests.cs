@@ -1,5 +1,6 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Dxf;
 using BuckGen.Dxf.Reading;
 using BuckGen.Geometry;

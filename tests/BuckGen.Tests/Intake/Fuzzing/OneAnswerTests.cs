@@ -1,6 +1,7 @@
 using System.Text;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Reading;
 using BuckGen.Tests.Intake.Outlines;

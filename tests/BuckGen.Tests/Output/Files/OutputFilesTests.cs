@@ -5,6 +5,8 @@ using System.Text.Json;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
 using BuckGen.Intake.Catalogs;

@@ -2,6 +2,8 @@ using System.Text.RegularExpressions;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
+using BuckGen.Design.Trimming;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Reading;

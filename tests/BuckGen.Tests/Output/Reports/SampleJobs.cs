@@ -3,6 +3,8 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Specs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;

@@ -1,4 +1,6 @@
-namespace BuckGen.Design.Bucks;
+using BuckGen.Design.Bucks;
+
+namespace BuckGen.Design.Trimming;
 
 /// <summary>The template by which a flange is routed to width, and the nest the part hangs in meanwhile. Lengths in mm.</summary>
 /// <param name="Stock">Stock both are cut from.</param>
@@ -28,10 +30,10 @@ public sealed record FlangeSpec(Stock Stock)
     internal void Validate()
     {
         Stock.Validate();
-        BuckSpec.Require(Width is >= 2 and <= 200, "width of the flange", Width, " mm", "from 2 to 200 mm");
-        BuckSpec.Require(Bit is >= 1 and <= 50, "diameter of the bit", Bit, " mm", "from 1 to 50 mm");
-        BuckSpec.Require(Bushing >= Bit && Bushing <= 100, "diameter of the bushing", Bushing, " mm", FormattableString.Invariant($"from the bit's {Bit} to 100 mm"));
-        BuckSpec.Require(Land is >= 10 and <= 300, "land of the nest", Land, " mm", "from 10 to 300 mm");
-        BuckSpec.Require(Screw is >= 1 and <= 20, "diameter of the screw holes", Screw, " mm", "from 1 to 20 mm");
+        SpecRange.Require(Width is >= 2 and <= 200, "width of the flange", Width, " mm", "from 2 to 200 mm");
+        SpecRange.Require(Bit is >= 1 and <= 50, "diameter of the bit", Bit, " mm", "from 1 to 50 mm");
+        SpecRange.Require(Bushing >= Bit && Bushing <= 100, "diameter of the bushing", Bushing, " mm", FormattableString.Invariant($"from the bit's {Bit} to 100 mm"));
+        SpecRange.Require(Land is >= 10 and <= 300, "land of the nest", Land, " mm", "from 10 to 300 mm");
+        SpecRange.Require(Screw is >= 1 and <= 20, "diameter of the screw holes", Screw, " mm", "from 1 to 20 mm");
     }
 }

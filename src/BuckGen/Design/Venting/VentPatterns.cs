@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
 
-namespace BuckGen.Design.Bucks;
+namespace BuckGen.Design.Venting;
 
 /// <summary>The patterns that come with the library.</summary>
 public static class VentPatterns

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Physics;
 using BuckGen.Physics.Air;
 using BuckGen.Settings;
 
-namespace BuckGen.Design.Bucks;
+namespace BuckGen.Design.Venting;
 
 /// <summary>How air leaves from under the sheet. Lengths in mm.</summary>
 public sealed record VentSpec
@@ -52,16 +53,16 @@ public sealed record VentSpec
     internal void Validate(BasePlate? plate)
     {
         if (plate is null) throw new SpecException("Vents need a base plate to open on; add a base.");
-        BuckSpec.Require(Spacing is >= 5 and <= 500, "spacing of vents", Spacing, " mm", "from 5 to 500 mm");
-        BuckSpec.Require(GridPitch is >= 5 and <= 500, "pitch of the vent grid", GridPitch, " mm", "from 5 to 500 mm");
-        BuckSpec.Require(WallDistance is >= 0 and <= 20, "distance of vents from the wall", WallDistance, " mm", "from 0 to 20 mm");
-        if (Diameter is { } d) BuckSpec.Require(d is >= 0.2 and <= 10, "diameter of vents", d, " mm", "from 0.2 to 10 mm");
-        BuckSpec.Require(BoreDiameter is >= 1 and <= 30, "diameter of relief bores", BoreDiameter, " mm", "from 1 to 30 mm");
-        BuckSpec.Require(FaceThickness is >= 0.5 and <= 50, "thickness left over a relief bore", FaceThickness, " mm", "from 0.5 to 50 mm");
+        SpecRange.Require(Spacing is >= 5 and <= 500, "spacing of vents", Spacing, " mm", "from 5 to 500 mm");
+        SpecRange.Require(GridPitch is >= 5 and <= 500, "pitch of the vent grid", GridPitch, " mm", "from 5 to 500 mm");
+        SpecRange.Require(WallDistance is >= 0 and <= 20, "distance of vents from the wall", WallDistance, " mm", "from 0 to 20 mm");
+        if (Diameter is { } d) SpecRange.Require(d is >= 0.2 and <= 10, "diameter of vents", d, " mm", "from 0.2 to 10 mm");
+        SpecRange.Require(BoreDiameter is >= 1 and <= 30, "diameter of relief bores", BoreDiameter, " mm", "from 1 to 30 mm");
+        SpecRange.Require(FaceThickness is >= 0.5 and <= 50, "thickness left over a relief bore", FaceThickness, " mm", "from 0.5 to 50 mm");
         foreach (var point in Points)
-            BuckSpec.Require(point.IsFinite, "place of a vent", double.NaN, " mm", "two numbers");
+            SpecRange.Require(point.IsFinite, "place of a vent", double.NaN, " mm", "two numbers");
         foreach (var area in KeepOut)
-            BuckSpec.Require(area.LowerLeft.IsFinite && new Vec2(area.MaxX, area.MaxY).IsFinite, "edge of an area without vents", double.NaN, " mm", "a number");
+            SpecRange.Require(area.LowerLeft.IsFinite && new Vec2(area.MaxX, area.MaxY).IsFinite, "edge of an area without vents", double.NaN, " mm", "a number");
         try
         {
             Air.Validate();
@@ -71,6 +72,6 @@ public sealed record VentSpec
             throw new SpecException(Bound.MessageOf(outOfRange));
         }
 
-        BuckSpec.Require(Land is >= 0.5 and <= 50, "land round bores", Land, " mm", "from 0.5 to 50 mm");
+        SpecRange.Require(Land is >= 0.5 and <= 50, "land round bores", Land, " mm", "from 0.5 to 50 mm");
     }
 }

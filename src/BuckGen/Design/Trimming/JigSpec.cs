@@ -1,4 +1,6 @@
-namespace BuckGen.Design.Bucks;
+using BuckGen.Design.Bucks;
+
+namespace BuckGen.Design.Trimming;
 
 /// <summary>The jig by which the part is trimmed to a straight edge. Lengths in mm.</summary>
 public sealed record JigSpec
@@ -26,10 +28,10 @@ public sealed record JigSpec
 
     internal void Validate()
     {
-        BuckSpec.Require(TrimHeight is >= 2 and <= 500, "trim height", TrimHeight, " mm", "from 2 to 500 mm");
-        BuckSpec.Require(Clearance is >= 0 and <= 10, "clearance of the jig", Clearance, " mm", "from 0 to 10 mm");
-        BuckSpec.Require(Land is >= 10 and <= 300, "land of the jig", Land, " mm", "from 10 to 300 mm");
-        BuckSpec.Require(FlangeRoom is >= 0 and <= 200, "flange room of the jig", FlangeRoom, " mm", "from 0 to 200 mm");
-        BuckSpec.Require(BladeRoom is >= 0 and <= 50, "blade room over the core", BladeRoom, " mm", "from 0 to 50 mm");
+        SpecRange.Require(TrimHeight is >= 2 and <= 500, "trim height", TrimHeight, " mm", "from 2 to 500 mm");
+        SpecRange.Require(Clearance is >= 0 and <= 10, "clearance of the jig", Clearance, " mm", "from 0 to 10 mm");
+        SpecRange.Require(Land is >= 10 and <= 300, "land of the jig", Land, " mm", "from 10 to 300 mm");
+        SpecRange.Require(FlangeRoom is >= 0 and <= 200, "flange room of the jig", FlangeRoom, " mm", "from 0 to 200 mm");
+        SpecRange.Require(BladeRoom is >= 0 and <= 50, "blade room over the core", BladeRoom, " mm", "from 0 to 50 mm");
     }
 }

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
+using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Settings;
 
-namespace BuckGen.Design.Bucks;
+namespace BuckGen.Design.Checks;
 
 /// <summary>The limits that a design is checked against, and the findings that its maker has accepted.</summary>
 public sealed record CheckSpec
@@ -84,22 +85,22 @@ public sealed record CheckSpec
 
     internal void Validate()
     {
-        BuckSpec.Require(WebGap is >= 0 and <= 10, "least gap against webs", WebGap, " times the depth", "from 0 to 10");
-        BuckSpec.Require(MinNeck is >= 0 and <= 100, "narrowest neck", MinNeck, " mm", "from 0 to 100 mm");
+        SpecRange.Require(WebGap is >= 0 and <= 10, "least gap against webs", WebGap, " times the depth", "from 0 to 10");
+        SpecRange.Require(MinNeck is >= 0 and <= 100, "narrowest neck", MinNeck, " mm", "from 0 to 100 mm");
         Optional(MinDraftMale, 0, 45, "least draft of a male buck", " degrees");
         Optional(MinDraftFemale, 0, 45, "least draft of a cavity", " degrees");
         Optional(MaxDepthFemale, 0.01, 10, "greatest depth of a cavity over its width", "");
         Optional(MaxDepthMale, 0.01, 10, "greatest height of a buck over its width", "");
-        BuckSpec.Require(MaxDepthPlugged is >= 0.01 and <= 10, "greatest depth with a plug over the width", MaxDepthPlugged, "", "from 0.01 to 10");
-        BuckSpec.Require(MaxDraw is >= 1 and <= 20, "greatest draw ratio", MaxDraw, "", "from 1 to 20");
-        BuckSpec.Require(MaxThinning is >= 1 and <= 100, "greatest thinning", MaxThinning, "", "from 1 to 100");
-        BuckSpec.Require(MinMeanWall is >= 0 and <= 25, "thinnest mean wall", MinMeanWall, " mm", "from 0 to 25 mm");
-        BuckSpec.Require(MinCorner is >= 0 and <= 20, "least radius of a corner", MinCorner, " times the gauge", "from 0 to 20");
-        BuckSpec.Require(MaxStep is >= 0 and <= 20, "widest step", MaxStep, " times the formed thickness", "from 0 to 20");
-        BuckSpec.Require(GrainGauge is >= 0 and <= 25, "gauge up to which grain shows", GrainGauge, " mm", "from 0 to 25 mm");
-        BuckSpec.Require(MinFrameGap is >= 0 and <= 10, "least gap to the frame", MinFrameGap, " times the depth", "from 0 to 10");
-        BuckSpec.Require(MinGlueLand is >= 0 and <= 100, "narrowest glue land", MinGlueLand, " mm", "from 0 to 100 mm");
-        BuckSpec.Require(MinPanelBridge is >= 0 and <= 20, "narrowest bridge of a panel", MinPanelBridge, " times its thickness", "from 0 to 20");
+        SpecRange.Require(MaxDepthPlugged is >= 0.01 and <= 10, "greatest depth with a plug over the width", MaxDepthPlugged, "", "from 0.01 to 10");
+        SpecRange.Require(MaxDraw is >= 1 and <= 20, "greatest draw ratio", MaxDraw, "", "from 1 to 20");
+        SpecRange.Require(MaxThinning is >= 1 and <= 100, "greatest thinning", MaxThinning, "", "from 1 to 100");
+        SpecRange.Require(MinMeanWall is >= 0 and <= 25, "thinnest mean wall", MinMeanWall, " mm", "from 0 to 25 mm");
+        SpecRange.Require(MinCorner is >= 0 and <= 20, "least radius of a corner", MinCorner, " times the gauge", "from 0 to 20");
+        SpecRange.Require(MaxStep is >= 0 and <= 20, "widest step", MaxStep, " times the formed thickness", "from 0 to 20");
+        SpecRange.Require(GrainGauge is >= 0 and <= 25, "gauge up to which grain shows", GrainGauge, " mm", "from 0 to 25 mm");
+        SpecRange.Require(MinFrameGap is >= 0 and <= 10, "least gap to the frame", MinFrameGap, " times the depth", "from 0 to 10");
+        SpecRange.Require(MinGlueLand is >= 0 and <= 100, "narrowest glue land", MinGlueLand, " mm", "from 0 to 100 mm");
+        SpecRange.Require(MinPanelBridge is >= 0 and <= 20, "narrowest bridge of a panel", MinPanelBridge, " times its thickness", "from 0 to 20");
         foreach (var silence in Silenced)
             if (string.IsNullOrWhiteSpace(silence.Id) || string.IsNullOrWhiteSpace(silence.Reason))
                 throw new SpecException("A silenced finding needs its id and a reason.");
@@ -107,6 +108,6 @@ public sealed record CheckSpec
 
     private static void Optional(double? value, double min, double max, string what, string unit)
     {
-        if (value is { } v) BuckSpec.Require(v >= min && v <= max, what, v, unit, FormattableString.Invariant($"from {min} to {max}{unit}"));
+        if (value is { } v) SpecRange.Require(v >= min && v <= max, what, v, unit, FormattableString.Invariant($"from {min} to {max}{unit}"));
     }
 }

@@ -1,4 +1,4 @@
-namespace BuckGen.Geometry;
+namespace BuckGen.Cancellation;
 
 /// <summary>Work that its caller can leave at any moment, whatever it is doing.</summary>
 /// <remarks>

@@ -1,7 +1,8 @@
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Settings;
 
-namespace BuckGen.Design.Bucks;
+namespace BuckGen.Design.Venting;
 
 /// <summary>How the base is kept off the former's platen.</summary>
 public enum PlenumKind
@@ -33,13 +34,13 @@ public sealed record PlenumSpec(Stock Stock, PlenumKind Kind = PlenumKind.Channe
     internal void Validate(BasePlate? plate)
     {
         if (plate is null) throw new SpecException("A plenum needs a base plate above it; add a base.");
-        BuckSpec.Require(Width is >= 3 and <= 100, "width of plenum channels and feet", Width, " mm", "from 3 to 100 mm");
-        BuckSpec.Require(PortDiameter is >= 3 and <= 200, "diameter of the port", PortDiameter, " mm", "from 3 to 200 mm");
-        BuckSpec.Require(MaxBow is >= 0.01 and <= 5, "largest bow of the base", MaxBow, " mm", "from 0.01 to 5 mm");
-        BuckSpec.Require(
+        SpecRange.Require(Width is >= 3 and <= 100, "width of plenum channels and feet", Width, " mm", "from 3 to 100 mm");
+        SpecRange.Require(PortDiameter is >= 3 and <= 200, "diameter of the port", PortDiameter, " mm", "from 3 to 200 mm");
+        SpecRange.Require(MaxBow is >= 0.01 and <= 5, "largest bow of the base", MaxBow, " mm", "from 0.01 to 5 mm");
+        SpecRange.Require(
             (plate.Under ?? plate.Stock).Thickness is >= 2.5 and <= 45, "thickness of the base over a plenum",
             (plate.Under ?? plate.Stock).Thickness, " mm", "from 2.5 to 45 mm");
-        BuckSpec.Require(Port is not { IsFinite: false }, "place of the port", double.NaN, " mm", "two numbers");
+        SpecRange.Require(Port is not { IsFinite: false }, "place of the port", double.NaN, " mm", "two numbers");
         Stock.Validate();
     }
 }

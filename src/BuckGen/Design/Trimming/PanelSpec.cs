@@ -1,7 +1,8 @@
+using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Settings;
 
-namespace BuckGen.Design.Bucks;
+namespace BuckGen.Design.Trimming;
 
 /// <summary>The outer edge of a face panel.</summary>
 public enum PanelEdge
@@ -55,11 +56,11 @@ public sealed record PanelSpec(Stock Stock)
         Stock.Validate();
         if (Edge == PanelEdge.Drawn && Outline is not { IsEmpty: false }) throw new SpecException("The panel's edge is set to drawn, but no outline is given for it; name its drawing.");
         if (Edge != PanelEdge.Drawn && Outline is not null) throw new SpecException("The panel has a drawn outline, but its edge is not set to drawn; set the edge to drawn or leave the drawing out.");
-        if (Fit is { } fit) BuckSpec.Require(fit is >= -2 and <= 10, "fit of the panel", fit, " mm", "from -2 to 10 mm");
-        BuckSpec.Require(Plane is >= 0 and <= 500, "plane of the panel", Plane, " mm", "from 0 to 500 mm above the flange");
-        BuckSpec.Require(Margin is >= 1 and <= 1000, "margin of the panel", Margin, " mm", "from 1 to 1000 mm");
-        BuckSpec.Require(CornerRadius is >= 0 and <= 500, "corner radius of the panel", CornerRadius, " mm", "from 0 to 500 mm");
-        BuckSpec.Require(Bit is >= 0 and <= 50, "bit for the panel", Bit, " mm", "from 0 to 50 mm");
-        BuckSpec.Require(Flange is >= 0 and <= 200, "flange behind the panel", Flange, " mm", "from 0 to 200 mm");
+        if (Fit is { } fit) SpecRange.Require(fit is >= -2 and <= 10, "fit of the panel", fit, " mm", "from -2 to 10 mm");
+        SpecRange.Require(Plane is >= 0 and <= 500, "plane of the panel", Plane, " mm", "from 0 to 500 mm above the flange");
+        SpecRange.Require(Margin is >= 1 and <= 1000, "margin of the panel", Margin, " mm", "from 1 to 1000 mm");
+        SpecRange.Require(CornerRadius is >= 0 and <= 500, "corner radius of the panel", CornerRadius, " mm", "from 0 to 500 mm");
+        SpecRange.Require(Bit is >= 0 and <= 50, "bit for the panel", Bit, " mm", "from 0 to 50 mm");
+        SpecRange.Require(Flange is >= 0 and <= 200, "flange behind the panel", Flange, " mm", "from 0 to 200 mm");
     }
 }

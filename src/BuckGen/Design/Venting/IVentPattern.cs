@@ -1,6 +1,6 @@
 using BuckGen.Geometry;
 
-namespace BuckGen.Design.Bucks;
+namespace BuckGen.Design.Venting;
 
 /// <summary>A way to place vents on the level floors round and inside what stands on the base.</summary>
 public interface IVentPattern

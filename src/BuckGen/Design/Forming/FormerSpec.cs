@@ -1,4 +1,6 @@
-namespace BuckGen.Design.Bucks;
+using BuckGen.Design.Bucks;
+
+namespace BuckGen.Design.Forming;
 
 /// <summary>The machine that softens the sheet and pulls it over the buck. Lengths in mm.</summary>
 public sealed record FormerSpec
@@ -37,15 +39,15 @@ public sealed record FormerSpec
     {
         if (Opening is { } opening)
         {
-            BuckSpec.Require(opening.Width is >= 50 and <= 5000, "width of the clamp frame", opening.Width, " mm", "from 50 to 5000 mm");
-            BuckSpec.Require(opening.Height is >= 50 and <= 5000, "height of the clamp frame", opening.Height, " mm", "from 50 to 5000 mm");
+            SpecRange.Require(opening.Width is >= 50 and <= 5000, "width of the clamp frame", opening.Width, " mm", "from 50 to 5000 mm");
+            SpecRange.Require(opening.Height is >= 50 and <= 5000, "height of the clamp frame", opening.Height, " mm", "from 50 to 5000 mm");
         }
 
-        if (Travel is { } travel) BuckSpec.Require(travel is >= 1 and <= 2000, "travel of the former", travel, " mm", "from 1 to 2000 mm");
-        if (Gap is { } gap) BuckSpec.Require(gap is >= 0 and <= 1000, "gap between buck and frame", gap, " mm", "from 0 to 1000 mm");
-        if (PlugGap is { } plug) BuckSpec.Require(plug is >= 0 and <= 200, "gap round the plug", plug, " mm", "from 0 to 200 mm");
-        BuckSpec.Require(Heater is >= 100 and <= 1000, "temperature of the heater", Heater, " degrees C", "from 100 to 1000 degrees C");
-        BuckSpec.Require(Grip is >= 0 and <= 100, "grip of the clamp frame", Grip, " mm", "from 0 to 100 mm");
-        BuckSpec.Require(Lip is >= 0 and <= 100, "seal lip", Lip, " mm", "from 0 to 100 mm");
+        if (Travel is { } travel) SpecRange.Require(travel is >= 1 and <= 2000, "travel of the former", travel, " mm", "from 1 to 2000 mm");
+        if (Gap is { } gap) SpecRange.Require(gap is >= 0 and <= 1000, "gap between buck and frame", gap, " mm", "from 0 to 1000 mm");
+        if (PlugGap is { } plug) SpecRange.Require(plug is >= 0 and <= 200, "gap round the plug", plug, " mm", "from 0 to 200 mm");
+        SpecRange.Require(Heater is >= 100 and <= 1000, "temperature of the heater", Heater, " degrees C", "from 100 to 1000 degrees C");
+        SpecRange.Require(Grip is >= 0 and <= 100, "grip of the clamp frame", Grip, " mm", "from 0 to 100 mm");
+        SpecRange.Require(Lip is >= 0 and <= 100, "seal lip", Lip, " mm", "from 0 to 100 mm");
     }
 }

@@ -1,0 +1,84 @@
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Checks;
+using BuckGen.Design.Forming;
+using BuckGen.Design.Prediction;
+using BuckGen.Design.Trimming;
+using BuckGen.Design.Venting;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Settings;
+
+namespace BuckGen.Design.Specs;
+
+/// <summary>Everything a maker decides about a buck. Lengths in mm, angles in degrees.</summary>
+public sealed record BuckSpec : StackSpec
+{
+    /// <summary>
+    /// Shrinkage of the plastic on cooling, per cent of length, 0 to 10; the buck is made larger by it. Null to follow the
+    /// drawing: nothing when it shows the buck; the middle of the plastic's range in the catalog when it shows the part.
+    /// </summary>
+    public double? Shrinkage { get; init; }
+
+    /// <summary>The shrinkage allowed for, per cent.</summary>
+    public double ShrinkageAllowed => Shrinkage ?? (Drawn == Drawn.Buck ? 0 : ShrinkageOfPlastic?.Middle ?? 0);
+
+    /// <summary>The plastic's range for a buck of this kind, per cent; null when the plastic is not known.</summary>
+    internal FigureRange? ShrinkageOfPlastic => Sheet?.ShrinkageFor(Kind);
+
+    /// <summary>Depth the stack must have so that the cooled part has the wanted one, mm: divided by 1 - shrinkage.</summary>
+    public override double StackDepth => Depth / (1 - ShrinkageAllowed / 100);
+
+    /// <summary>The vents; null for none. They need a base plate.</summary>
+    public VentSpec? Vents { get; init; }
+
+    /// <summary>The layer under the base that leads the air away; null for none. It needs a base plate.</summary>
+    public PlenumSpec? Plenum { get; init; }
+
+    /// <summary>The plastic sheet; null when not given. The blank, vents, jigs and panels need it.</summary>
+    public SheetSpec? Sheet { get; init; }
+
+    /// <summary>The former.</summary>
+    public FormerSpec Former { get; init; } = new();
+
+    /// <summary>How the wall of the formed part is predicted; null for no prediction. It needs the plastic sheet.</summary>
+    public FormingSpec? Prediction { get; init; }
+
+    /// <summary>What the drawing shows: the buck itself, or the inside or the outside of the finished part.</summary>
+    public Drawn Drawn { get; init; } = Drawn.Buck;
+
+    /// <summary>The trim jig; null for none.</summary>
+    public JigSpec? Jig { get; init; }
+
+    /// <summary>The flange template and its nest; null for none.</summary>
+    public FlangeSpec? Flange { get; init; }
+
+    /// <summary>The face panel; null for none.</summary>
+    public PanelSpec? Panel { get; init; }
+
+    /// <summary>The limits that the design is checked against.</summary>
+    public CheckSpec Checks { get; init; } = new();
+
+    /// <summary>The limits that depend on kind and plastic.</summary>
+    internal PlasticLimits Limits => new(Kind, Sheet?.Plastic, Former.PlugGap is not null, Checks);
+
+    /// <inheritdoc/>
+    public override void Validate()
+    {
+        if (Shrinkage is { } shrinkage) SpecRange.Require(shrinkage is >= 0 and <= 10, "shrinkage", shrinkage, " %", "from 0 to 10 %");
+        Vents?.Validate(Base);
+        Sheet?.Validate();
+        Former.Validate();
+        Checks.Validate();
+        Jig?.Validate();
+        Flange?.Validate();
+        Panel?.Validate();
+        if (Sheet is null && (Vents is not null || Jig is not null || Flange is not null || Panel is not null))
+            throw new SpecException("Vents, jigs and panels are sized by the formed sheet: give the thickness of the plastic sheet.");
+        if (Sheet is null && Drawn != Drawn.Buck)
+            throw new SpecException("To size the buck from the part, give the thickness of the plastic sheet.");
+        if (Sheet is null && Prediction is not null)
+            throw new SpecException("To predict the wall, give the thickness of the plastic sheet.");
+        Prediction?.Validate();
+        Plenum?.Validate(Base);
+        base.Validate();
+    }
+}
