@@ -39,6 +39,11 @@ internal static class CommandLine
             terminal.WriteMessage("buckgen: stopped; the last complete result is untouched.");
             return ExitStatus.BadInput;
         }
+        catch (JobFileException wrong) when (wrong.Faults.Length > 0)
+        {
+            foreach (var fault in wrong.Faults) terminal.WriteMessage($"buckgen: {fault.Message}");
+            return ExitStatus.BadInput;
+        }
         catch (Exception failure) when (failure is OutlineException or SpecException or JobFileException or CatalogException or CutFileException
                                             or UsageException or DrillException or IOException or UnauthorizedAccessException)
         {

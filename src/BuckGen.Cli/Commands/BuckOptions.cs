@@ -24,53 +24,47 @@ internal sealed class BuckOptions
     private static readonly BasePlate BaseDefaults = new(new("", 1));
     private static readonly CuttingSpec CuttingDefaults = new();
 
-    private readonly Option<double?> depth = QuantityOption.Length("--depth", "Depth of the part. Required.");
+    private readonly Option<double?> depth = QuantityOption.Create(StackSettings.Depth, "Depth of the part. Required.");
     private readonly Option<string[]> stock = new Option<string[]>("--stock")
     {
-        Description = "Sheets you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may follow. Required.",
-        HelpName = "SHEET",
+        Description = "Boards you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may follow. Required.",
+        HelpName = "BOARD",
         AllowMultipleArgumentsPerToken = true,
     }.WithCompletions(CatalogFiles.Stocks);
 
     private readonly Option<string?> catalogFile = CatalogFiles.Option();
 
-    private readonly Option<string?> sheet = new("--board")
-    {
-        Description = "Size of a whole sheet, such as 600x400mm; without it that size is assumed.", HelpName = "WIDTHxHEIGHT",
-    };
+    private readonly Option<string?> sheet = QuantityOption.Create(
+        StockSettings.Board, "Size of a whole board, such as 600x400mm; without it that size is assumed.");
 
-    private readonly Option<double?> draft = QuantityOption.Angle("--draft", "Slope of the walls.", Defaults.Draft);
-    private readonly Option<BuckKind?> kind = QuantityOption.Choice("--kind", "The sheet goes over it or into it:", Defaults.Kind);
-    private readonly Option<OutlineAt?> outlineAt = QuantityOption.Choice("--outline-at", "Where the drawing is to size:", Defaults.OutlineAt);
-    private readonly Option<Corners?> corners = QuantityOption.Choice("--corners", "Corners of the drafted layers:", Corners.Round);
-    private readonly Option<double?> mitreLimit = QuantityOption.Number(
-        "--mitre-limit", "How far a mitre may reach, as a multiple of the offset.", CornerJoin.Mitre.MitreLimit, "times");
+    private readonly Option<double?> draft = QuantityOption.Create(StackSettings.Draft);
+    private readonly Option<BuckKind?> kind = QuantityOption.Create(StackSettings.Kind);
+    private readonly Option<OutlineAt?> outlineAt = QuantityOption.Create(StackSettings.OutlineAt);
+    private readonly Option<Corners?> corners = QuantityOption.Create(StackSettings.Corners);
+    private readonly Option<double?> mitreLimit = QuantityOption.Create(StackSettings.MitreLimit);
 
-    private readonly Option<Steps?> steps = QuantityOption.Choice("--steps", "Sand the steps off, fill them, or half and half:", Defaults.Steps);
-    private readonly Option<double?> shrinkage = QuantityOption.PerCent("--shrinkage", "Shrinkage of the plastic to allow for; left out: the plastic's own when the drawing shows the part.");
+    private readonly Option<Steps?> steps = QuantityOption.Create(StackSettings.Steps);
+    private readonly Option<double?> shrinkage = QuantityOption.Create(BuckSettings.Shrinkage);
     private readonly Option<string?> basePlate = new Option<string?>("--base")
     {
-        Description = "A plate under the stack, from this sheet.", HelpName = "SHEET",
+        Description = "A plate under the stack, from this board.", HelpName = "BOARD",
     }.WithCompletions(CatalogFiles.Stocks);
 
-    private readonly Option<double?> baseMargin = QuantityOption.Length("--base-margin", "How far the plate reaches beyond the foot.", BaseDefaults.Margin);
-    private readonly Option<double?> blockMargin = QuantityOption.Length("--block-margin", "Wood round a cavity.", Defaults.BlockMargin);
-    private readonly Option<double?> dowel = QuantityOption.Length("--dowel", "Diameter of the dowels.", Defaults.Dowels.Diameter);
-    private readonly Option<Machine?> machine = QuantityOption.Choice("--machine", "What cuts the sheets:", CuttingDefaults.Machine);
-    private readonly Option<double?> kerf = QuantityOption.Length("--kerf", "Full width of the laser's cut.", CuttingDefaults.Kerf);
-    private readonly Option<double?> spacing = QuantityOption.Length("--spacing", "Least distance between parts.", CuttingDefaults.Spacing);
-    private readonly Option<double?> edgeMargin = QuantityOption.Length("--edge-margin", "Least distance to the sheet's edge.", CuttingDefaults.EdgeMargin);
-    private readonly Option<DxfVersion?> dxf = QuantityOption.Choice("--dxf", "Form of DXF:", DxfVersion.R12);
-    private readonly Option<bool> svg = new("--svg") { Description = "Also write an SVG beside every DXF." };
+    private readonly Option<double?> baseMargin = QuantityOption.Create(BaseSettings.Margin);
+    private readonly Option<double?> blockMargin = QuantityOption.Create(StackSettings.BlockMargin);
+    private readonly Option<double?> dowel = QuantityOption.Create(DowelSettings.Diameter);
+    private readonly Option<Machine?> machine = QuantityOption.Create(CuttingSettings.Machine);
+    private readonly Option<double?> kerf = QuantityOption.Create(CuttingSettings.Kerf, "Full width of the laser's cut.");
+    private readonly Option<double?> spacing = QuantityOption.Create(CuttingSettings.Spacing);
+    private readonly Option<double?> edgeMargin = QuantityOption.Create(CuttingSettings.EdgeMargin);
+    private readonly Option<DxfVersion?> dxf = QuantityOption.Create(OutputSettings.Dxf);
+    private readonly Option<bool> svg = QuantityOption.Create(OutputSettings.Svg, "Also write an SVG beside every DXF.");
 
-    private readonly Option<bool> model = new("--model") { Description = "Also write solid models of the buck (STL, glTF)." };
+    private readonly Option<bool> model = QuantityOption.Create(OutputSettings.Model, "Also write solid models of the buck (STL, glTF).");
     private readonly Option<DrillProgramFormat?> drill = QuantityOption.Choice("--drill", "Programs that drill the vents:", DrillProgramFormat.None);
     private readonly VentOptions vents = new();
     private readonly PartOptions part = new();
-    private readonly Option<string[]> formats = new("--formats")
-    {
-        Description = "More kinds of cut files; plug-ins give their names.", HelpName = "NAME", AllowMultipleArgumentsPerToken = true,
-    };
+    private readonly Option<string[]> formats = QuantityOption.Names(OutputSettings.Formats);
 
     /// <summary>Where plug-ins come from.</summary>
     public PluginOptions Plugins { get; } = new();
@@ -103,11 +97,11 @@ internal sealed class BuckOptions
     {
         var deep = parsed.GetValue(depth)
             ?? throw new UsageException("--depth is missing; give the depth of the part, such as --depth 36mm.");
-        var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse("--board", text) : null as (double Width, double Height)?;
+        var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse(StockSettings.Board, text) : null;
         var catalog = extensions.Catalog;
         Stock StockOf(string text) => BuckOptions.StockOf(text, size, catalog);
         var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(StockOf).ToImmutableArray();
-        if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the sheets you have, such as --stock 12mm or --stock mdf-12.");
+        if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the boards you have, such as --stock 12mm or --stock mdf-12.");
         var buck = new BuckSpec
         {
             Kind = parsed.GetValue(kind) ?? Defaults.Kind,
@@ -161,7 +155,7 @@ internal sealed class BuckOptions
         extensions.CutFileFormats.FirstOrDefault(f => f.Name.Equals(word, StringComparison.OrdinalIgnoreCase))
         ?? throw new UsageException($"--formats names '{word}', which no plug-in provides; see 'buckgen plugins'.");
 
-    private static Stock StockOf(string text, (double Width, double Height)? size, Catalog catalog)
+    private static Stock StockOf(string text, RectangleSize? size, Catalog catalog)
     {
         var stock = QuantityText.TryLength(text, out var thickness)
             ? new Stock(FormattableString.Invariant($"{thickness:0.###} mm"), thickness) { SizeIsAssumed = true }

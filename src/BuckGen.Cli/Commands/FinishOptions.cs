@@ -14,15 +14,15 @@ internal sealed class FinishOptions
     private static readonly FlangeSpec Template = new(new Stock("", 1));
     private static readonly PanelSpec Face = new(new Stock("", 1));
 
-    private readonly Option<double?> trimHeight = QuantityOption.Length("--trim-height", "Height of the cut over the flange.", Ring.TrimHeight);
-    private readonly Option<double?> clearance = QuantityOption.Length("--clearance", "Between part and ring.", Ring.Clearance);
-    private readonly Option<double?> land = QuantityOption.Length("--land", "Width of the ring.", Ring.Land);
-    private readonly Option<double?> flange = QuantityOption.Length("--flange", "A template and a nest to rout a flange of this width.");
-    private readonly Option<double?> bushing = QuantityOption.Length("--bushing", "Outer diameter of the router's guide bushing.", Template.Bushing);
-    private readonly Option<double?> bit = QuantityOption.Length("--bit", "Diameter of the router's bit.", Template.Bit);
+    private readonly Option<double?> trimHeight = QuantityOption.Create(JigSettings.TrimHeight);
+    private readonly Option<double?> clearance = QuantityOption.Create(JigSettings.Clearance);
+    private readonly Option<double?> land = QuantityOption.Create(JigSettings.Land);
+    private readonly Option<double?> flange = QuantityOption.Create(FlangeSettings.Width with { Default = null }, "A template and a nest to rout a flange of this width.");
+    private readonly Option<double?> bushing = QuantityOption.Create(FlangeSettings.Bushing);
+    private readonly Option<double?> bit = QuantityOption.Create(FlangeSettings.Bit);
     private readonly Option<bool> panel = new("--panel") { Description = "A panel that the part shows through." };
-    private readonly Option<double?> fit = QuantityOption.Length("--fit", "Room between part and panel; left out: by size and warmth.");
-    private readonly Option<double?> panelMargin = QuantityOption.Length("--panel-margin", "From the opening to the panel's edge.", Face.Margin);
+    private readonly Option<double?> fit = QuantityOption.Create(PanelSettings.Fit, "Room between part and panel; left out: by size and warmth; below 0: a press fit.");
+    private readonly Option<double?> panelMargin = QuantityOption.Create(PanelSettings.Margin);
 
     public void AddTo(HelpedCommand command) =>
         command.Add(OptionGroup.FinishedPart, trimHeight, clearance, land, flange, bushing, bit, panel, fit, panelMargin);

@@ -18,9 +18,9 @@ internal static class FormCommand
     {
         var file = JobOrDrawing.Argument("--depth, --stock and --gauge");
         var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
-        var detail = new Option<FormingDetail?>("--detail") { Description = "quick: in about a second; fine: many times finer, in several seconds.", HelpName = "quick|fine" };
-        var stepped = new Option<bool>("--stepped") { Description = "Form over the steps of the layers, as if they were not sanded." };
-        var ball = QuantityOption.Length("--corner-ball", "Radius of the ball that must be able to touch the thinnest place.", new FormingSpec().CornerBall);
+        var detail = QuantityOption.Create(FormingSettings.Detail);
+        var stepped = QuantityOption.Create(FormingSettings.Stepped, "Form over the steps of the layers, as if they were not sanded.");
+        var ball = QuantityOption.Create(FormingSettings.CornerBall);
         var map = new Option<string?>("--map") { Description = "Draw the thickness as seen from above.", HelpName = "FILE" };
         var command = new HelpedCommand("form", CommandGroup.Look, "Predict how thick the wall of the part will be.")
         {

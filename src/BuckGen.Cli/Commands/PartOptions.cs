@@ -13,20 +13,14 @@ internal sealed class PartOptions
 {
     private static readonly SheetSpec Defaults = new();
 
-    private readonly Option<string?> plastic = new Option<string?>("--plastic")
-    {
-        Description = "The plastic, by its id in the catalog, such as petg.", HelpName = "PLASTIC",
-    }.WithCompletions(CatalogFiles.Plastics);
+    private readonly Option<string?> plastic = QuantityOption.Create(SheetSettings.Plastic, "PLASTIC").WithCompletions(CatalogFiles.Plastics);
 
-    private readonly Option<double?> gauge = QuantityOption.Length("--gauge", "Thickness of the plastic sheet before forming.", Defaults.Gauge);
-    private readonly Option<double?> minWall = QuantityOption.Length("--min-wall", "Thinnest wall you want of the formed part; the results state the gauge for it, as a mean and as predicted.");
-    private readonly Option<Drawn?> drawn = QuantityOption.Choice("--drawn", "What the drawing shows:", Drawn.Buck);
-    private readonly Option<string?> frame = new("--frame") { Description = "Clear opening of the clamp frame, such as 300x200mm.", HelpName = "WIDTHxHEIGHT" };
-    private readonly Option<double?> travel = QuantityOption.Length("--travel", "How far the former lifts the buck.");
-    private readonly Option<string[]> sizes = new("--sheet-size")
-    {
-        Description = "Sizes in which the plastic sheet is sold, such as 1220x610mm.", HelpName = "WIDTHxHEIGHT", AllowMultipleArgumentsPerToken = true,
-    };
+    private readonly Option<double?> gauge = QuantityOption.Create(SheetSettings.Gauge);
+    private readonly Option<double?> minWall = QuantityOption.Create(SheetSettings.MinWall);
+    private readonly Option<Drawn?> drawn = QuantityOption.Create(BuckSettings.Drawn);
+    private readonly Option<string?> frame = QuantityOption.Create(FormerSettings.Frame, "Clear opening of the clamp frame, such as 300x200mm.");
+    private readonly Option<double?> travel = QuantityOption.Create(FormerSettings.Travel);
+    private readonly Option<string[]> sizes = QuantityOption.Sizes(SheetSettings.Sizes, "Sizes in which you can buy the sheet, such as 1220x610mm.");
 
     public void AddTo(HelpedCommand command)
     {
@@ -54,15 +48,13 @@ internal sealed class PartOptions
                     : null,
                 Gauge = parsed.GetValue(gauge) ?? Defaults.Gauge,
                 MinWall = parsed.GetValue(minWall),
-                Sizes = [.. (parsed.GetValue(sizes) ?? []).Select(s => ToSheetSize(SizeText.Parse("--sheet-size", s)))],
+                Sizes = [.. (parsed.GetValue(sizes) ?? []).Select(s => SizeText.Parse(SheetSettings.Sizes, s))],
             },
             Former = buck.Former with
             {
-                Opening = parsed.GetValue(frame) is { } text ? ToSheetSize(SizeText.Parse("--frame", text)) : null,
+                Opening = parsed.GetValue(frame) is { } text ? SizeText.Parse(FormerSettings.Frame, text) : null,
                 Travel = parsed.GetValue(travel),
             },
         };
     }
-
-    private static RectangleSize ToSheetSize((double Width, double Height) size) => new(size.Width, size.Height);
 }

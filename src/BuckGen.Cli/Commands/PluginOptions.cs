@@ -17,9 +17,10 @@ internal sealed class PluginOptions
 
     private readonly Option<string?> folder = new("--plugins") { Description = "Also load the plug-ins in this folder; 'buckgen plugins' lists them.", HelpName = "DIR" };
 
-    private readonly Option<bool> isolate = new(Isolate) { Description = "Run plug-ins in a process of their own; 'buckgen plugins' explains why." };
+    private readonly Option<bool> isolate = QuantityOption.Create(
+        PluginSettings.Isolate, "Run plug-ins in a process of their own; 'buckgen plugins' explains why.");
 
-    private readonly Option<double?> seconds = QuantityOption.Number("--plugin-seconds", "Longest a plug-in may take for one call.", PluginRun.Default.Call.TotalSeconds, "seconds");
+    private readonly Option<double?> seconds = QuantityOption.Create(PluginSettings.Seconds);
 
     /// <summary>All of them; they also apply to a job file.</summary>
     public Option[] All => [folder, isolate, seconds];
@@ -57,10 +58,10 @@ internal sealed class PluginOptions
             terminal.WriteMessage($"Plug-in {plugin.Name} ({plugin.Path}){(plugin.Parts.IsEmpty ? " is left out" : " is left out in part")}: {plugin.Problem}.");
     }
 
-    private TimeSpan? Allowed(ParseResult parsed) => parsed.GetValue(seconds) switch
+    private TimeSpan? Allowed(ParseResult parsed)
     {
-        null => null,
-        >= 1 and <= 3600 and var given => TimeSpan.FromSeconds(given),
-        var other => throw new UsageException(FormattableString.Invariant($"--plugin-seconds is {other}; it must be from 1 to 3600.")),
-    };
+        if (parsed.GetValue(seconds) is not { } given) return null;
+        PluginSettings.Seconds.Require(given);
+        return TimeSpan.FromSeconds(given);
+    }
 }

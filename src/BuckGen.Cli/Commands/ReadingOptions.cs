@@ -9,23 +9,16 @@ namespace BuckGen.Cli.Commands;
 /// <summary>How an outline file is read: shared by every command that takes one.</summary>
 internal sealed class ReadingOptions
 {
-    private readonly Option<string?> units = new Option<string?>("--units")
-    {
-        Description = "Unit of the drawing when the file is wrong or silent: mm, cm, m, in or ft.", HelpName = "UNIT",
-    }.WithCompletions(() => ["mm", "cm", "m", "in", "ft"]);
+    private readonly Option<string?> units = QuantityOption.Create(
+        OutlineSettings.Units, "UNIT", "Unit of the drawing, only when the file is wrong or silent about it: mm, cm, m, in or ft.").WithCompletions(() => ["mm", "cm", "m", "in", "ft"]);
 
-    private readonly Option<string[]> layers = new("--layers")
-    {
-        Description = "Only these layers of a DXF.", HelpName = "NAME", AllowMultipleArgumentsPerToken = true,
-    };
+    private readonly Option<string[]> layers = QuantityOption.Names(OutlineSettings.Layers);
 
-    private readonly Option<double?> join = QuantityOption.Length("--join", "Ends of drawn lines nearer than this are joined.", Tolerance.Default.Join);
+    private readonly Option<double?> join = QuantityOption.Create(OutlineSettings.Join);
 
-    private readonly Option<double?> tolerance = QuantityOption.Length(
-        "--tolerance", "How near lines and arcs follow drawn curves.", Tolerance.Default.Chord);
+    private readonly Option<double?> tolerance = QuantityOption.Create(OutlineSettings.Chord);
 
-    private readonly Option<double?> minLoopWidth = QuantityOption.Length(
-        "--min-loop-width", "Closed loops narrower than this are left out, such as specks below the kerf.", OutlineOptions.Default.MinLoopWidth);
+    private readonly Option<double?> minLoopWidth = QuantityOption.Create(OutlineSettings.MinLoopWidth);
 
     public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Drawing, units, layers, join, tolerance, minLoopWidth);
 

@@ -13,16 +13,14 @@ internal sealed class VentOptions
 {
     private static readonly VentSpec Defaults = new();
 
-    private readonly Option<string?> pattern = new Option<string?>("--vents")
-    {
-        Description = "Place vents (needs --base): walls, grid, given, or the name of a plug-in's pattern [walls]", HelpName = "PATTERN",
-    }.WithCompletions(() => Extensions.BuiltIn.VentPatterns.Select(p => p.Name));
+    private readonly Option<string?> pattern = QuantityOption.Create(
+        VentSettings.Pattern, "PATTERN", "Place vents (needs --base): walls, grid, given, or the name of a plug-in's pattern.").WithCompletions(() => Extensions.BuiltIn.VentPatterns.Select(p => p.Name));
 
-    private readonly Option<double?> spacing = QuantityOption.Length("--vent-spacing", "Largest distance between two vents along a wall.", Defaults.Spacing);
-    private readonly Option<double?> diameter = QuantityOption.Length("--vent-diameter", "Diameter of the vents instead of the calculated one.");
-    private readonly Option<double?> bore = QuantityOption.Length("--bore", "Diameter of the relief bores.", Defaults.BoreDiameter);
-    private readonly Option<PlenumKind?> plenum = QuantityOption.Choice(
-        "--plenum", "A layer under the base that leads the air away, of the base's sheet (needs --base):", PlenumKind.Channels);
+    private readonly Option<double?> spacing = QuantityOption.Create(VentSettings.Spacing);
+    private readonly Option<double?> diameter = QuantityOption.Create(VentSettings.Diameter);
+    private readonly Option<double?> bore = QuantityOption.Create(VentSettings.Bore);
+    private readonly Option<PlenumKind?> plenum = QuantityOption.Create(
+        PlenumSettings.Kind, "A layer under the base that leads the air away, of the base's board (needs --base): channels to the port, or feet");
 
     public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Vents, pattern, spacing, diameter, bore, plenum);
 

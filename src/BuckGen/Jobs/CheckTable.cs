@@ -6,30 +6,27 @@ namespace BuckGen.Jobs;
 /// <summary>Reads the table [checks] of a job file.</summary>
 internal static class CheckTable
 {
-    public static CheckSpec Read(JobTable table)
+    public static CheckSpec Read(JobTable table) => new()
     {
-        var defaults = new CheckSpec();
-        return new()
-        {
-            WebGap = table.Number("web-gap", defaults.WebGap),
-            MinNeck = table.Length("min-neck", defaults.MinNeck),
-            MinDraftMale = table.OptionalAngle("min-draft-male"),
-            MinDraftFemale = table.OptionalAngle("min-draft-female"),
-            MaxDepthMale = table.OptionalNumber("max-depth-male"),
-            MaxDepthFemale = table.OptionalNumber("max-depth-female"),
-            MaxDepthPlugged = table.Number("max-depth-plugged", defaults.MaxDepthPlugged),
-            MaxDraw = table.Number("max-draw", defaults.MaxDraw),
-            MaxThinning = table.Number("max-thinning", defaults.MaxThinning),
-            MinMeanWall = table.Length("min-mean-wall", defaults.MinMeanWall),
-            MinCorner = table.Number("min-corner", defaults.MinCorner),
-            MaxStep = table.Number("max-step", defaults.MaxStep),
-            GrainGauge = table.Length("grain-gauge", defaults.GrainGauge),
-            MinFrameGap = table.Number("min-frame-gap", defaults.MinFrameGap),
-            MinGlueLand = table.Length("min-glue-land", defaults.MinGlueLand),
-            MinPanelBridge = table.Number("min-panel-bridge", defaults.MinPanelBridge),
-            Silenced = table.TextPairs("silence", "[[\"corner-sharp\", \"the customer wants it so\"]]") is { IsEmpty: false } pairs
-                ? [.. pairs.Select(p => new Silence(p.First, p.Second))]
-                : defaults.Silenced,
-        };
-    }
+        WebGap = table.Number(CheckSettings.WebGap),
+        MinNeck = table.Number(CheckSettings.MinNeck),
+        MinDraftMale = table.Optional(CheckSettings.MinDraftMale),
+        MinDraftFemale = table.Optional(CheckSettings.MinDraftFemale),
+        MaxDepthMale = table.Optional(CheckSettings.MaxDepthMale),
+        MaxDepthFemale = table.Optional(CheckSettings.MaxDepthFemale),
+        MaxDepthPlugged = table.Number(CheckSettings.MaxDepthPlugged),
+        MaxDraw = table.Number(CheckSettings.MaxDraw),
+        MaxThinning = table.Number(CheckSettings.MaxThinning),
+        MinMeanWall = table.Number(CheckSettings.MinMeanWall),
+        MinCorner = table.Number(CheckSettings.MinCorner),
+        MaxStep = table.Number(CheckSettings.MaxStep),
+        GrainGauge = table.Number(CheckSettings.GrainGauge),
+        MinFrameGap = table.Number(CheckSettings.MinFrameGap),
+        MinGlueLand = table.Number(CheckSettings.MinGlueLand),
+        MinPanelBridge = table.Number(CheckSettings.MinPanelBridge),
+        // Two empty lists are not equal when they are different lists, so the default is kept.
+        Silenced = table.TextPairs(CheckSettings.Silence) is { IsEmpty: false } pairs
+            ? [.. pairs.Select(p => new Silence(p.First, p.Second))]
+            : new CheckSpec().Silenced,
+    };
 }

@@ -7,13 +7,13 @@ internal static class CostTables
 {
     public static RateSpec Rates(JobTable table) => new()
     {
-        Currency = table.Text("currency", RateSpec.None.Currency),
-        Labour = table.OptionalNumber("labour"),
-        Machine = table.OptionalNumber("machine"),
-        MarkFeed = table.OptionalNumber("mark-feed"),
-        PathSeconds = table.OptionalNumber("path-seconds"),
-        BoardMinutes = table.OptionalNumber("board-minutes"),
-        DrillSeconds = table.OptionalNumber("drill-seconds"),
-        GlueMinutes = table.OptionalNumber("glue-minutes"),
+        Currency = table.Text(RateSettings.Currency) ?? RateSpec.None.Currency,
+        Labour = table.Optional(RateSettings.Labour),
+        Machine = table.Optional(RateSettings.Machine),
+        MarkFeed = table.Optional(RateSettings.MarkFeed),
+        PathSeconds = table.Optional(RateSettings.PathSeconds),
+        BoardMinutes = table.Optional(RateSettings.BoardMinutes),
+        DrillSeconds = table.Optional(RateSettings.DrillSeconds),
+        GlueMinutes = table.Optional(RateSettings.GlueMinutes),
     };
 }

@@ -5,7 +5,6 @@ using BuckGen.Design.Prediction;
 using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
-using BuckGen.Settings;
 
 namespace BuckGen.Jobs;
 
@@ -16,118 +15,94 @@ internal static class FinishTables
     public static SheetSpec? Sheet(JobTable? table, Catalog catalog)
     {
         if (table is null) return null;
-        var defaults = new SheetSpec();
-        var plastic = table.Text("plastic", "") is { Length: > 0 } word
-            ? catalog.FindPlastic(word) ?? throw table.Fault(table.LineOf("plastic"), $"the plastic \"{word}\" is not in the catalog; see 'buckgen catalog'")
-            : null;
+        var word = table.Text(SheetSettings.Plastic);
+        var plastic = word is null ? null : catalog.FindPlastic(word);
+        if (word is not null && plastic is null) table.Fault(SheetSettings.Plastic, $"the plastic \"{word}\" is not in the catalog; see 'buckgen catalog'");
         return new()
         {
             Plastic = plastic,
-            Gauge = table.Length("gauge", defaults.Gauge),
-            PricePerSquareMetre = table.OptionalNumber("price") ?? plastic?.Price,
-            MinWall = table.OptionalLength("min-wall"),
-            Sizes = [.. table.LengthLists("sizes", 2, "[[\"1220mm\", \"610mm\"]]").Select(s => new RectangleSize(s[0], s[1]))],
+            Gauge = table.Number(SheetSettings.Gauge),
+            PricePerSquareMetre = table.Optional(SheetSettings.Price) ?? plastic?.Price,
+            MinWall = table.Optional(SheetSettings.MinWall),
+            Sizes = table.Sizes(SheetSettings.Sizes),
         };
     }
 
     /// <summary>The table [former].</summary>
-    public static FormerSpec Former(JobTable table)
+    public static FormerSpec Former(JobTable table) => new()
     {
-        var defaults = new FormerSpec();
-        return new()
-        {
-            Opening = table.Size("frame") is { } frame ? new(frame.Width, frame.Height) : null,
-            Travel = table.OptionalLength("travel"),
-            Gap = table.OptionalLength("gap"),
-            PlugGap = table.OptionalLength("plug-gap"),
-            Heater = table.Number("heater", defaults.Heater),
-            HeaterBelow = table.Flag("heater-below", defaults.HeaterBelow),
-            Grip = table.Length("grip", defaults.Grip),
-            Lip = table.Length("lip", defaults.Lip),
-        };
-    }
+        Opening = table.Size(FormerSettings.Frame),
+        Travel = table.Optional(FormerSettings.Travel),
+        Gap = table.Optional(FormerSettings.Gap),
+        PlugGap = table.Optional(FormerSettings.PlugGap),
+        Heater = table.Number(FormerSettings.Heater),
+        HeaterBelow = table.Flag(FormerSettings.HeaterBelow),
+        Grip = table.Number(FormerSettings.Grip),
+        Lip = table.Number(FormerSettings.Lip),
+    };
 
     /// <summary>The table [forming], and whether the wall is predicted.</summary>
     public static (FormingSpec Spec, bool Predict) Forming(JobTable table)
     {
-        var defaults = new FormingSpec();
         var spec = new FormingSpec
         {
-            Detail = table.Choice("detail", defaults.Detail),
-            Stepped = table.Flag("stepped", defaults.Stepped),
-            CornerBall = table.Length("corner-ball", defaults.CornerBall),
-            Modulus = table.Number("modulus", defaults.Modulus),
-            Friction = table.OptionalNumber("friction"),
-            Stiffening = table.Number("stiffening", defaults.Stiffening),
+            Detail = table.Choice(FormingSettings.Detail),
+            Stepped = table.Flag(FormingSettings.Stepped),
+            CornerBall = table.Number(FormingSettings.CornerBall),
+            Modulus = table.Number(FormingSettings.Modulus),
+            Friction = table.Optional(FormingSettings.Friction),
+            Stiffening = table.Number(FormingSettings.Stiffening),
         };
-        try
-        {
-            spec.Validate();
-        }
-        catch (SpecException refused)
-        {
-            throw table.Fault(table.Line, refused.Message.TrimEnd('.'));
-        }
-
-        return (spec, table.Flag("predict", true));
+        return (spec, table.Flag(FormingSettings.Predict));
     }
 
     /// <summary>The table [jig]; null when the job has none.</summary>
-    public static JigSpec? Jig(JobTable? table)
+    public static JigSpec? Jig(JobTable? table) => table is null ? null : new()
     {
-        if (table is null) return null;
-        var defaults = new JigSpec();
-        return new()
-        {
-            TrimHeight = table.Length("trim-height", defaults.TrimHeight),
-            Clearance = table.Length("clearance", defaults.Clearance),
-            Land = table.Length("land", defaults.Land),
-            FlangeRoom = table.Length("flange-room", defaults.FlangeRoom),
-            Core = table.Flag("core", defaults.Core),
-            Bed = table.Flag("bed", defaults.Bed),
-            BladeRoom = table.Length("blade-room", defaults.BladeRoom),
-        };
-    }
+        TrimHeight = table.Number(JigSettings.TrimHeight),
+        Clearance = table.Number(JigSettings.Clearance),
+        Land = table.Number(JigSettings.Land),
+        FlangeRoom = table.Number(JigSettings.FlangeRoom),
+        Core = table.Flag(JigSettings.Core),
+        Bed = table.Flag(JigSettings.Bed),
+        BladeRoom = table.Number(JigSettings.BladeRoom),
+    };
 
     /// <summary>The table [flange]; null when the job has none.</summary>
     public static FlangeSpec? Flange(JobTable? table, ImmutableArray<Stock> stock)
     {
         if (table is null) return null;
-        var defaults = new FlangeSpec(stock[0]);
-        return new(table.Stock("stock", stock))
+        var spec = new FlangeSpec(table.Board(FlangeSettings.Stock, stock))
         {
-            Width = table.Length("width", defaults.Width),
-            Bushing = table.Length("bushing", defaults.Bushing),
-            Bit = table.Length("bit", defaults.Bit),
-            Land = table.Length("land", defaults.Land),
-            Screw = table.Length("screw", defaults.Screw),
+            Width = table.Number(FlangeSettings.Width),
+            Bushing = table.Number(FlangeSettings.Bushing),
+            Bit = table.Number(FlangeSettings.Bit),
+            Land = table.Number(FlangeSettings.Land),
+            Screw = table.Number(FlangeSettings.Screw),
         };
+        table.Check(FlangeSettings.Bushing, spec.RequireBushing);
+        return spec;
     }
 
     /// <summary>The drawing that the table [panel] names; null when it names none.</summary>
     public static PanelDrawing? PanelDrawing(JobTable? table, OutlineOptions reading)
     {
-        var file = table?.Text("outline", "");
-        var layers = table?.Texts("outline-layers") ?? [];
-        if (string.IsNullOrEmpty(file))
-            return layers.Length == 0 ? null : throw table!.Fault(table.LineOf("outline-layers"), "\"outline-layers\" needs \"outline\", the file they are in");
-        return new(file, reading with { Layers = [.. layers] });
+        var file = table?.Text(PanelSettings.Outline);
+        var layers = table?.Texts(PanelSettings.OutlineLayers) ?? [];
+        if (file is not null) return new(file, reading with { Layers = [.. layers] });
+        if (layers.Length > 0) table!.Fault(PanelSettings.OutlineLayers, "\"outline-layers\" needs \"outline\", the file they are in");
+        return null;
     }
 
     /// <summary>The table [panel]; null when the job has none.</summary>
-    public static PanelSpec? Panel(JobTable? table, ImmutableArray<Stock> stock)
+    public static PanelSpec? Panel(JobTable? table, ImmutableArray<Stock> stock) => table is null ? null : new(table.Board(PanelSettings.Stock, stock))
     {
-        if (table is null) return null;
-        var defaults = new PanelSpec(stock[0]);
-        return new(table.Stock("stock", stock))
-        {
-            Fit = table.OptionalLength("fit"),
-            Plane = table.Length("plane", defaults.Plane),
-            Edge = table.Choice("edge", defaults.Edge),
-            Margin = table.Length("margin", defaults.Margin),
-            CornerRadius = table.Length("corner-radius", defaults.CornerRadius),
-            Bit = table.Length("bit", defaults.Bit),
-            Flange = table.Length("flange", defaults.Flange),
-        };
-    }
+        Fit = table.Optional(PanelSettings.Fit),
+        Plane = table.Number(PanelSettings.Plane),
+        Edge = table.Choice(PanelSettings.Edge),
+        Margin = table.Number(PanelSettings.Margin),
+        CornerRadius = table.Number(PanelSettings.CornerRadius),
+        Bit = table.Number(PanelSettings.Bit),
+        Flange = table.Number(PanelSettings.Flange),
+    };
 }

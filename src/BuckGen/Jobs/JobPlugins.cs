@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Plugins;
 
 namespace BuckGen.Jobs;
 
@@ -9,11 +10,7 @@ namespace BuckGen.Jobs;
 /// <param name="Call">How long each call of a plug-in may take, from 1 s to an hour; null for the usual time.</param>
 public sealed record JobPlugins(ImmutableArray<string> Files, bool Isolated, TimeSpan? Call)
 {
-    internal static JobPlugins Read(JobTable root)
-    {
-        var seconds = root.OptionalNumber("plugin-seconds");
-        if (seconds is not (null or (>= 1 and <= 3600)))
-            throw root.Fault(root.LineOf("plugin-seconds"), FormattableString.Invariant($"\"plugin-seconds\" is {seconds}; it must be from 1 to 3600"));
-        return new([.. root.Texts("plugins")], root.Flag("isolate-plugins", false), seconds is { } s ? TimeSpan.FromSeconds(s) : null);
-    }
+    internal static JobPlugins Read(JobTable root) => new(
+        [.. root.Texts(PluginSettings.Files)], root.Flag(PluginSettings.Isolate),
+        root.Optional(PluginSettings.Seconds) is { } seconds ? TimeSpan.FromSeconds(seconds) : null);
 }

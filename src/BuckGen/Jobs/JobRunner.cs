@@ -31,8 +31,8 @@ public static class JobRunner
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(files);
         extensions ??= JobExtensions.BuiltIn;
-        var named = JobFile.Plugins(text, name);
-        var plugins = extensions.Load(named with { Files = [.. named.Files.Select(files.PathOf)] });
+        var named = UnlessWrong(() => JobFile.Plugins(text, name));
+        var plugins = extensions.Load(named is null ? null : named with { Files = [.. named.Files.Select(files.PathOf)] });
         onPlugins?.Invoke(plugins);
         var all = plugins.AddTo(extensions.Onto);
         var job = JobFile.Read(text, name, CatalogOf(text, name, files, all.Catalog), all);
@@ -98,9 +98,22 @@ public static class JobRunner
 
     private static Catalog CatalogOf(string text, string name, IJobFiles files, Catalog onto)
     {
-        if (JobFile.CatalogName(text, name) is not { } file) return onto;
+        if (UnlessWrong(() => JobFile.CatalogName(text, name)) is not { } file) return onto;
         using var content = new StreamReader(files.Open(file, "catalog file"));
         return CatalogFile.Read(content.ReadToEnd(), Path.GetFileName(file), onto);
+    }
+
+    /// <summary>Null when the job is wrong there: reading it whole names that mistake together with all others.</summary>
+    private static T? UnlessWrong<T>(Func<T?> read) where T : class
+    {
+        try
+        {
+            return read();
+        }
+        catch (JobFileException)
+        {
+            return null;
+        }
     }
 
     private static Outline Read(string file, OutlineOptions reading, IJobFiles files, CancellationToken cancellation)

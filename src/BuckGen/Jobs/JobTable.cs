@@ -1,174 +1,221 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Quantities;
+using BuckGen.Settings;
 using Tomlyn.Syntax;
 
 namespace BuckGen.Jobs;
 
-/// <summary>One table of a job file. Values are read by key; keys that are left over at the end are unknown.</summary>
-internal sealed class JobTable(string file, string name, int line)
+/// <summary>
+/// One table of a job file. Values are read by their settings; a value that is refused is noted and the default taken instead.
+/// Keys that are left over at the end are unknown.
+/// </summary>
+/// <param name="faults">Where mistakes are noted.</param>
+/// <param name="name">The table's name; empty for the keys above the first table.</param>
+/// <param name="line">Its line.</param>
+internal sealed class JobTable(JobFaults faults, string name, int line)
 {
-    private readonly Dictionary<string, (object? Value, int Line)> values = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, JobValue> values = new(StringComparer.Ordinal);
     private readonly HashSet<string> usedKeys = new(StringComparer.Ordinal);
 
-    /// <summary>Remembers a key; a key given twice is refused.</summary>
-    public void Add(KeyValueSyntax item)
-    {
-        var key = TomlValue.KeyOf(item);
-        var at = item.Span.Start.Line + 1;
-        if (!values.TryAdd(key, (TomlValue.ToObject(item.Value), at))) throw Fault(at, $"\"{key}\" is given twice; remove one");
-    }
+    /// <summary>The line of the table's name.</summary>
+    public int Line => line;
 
-    public string Text(string key, string otherwise) => Take(key) is not { } found
-        ? otherwise
-        : found.Value as string ?? throw Fault(found.Line, $"\"{key}\" must be text in quotes");
+    /// <summary>Remembers a key and its value. The parser refuses a key given twice.</summary>
+    public void Add(KeyValueSyntax item) => values[TomlValue.KeyOf(item)] = new(TomlValue.ToObject(item.Value), item.Span.Start.Line + 1);
 
     /// <summary>True when the key is given.</summary>
-    public bool Has(string key)
-    {
-        usedKeys.Add(key);
-        return values.ContainsKey(key);
-    }
+    public bool Has(Setting setting) => Take(setting) is not null;
 
     /// <summary>True when the key is given as a list.</summary>
-    public bool IsList(string key) => values.TryGetValue(key, out var found) && found.Value is object?[];
+    public bool IsList(Setting setting) => Take(setting)?.Content is object?[];
 
-    public string RequiredText(string key) =>
-        values.ContainsKey(key) ? Text(key, "") : throw Fault(line, $"{Place}\"{key}\" is missing; add {key} = \"...\"");
+    /// <summary>The line of a key, or that of the table when it is not given.</summary>
+    public int LineOf(Setting setting) => values.TryGetValue(setting.Key, out var found) ? found.Line : line;
 
-    public bool Flag(string key, bool otherwise) => Take(key) is not { } found
-        ? otherwise
-        : found.Value as bool? ?? throw Fault(found.Line, $"\"{key}\" must be true or false");
+    /// <summary>A number that has a default.</summary>
+    public double Number(NumberSetting setting) => Optional(setting) ?? setting.Value;
 
-    public double Length(string key, double otherwise) => Quantity(key, QuantityText.TryLength, "a length such as \"12mm\" or \"1/2in\"") ?? otherwise;
-
-    public double RequiredLength(string key) => Quantity(key, QuantityText.TryLength, "a length such as \"12mm\" or \"1/2in\"")
-        ?? throw Fault(line, $"{Place}\"{key}\" is missing; add {key} = \"36mm\"");
-
-    public double? OptionalLength(string key) => Quantity(key, QuantityText.TryLength, "a length such as \"12mm\" or \"1/2in\"");
-
-    public double Angle(string key, double otherwise) => OptionalAngle(key) ?? otherwise;
-
-    public double? OptionalAngle(string key) => Quantity(key, QuantityText.TryAngle, "an angle such as \"5deg\"");
-
-    public double? OptionalPressure(string key) => Quantity(key, QuantityText.TryPressure, "a pressure such as \"70kPa\" or \"20inHg\"");
-
-    public double? OptionalNumber(string key) => Quantity(key, QuantityText.TryNumber, "a number");
-
-    public double? OptionalPerCent(string key) => Quantity(key, QuantityText.TryPerCent, "a share such as \"0.5%\"");
-
-    public double Number(string key, double otherwise) =>
-        OptionalNumber(key) ?? otherwise;
-
-    /// <summary>One of the words of an enumeration, in lower case.</summary>
-    public T Choice<T>(string key, T otherwise) where T : struct, Enum
+    /// <summary>A number that must be given.</summary>
+    public double Required(NumberSetting setting)
     {
-        if (Take(key) is not { } found) return otherwise;
-        return Words.TryParse<T>(found.Value as string, out var value)
+        if (!Has(setting)) Missing(setting);
+        return Optional(setting) ?? setting.Example;
+    }
+
+    /// <summary>A number that may be left out.</summary>
+    public double? Optional(NumberSetting setting)
+    {
+        if (Take(setting) is not { } found) return null;
+        if (setting.Kind.Parse(TomlValue.AsText(found.Content), out var value)) return IsTaken(found.Line, setting.Refusal(value)) ? value : null;
+        return Refuse<double?>(found, $"\"{setting.Key}\" is {TomlValue.Shown(found.Content)}; it must be {setting.Kind.InJob}", null);
+    }
+
+    /// <summary>One of a few words.</summary>
+    public T Choice<T>(ChoiceSetting<T> setting) where T : struct, Enum
+    {
+        if (Take(setting) is not { } found) return setting.Default;
+        return Words.TryParse<T>(found.Content as string, out var value)
             ? value
-            : throw Fault(found.Line, $"\"{key}\" is {TomlValue.Shown(found.Value)}; it must be {Words.List<T>()}");
+            : Refuse(found, $"\"{setting.Key}\" is {TomlValue.Shown(found.Content)}; it must be {setting.Allowed}", setting.Default);
+    }
+
+    /// <summary>True or false.</summary>
+    public bool Flag(FlagSetting setting) => Take(setting) is not { } found
+        ? setting.Default
+        : found.Content as bool? ?? Refuse(found, $"\"{setting.Key}\" must be true or false", setting.Default);
+
+    /// <summary>Two lengths in brackets.</summary>
+    public RectangleSize? Size(SizeSetting setting)
+    {
+        if (Take(setting) is not { } found) return null;
+        return Lengths(found.Content, 2) is [var width, var height]
+            ? IsTaken(found.Line, setting.Refusal(width, height)) ? new(width, height) : null
+            : Refuse<RectangleSize?>(found, $"\"{setting.Key}\" must be two lengths, such as {setting.Shown}", null);
+    }
+
+    /// <summary>Several sizes.</summary>
+    public ImmutableArray<RectangleSize> Sizes(SizeSetting setting)
+    {
+        var sizes = Rows(setting, 2);
+        foreach (var size in sizes) IsTaken(LineOf(setting), setting.Refusal(size[0], size[1]));
+        return [.. sizes.Select(s => new RectangleSize(s[0], s[1]))];
+    }
+
+    /// <summary>A list of equally many lengths in brackets each.</summary>
+    public ImmutableArray<double[]> Rows(Setting setting, int count)
+    {
+        if (Take(setting) is not { } found) return [];
+        var rows = (found.Content as object?[])?.Select(row => Lengths(row, count)).ToArray();
+        return rows is not null && Array.TrueForAll(rows, r => r is not null)
+            ? [.. rows.Select(r => r!)]
+            : Refuse<ImmutableArray<double[]>>(found, $"\"{setting.Key}\" must be a list such as {setting.Shown}", []);
+    }
+
+    /// <summary>Two lengths in brackets that may be anything.</summary>
+    public double[]? Pair(Setting setting)
+    {
+        if (Take(setting) is not { } found) return null;
+        return Lengths(found.Content, 2) ?? Refuse<double[]?>(found, $"\"{setting.Key}\" must be two lengths, such as [\"100mm\", \"60mm\"]", null);
+    }
+
+    /// <summary>A text; null when the key is not given or its text is empty.</summary>
+    public string? Text(TextSetting setting)
+    {
+        if (Take(setting) is not { } found) return null;
+        var text = found.Content as string ?? Refuse(found, $"\"{setting.Key}\" must be text in quotes", "");
+        return text.Length == 0 ? null : text;
+    }
+
+    /// <summary>A text that must be given.</summary>
+    public string RequiredText(TextSetting setting)
+    {
+        if (!Has(setting)) Missing(setting);
+        return Text(setting) ?? "";
+    }
+
+    /// <summary>A list of texts.</summary>
+    public string[] Texts(TextSetting setting)
+    {
+        if (Take(setting) is not { } found) return [];
+        return found.Content is object?[] list && list.All(v => v is string)
+            ? [.. list.Cast<string>()]
+            : Refuse<string[]>(found, $"\"{setting.Key}\" must be a list of texts, such as {setting.Shown}", []);
+    }
+
+    /// <summary>A list of two texts in brackets each.</summary>
+    public ImmutableArray<(string First, string Second)> TextPairs(TextSetting setting)
+    {
+        if (Take(setting) is not { } found) return [];
+        return found.Content is object?[] rows && rows.All(r => r is object?[] { Length: 2 } pair && pair.All(t => t is string { Length: > 0 }))
+            ? [.. rows.Select(r => (object?[])r!).Select(p => ((string)p[0]!, (string)p[1]!))]
+            : Refuse<ImmutableArray<(string, string)>>(found, $"\"{setting.Key}\" must be a list such as {setting.Shown}", []);
     }
 
     /// <summary>One of several things by its name, without regard to case; null when the key is not given.</summary>
-    public T? OneOf<T>(string key, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
-        Take(key) is { } found ? OneOf(key, found, found.Value, things, nameOf) : null;
+    public T? OneOf<T>(TextSetting setting, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
+        Take(setting) is { } found ? OneOf(setting, found, found.Content, things, nameOf) : null;
 
     /// <summary>Several things by their names.</summary>
-    public ImmutableArray<T> SomeOf<T>(string key, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
-        Take(key) is not { } found ? [] : found.Value is object?[] list
-            ? [.. list.Select(v => OneOf(key, found, v, things, nameOf))]
-            : throw Fault(found.Line, $"\"{key}\" must be a list of names");
+    public ImmutableArray<T> SomeOf<T>(TextSetting setting, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
+        Take(setting) is not { } found ? [] : found.Content is object?[] list
+            ? [.. list.Select(v => OneOf(setting, found, v, things, nameOf)).OfType<T>()]
+            : Refuse<ImmutableArray<T>>(found, $"\"{setting.Key}\" must be a list of names", []);
+
+    /// <summary>One of the job's boards, by its name.</summary>
+    public Stock Board(TextSetting setting, ImmutableArray<Stock> stock)
+    {
+        var wanted = RequiredText(setting);
+        if (stock.FirstOrDefault(s => s.Name == wanted) is { } found) return found;
+        // A job without stock is a mistake of its own.
+        if (wanted.Length > 0 && !stock.IsEmpty)
+            faults.Add(LineOf(setting), $"{Place}the stock \"{wanted}\" is not one of the job's: {string.Join(", ", stock.Select(s => s.Name))}");
+        return stock.FirstOrDefault() ?? new(wanted, StockSettings.Thickness.Example);
+    }
 
     /// <summary>All keys with their values as text.</summary>
     public ImmutableDictionary<string, string> AllTexts()
     {
         foreach (var key in values.Keys) usedKeys.Add(key);
-        return values.ToImmutableDictionary(v => v.Key, v => TomlValue.AsText(v.Value.Value) ?? "");
+        return values.ToImmutableDictionary(v => v.Key, v => TomlValue.AsText(v.Value.Content) ?? "");
     }
 
-    /// <summary>Two lengths in brackets.</summary>
-    public (double Width, double Height)? Size(string key)
-    {
-        if (Take(key) is not { } found) return null;
-        return found.Value is object?[] { Length: 2 } pair
-            && QuantityText.TryLength(TomlValue.AsText(pair[0]), out var width) && QuantityText.TryLength(TomlValue.AsText(pair[1]), out var height)
-                ? (width, height)
-                : throw Fault(found.Line, $"\"{key}\" must be two lengths, such as [\"600mm\", \"400mm\"]");
-    }
-
-    /// <summary>A list of equally many lengths in brackets each.</summary>
-    public ImmutableArray<double[]> LengthLists(string key, int count, string example)
-    {
-        if (Take(key) is not { } found) return [];
-        var rows = (found.Value as object?[])?.Select(row => Lengths(row, count)).ToArray();
-        return rows is not null && Array.TrueForAll(rows, r => r is not null)
-            ? [.. rows.Select(r => r!)]
-            : throw Fault(found.Line, $"\"{key}\" must be a list such as {example}");
-    }
-
-    /// <summary>A list of texts.</summary>
-    public string[] Texts(string key)
-    {
-        if (Take(key) is not { } found) return [];
-        return found.Value is object?[] list && list.All(v => v is string)
-            ? [.. list.Cast<string>()]
-            : throw Fault(found.Line, $"\"{key}\" must be a list of texts, such as [\"CUT\"]");
-    }
-
-    /// <summary>A list of two texts in brackets each.</summary>
-    public ImmutableArray<(string First, string Second)> TextPairs(string key, string example)
-    {
-        if (Take(key) is not { } found) return [];
-        return found.Value is object?[] rows && rows.All(r => r is object?[] { Length: 2 } pair && pair.All(t => t is string { Length: > 0 }))
-            ? [.. rows.Select(r => (object?[])r!).Select(p => ((string)p[0]!, (string)p[1]!))]
-            : throw Fault(found.Line, $"\"{key}\" must be a list such as {example}");
-    }
-
-    /// <summary>One of the job's stocks, by its name.</summary>
-    public Stock Stock(string key, ImmutableArray<Stock> stock)
-    {
-        var wanted = RequiredText(key);
-        return stock.FirstOrDefault(s => s.Name == wanted)
-            ?? throw Fault(line, $"{Place}the stock \"{wanted}\" is not one of the job's: {string.Join(", ", stock.Select(s => s.Name))}");
-    }
-
-    /// <summary>Refuses unknown keys and lists the known ones.</summary>
+    /// <summary>Notes unknown keys; names the one that was probably meant, or all that are known.</summary>
     public void RejectUnknownKeys()
     {
-        foreach (var (key, (_, at)) in values)
-            if (!usedKeys.Contains(key))
-                throw Fault(at, $"{Place}\"{key}\" is not known; known here: {string.Join(", ", usedKeys.Order(StringComparer.Ordinal))}");
+        foreach (var (key, value) in values.Where(v => !usedKeys.Contains(v.Key)))
+            faults.Add(value.Line, $"{Place}\"{key}\" is not known; {(NearestWord.Find(key, usedKeys) is { } near
+                ? $"the nearest known is \"{near}\""
+                : $"known here: {string.Join(", ", usedKeys.Order(StringComparer.Ordinal))}")}");
     }
 
-    public JobFileException Fault(int at, string what) => new($"{file}, line {at}: {what}.");
+    /// <summary>Notes a mistake in a value.</summary>
+    public void Fault(Setting setting, string what) => faults.Add(LineOf(setting), what);
 
-    public int Line => line;
+    /// <summary>Notes a mistake in the table as a whole.</summary>
+    public void Fault(string what) => faults.Add(line, what);
 
-    /// <summary>The line of a key, or that of the table when it is not given.</summary>
-    public int LineOf(string key) => values.TryGetValue(key, out var found) ? found.Line : line;
+    /// <summary>Runs a check of several values together; notes its refusal at a line.</summary>
+    public void Check(Setting setting, Action check)
+    {
+        try
+        {
+            check();
+        }
+        catch (SpecException refused)
+        {
+            IsTaken(LineOf(setting), refused.Message);
+        }
+    }
 
     private string Place => name.Length == 0 ? "" : $"in [{name}] ";
 
-    private T OneOf<T>(string key, (object? Value, int Line) found, object? value, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
-        things.FirstOrDefault(t => string.Equals(nameOf(t), value as string, StringComparison.OrdinalIgnoreCase))
-        ?? throw Fault(found.Line, things.IsEmpty
-            ? $"\"{key}\" names {TomlValue.Shown(value)}, but no plug-in provides any"
-            : $"\"{key}\" is {TomlValue.Shown(value)}; it must be {string.Join(" or ", things.Select(nameOf))}");
+    private void Missing(Setting setting) => faults.Add(line, $"{Place}\"{setting.Key}\" is missing; add {setting.Key} = {setting.Shown}");
 
-    private delegate bool Parser(string? text, out double value);
-
-    private double? Quantity(string key, Parser parse, string kind)
+    /// <summary>True when there is no refusal; notes one that starts a sentence.</summary>
+    private bool IsTaken(int at, string? refusal)
     {
-        if (Take(key) is not { } found) return null;
-        return parse(TomlValue.AsText(found.Value), out var value)
-            ? value
-            : throw Fault(found.Line, $"\"{key}\" is {TomlValue.Shown(found.Value)}; it must be {kind}");
+        if (refusal is null) return true;
+        faults.Add(at, char.ToLowerInvariant(refusal[0]) + refusal[1..].TrimEnd('.'));
+        return false;
     }
 
-    private (object? Value, int Line)? Take(string key)
+    private T Refuse<T>(JobValue value, string what, T instead)
     {
-        usedKeys.Add(key);
-        return values.TryGetValue(key, out var found) ? found : null;
+        faults.Add(value.Line, what);
+        return instead;
+    }
+
+    private T? OneOf<T>(TextSetting setting, JobValue found, object? value, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
+        things.FirstOrDefault(t => string.Equals(nameOf(t), value as string, StringComparison.OrdinalIgnoreCase))
+        ?? Refuse<T?>(found, things.IsEmpty
+            ? $"\"{setting.Key}\" names {TomlValue.Shown(value)}, but no plug-in provides any"
+            : $"\"{setting.Key}\" is {TomlValue.Shown(value)}; it must be {string.Join(" or ", things.Select(nameOf))}", null);
+
+    private JobValue? Take(Setting setting)
+    {
+        usedKeys.Add(setting.Key);
+        return values.TryGetValue(setting.Key, out var found) ? found : null;
     }
 
     private static double[]? Lengths(object? row, int count)
@@ -179,4 +226,7 @@ internal sealed class JobTable(string file, string name, int line)
             if (!QuantityText.TryLength(TomlValue.AsText(cells[i]), out lengths[i])) return null;
         return lengths;
     }
+
+    /// <summary>What a key is given, and its line.</summary>
+    private sealed record JobValue(object? Content, int Line);
 }

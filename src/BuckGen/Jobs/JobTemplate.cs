@@ -1,10 +1,23 @@
+using System.Text;
+using BuckGen.Intake.Outlines;
 using BuckGen.Quantities;
+using BuckGen.Settings;
 
 namespace BuckGen.Jobs;
 
 /// <summary>A job file with every setting and a comment beside it, to start from.</summary>
 public static class JobTemplate
 {
+    /// <summary>Where the comments begin.</summary>
+    private const int CommentColumn = 30;
+
+    private const string Head =
+        """
+        # A BuckGen job. Lengths take mm, cm, in, ft and fractions ("1/2in"); a bare number is mm.
+        # Run it with: buckgen make job.toml
+
+        """;
+
     /// <summary>The text, with the default settings.</summary>
     /// <param name="outlineFile">The outline's file name to put in.</param>
     /// <exception cref="JobFileException">The name holds half a pair of surrogates, which TOML can't hold.</exception>
@@ -13,9 +26,23 @@ public static class JobTemplate
         ArgumentNullException.ThrowIfNull(outlineFile);
         if (string.Concat(outlineFile.EnumerateRunes()) != outlineFile)
             throw new JobFileException($"The drawing's name \"{VisibleText.Escape(outlineFile)}\" holds half a character, which a job file can't hold; rename the drawing.");
-        using var stream = typeof(JobTemplate).Assembly.GetManifestResourceStream("BuckGen.Jobs.template.toml")!;
-        using var reader = new StreamReader(stream);
-        return reader.ReadToEnd().Replace("file = \"outline.svg\"", $"file = \"{Escaped(outlineFile)}\"", StringComparison.Ordinal);
+        var text = new StringBuilder(Head);
+        foreach (var table in JobSettings.Tables)
+        {
+            if (table.Name.Length > 0) text.Append('\n');
+            if (table.Intro.Length > 0) text.Append("# ").Append(table.Intro).Append(":\n");
+            if (table.Name.Length > 0) text.Append(table.IsSet ? "" : "# ").Append(table.Heading).Append('\n');
+            foreach (var setting in table.Settings)
+                text.Append(Line(setting, setting == OutlineSettings.File ? $"\"{Escaped(outlineFile)}\"" : setting.Shown)).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static string Line(Setting setting, string value)
+    {
+        var start = $"{(setting.IsSet ? "" : "# ")}{setting.Key} = {value}";
+        return $"{start.PadRight(Math.Max(CommentColumn, start.Length + 2))}# {setting.Meaning}";
     }
 
     /// <summary>

@@ -10,23 +10,23 @@ internal static class SettingTables
     /// <summary>True for the name of such a table.</summary>
     public static bool IsOne(string table) => table.StartsWith(Prefix, StringComparison.Ordinal) && table.Length > Prefix.Length;
 
-    /// <summary>The extensions with their settings.</summary>
-    /// <exception cref="JobFileException">No plug-in part of the name takes settings, or it refuses them.</exception>
+    /// <summary>The extensions with their settings; what a part refuses is noted as a mistake.</summary>
     public static Extensions Apply(IReadOnlyDictionary<string, JobTable> tables, Extensions extensions)
     {
         foreach (var (key, table) in tables.Where(t => IsOne(t.Key)).OrderBy(t => t.Value.Line))
         {
             var name = key[Prefix.Length..].Trim('"');
-            var takers = extensions.TakingSettings(name);
-            if (takers.IsEmpty) throw table.Fault(table.Line, $"no plug-in part called \"{name}\" takes settings; see 'buckgen plugins'");
             var settings = table.AllTexts();
-            foreach (var taker in takers) extensions = extensions.With(Set(taker, settings, table));
+            var takers = extensions.TakingSettings(name);
+            if (takers.IsEmpty) table.Fault($"no plug-in part called \"{name}\" takes settings; see 'buckgen plugins'");
+            foreach (var taker in takers)
+                if (Set(taker, settings, table) is { } set) extensions = extensions.With(set);
         }
 
         return extensions;
     }
 
-    private static object Set(IWithSettings taker, IReadOnlyDictionary<string, string> settings, JobTable table)
+    private static object? Set(IWithSettings taker, IReadOnlyDictionary<string, string> settings, JobTable table)
     {
         try
         {
@@ -34,7 +34,8 @@ internal static class SettingTables
         }
         catch (Exception refused) when (refused is not OperationCanceledException)
         {
-            throw table.Fault(table.Line, $"the plug-in refuses its settings: {refused.Message.ReplaceLineEndings(" ").TrimEnd('.')}");
+            table.Fault($"the plug-in refuses its settings: {refused.Message.ReplaceLineEndings(" ").TrimEnd('.')}");
+            return null;
         }
     }
 }

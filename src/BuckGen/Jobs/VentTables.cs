@@ -15,34 +15,32 @@ internal static class VentTables
     {
         var air = Air(vacuum);
         if (table is null) return null;
-        var defaults = new VentSpec();
         return new()
         {
-            Pattern = table.OneOf("pattern", patterns, p => p.Name) ?? defaults.Pattern,
-            Spacing = table.Length("spacing", defaults.Spacing),
-            GridPitch = table.Length("grid-pitch", defaults.GridPitch),
-            WallDistance = table.Length("wall-distance", defaults.WallDistance),
-            Diameter = table.OptionalLength("diameter"),
-            BoreDiameter = table.Length("bore", defaults.BoreDiameter),
-            FaceThickness = table.Length("face-thickness", defaults.FaceThickness),
-            Land = table.Length("land", defaults.Land),
+            Pattern = table.OneOf(VentSettings.Pattern, patterns, p => p.Name) ?? new VentSpec().Pattern,
+            Spacing = table.Number(VentSettings.Spacing),
+            GridPitch = table.Number(VentSettings.GridPitch),
+            WallDistance = table.Number(VentSettings.WallDistance),
+            Diameter = table.Optional(VentSettings.Diameter),
+            BoreDiameter = table.Number(VentSettings.Bore),
+            FaceThickness = table.Number(VentSettings.FaceThickness),
+            Land = table.Number(VentSettings.Land),
             Air = air,
-            Points = [.. table.LengthLists("points", 2, "[[\"10mm\", \"20mm\"]]").Select(p => new Vec2(p[0], p[1]))],
-            KeepOut = [.. table.LengthLists("keep-out", 4, "[[\"0mm\", \"0mm\", \"30mm\", \"20mm\"]]")
-                .Select(k => Bounds.FromCorners(new(k[0], k[1]), new(k[2], k[3])))],
+            Points = [.. table.Rows(VentSettings.Points, 2).Select(p => new Vec2(p[0], p[1]))],
+            KeepOut = [.. table.Rows(VentSettings.KeepOut, 4).Select(k => Bounds.FromCorners(new(k[0], k[1]), new(k[2], k[3])))],
         };
     }
 
     /// <summary>The table [vacuum].</summary>
     private static AirFlowSpec Air(JobTable table)
     {
-        var defaults = new AirFlowSpec();
-        return defaults with
+        var usual = new AirFlowSpec();
+        return usual with
         {
-            ReservoirPressure = table.OptionalPressure("vacuum") is { } below ? defaults.AmbientPressure - below : defaults.ReservoirPressure,
-            PumpDisplacement = table.OptionalNumber("pump-litres-per-second"),
-            ReservoirVolume = table.OptionalNumber("tank-litres"),
-            WantedTime = table.Number("seconds", defaults.WantedTime),
+            ReservoirPressure = table.Optional(VentSettings.Vacuum) is { } below ? usual.AmbientPressure - below : usual.ReservoirPressure,
+            PumpDisplacement = table.Optional(VentSettings.Pump),
+            ReservoirVolume = table.Optional(VentSettings.Tank),
+            WantedTime = table.Number(VentSettings.Seconds),
         };
     }
 
@@ -50,34 +48,20 @@ internal static class VentTables
     public static DrillProgramSpec? Drilling(JobTable? table)
     {
         if (table is null) return null;
-        var defaults = new DrillProgramSpec();
         var spec = new DrillProgramSpec(
-            table.Length("safe-height", defaults.SafeHeight), table.Length("retract-height", defaults.RetractHeight),
-            table.Number("feed", defaults.Feed), table.Number("spindle", defaults.SpindleSpeed), table.OptionalLength("peck"),
-            table.Flag("cycles", defaults.Cycles));
-        try
-        {
-            spec.Validate();
-        }
-        catch (DrillException fault)
-        {
-            throw table.Fault(table.Line, fault.Message.TrimEnd('.'));
-        }
-
+            table.Number(DrillSettings.SafeHeight), table.Number(DrillSettings.RetractHeight), table.Number(DrillSettings.Feed),
+            table.Number(DrillSettings.Spindle), table.Optional(DrillSettings.Peck), table.Flag(DrillSettings.Cycles));
+        table.Check(DrillSettings.RetractHeight, spec.Validate);
         return spec;
     }
 
     /// <summary>The table [plenum]; null when the job has none.</summary>
-    public static PlenumSpec? Plenum(JobTable? table, ImmutableArray<Stock> stock)
-    {
-        if (table is null) return null;
-        var defaults = new PlenumSpec(stock[0]);
-        return new(table.Stock("stock", stock), table.Choice("kind", defaults.Kind))
+    public static PlenumSpec? Plenum(JobTable? table, ImmutableArray<Stock> stock) =>
+        table is null ? null : new(table.Board(PlenumSettings.Stock, stock), table.Choice(PlenumSettings.Kind))
         {
-            Width = table.Length("width", defaults.Width),
-            PortDiameter = table.Length("port-diameter", defaults.PortDiameter),
-            MaxBow = table.Length("max-bow", defaults.MaxBow),
-            Port = table.Size("port") is { } port ? new Vec2(port.Width, port.Height) : null,
+            Width = table.Number(PlenumSettings.Width),
+            PortDiameter = table.Number(PlenumSettings.PortDiameter),
+            MaxBow = table.Number(PlenumSettings.MaxBow),
+            Port = table.Pair(PlenumSettings.Port) is [var x, var y] ? new Vec2(x, y) : null,
         };
-    }
 }

@@ -56,5 +56,7 @@ internal sealed record NumberSetting(string Key, string Name, double? Default, d
         if (value is { } given) Require(given, owner);
     }
 
-    private string Text(double value) => FormattableString.Invariant($"{value / Kind.Scale} {Unit}").TrimEnd();
+    // A conversion leaves a tail of digits that no one wrote.
+    private string Text(double value) =>
+        FormattableString.Invariant($"{(Kind.Scale == 1 ? value : Math.Round(value / Kind.Scale, 9))} {Unit}").TrimEnd();
 }

@@ -66,7 +66,7 @@ internal static class RandomBuck
     private static double Depth(RandomSource dice, ImmutableArray<Stock> stock)
     {
         var thickest = stock.Max(s => s.Thickness);
-        return dice.Chance(0.03) ? dice.Scaled(0.1, 100) : Math.Min(BuckSpec.MaxDepth, dice.Said(thickest / 2, thickest * dice.Any(1, 2, 3, 6)));
+        return dice.Chance(0.03) ? dice.Scaled(0.1, 100) : Math.Min(1000, dice.Said(thickest / 2, thickest * dice.Any(1, 2, 3, 6)));
     }
 
     private static VentSpec Vents(RandomSource dice) => new()

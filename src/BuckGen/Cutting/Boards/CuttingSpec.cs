@@ -54,19 +54,9 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
     /// <exception cref="SpecException">A number is out of range.</exception>
     internal void Validate()
     {
-        Require(Kerf is >= 0 and <= 5, "kerf", Kerf, "from 0 to 5 mm");
-        Require(Spacing is >= 0 and <= 200, "spacing of parts", Spacing, "from 0 to 200 mm");
-        if (Bed is { } bed)
-        {
-            Require(bed.Width is >= 50 and <= 10000, "width of the machine's bed", bed.Width, "from 50 to 10000 mm");
-            Require(bed.Height is >= 50 and <= 10000, "height of the machine's bed", bed.Height, "from 50 to 10000 mm");
-        }
-
-        Require(EdgeMargin is >= 0 and <= 200, "edge margin", EdgeMargin, "from 0 to 200 mm");
-    }
-
-    private static void Require(bool holds, string what, double value, string range)
-    {
-        if (!holds) throw new SpecException(FormattableString.Invariant($"The {what} is {value} mm; it must be {range}."));
+        CuttingSettings.Kerf.Require(Kerf);
+        CuttingSettings.Spacing.Require(Spacing);
+        if (Bed is { } bed) CuttingSettings.Bed.Require(bed.Width, bed.Height);
+        CuttingSettings.EdgeMargin.Require(EdgeMargin);
     }
 }

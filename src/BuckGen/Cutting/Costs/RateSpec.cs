@@ -42,17 +42,12 @@ public sealed record RateSpec
     /// <exception cref="SpecException">A number is out of range.</exception>
     internal void Validate()
     {
-        Check(Labour, 0, 1e6, "price of an hour's work", "");
-        Check(Machine, 0, 1e6, "price of an hour of the machine", "");
-        Check(MarkFeed, 1, 1e6, "feed along marks", " mm a minute");
-        Check(PathSeconds, 0, 600, "time for each path", " s");
-        Check(BoardMinutes, 0, 600, "time for each board", " minutes");
-        Check(DrillSeconds, 0, 3600, "time for each hole", " s");
-        Check(GlueMinutes, 0, 600, "time for each glue line", " minutes");
-    }
-
-    private static void Check(double? value, double min, double max, string what, string unit)
-    {
-        if (value is { } v) SpecRange.Require(v >= min && v <= max, what, v, unit, FormattableString.Invariant($"from {min} to {max}{unit}"));
+        RateSettings.Labour.Require(Labour);
+        RateSettings.Machine.Require(Machine);
+        RateSettings.MarkFeed.Require(MarkFeed);
+        RateSettings.PathSeconds.Require(PathSeconds);
+        RateSettings.BoardMinutes.Require(BoardMinutes);
+        RateSettings.DrillSeconds.Require(DrillSeconds);
+        RateSettings.GlueMinutes.Require(GlueMinutes);
     }
 }

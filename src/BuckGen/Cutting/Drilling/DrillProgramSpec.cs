@@ -1,3 +1,5 @@
+using BuckGen.Settings;
+
 namespace BuckGen.Cutting.Drilling;
 
 /// <summary>
@@ -21,20 +23,16 @@ public sealed record DrillProgramSpec(
     bool Cycles = true)
 {
     /// <summary>Checks every number against its range.</summary>
-    /// <exception cref="DrillException">A number is out of range.</exception>
+    /// <exception cref="SpecException">A number is out of range.</exception>
     internal void Validate()
     {
-        Require(SafeHeight is >= DrillText.Step and <= 500, "safe height", SafeHeight, "mm", "above 0, up to 500 mm");
-        Require(RetractHeight >= DrillText.Step && RetractHeight <= SafeHeight, "retract height", RetractHeight, "mm",
-            FormattableString.Invariant($"above 0, up to the safe height of {SafeHeight} mm"));
-        Require(Feed is >= DrillText.Step and <= 20_000, "feed", Feed, "mm/min", "above 0, up to 20000 mm/min");
-        Require(SpindleSpeed is >= 1 and <= 100_000, "spindle speed", SpindleSpeed, "turns a minute",
-            "from 1 to 100000 turns a minute");
-        Require(Peck is null or (>= 0.1 and <= 1000), "peck", Peck ?? 0, "mm", "from 0.1 to 1000 mm, or left out");
-    }
-
-    private static void Require(bool holds, string what, double value, string unit, string range)
-    {
-        if (!holds) throw new DrillException(FormattableString.Invariant($"The {what} is {value} {unit}; it must be {range}."));
+        DrillSettings.SafeHeight.Require(SafeHeight);
+        DrillSettings.RetractHeight.Require(RetractHeight);
+        DrillSettings.Feed.Require(Feed);
+        DrillSettings.Spindle.Require(SpindleSpeed);
+        DrillSettings.Peck.Require(Peck);
+        if (RetractHeight > SafeHeight)
+            throw new SpecException(FormattableString.Invariant(
+                $"The retract height is {RetractHeight} mm; it must not be above the safe height of {SafeHeight} mm."));
     }
 }

@@ -41,14 +41,8 @@ public enum Steps
 /// <summary>What a maker decides about the stack of wood. Lengths in mm, angles in degrees.</summary>
 public record StackSpec
 {
-    /// <summary>Steepest and flattest draft allowed, degrees.</summary>
-    public const double MaxDraft = 45;
-
-    /// <summary>Greatest depth taken, mm.</summary>
-    public const double MaxDepth = 1000;
-
     /// <summary>Male or female.</summary>
-    public BuckKind Kind { get; init; } = BuckKind.Male;
+    public BuckKind Kind { get; init; } = StackSettings.Kind.Default;
 
     /// <summary>Wanted depth of the part, mm, above 0.</summary>
     public required double Depth { get; init; }
@@ -59,10 +53,10 @@ public record StackSpec
     /// <summary>
     /// Slope of the walls away from upright, degrees, -45 to 45; below 0 the part locks, and a finding says so.
     /// </summary>
-    public double Draft { get; init; } = 5;
+    public double Draft { get; init; } = StackSettings.Draft.Value;
 
     /// <summary>Where the drawn outline is to size.</summary>
-    public OutlineAt OutlineAt { get; init; } = OutlineAt.Face;
+    public OutlineAt OutlineAt { get; init; } = StackSettings.OutlineAt.Default;
 
     /// <summary>The stocks the shop has, with their measured thicknesses.</summary>
     public required ImmutableArray<Stock> Stock { get; init; }
@@ -71,22 +65,22 @@ public record StackSpec
     public CornerJoin Corners { get; init; } = CornerJoin.Round;
 
     /// <summary>Where the straight-cut layers lie relative to the wall.</summary>
-    public Steps Steps { get; init; } = Steps.Outside;
+    public Steps Steps { get; init; } = StackSettings.Steps.Default;
 
     /// <summary>How far the stack may miss its depth, mm, before more layers are used to come nearer.</summary>
-    public double DepthTolerance { get; init; } = 0.5;
+    public double DepthTolerance { get; init; } = StackSettings.DepthTolerance.Value;
 
     /// <summary>The plate under the stack; null for none.</summary>
     public BasePlate? Base { get; init; }
 
     /// <summary>Wood round a cavity at its rim, mm; female only.</summary>
-    public double BlockMargin { get; init; } = 25;
+    public double BlockMargin { get; init; } = StackSettings.BlockMargin.Value;
 
     /// <summary>The dowels.</summary>
     public DowelSpec Dowels { get; init; } = new();
 
     /// <summary>Wanted height of the lettering, mm; smaller letters are used where these don't fit.</summary>
-    public double LetterHeight { get; init; } = 8;
+    public double LetterHeight { get; init; } = StackSettings.LetterHeight.Value;
 
     /// <summary>The tolerances of the run.</summary>
     public Tolerance Tolerance { get; init; } = Tolerance.Default;
@@ -95,20 +89,20 @@ public record StackSpec
     /// <exception cref="SpecException">A number is out of range; the message names it, its limit and the remedy.</exception>
     public virtual void Validate()
     {
-        SpecRange.Require(Depth > 0 && Depth <= MaxDepth, "depth", Depth, " mm", $"above 0 and at most {MaxDepth} mm");
+        StackSettings.Depth.Require(Depth);
         // Walls that lean the wrong way are accepted, so that a finding can explain what is wrong with them.
-        SpecRange.Require(Draft >= -MaxDraft && Draft <= MaxDraft, "draft", Draft, " degrees", $"from -{MaxDraft} to {MaxDraft} degrees");
-        SpecRange.Require(DepthTolerance is >= 0 and <= 50, "depth tolerance", DepthTolerance, " mm", "from 0 to 50 mm");
-        SpecRange.Require(BlockMargin is > 0 and <= 500, "block margin", BlockMargin, " mm", "above 0 and at most 500 mm");
-        SpecRange.Require(Dowels.Diameter is >= 1 and <= 50, "dowel diameter", Dowels.Diameter, " mm", "from 1 to 50 mm");
-        SpecRange.Require(Dowels.Fit is >= 0 and <= 2, "dowel fit", Dowels.Fit, " mm", "from 0 to 2 mm");
-        SpecRange.Require(Dowels.Wall is >= 0.5 and <= 100, "dowel wall", Dowels.Wall, " mm", "from 0.5 to 100 mm");
-        SpecRange.Require(LetterHeight is >= 2 and <= 50, "letter height", LetterHeight, " mm", "from 2 to 50 mm");
-        SpecRange.Require(Corners.MitreLimit is >= 1 and <= 20, "mitre limit", Corners.MitreLimit, "", "from 1 to 20");
-        SpecRange.Require(Tolerance.Chord is >= 0.0005 and <= 1, "tolerance", Tolerance.Chord, " mm", "from 0.0005 to 1 mm");
-        SpecRange.Require(Tolerance.Join is >= 0 and <= 10, "joining distance", Tolerance.Join, " mm", "from 0 to 10 mm");
-        SpecRange.Require(Tolerance.Coincident is > 0 and <= 0.01, "distance of coincident points", Tolerance.Coincident, " mm", "above 0 and at most 0.01 mm");
-        if (Base is not null) SpecRange.Require(Base.Margin is >= 0 and <= 500, "base margin", Base.Margin, " mm", "from 0 to 500 mm");
+        StackSettings.Draft.Require(Draft);
+        StackSettings.DepthTolerance.Require(DepthTolerance);
+        StackSettings.BlockMargin.Require(BlockMargin);
+        DowelSettings.Diameter.Require(Dowels.Diameter);
+        DowelSettings.Fit.Require(Dowels.Fit);
+        DowelSettings.Wall.Require(Dowels.Wall);
+        StackSettings.LetterHeight.Require(LetterHeight);
+        StackSettings.MitreLimit.Require(Corners.MitreLimit);
+        OutlineSettings.Chord.Require(Tolerance.Chord);
+        OutlineSettings.Join.Require(Tolerance.Join);
+        OutlineSettings.Coincident.Require(Tolerance.Coincident);
+        BaseSettings.Margin.Require(Base?.Margin);
         if (Stock.IsDefaultOrEmpty) throw new SpecException("No stock is given; name at least one thickness, such as 12mm.");
         foreach (var stock in Stock) stock.Validate();
         Base?.Stock.Validate();

@@ -50,13 +50,10 @@ public sealed record Stock(string Name, double Thickness, double BoardWidth = St
 
     internal void Validate()
     {
-        if (!(Thickness is >= 0.2 and <= 100))
-            throw new SpecException(FormattableString.Invariant(
-                $"The stock \"{Name}\" is {Thickness} mm thick; it must be from 0.2 to 100 mm."));
-        if (!(BoardWidth is >= 10 and <= 10000) || !(BoardHeight is >= 10 and <= 10000))
-            throw new SpecException(FormattableString.Invariant(
-                $"A board of \"{Name}\" is {BoardWidth} x {BoardHeight} mm; both sides must be from 10 to 10000 mm."));
-        if (Price is { } price) SpecRange.Require(price is >= 0 and <= 1e6, $"price of a board of \"{Name}\"", price, "", "from 0 to 1000000");
-        if (CutFeed is { } feed) SpecRange.Require(feed is >= 1 and <= 1e6, $"feed through \"{Name}\"", feed, " mm a minute", "from 1 to 1000000");
+        var owner = $" of \"{Name}\"";
+        StockSettings.Thickness.Require(Thickness, owner);
+        StockSettings.Board.Require(BoardWidth, BoardHeight, owner);
+        StockSettings.Price.Require(Price, owner);
+        StockSettings.CutFeed.Require(CutFeed, owner);
     }
 }

@@ -11,12 +11,12 @@ public sealed record CheckSpec
     /// <summary>
     /// Least gap between raised parts, times the depth. One depth at least, better 1.75 (guides of resin suppliers, from memory).
     /// </summary>
-    public double WebGap { get; init; } = 1;
+    public double WebGap { get; init; } = CheckSettings.WebGap.Value;
 
     /// <summary>
     /// Narrowest neck of wood, mm. Details under 1 mm are fragile, a laser cutter's advice; 3 mm is common practice (no source).
     /// </summary>
-    public double MinNeck { get; init; } = 3;
+    public double MinNeck { get; init; } = CheckSettings.MinNeck.Value;
 
     /// <summary>
     /// Least draft of a male buck, degrees; null for the plastic's own in the catalog, or 3 (a former's design guidelines).
@@ -45,69 +45,64 @@ public sealed record CheckSpec
     /// Greatest depth of a cavity over its width when a plug pushes the sheet in. A sheet former's guide to wall thickness
     /// recommends a plug from 1 to 1.5 and reports 65 to 80 per cent of thinning at 1.5.
     /// </summary>
-    public double MaxDepthPlugged { get; init; } = 1.5;
+    public double MaxDepthPlugged { get; init; } = CheckSettings.MaxDepthPlugged.Value;
 
     /// <summary>Greatest formed area over flat area before tearing is near. Common practice, no source.</summary>
-    public double MaxDraw { get; init; } = 3;
+    public double MaxDraw { get; init; } = CheckSettings.MaxDraw.Value;
 
     /// <summary>Gauge over the thinnest place of the predicted part before tearing is near. Common practice, no source.</summary>
-    public double MaxThinning { get; init; } = 6;
+    public double MaxThinning { get; init; } = CheckSettings.MaxThinning.Value;
 
     /// <summary>Thinnest mean wall that still holds a shape, mm. Common practice, no source.</summary>
-    public double MinMeanWall { get; init; } = 0.2;
+    public double MinMeanWall { get; init; } = CheckSettings.MinMeanWall.Value;
 
     /// <summary>
     /// Least radius of a corner, times the gauge. Source: design guidelines of a former, radius at least the starting thickness.
     /// </summary>
-    public double MinCorner { get; init; } = 1;
+    public double MinCorner { get; init; } = CheckSettings.MinCorner.Value;
 
     /// <summary>
     /// Widest step between layers that does not show, times the mean formed thickness. Common practice, no source.
     /// </summary>
-    public double MaxStep { get; init; } = 0.5;
+    public double MaxStep { get; init; } = CheckSettings.MaxStep.Value;
 
     /// <summary>Gauge up to which the grain of plywood shows, mm. Common practice, no source.</summary>
-    public double GrainGauge { get; init; } = 1;
+    public double GrainGauge { get; init; } = CheckSettings.GrainGauge.Value;
 
     /// <summary>
     /// Least gap between buck and frame, times the depth of a male buck; never under 25 mm. Common practice, no source.
     /// </summary>
-    public double MinFrameGap { get; init; } = 0.5;
+    public double MinFrameGap { get; init; } = CheckSettings.MinFrameGap.Value;
 
     /// <summary>Narrowest overlap of flange and panel that takes glue, mm. Common practice, no source.</summary>
-    public double MinGlueLand { get; init; } = 5;
+    public double MinGlueLand { get; init; } = CheckSettings.MinGlueLand.Value;
 
     /// <summary>Narrowest wood between two openings of a panel, times its thickness. Common practice, no source.</summary>
-    public double MinPanelBridge { get; init; } = 1;
+    public double MinPanelBridge { get; init; } = CheckSettings.MinPanelBridge.Value;
 
     /// <summary>Findings that are kept as notes, each with the maker's reason.</summary>
     public ImmutableArray<Silence> Silenced { get; init; } = [];
 
     internal void Validate()
     {
-        SpecRange.Require(WebGap is >= 0 and <= 10, "least gap against webs", WebGap, " times the depth", "from 0 to 10");
-        SpecRange.Require(MinNeck is >= 0 and <= 100, "narrowest neck", MinNeck, " mm", "from 0 to 100 mm");
-        Optional(MinDraftMale, 0, 45, "least draft of a male buck", " degrees");
-        Optional(MinDraftFemale, 0, 45, "least draft of a cavity", " degrees");
-        Optional(MaxDepthFemale, 0.01, 10, "greatest depth of a cavity over its width", "");
-        Optional(MaxDepthMale, 0.01, 10, "greatest height of a buck over its width", "");
-        SpecRange.Require(MaxDepthPlugged is >= 0.01 and <= 10, "greatest depth with a plug over the width", MaxDepthPlugged, "", "from 0.01 to 10");
-        SpecRange.Require(MaxDraw is >= 1 and <= 20, "greatest draw ratio", MaxDraw, "", "from 1 to 20");
-        SpecRange.Require(MaxThinning is >= 1 and <= 100, "greatest thinning", MaxThinning, "", "from 1 to 100");
-        SpecRange.Require(MinMeanWall is >= 0 and <= 25, "thinnest mean wall", MinMeanWall, " mm", "from 0 to 25 mm");
-        SpecRange.Require(MinCorner is >= 0 and <= 20, "least radius of a corner", MinCorner, " times the gauge", "from 0 to 20");
-        SpecRange.Require(MaxStep is >= 0 and <= 20, "widest step", MaxStep, " times the formed thickness", "from 0 to 20");
-        SpecRange.Require(GrainGauge is >= 0 and <= 25, "gauge up to which grain shows", GrainGauge, " mm", "from 0 to 25 mm");
-        SpecRange.Require(MinFrameGap is >= 0 and <= 10, "least gap to the frame", MinFrameGap, " times the depth", "from 0 to 10");
-        SpecRange.Require(MinGlueLand is >= 0 and <= 100, "narrowest glue land", MinGlueLand, " mm", "from 0 to 100 mm");
-        SpecRange.Require(MinPanelBridge is >= 0 and <= 20, "narrowest bridge of a panel", MinPanelBridge, " times its thickness", "from 0 to 20");
+        CheckSettings.WebGap.Require(WebGap);
+        CheckSettings.MinNeck.Require(MinNeck);
+        CheckSettings.MinDraftMale.Require(MinDraftMale);
+        CheckSettings.MinDraftFemale.Require(MinDraftFemale);
+        CheckSettings.MaxDepthFemale.Require(MaxDepthFemale);
+        CheckSettings.MaxDepthMale.Require(MaxDepthMale);
+        CheckSettings.MaxDepthPlugged.Require(MaxDepthPlugged);
+        CheckSettings.MaxDraw.Require(MaxDraw);
+        CheckSettings.MaxThinning.Require(MaxThinning);
+        CheckSettings.MinMeanWall.Require(MinMeanWall);
+        CheckSettings.MinCorner.Require(MinCorner);
+        CheckSettings.MaxStep.Require(MaxStep);
+        CheckSettings.GrainGauge.Require(GrainGauge);
+        CheckSettings.MinFrameGap.Require(MinFrameGap);
+        CheckSettings.MinGlueLand.Require(MinGlueLand);
+        CheckSettings.MinPanelBridge.Require(MinPanelBridge);
         foreach (var silence in Silenced)
             if (string.IsNullOrWhiteSpace(silence.Id) || string.IsNullOrWhiteSpace(silence.Reason))
                 throw new SpecException("A silenced finding needs its id and a reason.");
-    }
-
-    private static void Optional(double? value, double min, double max, string what, string unit)
-    {
-        if (value is { } v) SpecRange.Require(v >= min && v <= max, what, v, unit, FormattableString.Invariant($"from {min} to {max}{unit}"));
     }
 }

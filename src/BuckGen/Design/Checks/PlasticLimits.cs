@@ -18,8 +18,8 @@ internal sealed record PlasticLimits(BuckKind Kind, CatalogPlastic? Plastic, boo
 {
     /// <summary>Least draft, degrees.</summary>
     public Limit MinDraft => Kind == BuckKind.Male
-        ? Choose(Checks.MinDraftMale, "min-draft-male", new(3, "design guidelines of a former"))
-        : Choose(Checks.MinDraftFemale, "min-draft-female", new(2, "design guidelines of a former"));
+        ? Choose(Checks.MinDraftMale, "min-draft-male", CheckSettings.MinDraftMale)
+        : Choose(Checks.MinDraftFemale, "min-draft-female", CheckSettings.MinDraftFemale);
 
     /// <summary>From the least to the most draft that sources advise, degrees.</summary>
     public FigureRange PublishedDraft => Kind == BuckKind.Male
@@ -29,17 +29,17 @@ internal sealed record PlasticLimits(BuckKind Kind, CatalogPlastic? Plastic, boo
     /// <summary>Greatest depth over width.</summary>
     public Limit MaxDepthToWidth => (Kind, IsPlugged) switch
     {
-        (BuckKind.Male, _) => Choose(Checks.MaxDepthMale, "depth-male", new(1, "Throne, Technology of Thermoforming, 1996 (from memory)")),
+        (BuckKind.Male, _) => Choose(Checks.MaxDepthMale, "depth-male", CheckSettings.MaxDepthMale),
         (_, false) => MaxCavityDepthToWidth,
-        _ => new(Checks.MaxDepthPlugged, "a sheet former's guide to wall thickness: a plug serves from 1 to 1.5"),
+        _ => new(Checks.MaxDepthPlugged, CheckSettings.MaxDepthPlugged.Source),
     };
 
     /// <summary>Greatest depth over width of a cavity, or of a counter in a male buck, without a plug.</summary>
-    public Limit MaxCavityDepthToWidth => Choose(Checks.MaxDepthFemale, "depth-female", new(0.75, "a former's advice: 75 per cent of the smaller dimension"));
+    public Limit MaxCavityDepthToWidth => Choose(Checks.MaxDepthFemale, "depth-female", CheckSettings.MaxDepthFemale);
 
-    private Limit Choose(double? own, string figure, Limit general) => own is { } value
+    private Limit Choose(double? own, string figure, NumberSetting general) => own is { } value
         ? new(value, "the maker's own limit")
         : Plastic is { } plastic && plastic.Find(figure) is { Range: { } range } found
             ? new(range.Low, $"{plastic.Name}: {string.Join("; ", found.Sources)}")
-            : general;
+            : new(general.Example, general.Source);
 }

@@ -18,7 +18,7 @@ public sealed record FormerSpec
     public double? Gap { get; init; }
 
     /// <summary>Temperature of the heater, °C, 100 to 1000; 400 is common practice (no source).</summary>
-    public double Heater { get; init; } = 400;
+    public double Heater { get; init; } = FormerSettings.Heater.Value;
 
     /// <summary>True for a second heater under the sheet.</summary>
     public bool HeaterBelow { get; init; }
@@ -30,24 +30,19 @@ public sealed record FormerSpec
     public double? PlugGap { get; init; }
 
     /// <summary>What the frame holds on each edge. 12 to 25 mm is common practice (no source).</summary>
-    public double Grip { get; init; } = 15;
+    public double Grip { get; init; } = FormerSettings.Grip.Value;
 
     /// <summary>What the seal needs beside the grip. 10 to 15 mm is common practice (no source).</summary>
-    public double Lip { get; init; } = 12;
+    public double Lip { get; init; } = FormerSettings.Lip.Value;
 
     internal void Validate()
     {
-        if (Opening is { } opening)
-        {
-            SpecRange.Require(opening.Width is >= 50 and <= 5000, "width of the clamp frame", opening.Width, " mm", "from 50 to 5000 mm");
-            SpecRange.Require(opening.Height is >= 50 and <= 5000, "height of the clamp frame", opening.Height, " mm", "from 50 to 5000 mm");
-        }
-
-        if (Travel is { } travel) SpecRange.Require(travel is >= 1 and <= 2000, "travel of the former", travel, " mm", "from 1 to 2000 mm");
-        if (Gap is { } gap) SpecRange.Require(gap is >= 0 and <= 1000, "gap between buck and frame", gap, " mm", "from 0 to 1000 mm");
-        if (PlugGap is { } plug) SpecRange.Require(plug is >= 0 and <= 200, "gap round the plug", plug, " mm", "from 0 to 200 mm");
-        SpecRange.Require(Heater is >= 100 and <= 1000, "temperature of the heater", Heater, " degrees C", "from 100 to 1000 degrees C");
-        SpecRange.Require(Grip is >= 0 and <= 100, "grip of the clamp frame", Grip, " mm", "from 0 to 100 mm");
-        SpecRange.Require(Lip is >= 0 and <= 100, "seal lip", Lip, " mm", "from 0 to 100 mm");
+        if (Opening is { } opening) FormerSettings.Frame.Require(opening.Width, opening.Height);
+        FormerSettings.Travel.Require(Travel);
+        FormerSettings.Gap.Require(Gap);
+        FormerSettings.PlugGap.Require(PlugGap);
+        FormerSettings.Heater.Require(Heater);
+        FormerSettings.Grip.Require(Grip);
+        FormerSettings.Lip.Require(Lip);
     }
 }

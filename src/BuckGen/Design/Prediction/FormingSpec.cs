@@ -19,10 +19,10 @@ public enum FormingDetail
 public sealed record FormingSpec
 {
     /// <summary>Quick or fine mesh.</summary>
-    public FormingDetail Detail { get; init; }
+    public FormingDetail Detail { get; init; } = FormingSettings.Detail.Default;
 
     /// <summary>True to form over the layers with their steps, false to form over the wall after sanding or filling.</summary>
-    public bool Stepped { get; init; }
+    public bool Stepped { get; init; } = FormingSettings.Stepped.Default;
 
     /// <summary>
     /// Shear modulus of the hot sheet, MPa, 0.001 to 10. It determines the smallest corner that the vacuum fills, and little
@@ -30,14 +30,14 @@ public sealed record FormingSpec
     /// above softening have two or three times that modulus (0.2 polystyrene, 0.3 acrylic: Ferry, Viscoelastic Properties of
     /// Polymers, from memory), hotter ones less.
     /// </summary>
-    public double Modulus { get; init; } = 0.1;
+    public double Modulus { get; init; } = FormingSettings.Modulus.Value;
 
     /// <summary>
     /// Stiffening of the sheet under biaxial stretch: the ratio C2/C1 of the Mooney-Rivlin constants, 0 to 10. At 0.1 the
     /// pressure of a bubble rises all the way, as that of hot sheet does; 0 is the neo-Hookean material. Common practice, no
     /// source.
     /// </summary>
-    public double Stiffening { get; init; } = 0.1;
+    public double Stiffening { get; init; } = FormingSettings.Stiffening.Value;
 
     /// <summary>
     /// Coulomb friction coefficient between hot sheet and wood, 0 to 10; null, the usual case, for a sheet that sticks where it
@@ -50,14 +50,14 @@ public sealed record FormingSpec
     /// Deeper in a sharp inside corner the wall has no minimum thickness; it depends only on how fine the mesh is. A coarse mesh
     /// uses a larger ball, twice as large as its triangles, and reports its radius.
     /// </summary>
-    public double CornerBall { get; init; } = 2;
+    public double CornerBall { get; init; } = FormingSettings.CornerBall.Value;
 
     internal void Validate()
     {
-        SpecRange.Require(Modulus is >= 0.001 and <= 10, "stiffness of the hot sheet", Modulus, " MPa", "from 0.001 to 10 MPa");
-        SpecRange.Require(Stiffening is >= 0 and <= 10, "stiffening of the hot sheet", Stiffening, "", "from 0 to 10");
+        FormingSettings.Modulus.Require(Modulus);
+        FormingSettings.Stiffening.Require(Stiffening);
         if (Friction is { } friction)
-            SpecRange.Require(friction is >= 0 and <= 10, "friction between sheet and buck", friction, "", "from 0 to 10");
-        SpecRange.Require(CornerBall is >= 0.5 and <= 50, "ball for inside corners", CornerBall, " mm", "from 0.5 to 50 mm");
+            FormingSettings.Friction.Require(friction);
+        FormingSettings.CornerBall.Require(CornerBall);
     }
 }

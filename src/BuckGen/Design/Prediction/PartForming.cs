@@ -96,14 +96,14 @@ internal sealed class PartForming
         if (best.Thinnest(best.BallRadius) is not { } fine || quick.Thinnest(quick.BallRadius) is not { } seen) return null;
         var targetWall = minWall * seen.Thickness / fine.Thickness;
         var gauge = sheet.Gauge * targetWall / seen.Thickness;
-        for (var tries = 0; tries < MaxGaugeTries && gauge <= SheetSpec.MaxGauge; tries++)
+        for (var tries = 0; tries < MaxGaugeTries && gauge <= SheetSettings.Gauge.Max; tries++)
         {
             var next = Form(QuickTriangles, gauge, cancellation);
             if (!next.IsConverged || next.Thinnest(quick.BallRadius) is not { } there) return null;
             if (Math.Abs(there.Thickness / targetWall - 1) <= GaugeTolerance) break;
             gauge *= targetWall / there.Thickness;
         }
-        return gauge is >= SheetSpec.MinGauge and <= SheetSpec.MaxGauge ? Math.Ceiling(gauge * 100 - 1e-6) / 100 : null;
+        return gauge >= SheetSettings.Gauge.Min && gauge <= SheetSettings.Gauge.Max ? Math.Ceiling(gauge * 100 - 1e-6) / 100 : null;
     }
 }
 

@@ -43,7 +43,7 @@ public sealed record BuckSpec : StackSpec
     public FormingSpec? Prediction { get; init; }
 
     /// <summary>What the drawing shows: the buck itself, or the inside or the outside of the finished part.</summary>
-    public Drawn Drawn { get; init; } = Drawn.Buck;
+    public Drawn Drawn { get; init; } = BuckSettings.Drawn.Default;
 
     /// <summary>The trim jig; null for none.</summary>
     public JigSpec? Jig { get; init; }
@@ -63,7 +63,7 @@ public sealed record BuckSpec : StackSpec
     /// <inheritdoc/>
     public override void Validate()
     {
-        if (Shrinkage is { } shrinkage) SpecRange.Require(shrinkage is >= 0 and <= 10, "shrinkage", shrinkage, " %", "from 0 to 10 %");
+        BuckSettings.Shrinkage.Require(Shrinkage);
         Vents?.Validate(Base);
         Sheet?.Validate();
         Former.Validate();

@@ -7,19 +7,19 @@ namespace BuckGen.Design.Trimming;
 public sealed record FlangeSpec(Stock Stock)
 {
     /// <summary>Width of the finished flange, from the part's wall.</summary>
-    public double Width { get; init; } = 15;
+    public double Width { get; init; } = FlangeSettings.Width.Value;
 
     /// <summary>Outer diameter of the guide bushing, or diameter of the bearing.</summary>
-    public double Bushing { get; init; } = 16;
+    public double Bushing { get; init; } = FlangeSettings.Bushing.Value;
 
     /// <summary>Diameter of the bit.</summary>
-    public double Bit { get; init; } = 6;
+    public double Bit { get; init; } = FlangeSettings.Bit.Value;
 
     /// <summary>Wood of the nest beyond the trim line, for clamps and screws.</summary>
-    public double Land { get; init; } = 40;
+    public double Land { get; init; } = FlangeSettings.Land.Value;
 
     /// <summary>Diameter of the screw holes in the nest.</summary>
-    public double Screw { get; init; } = 4.5;
+    public double Screw { get; init; } = FlangeSettings.Screw.Value;
 
     /// <summary>
     /// How far the template stays inside the trim line: half the difference of bushing and bit. Source: a cutter maker's tips
@@ -30,10 +30,13 @@ public sealed record FlangeSpec(Stock Stock)
     internal void Validate()
     {
         Stock.Validate();
-        SpecRange.Require(Width is >= 2 and <= 200, "width of the flange", Width, " mm", "from 2 to 200 mm");
-        SpecRange.Require(Bit is >= 1 and <= 50, "diameter of the bit", Bit, " mm", "from 1 to 50 mm");
-        SpecRange.Require(Bushing >= Bit && Bushing <= 100, "diameter of the bushing", Bushing, " mm", FormattableString.Invariant($"from the bit's {Bit} to 100 mm"));
-        SpecRange.Require(Land is >= 10 and <= 300, "land of the nest", Land, " mm", "from 10 to 300 mm");
-        SpecRange.Require(Screw is >= 1 and <= 20, "diameter of the screw holes", Screw, " mm", "from 1 to 20 mm");
+        FlangeSettings.Width.Require(Width);
+        FlangeSettings.Bit.Require(Bit);
+        RequireBushing();
+        FlangeSettings.Land.Require(Land);
+        FlangeSettings.Screw.Require(Screw);
     }
+
+    /// <summary>Refuses a bushing that is too large, or smaller than the bit.</summary>
+    internal void RequireBushing() => (FlangeSettings.Bushing with { Min = Bit }).Require(Bushing);
 }

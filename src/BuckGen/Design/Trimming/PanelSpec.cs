@@ -28,10 +28,10 @@ public sealed record PanelSpec(Stock Stock)
     public double? Fit { get; init; }
 
     /// <summary>From the flange to the plane in which the opening must fit.</summary>
-    public double Plane { get; init; }
+    public double Plane { get; init; } = PanelSettings.Plane.Value;
 
     /// <summary>The outer edge.</summary>
-    public PanelEdge Edge { get; init; } = PanelEdge.Rectangle;
+    public PanelEdge Edge { get; init; } = PanelSettings.Edge.Default;
 
     /// <summary>
     /// The drawn outline, in the coordinates of the part's drawing; holes in it are cut too. Only for
@@ -40,27 +40,27 @@ public sealed record PanelSpec(Stock Stock)
     public Region? Outline { get; init; }
 
     /// <summary>From the opening to the outer edge; not for a drawn one.</summary>
-    public double Margin { get; init; } = 30;
+    public double Margin { get; init; } = PanelSettings.Margin.Value;
 
     /// <summary>Radius of a rectangle's corners.</summary>
-    public double CornerRadius { get; init; }
+    public double CornerRadius { get; init; } = PanelSettings.CornerRadius.Value;
 
     /// <summary>Diameter of the bit that cuts the opening; 0 for a laser, which makes any corner.</summary>
-    public double Bit { get; init; }
+    public double Bit { get; init; } = PanelSettings.Bit.Value;
 
     /// <summary>Width of the flange that holds the part behind the panel, from the part's wall.</summary>
-    public double Flange { get; init; } = 15;
+    public double Flange { get; init; } = PanelSettings.Flange.Value;
 
     internal void Validate()
     {
         Stock.Validate();
         if (Edge == PanelEdge.Drawn && Outline is not { IsEmpty: false }) throw new SpecException("The panel's edge is set to drawn, but no outline is given for it; name its drawing.");
         if (Edge != PanelEdge.Drawn && Outline is not null) throw new SpecException("The panel has a drawn outline, but its edge is not set to drawn; set the edge to drawn or leave the drawing out.");
-        if (Fit is { } fit) SpecRange.Require(fit is >= -2 and <= 10, "fit of the panel", fit, " mm", "from -2 to 10 mm");
-        SpecRange.Require(Plane is >= 0 and <= 500, "plane of the panel", Plane, " mm", "from 0 to 500 mm above the flange");
-        SpecRange.Require(Margin is >= 1 and <= 1000, "margin of the panel", Margin, " mm", "from 1 to 1000 mm");
-        SpecRange.Require(CornerRadius is >= 0 and <= 500, "corner radius of the panel", CornerRadius, " mm", "from 0 to 500 mm");
-        SpecRange.Require(Bit is >= 0 and <= 50, "bit for the panel", Bit, " mm", "from 0 to 50 mm");
-        SpecRange.Require(Flange is >= 0 and <= 200, "flange behind the panel", Flange, " mm", "from 0 to 200 mm");
+        PanelSettings.Fit.Require(Fit);
+        PanelSettings.Plane.Require(Plane);
+        PanelSettings.Margin.Require(Margin);
+        PanelSettings.CornerRadius.Require(CornerRadius);
+        PanelSettings.Bit.Require(Bit);
+        PanelSettings.Flange.Require(Flange);
     }
 }

@@ -14,15 +14,15 @@ public sealed record VentSpec
     public IVentPattern Pattern { get; init; } = VentPatterns.Walls;
 
     /// <summary>Farthest two vents lie apart along a wall. 25 mm along corner lines is common practice (no source).</summary>
-    public double Spacing { get; init; } = 25;
+    public double Spacing { get; init; } = VentSettings.Spacing.Value;
 
     /// <summary>
     /// Pitch of the grid, for <see cref="VentPatterns.Grid"/>. 50 to 75 mm on broad flats is common practice (no source).
     /// </summary>
-    public double GridPitch { get; init; } = 50;
+    public double GridPitch { get; init; } = VentSettings.GridPitch.Value;
 
     /// <summary>From the foot of the wall to the edge of the hole.</summary>
-    public double WallDistance { get; init; } = 0.5;
+    public double WallDistance { get; init; } = VentSettings.WallDistance.Value;
 
     /// <summary>
     /// Diameter of the hole at the surface; null to compute it: no wider than the formed sheet is thick on average.
@@ -30,16 +30,16 @@ public sealed record VentSpec
     public double? Diameter { get; init; }
 
     /// <summary>Diameter of the relief bores below the surface layer. 3 to 6 mm is common practice (no source).</summary>
-    public double BoreDiameter { get; init; } = 5;
+    public double BoreDiameter { get; init; } = VentSettings.Bore.Value;
 
     /// <summary>
     /// Thickness left above a relief bore that is drilled from below into the surface layer. 3 to 6 mm is common practice (no
     /// source).
     /// </summary>
-    public double FaceThickness { get; init; } = 3;
+    public double FaceThickness { get; init; } = VentSettings.FaceThickness.Value;
 
     /// <summary>Least wood between a bore and an edge, a dowel or another bore.</summary>
-    public double Land { get; init; } = 2;
+    public double Land { get; init; } = VentSettings.Land.Value;
 
     /// <summary>What draws the air out, and how fast it should go.</summary>
     public AirFlowSpec Air { get; init; } = new();
@@ -53,16 +53,18 @@ public sealed record VentSpec
     internal void Validate(BasePlate? plate)
     {
         if (plate is null) throw new SpecException("Vents need a base plate to open on; add a base.");
-        SpecRange.Require(Spacing is >= 5 and <= 500, "spacing of vents", Spacing, " mm", "from 5 to 500 mm");
-        SpecRange.Require(GridPitch is >= 5 and <= 500, "pitch of the vent grid", GridPitch, " mm", "from 5 to 500 mm");
-        SpecRange.Require(WallDistance is >= 0 and <= 20, "distance of vents from the wall", WallDistance, " mm", "from 0 to 20 mm");
-        if (Diameter is { } d) SpecRange.Require(d is >= 0.2 and <= 10, "diameter of vents", d, " mm", "from 0.2 to 10 mm");
-        SpecRange.Require(BoreDiameter is >= 1 and <= 30, "diameter of relief bores", BoreDiameter, " mm", "from 1 to 30 mm");
-        SpecRange.Require(FaceThickness is >= 0.5 and <= 50, "thickness left over a relief bore", FaceThickness, " mm", "from 0.5 to 50 mm");
-        foreach (var point in Points)
-            SpecRange.Require(point.IsFinite, "place of a vent", double.NaN, " mm", "two numbers");
-        foreach (var area in KeepOut)
-            SpecRange.Require(area.LowerLeft.IsFinite && new Vec2(area.MaxX, area.MaxY).IsFinite, "edge of an area without vents", double.NaN, " mm", "a number");
+        VentSettings.Spacing.Require(Spacing);
+        VentSettings.GridPitch.Require(GridPitch);
+        VentSettings.WallDistance.Require(WallDistance);
+        VentSettings.Diameter.Require(Diameter);
+        VentSettings.Bore.Require(BoreDiameter);
+        VentSettings.FaceThickness.Require(FaceThickness);
+        if (Points.Any(p => !p.IsFinite)) throw new SpecException("The place of a vent must be two numbers.");
+        if (KeepOut.Any(k => !k.LowerLeft.IsFinite || !new Vec2(k.MaxX, k.MaxY).IsFinite))
+            throw new SpecException("The corners of an area without vents must be numbers.");
+        VentSettings.Pump.Require(Air.PumpDisplacement);
+        VentSettings.Tank.Require(Air.ReservoirVolume);
+        VentSettings.Seconds.Require(Air.WantedTime);
         try
         {
             Air.Validate();
@@ -72,6 +74,6 @@ public sealed record VentSpec
             throw new SpecException(Bound.MessageOf(outOfRange));
         }
 
-        SpecRange.Require(Land is >= 0.5 and <= 50, "land round bores", Land, " mm", "from 0.5 to 50 mm");
+        VentSettings.Land.Require(Land);
     }
 }

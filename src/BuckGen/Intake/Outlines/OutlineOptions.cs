@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
+using BuckGen.Settings;
 
 namespace BuckGen.Intake.Outlines;
 
@@ -22,15 +23,12 @@ public sealed record OutlineOptions(
     public ImmutableArray<IOutlineFormat> Formats { get; init; } = [];
 
     /// <summary>Checks tolerances and limits against their ranges.</summary>
-    /// <exception cref="OutlineException">One is out of range.</exception>
-    internal void Validate(string name)
+    /// <exception cref="SpecException">One is out of range.</exception>
+    internal void Validate()
     {
-        if (Tolerance.Chord is not (>= 0.0005 and <= 1))
-            throw new OutlineException(FormattableString.Invariant($"{name}: the tolerance is {Tolerance.Chord} mm; it must be from 0.0005 to 1 mm"));
-        if (Tolerance.Join is not (>= 0 and <= 10))
-            throw new OutlineException(FormattableString.Invariant($"{name}: the joining distance is {Tolerance.Join} mm; it must be from 0 to 10 mm"));
-        if (MinLoopWidth is not (>= 0 and <= 10))
-            throw new OutlineException(FormattableString.Invariant($"{name}: the width of the smallest loop is {MinLoopWidth} mm; it must be from 0 to 10 mm"));
+        OutlineSettings.Chord.Require(Tolerance.Chord);
+        OutlineSettings.Join.Require(Tolerance.Join);
+        OutlineSettings.MinLoopWidth.Require(MinLoopWidth);
     }
 
     /// <summary>True when a layer is among those to take.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Findings;
 using BuckGen.Intake.Healing;
 using BuckGen.Intake.Outlines;
+using BuckGen.Settings;
 
 namespace BuckGen.Intake.Reading;
 
@@ -19,6 +20,8 @@ public static class OutlineReader
     /// <param name="options">How to read; <see cref="OutlineOptions.Default"/> when left out.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The file can't be used as an outline; the message says where and why.</exception>
+    /// <exception cref="SpecException">A number of the options is out of range.</exception>
+    /// <exception cref="SpecException">A number of the options is out of range.</exception>
     public static Outline Read(byte[] content, string name, OutlineOptions? options = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(content);
@@ -32,6 +35,8 @@ public static class OutlineReader
     /// <param name="options">How to read; <see cref="OutlineOptions.Default"/> when left out.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The file can't be used as an outline; the message says where and why.</exception>
+    /// <exception cref="SpecException">A number of the options is out of range.</exception>
+    /// <exception cref="SpecException">A number of the options is out of range.</exception>
     public static Outline Read(Stream content, string name, OutlineOptions? options = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(content);
@@ -51,7 +56,7 @@ public static class OutlineReader
 
     private static Outline ReadWhole(byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
     {
-        options.Validate(name);
+        options.Validate();
         cancellation.ThrowIfCancellationRequested();
         var drawing = OfLayers(Draw(content, name, options, cancellation), name, options);
         cancellation.ThrowIfCancellationRequested();

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
-using BuckGen.Design.Specs;
 using BuckGen.Findings;
+using BuckGen.Settings;
 
 namespace BuckGen.Output.Reports;
 
@@ -11,33 +11,33 @@ namespace BuckGen.Output.Reports;
 /// <param name="Silenced">Findings that are kept as notes.</param>
 public sealed record ChecksReport(ImmutableArray<LimitReport> Limits, ImmutableArray<Silence> Silenced)
 {
-    private const string Practice = "common practice, no source", MakersLimit = "the maker's own limit";
-
     internal static ChecksReport Create(BuckSpec spec)
     {
-        var (c, usual) = (spec.Checks, new CheckSpec());
+        var (c, isMale) = (spec.Checks, spec.Kind == BuckKind.Male);
+        var depth = isMale ? CheckSettings.MaxDepthMale : spec.Former.PlugGap is null ? CheckSettings.MaxDepthFemale : CheckSettings.MaxDepthPlugged;
         return new(
             [
-                ToLimit(spec.Kind == BuckKind.Male ? "min-draft-male" : "min-draft-female", spec.Limits.MinDraft, "degrees"),
-                ToLimit(spec.Kind == BuckKind.Male ? "max-depth-male" : spec.Former.PlugGap is null ? "max-depth-female" : "max-depth-plugged", spec.Limits.MaxDepthToWidth, "times the width"),
-                ToLimit("web-gap", c.WebGap, usual.WebGap, "times the depth", "guides of resin suppliers (from memory)"),
-                ToLimit("min-neck", c.MinNeck, usual.MinNeck, "mm", Practice),
-                ToLimit("max-draw", c.MaxDraw, usual.MaxDraw, "times the area", Practice),
-                ToLimit("max-thinning", c.MaxThinning, usual.MaxThinning, "times as thin", Practice),
-                ToLimit("min-mean-wall", c.MinMeanWall, usual.MinMeanWall, "mm", Practice),
-                ToLimit("min-corner", c.MinCorner, usual.MinCorner, "times the gauge", "design guidelines of a former"),
-                ToLimit("max-step", c.MaxStep, usual.MaxStep, "times the formed thickness", Practice),
-                ToLimit("grain-gauge", c.GrainGauge, usual.GrainGauge, "mm", Practice),
-                ToLimit("min-frame-gap", c.MinFrameGap, usual.MinFrameGap, "times the depth", Practice),
-                ToLimit("min-glue-land", c.MinGlueLand, usual.MinGlueLand, "mm", Practice),
-                ToLimit("min-panel-bridge", c.MinPanelBridge, usual.MinPanelBridge, "times the thickness", Practice),
+                ToLimit(isMale ? CheckSettings.MinDraftMale : CheckSettings.MinDraftFemale, spec.Limits.MinDraft),
+                ToLimit(depth, spec.Limits.MaxDepthToWidth),
+                ToLimit(CheckSettings.WebGap, c.WebGap),
+                ToLimit(CheckSettings.MinNeck, c.MinNeck),
+                ToLimit(CheckSettings.MaxDraw, c.MaxDraw),
+                ToLimit(CheckSettings.MaxThinning, c.MaxThinning),
+                ToLimit(CheckSettings.MinMeanWall, c.MinMeanWall),
+                ToLimit(CheckSettings.MinCorner, c.MinCorner),
+                ToLimit(CheckSettings.MaxStep, c.MaxStep),
+                ToLimit(CheckSettings.GrainGauge, c.GrainGauge),
+                ToLimit(CheckSettings.MinFrameGap, c.MinFrameGap),
+                ToLimit(CheckSettings.MinGlueLand, c.MinGlueLand),
+                ToLimit(CheckSettings.MinPanelBridge, c.MinPanelBridge),
             ],
             c.Silenced);
     }
 
-    private static LimitReport ToLimit(string word, double value, double usual, string unit, string source) => new(word, ReportNumber.Round(value), unit, value == usual ? source : MakersLimit);
+    private static LimitReport ToLimit(NumberSetting setting, double value) =>
+        ToLimit(setting, new Limit(value, value == setting.Value ? setting.Source : "the maker's own limit"));
 
-    private static LimitReport ToLimit(string word, Limit limit, string unit) => new(word, ReportNumber.Round(limit.Value), unit, limit.Source);
+    private static LimitReport ToLimit(NumberSetting setting, Limit limit) => new(setting.Key, ReportNumber.Round(limit.Value), setting.Unit, limit.Source);
 }
 
 /// <summary>One limit.</summary>

@@ -120,7 +120,7 @@ public class CatalogFileTests
     [InlineData("[[stock]]\nid = \"a\"", "line 1", "\"name\" is missing")]
     [InlineData("[[stock]]\nid = \"a\"\nlike = \"mdf-3\"\n[[stock]]\nid = \"A\"\nlike = \"mdf-3\"", "line 5", "\"A\" is given twice")]
     [InlineData("[[plastic]]\nid = \"a\"\nlike = \"abs\"\nsource = \"m\"\nforming-normal = [120, 150]", "line 5", "below \"forming-lower\", which is 127")]
-    [InlineData("[[plastic]]\nid = \"a\"\nlike = \"abs\"\nsource = \"m\"\ndraft-male-least = 8", "line 1", "\"draft-male\" is 4, below \"min-draft-male\"")]
+    [InlineData("[[plastic]]\nid = \"a\"\nlike = \"abs\"\nsource = \"m\"\nmin-draft-male = 8", "line 1", "\"draft-male\" is 4, below \"min-draft-male\"")]
     [InlineData("[sources]\na = 3", "line 2", "\"a\" must be text")]
     [InlineData("[[stock]\nid = 3", "line 1", "")]
     [InlineData("[[stock]]\nid = \"a", "line 2", "")]

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using BuckGen.Cutting.Boards;
+using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
+using BuckGen.Plugins;
+
+namespace BuckGen.Jobs;
+
+/// <summary>Reads the tables of a job file that make the stack: outline, buck, stock, base, dowels and cutting.</summary>
+internal static class BuckTables
+{
+    /// <summary>How the outline is read.</summary>
+    public static OutlineOptions Reading(JobTable outline, JobTable buck, Extensions extensions)
+    {
+        var tolerance = new Tolerance(buck.Number(OutlineSettings.Chord), outline.Number(OutlineSettings.Join), Tolerance.Default.Coincident);
+        return new(tolerance, outline.Text(OutlineSettings.Units), [.. outline.Texts(OutlineSettings.Layers)], outline.Number(OutlineSettings.MinLoopWidth))
+        {
+            Formats = extensions.OutlineFormats,
+        };
+    }
+
+    /// <summary>A table [[stock]].</summary>
+    public static Stock Stock(JobTable table, Catalog catalog)
+    {
+        var id = table.Text(StockSettings.Catalog);
+        var known = id is null ? null : catalog.FindStock(id);
+        if (id is not null && known is null) table.Fault(StockSettings.Catalog, $"the stock \"{id}\" is not in the catalog; see 'buckgen catalog'");
+        var thickness = id is null ? table.Required(StockSettings.Thickness) : table.Optional(StockSettings.Thickness);
+        var thick = thickness ?? known?.Thickness ?? StockSettings.Thickness.Example;
+        var board = table.Size(StockSettings.Board);
+        var name = table.Text(StockSettings.Name) ?? known?.Name ?? FormattableString.Invariant($"{thick:0.###} mm");
+        return new(name, thick, board?.Width ?? Design.Bucks.Stock.UsualWidth, board?.Height ?? Design.Bucks.Stock.UsualHeight)
+        {
+            SizeIsAssumed = board is null, Material = known, ThicknessIsAssumed = thickness is null,
+            Price = table.Optional(StockSettings.Price) ?? known?.Price, CutFeed = table.Optional(StockSettings.CutFeed) ?? known?.CutFeed,
+        };
+    }
+
+    /// <summary>The tables [buck], [base] and [dowels].</summary>
+    public static BuckSpec Buck(JobTable buck, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock, Tolerance tolerance) => new()
+    {
+        Kind = buck.Choice(StackSettings.Kind),
+        Depth = buck.Required(StackSettings.Depth),
+        Draft = buck.Number(StackSettings.Draft),
+        Drawn = buck.Choice(BuckSettings.Drawn),
+        OutlineAt = buck.Choice(StackSettings.OutlineAt),
+        Corners = new(buck.Choice(StackSettings.Corners), buck.Number(StackSettings.MitreLimit)),
+        Steps = buck.Choice(StackSettings.Steps),
+        Shrinkage = buck.Optional(BuckSettings.Shrinkage),
+        DepthTolerance = buck.Number(StackSettings.DepthTolerance),
+        BlockMargin = buck.Number(StackSettings.BlockMargin),
+        LetterHeight = buck.Number(StackSettings.LetterHeight),
+        Stock = stock,
+        Base = plate is null ? null : Base(plate, stock),
+        Dowels = new(dowels.Number(DowelSettings.Diameter), dowels.Number(DowelSettings.Fit), dowels.Number(DowelSettings.Wall)),
+        Tolerance = tolerance,
+    };
+
+    /// <summary>The table [cutting].</summary>
+    public static CuttingSpec Cutting(JobTable table) => new(
+        table.Choice(CuttingSettings.Machine), Kerf(table), table.Number(CuttingSettings.Spacing), table.Number(CuttingSettings.EdgeMargin))
+    {
+        Bed = table.Size(CuttingSettings.Bed),
+    };
+
+    private static BasePlate Base(JobTable table, ImmutableArray<Stock> stock) => new(
+        table.Board(BaseSettings.Stock, stock), table.Number(BaseSettings.Margin),
+        table.Has(BaseSettings.Under) ? table.Board(BaseSettings.Under, stock) : null);
+
+    /// <summary>The width of the cut, or the hole and the piece of a test square.</summary>
+    private static double Kerf(JobTable table)
+    {
+        var kerf = CuttingSettings.Kerf.Value;
+        if (!table.IsList(CuttingSettings.Kerf)) return table.Number(CuttingSettings.Kerf);
+        if (table.Pair(CuttingSettings.Kerf) is [var hole, var piece])
+            table.Check(CuttingSettings.Kerf, () =>
+            {
+                var measured = CuttingSpec.KerfOfTest(hole, piece);
+                CuttingSettings.Kerf.Require(measured);
+                kerf = measured;
+            });
+        return kerf;
+    }
+}
