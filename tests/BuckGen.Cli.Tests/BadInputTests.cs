@@ -70,8 +70,8 @@ public sealed class BadInputTests : Workshop
     [InlineData("--dxf is 'r14'", "--depth", "24", "--stock", "12", "--dxf", "r14")]
     [InlineData("--board is 'big'", "--depth", "24", "--stock", "12", "--board", "big")]
     [InlineData("kerf is -1 mm", "--depth", "24", "--stock", "12", "--kerf", "-1")]
-    [InlineData("0.1 mm thick", "--depth", "24", "--stock", "0.1mm")]
-    [InlineData("5 x 5 mm", "--depth", "24", "--stock", "12", "--board", "5x5mm")]
+    [InlineData("thickness of \"0.1 mm\" is 0.1 mm", "--depth", "24", "--stock", "0.1mm")]
+    [InlineData("width of a board of \"12 mm\" is 5 mm", "--depth", "24", "--stock", "12", "--board", "5x5mm")]
     [InlineData("tolerance is 5 mm", "--depth", "24", "--stock", "12", "--tolerance", "5mm")]
     [InlineData("furlong", "--depth", "24", "--stock", "12", "--units", "furlong")]
     [InlineData("limit is 400", "--depth", "500", "--stock", "1")]
@@ -120,14 +120,49 @@ public sealed class BadInputTests : Workshop
         var text = job.Contains("colour", StringComparison.Ordinal) ? "\n[buck]\ncolour = \"red\"\ndepth = 3\n[outline]\nfile = \"a.svg\"\n[[stock]]\nthickness = 3" : job;
         Write("job.toml", text);
 
-        Cli.Run("make", At("job.toml")).AssertRefused(says);
-        Cli.Run("check", At("job.toml")).AssertRefused(says);
+        Cli.Run("make", At("job.toml")).AssertMistakes(says);
+        Cli.Run("check", At("job.toml")).AssertMistakes(says);
         Assert.Equal(["job.toml"], Present());
     }
 
     [Fact]
+    public void Five_mistakes_of_a_job_are_five_lines()
+    {
+        Write("plate.svg", Plate);
+        var job = Write("job.toml", """
+            plugin-seconds = 0
+            [outline]
+            file = "plate.svg"
+            [buck]
+            depth = "2m"
+            kind = "neuter"
+            [[stock]]
+            thickness = "12mm"
+            board = ["600mm", "4mm"]
+            [vacuum]
+            seconds = 100
+            """);
+
+        foreach (var command in (string[])["make", "check", "form"])
+        {
+            var run = Cli.Run(command, job);
+
+            run.AssertMistakes();
+            Assert.Equal(
+                [
+                    "buckgen: job.toml, line 1: the time for a call of a plug-in is 0 s; it must be from 1 to 3600 s.",
+                    "buckgen: job.toml, line 5: the depth is 2000 mm; it must be above 0 and at most 1000 mm.",
+                    "buckgen: job.toml, line 6: \"kind\" is \"neuter\"; it must be male or female.",
+                    "buckgen: job.toml, line 9: the height of a board is 4 mm; it must be from 10 to 10000 mm.",
+                    "buckgen: job.toml, line 11: the time for the air to leave is 100 s; it must be from 0.01 to 60 s.",
+                ],
+                run.Error.TrimEnd('\n').Split('\n'));
+        }
+    }
+
+    [Fact]
     public void A_job_that_is_no_text_is_refused() =>
-        Cli.Run("make", Write("job.toml", [0x89, (byte)'P', (byte)'N', (byte)'G', 0, 1, 2, 3])).AssertRefused("job.toml");
+        Cli.Run("make", Write("job.toml", [0x89, (byte)'P', (byte)'N', (byte)'G', 0, 1, 2, 3])).AssertMistakes("job.toml");
 
     [Fact]
     public void A_job_with_settings_out_of_range_is_refused()

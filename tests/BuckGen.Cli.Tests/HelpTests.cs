@@ -40,6 +40,20 @@ public class HelpTests
         Assert.Equal(suggested, listed);
     }
 
+    /// <summary>The page of settings is made from their declarations.</summary>
+    [Fact]
+    public void Every_option_of_a_setting_is_offered_with_its_range()
+    {
+        var rows = File.ReadAllLines(Path.Combine(Repository.Root, "src/docs/guides/settings.md"))
+            .Select(l => l.Split('|', StringSplitOptions.TrimEntries)).Where(c => c.Length == 8 && c[5].StartsWith("`--", StringComparison.Ordinal)).ToArray();
+        // Each page as one line, since descriptions are wrapped.
+        var pages = Commands.Select(c => string.Join(' ', Cli.Run(c, "--help").Out.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries))).ToArray();
+
+        Assert.InRange(rows.Length, 40, 100);
+        Assert.All(rows, r => Assert.Contains(pages, p => p.Contains($" {r[5].Trim('`')} ", StringComparison.Ordinal)
+            && (r[4].Any(char.IsDigit) ? p.Contains(r[4], StringComparison.OrdinalIgnoreCase) : true)));
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void Every_command_explains_itself_by_an_example(string command)

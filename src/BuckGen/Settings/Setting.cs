@@ -16,6 +16,9 @@ internal abstract record Setting(string Key, string Meaning)
     /// <summary>True when the job template sets it; false when the template shows it as a comment.</summary>
     public bool IsSet { get; init; }
 
+    /// <summary>True when it must be given.</summary>
+    public bool IsNeeded { get; init; }
+
     /// <summary>Where the default comes from; empty when it needs no source.</summary>
     public string Source { get; init; } = "";
 

@@ -6,7 +6,7 @@ namespace BuckGen.Design.Bucks;
 internal static class BaseSettings
 {
     public static readonly TextSetting
-        Stock = new("stock", "\"MDF 12\"", "the board it is cut from"),
+        Stock = new("stock", "\"MDF 12\"", "the board it is cut from") { IsNeeded = true },
         Under = new("under", "\"MDF 12\"", "a second plate below it, with the relief bores of the vents");
 
     public static readonly NumberSetting

@@ -7,7 +7,7 @@ namespace BuckGen.Design.Bucks;
 internal static class StackSettings
 {
     public static readonly NumberSetting
-        Depth = new("depth", "depth", null, 0, 1000, "depth of the part") { AboveMin = true, Example = 36, IsSet = true, Option = "--depth" },
+        Depth = new("depth", "depth", null, 0, 1000, "depth of the part") { AboveMin = true, Example = 36, IsSet = true, IsNeeded = true, Option = "--depth" },
         Draft = new("draft", "draft", 5, -45, 45, "slope of the walls; 5 is a safe start for a male buck; below 0 the part locks")
         {
             Kind = QuantityKind.Angle, IsSet = true, Option = "--draft", Source = Setting.Practice,

@@ -10,7 +10,7 @@ internal static class StockSettings
         Catalog = new("catalog", "\"birch-ply-4\"", "a board of the catalog; what is given beside it comes first");
 
     public static readonly NumberSetting
-        Thickness = new("thickness", "thickness", null, 0.2, 100, "measured: \"12 mm\" boards rarely are") { Example = 12, IsSet = true },
+        Thickness = new("thickness", "thickness", null, 0.2, 100, "measured: \"12 mm\" boards rarely are") { Example = 12, IsSet = true, IsNeeded = true },
         Price = new("price", "price of a board", null, 0, 1e6, "of a whole board, in your currency, for the cost of the job ([rates])")
         {
             Kind = QuantityKind.Number, Example = 9.8,

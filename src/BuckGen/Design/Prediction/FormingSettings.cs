@@ -6,7 +6,7 @@ namespace BuckGen.Design.Prediction;
 internal static class FormingSettings
 {
     public static readonly ChoiceSetting<FormingDetail> Detail = new("detail", FormingDetail.Quick,
-        "quick: in about a second; fine: a net of many more triangles, and the error of the quick one") { Option = "--detail" };
+        "quick: in about a second; fine: a mesh of many more triangles, and the error of the quick one") { Option = "--detail" };
 
     public static readonly FlagSetting
         Predict = new("predict", true, "false: the wall is not predicted"),

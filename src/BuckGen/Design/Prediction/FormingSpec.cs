@@ -56,8 +56,7 @@ public sealed record FormingSpec
     {
         FormingSettings.Modulus.Require(Modulus);
         FormingSettings.Stiffening.Require(Stiffening);
-        if (Friction is { } friction)
-            FormingSettings.Friction.Require(friction);
+        FormingSettings.Friction.Require(Friction);
         FormingSettings.CornerBall.Require(CornerBall);
     }
 }

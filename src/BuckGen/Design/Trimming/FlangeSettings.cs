@@ -5,7 +5,7 @@ namespace BuckGen.Design.Trimming;
 /// <summary>The settings of the flange template and its nest.</summary>
 internal static class FlangeSettings
 {
-    public static readonly TextSetting Stock = new("stock", "\"MDF 12\"", "the board both are cut from");
+    public static readonly TextSetting Stock = new("stock", "\"MDF 12\"", "the board both are cut from") { IsNeeded = true };
 
     public static readonly NumberSetting
         Width = new("width", "width of the flange", 15, 2, 200, "width of the finished flange") { Option = "--flange" },

@@ -6,7 +6,7 @@ namespace BuckGen.Design.Trimming;
 internal static class PanelSettings
 {
     public static readonly TextSetting
-        Stock = new("stock", "\"MDF 12\"", "the board it is cut from"),
+        Stock = new("stock", "\"MDF 12\"", "the board it is cut from") { IsNeeded = true },
         Outline = new("outline", "\"panel.svg\"",
             "for drawn: a file beside this one, in the coordinates of the part's drawing; its holes are cut too"),
         OutlineLayers = new("outline-layers", "[\"PANEL\"]", "only these layers of a DXF");

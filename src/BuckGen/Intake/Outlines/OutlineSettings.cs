@@ -7,7 +7,7 @@ namespace BuckGen.Intake.Outlines;
 internal static class OutlineSettings
 {
     public static readonly TextSetting
-        File = new("file", "\"outline.svg\"", "the drawing, SVG or DXF, beside this file") { IsSet = true },
+        File = new("file", "\"outline.svg\"", "the drawing, SVG or DXF, beside this file") { IsSet = true, IsNeeded = true },
         Units = new("units", "\"mm\"", "only when the drawing is wrong or silent about its unit: mm, cm, m, in, ft") { Option = "--units" },
         Layers = new("layers", "[\"OUTLINE\"]", "only these layers of a DXF") { Option = "--layers" };
 

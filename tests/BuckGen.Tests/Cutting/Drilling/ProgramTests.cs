@@ -1,5 +1,6 @@
 using BuckGen.Cutting.Drilling;
 using BuckGen.Geometry;
+using BuckGen.Settings;
 using BuckGen.Tests.Cutting.Drilling.Rs274;
 using CsCheck;
 using Snapshooter.Xunit3;
@@ -54,19 +55,19 @@ public class ProgramTests
 
     public static TheoryData<DrillProgramSpec, string> Refused => new()
     {
-        { new(SafeHeight: 0), "The safe height is 0 mm; it must be above 0, up to 500 mm." },
-        { new(SafeHeight: double.NaN), "The safe height is NaN mm; it must be above 0, up to 500 mm." },
-        { new(RetractHeight: 12.5), "The retract height is 12.5 mm; it must be above 0, up to the safe height of 10 mm." },
-        { new(RetractHeight: -1), "The retract height is -1 mm; it must be above 0, up to the safe height of 10 mm." },
-        { new(Feed: -3), "The feed is -3 mm/min; it must be above 0, up to 20000 mm/min." },
+        { new(SafeHeight: 0), "The safe height is 0 mm; it must be from 0.001 to 500 mm." },
+        { new(SafeHeight: double.NaN), "The safe height is NaN mm; it must be from 0.001 to 500 mm." },
+        { new(RetractHeight: 12.5), "The retract height is 12.5 mm; it must not be above the safe height of 10 mm." },
+        { new(RetractHeight: -1), "The retract height is -1 mm; it must be from 0.001 to 500 mm." },
+        { new(Feed: -3), "The feed is -3 mm a minute; it must be from 0.001 to 20000 mm a minute." },
         { new(SpindleSpeed: 0), "The spindle speed is 0 turns a minute; it must be from 1 to 100000 turns a minute." },
-        { new(Peck: 0), "The peck is 0 mm; it must be from 0.1 to 1000 mm, or left out." },
+        { new(Peck: 0), "The peck is 0 mm; it must be from 0.1 to 1000 mm." },
     };
 
     [Theory]
     [MemberData(nameof(Refused))]
     public void Settings_out_of_range_are_refused(DrillProgramSpec spec, string message) =>
-        Assert.Equal(message, Assert.Throws<DrillException>(() => DrillProgram.Write(Run, spec)).Message);
+        Assert.Equal(message, Assert.Throws<SpecException>(() => DrillProgram.Write(Run, spec)).Message);
 
     private static Vec2 Rounded(Vec2 p) => new(Math.Round(p.X, 3), Math.Round(p.Y, 3));
 }

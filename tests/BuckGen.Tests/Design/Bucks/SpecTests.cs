@@ -32,9 +32,9 @@ public class SpecTests
         ("tolerance is 2 mm", PlainBuck.Spec with { Tolerance = new(2) }),
         ("base margin is -1 mm", PlainBuck.Spec with { Base = new(PlainBuck.Mdf12, -1) }),
         ("No stock is given", PlainBuck.Spec with { Stock = [] }),
-        ("\"thin\" is 0.1 mm thick; it must be from 0.2 to 100 mm", PlainBuck.Spec with { Stock = [new("thin", 0.1)] }),
-        ("A board of \"small\" is 5 x 400 mm", PlainBuck.Spec with { Stock = [new("small", 12, 5)] }),
-        ("\"none\" is NaN mm thick", PlainBuck.Spec with { Base = new(new("none", double.NaN)) }),
+        ("thickness of \"thin\" is 0.1 mm; it must be from 0.2 to 100 mm", PlainBuck.Spec with { Stock = [new("thin", 0.1)] }),
+        ("width of a board of \"small\" is 5 mm; it must be from 10 to 10000 mm", PlainBuck.Spec with { Stock = [new("small", 12, 5)] }),
+        ("thickness of \"none\" is NaN mm", PlainBuck.Spec with { Base = new(new("none", double.NaN)) }),
     ];
 
     public static TheoryData<string> Faults => [.. OutOfRange.Select(r => r.Says)];
