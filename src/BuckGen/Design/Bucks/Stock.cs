@@ -1,5 +1,4 @@
 using BuckGen.Intake.Catalogs;
-using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 

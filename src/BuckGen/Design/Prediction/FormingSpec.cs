@@ -1,5 +1,3 @@
-using BuckGen.Design.Bucks;
-
 namespace BuckGen.Design.Prediction;
 
 /// <summary>How fine the mesh of the simulation is.</summary>
