@@ -1,7 +1,6 @@
 using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Design.Specs;
 using BuckGen.Intake.Catalogs;

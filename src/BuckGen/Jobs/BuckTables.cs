@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;

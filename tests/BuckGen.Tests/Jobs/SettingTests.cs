@@ -1,4 +1,4 @@
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Venting;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Jobs;
 using BuckGen.Physics.Air;

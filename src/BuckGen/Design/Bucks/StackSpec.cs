@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Intake.Outlines;
 using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;

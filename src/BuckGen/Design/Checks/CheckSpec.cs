@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Settings;
 

@@ -1,5 +1,6 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Intake.Catalogs;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Checks;
 

@@ -1,5 +1,3 @@
-using BuckGen.Design.Bucks;
-
 namespace BuckGen.Design.Trimming;
 
 /// <summary>The jig by which the part is trimmed to a straight edge. Lengths in mm.</summary>

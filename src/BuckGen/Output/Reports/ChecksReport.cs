@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
+using BuckGen.Design.Specs;
 using BuckGen.Findings;
 using BuckGen.Settings;
 
