@@ -63,10 +63,15 @@ internal static class BuckDesigner
         var blank = Blank.Compute(shape, spec, spec.Sheet, spec.Former, plan.Depth, heights, offsetter, cancellation);
         next();
         var vents = spec.Vents is { } venting && blank is not null
-            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), venting, spec.Sheet?.Plastic, blank, offsetter, cancellation)
+            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), venting, spec.Sheet?.Plastic,
+                blank, offsetter, cancellation)
             : null;
         // Of a plenum nothing may be left; then there is no such layer, and a finding says why.
-        blanks = [.. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec.Plenum!, spec, vents, cancellation) : b).Where(b => !b.Wood.IsEmpty)];
+        blanks =
+        [
+            .. blanks.Select(b => b.Role == LayerRole.Plenum ? PlenumLayer.Shaped(b, spec.Plenum!, spec, vents, cancellation) : b)
+                .Where(b => !b.Wood.IsEmpty),
+        ];
         next();
         var holes = blanks.Select(b => b.Role == LayerRole.Plenum ? [] : dowels.Holes[Array.IndexOf(upper, b)]).ToArray();
         var layers = LayerMarks.Complete(
@@ -86,7 +91,8 @@ internal static class BuckDesigner
             .. spec.Plenum is { } plenum ? PlenumChecks.Run(plenum, spec.Base!, blanks) : [],
             .. LeftOffLabels.Find(layers.Concat(finishing.Jigs.SelectMany(j => j.Layers))),
             .. finishing.Findings,
-            .. DesignChecks.Run(new(spec, spec.Sheet, spec.Former, spec.Checks, shape, plan, blanks, blank), extensions.Checks, cancellation),
+            .. DesignChecks.Run(
+                new(spec, spec.Sheet, spec.Former, spec.Checks, shape, plan, blanks, blank), extensions.Checks, cancellation),
         ];
         var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot, cancellation) : shape.At(shape.Face, cancellation);
         if (spec.Prediction is not null) next();
@@ -131,7 +137,9 @@ internal static class BuckDesigner
         var direction = PartSizing.Direction(spec.Kind, spec.Drawn);
         if (direction == 0) return (shape, new(spec.Drawn, spec.ShrinkageAllowed, 0));
         // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
-        var wall = Blank.Compute(shape, spec, spec.Sheet, spec.Former, depth, heights, offsetter, cancellation) is { } blank ? direction * PartSizing.LevelWall(blank, spec.Draft) : 0;
+        var wall = Blank.Compute(shape, spec, spec.Sheet, spec.Former, depth, heights, offsetter, cancellation) is { } blank
+            ? direction * PartSizing.LevelWall(blank, spec.Draft)
+            : 0;
         var moved = NegligibleLoops.Remove(offsetter.Offset(enlarged, wall, spec.Corners, cancellation), spec.Tolerance.Chord);
         return moved.IsEmpty
             ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))

@@ -20,11 +20,15 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
         if (blank is null || shape.At(shape.Foot, cancellation).IsEmpty || shape.At(shape.Face, cancellation).IsEmpty) return None;
         var part = new PartShell(shape, spec.Kind, PartSizing.LevelWall(blank, spec.Draft), offsetter, cancellation);
         var (made, findings) = (new List<JigParts>(), new List<Finding>());
-        var trimming = new TrimmingSpec(spec, spec.Sheet!, spec.Checks) { Jig = spec.Jig, Flange = spec.Flange, Panel = spec.Panel };
+        var trimming = new TrimmingSpec(spec, spec.Sheet!, spec.Checks)
+        {
+            Jig = spec.Jig, Flange = spec.Flange, Panel = spec.Panel,
+        };
         foreach (var jig in jigs)
         {
             cancellation.ThrowIfCancellationRequested();
-            var (parts, failure) = ForeignCode.Call(jig, () => jig.Name, () => NamedApart(JigResult.Make(jig, part, trimming), made));
+            var (parts, failure) = ForeignCode.Call(
+                jig, () => jig.Name, () => NamedApart(JigResult.Make(jig, part, trimming), made));
             if (failure is not null) findings.Add(failure);
             else made.AddRange(parts);
         }

@@ -89,7 +89,8 @@ internal abstract class GuardedPart : IForeignPart, IWithSettings
 
     private sealed class Jig(IJig inner, Func<string, PluginGuard> guardOf) : Wrapper<IJig>(inner, inner.Name, guardOf), IJig
     {
-        public JigParts? Make(PartShell part, TrimmingSpec spec) => Guard.Call(() => JigResult.Make(Part, part, spec)).FirstOrDefault();
+        public JigParts? Make(PartShell part, TrimmingSpec spec) =>
+            Guard.Call(() => JigResult.Make(Part, part, spec)).FirstOrDefault();
     }
 
     private sealed class Check(IDesignCheck inner, Func<string, PluginGuard> guardOf) : Wrapper<IDesignCheck>(inner, inner.Name, guardOf), IDesignCheck

@@ -12,7 +12,8 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
 {
     /// <summary>Places dowels in every topmost island and carries them down through all the layers beneath it.</summary>
     public static DowelColumns Place(
-        IReadOnlyList<LayerBlank> layers, StackedSolid solid, StackSpec spec, string[][] letters, IOffsetter offsetter, CancellationToken cancellation)
+        IReadOnlyList<LayerBlank> layers, StackedSolid solid, StackSpec spec, string[][] letters, IOffsetter offsetter,
+        CancellationToken cancellation)
     {
         var holes = layers.Select(l => l.Wood.Islands.Select(_ => new List<DowelHole>()).ToArray()).ToArray();
         var findings = ImmutableArray.CreateBuilder<Finding>();

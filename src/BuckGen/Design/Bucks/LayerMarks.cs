@@ -12,7 +12,8 @@ internal static class LayerMarks
     private const double SameLine = 0.02;
 
     public static ImmutableArray<Layer> Complete(
-        IReadOnlyList<LayerBlank> blanks, string[][] letters, IReadOnlyList<DowelHole>[] dowels, IReadOnlyList<VentHole>[] vents, StackedSolid solid, StackSpec spec, CancellationToken cancellation)
+        IReadOnlyList<LayerBlank> blanks, string[][] letters, IReadOnlyList<DowelHole>[] dowels, IReadOnlyList<VentHole>[] vents,
+        StackedSolid solid, StackSpec spec, CancellationToken cancellation)
     {
         var layers = ImmutableArray.CreateBuilder<Layer>(blanks.Count);
         for (var n = 0; n < blanks.Count; n++)

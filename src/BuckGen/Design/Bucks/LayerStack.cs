@@ -9,7 +9,8 @@ internal static class LayerStack
     /// <param name="plenum">The stock of the plenum; null for none.</param>
     /// <param name="plan">The boards chosen.</param>
     /// <param name="cancellation">Stops the work.</param>
-    public static List<LayerBlank> Build(StackedSolid solid, StackSpec spec, Stock? plenum, StackPlan plan, CancellationToken cancellation)
+    public static List<LayerBlank> Build(
+        StackedSolid solid, StackSpec spec, Stock? plenum, StackPlan plan, CancellationToken cancellation)
     {
         var layers = new List<LayerBlank>();
         var bottom = 0.0;

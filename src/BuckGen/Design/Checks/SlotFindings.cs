@@ -23,7 +23,8 @@ internal static class SlotFindings
     /// <param name="shape">The drafted outline.</param>
     /// <param name="changes">What is already reported.</param>
     /// <param name="spec">Kind and draft.</param>
-    public static IEnumerable<Finding> Find(Region outline, DraftedShape shape, IReadOnlyList<RegionChange> changes, StackSpec spec)
+    public static IEnumerable<Finding> Find(
+        Region outline, DraftedShape shape, IReadOnlyList<RegionChange> changes, StackSpec spec)
     {
         var end = shape.ReferenceHeight == shape.Foot ? shape.Face : shape.Foot;
         var farthest = shape.OffsetAt(end);

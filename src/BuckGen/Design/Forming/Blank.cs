@@ -31,8 +31,8 @@ public sealed record Blank(
     /// The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.
     /// </summary>
     internal static Blank? Compute(
-        DraftedShape shape, StackSpec spec, SheetSpec? sheet, FormerSpec former, double depth, IReadOnlyList<double> heights, IOffsetter offsetter,
-        CancellationToken cancellation)
+        DraftedShape shape, StackSpec spec, SheetSpec? sheet, FormerSpec former, double depth, IReadOnlyList<double> heights,
+        IOffsetter offsetter, CancellationToken cancellation)
     {
         var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face, cancellation);
         if (sheet is null || plane.IsEmpty) return null;
@@ -49,7 +49,9 @@ public sealed record Blank(
         return new(
             width, height, opening, gap, surface, DrawRatios.Compute(surface, shape, spec.Kind, spec.Draft, depth, across),
             sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.MinWall * surface.ArealRatio,
-            former.PlugGap is { } plugGap && spec.Kind == BuckKind.Female ? PlugWallOf(shape, plugGap, sheet.Gauge, surface, offsetter) : null,
+            former.PlugGap is { } plugGap && spec.Kind == BuckKind.Female
+                ? PlugWallOf(shape, plugGap, sheet.Gauge, surface, offsetter)
+                : null,
             [.. sheet.Sizes.Select(s => BlankYield.Compute(s, width, height))]);
     }
 

@@ -27,7 +27,8 @@ public sealed record SheetSpec
 
     /// <summary>The range in which the plastic shrinks, per cent; null when the plastic is not known.</summary>
     /// <param name="kind">In a cavity it may shrink otherwise than over a male buck.</param>
-    internal FigureRange? ShrinkageFor(BuckKind kind) => (kind == BuckKind.Female ? Plastic?.ShrinkageFemale : null) ?? Plastic?.Shrinkage;
+    internal FigureRange? ShrinkageFor(BuckKind kind) =>
+        (kind == BuckKind.Female ? Plastic?.ShrinkageFemale : null) ?? Plastic?.Shrinkage;
 
     internal void Validate()
     {

@@ -29,7 +29,8 @@ internal static class FormedPartFindings
         new("wall-not-predicted", Severity.Note, $"The wall of the part is not predicted, because {reason}.",
             remedy) { Source = Source };
 
-    public static IEnumerable<Finding> Find(FormedPart part, BuckKind kind, SheetSpec sheet, FormerSpec former, double maxThinning)
+    public static IEnumerable<Finding> Find(
+        FormedPart part, BuckKind kind, SheetSpec sheet, FormerSpec former, double maxThinning)
     {
         if (!part.IsConverged)
         {

@@ -11,7 +11,8 @@ internal static class BuiltInJigs
     {
         public string Name => "ring";
 
-        public JigParts? Make(PartShell part, TrimmingSpec spec) => spec.Jig is { } jig ? TrimJig.Create(part, jig, spec.Stack) : null;
+        public JigParts? Make(PartShell part, TrimmingSpec spec) =>
+            spec.Jig is { } jig ? TrimJig.Create(part, jig, spec.Stack) : null;
     }
 
     private sealed class Flange : IJig
@@ -19,13 +20,16 @@ internal static class BuiltInJigs
         public string Name => "flange";
 
         public JigParts? Make(PartShell part, TrimmingSpec spec) =>
-            spec.Flange is { } flange ? FlangeTemplate.Create(part, flange, spec.Jig?.Clearance ?? new JigSpec().Clearance, spec.Stack.LetterHeight) : null;
+            spec.Flange is { } flange
+                ? FlangeTemplate.Create(part, flange, spec.Jig?.Clearance ?? new JigSpec().Clearance, spec.Stack.LetterHeight)
+                : null;
     }
 
     private sealed class Panel : IJig
     {
         public string Name => "panel";
 
-        public JigParts? Make(PartShell part, TrimmingSpec spec) => spec.Panel is { } panel ? FacePanel.Create(part, panel, spec) : null;
+        public JigParts? Make(PartShell part, TrimmingSpec spec) =>
+            spec.Panel is { } panel ? FacePanel.Create(part, panel, spec) : null;
     }
 }

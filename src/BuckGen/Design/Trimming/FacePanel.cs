@@ -49,7 +49,9 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
         var inlays = Region.FromLoops(opening.Loops.Where(l => !outside.Contains(l))).Islands;
         return new(opening, fit,
             PlainLayers.Create(1, LayerRole.Panel, "PANEL", panel.Stock, 0, wood, [], spec.Stack.LetterHeight),
-            inlays.IsEmpty ? null : PlainLayers.Create(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.Stack.LetterHeight),
+            inlays.IsEmpty
+                ? null
+                : PlainLayers.Create(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.Stack.LetterHeight),
             [.. over is { } place ? [PanelEdgeCheck.Finding(place)] : Array.Empty<Finding>(), .. PanelFindings.Find(shell, panel, opening, wood, inlays, fit, wanted, spec.Checks)]);
     }
 

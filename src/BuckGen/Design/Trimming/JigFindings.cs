@@ -7,7 +7,8 @@ namespace BuckGen.Design.Trimming;
 /// <summary>What a maker should know about a trim jig.</summary>
 internal static class JigFindings
 {
-    public static IEnumerable<Finding> Find(JigSpec jig, StackPlan plan, StackSpec spec, bool relieved, ImmutableArray<Layer> core)
+    public static IEnumerable<Finding> Find(
+        JigSpec jig, StackPlan plan, StackSpec spec, bool relieved, ImmutableArray<Layer> core)
     {
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
             yield return new("jig-height-missed", Severity.Warning,

@@ -23,7 +23,8 @@ internal static class JigResult
         if (!ForeignCode.IsForeign(jig)) return [parts];
         var layers = ForeignResult.List(parts.Layers, MaxLayers, "layer", NameFault).Select(Copied).ToImmutableArray();
         if (layers.Sum(l => Loops(l).Sum(loop => (long)loop.Segments.Length)) > MaxSegments) throw new ForeignResultException($"it has more than {MaxSegments} lines and arcs");
-        if (layers.FirstOrDefault(l => Crosses(l, spec.Stack.Tolerance)) is { } crossed) throw new ForeignResultException($"the edges of layer {crossed.Name} {crossed.Number} cross, or run the wrong way round");
+        if (layers.FirstOrDefault(l => Crosses(l, spec.Stack.Tolerance)) is { } crossed)
+            throw new ForeignResultException($"the edges of layer {crossed.Name} {crossed.Number} cross, or run the wrong way round");
         return [new(layers, FindingResult.Validate(parts.Findings))];
     }
 

@@ -50,7 +50,8 @@ internal static class PlenumLayer
     /// <param name="vents">The vents; null for none.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">There would be too many feet.</exception>
-    public static LayerBlank Shaped(LayerBlank blank, PlenumSpec spec, StackSpec stack, VentDesign? vents, CancellationToken cancellation)
+    public static LayerBlank Shaped(
+        LayerBlank blank, PlenumSpec spec, StackSpec stack, VentDesign? vents, CancellationToken cancellation)
     {
         var bores = vents is null ? [] : vents.Vents.Select(v => v.Centre).ToImmutableArray();
         var port = spec.Port ?? blank.Wood.Bounds.Centre;
@@ -58,7 +59,9 @@ internal static class PlenumLayer
         {
             Wood = spec.Kind == PlenumKind.Channels
                 ? PlenumChannels.Cut(blank.Wood, bores, port, spec.Width, spec.PortDiameter, stack.Tolerance.Chord / 8, cancellation)
-                : PlenumFeet.Set(blank.Wood.Bounds, bores, spec.Width, vents?.Spec.BoreDiameter ?? 0, FeetPitch(spec, stack.Base!) ?? 1.5 * spec.Width, cancellation),
+                : PlenumFeet.Set(
+                    blank.Wood.Bounds, bores, spec.Width, vents?.Spec.BoreDiameter ?? 0,
+                    FeetPitch(spec, stack.Base!) ?? 1.5 * spec.Width, cancellation),
         };
     }
 }
