@@ -54,6 +54,7 @@ internal static class Passing
         for (var step = 0; step <= segments.Length; step++, steps++)
         {
             var segment = segments[(forward ? index + step : index - step + 2 * segments.Length) % segments.Length];
+            if (StaysWithin(segment, forward ? segment.Start : segment.End, point, radius)) continue;
             if (!forward) segment = segment.Reversed();
             var start = step > 0 ? 0 : forward ? from : 1 - from;
             if (ExitOf(segment, start, point, radius) is { } exit) return exit;
@@ -61,6 +62,10 @@ internal static class Passing
 
         return null;
     }
+
+    /// <summary>True when no point of a piece can lie outside the circle: an arc of half a turn at most is no longer than this.</summary>
+    private static bool StaysWithin(in Segment segment, Vec2 end, Vec2 point, double radius) =>
+        Math.Abs(segment.Bulge) <= 1 && end.DistanceTo(point) + Math.PI / 2 * segment.Chord.Length < radius;
 
     private static Vec2? ExitOf(in Segment segment, double start, Vec2 point, double radius)
     {
