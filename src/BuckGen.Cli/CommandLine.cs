@@ -31,7 +31,8 @@ internal static class CommandLine
 
         try
         {
-            if (!terminal.PluginRun.IsWatched && IsolatedRun.IsWanted(parsed)) return IsolatedRun.Run(args, terminal, cancellation);
+            if (!terminal.PluginRun.IsWatched && IsolatedRun.IsWanted(parsed))
+                return IsolatedRun.Run(args, terminal, cancellation);
             return parsed.Invoke(new() { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false });
         }
         catch (OperationCanceledException)
@@ -44,7 +45,8 @@ internal static class CommandLine
             foreach (var fault in wrong.Faults) terminal.WriteMessage($"buckgen: {fault.Message}");
             return ExitStatus.BadInput;
         }
-        catch (Exception failure) when (failure is OutlineException or SpecException or JobFileException or CatalogException or CutFileException
+        catch (Exception failure)
+            when (failure is OutlineException or SpecException or JobFileException or CatalogException or CutFileException
                                             or UsageException or DrillException or IOException or UnauthorizedAccessException)
         {
             terminal.WriteMessage($"buckgen: {failure.Message}");
@@ -52,7 +54,9 @@ internal static class CommandLine
         }
         catch (Exception fault)
         {
-            terminal.WriteMessage($"buckgen: a fault of the program itself ({fault.GetType().Name}: {fault.Message}); please report it with the command and the drawing.");
+            terminal.WriteMessage(
+                $"buckgen: a fault of the program itself ({fault.GetType().Name}: {fault.Message}); please report it with "
+                + "the command and the drawing.");
             return ExitStatus.Fault;
         }
     }

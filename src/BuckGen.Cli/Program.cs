@@ -10,7 +10,9 @@ Console.SetOut(GuardedWriter.ForOutput(Console.Out));
 Console.SetError(GuardedWriter.ForErrors(Console.Error));
 var terminal = new Terminal(Console.Out, Console.Error, Console.IsOutputRedirected, Console.IsErrorRedirected)
 {
-    PluginFolder = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "buckgen", "plugins"),
+    PluginFolder = Path.Combine(
+        Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify),
+        "buckgen", "plugins"),
 };
 // What a plug-in prints is not a result of the program.
 Console.SetOut(Console.Error);

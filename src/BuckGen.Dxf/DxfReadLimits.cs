@@ -12,7 +12,9 @@ public sealed record DxfReadLimits
     /// <summary>Maximum number of entities, those in blocks included. Default one million.</summary>
     public int MaxEntities { get; init; } = 1_000_000;
 
-    /// <summary>Maximum number of polyline corners, spline control points and knots and fit points together. Default four million.</summary>
+    /// <summary>
+    /// Maximum number of polyline corners, spline control points and knots and fit points together. Default four million.
+    /// </summary>
     public int MaxVertices { get; init; } = 4_000_000;
 
     /// <summary>Maximum coordinate or length, either sign, in drawing units. Default 1e9: a thousand kilometres in mm.</summary>

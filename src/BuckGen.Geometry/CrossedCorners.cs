@@ -36,7 +36,8 @@ internal static class CrossedCorners
     /// <summary>
     /// The pieces without the short stretch on which the loop comes back to one of them; null when it does not.
     /// </summary>
-    private static ImmutableArray<Segment>? CutAfter(ImmutableArray<Segment> pieces, int first, double maxLength, double coincident)
+    private static ImmutableArray<Segment>? CutAfter(ImmutableArray<Segment> pieces, int first, double maxLength,
+        double coincident)
     {
         Span<Vec2> points = stackalloc Vec2[2];
         var (before, between) = (pieces[first], 0.0);
@@ -47,7 +48,8 @@ internal static class CrossedCorners
             for (var k = 0; k < count; k++)
             {
                 var stretch = points[k].DistanceTo(before.End) + between + points[k].DistanceTo(after.Start);
-                if (stretch <= maxLength && stretch > 2 * coincident && Cut(pieces, first, step, points[k], coincident) is { } cut) return cut;
+                if (stretch <= maxLength && stretch > 2 * coincident
+                    && Cut(pieces, first, step, points[k], coincident) is { } cut) return cut;
             }
 
             between += after.Length;
@@ -56,7 +58,8 @@ internal static class CrossedCorners
         return null;
     }
 
-    private static ImmutableArray<Segment>? Cut(ImmutableArray<Segment> pieces, int first, int step, Vec2 place, double coincident)
+    private static ImmutableArray<Segment>? Cut(ImmutableArray<Segment> pieces, int first, int step, Vec2 place,
+        double coincident)
     {
         var (before, after) = (pieces[first], pieces[(first + step) % pieces.Length]);
         var kept = before.Part(0, before.NearestParameter(place)) with { End = place };

@@ -73,7 +73,8 @@ internal sealed class EdgeRanges
     /// <summary>Square of the distance to a box, less what rounding may have taken from it; 0 inside.</summary>
     private static double SquareTo(Bounds box, Vec2 p)
     {
-        var (x, y) = (Math.Max(0, Math.Max(box.MinX - p.X, p.X - box.MaxX)), Math.Max(0, Math.Max(box.MinY - p.Y, p.Y - box.MaxY)));
+        var (x, y) = (Math.Max(0, Math.Max(box.MinX - p.X, p.X - box.MaxX)),
+            Math.Max(0, Math.Max(box.MinY - p.Y, p.Y - box.MaxY)));
         return (x * x + y * y) * (1 - 1e-9) - 1e-12;
     }
 }

@@ -39,7 +39,8 @@ public sealed class Loop
     internal static Loop FromCorners(IReadOnlyList<(Vec2 Point, double Bulge)> corners)
     {
         ArgumentNullException.ThrowIfNull(corners);
-        if (corners.Count < 2) throw new ArgumentException($"A loop needs at least 2 corners, got {corners.Count}.", nameof(corners));
+        if (corners.Count < 2)
+            throw new ArgumentException($"A loop needs at least 2 corners, got {corners.Count}.", nameof(corners));
         var segments = ImmutableArray.CreateBuilder<Segment>(corners.Count);
         for (var i = 0; i < corners.Count; i++)
         {

@@ -19,7 +19,8 @@ internal sealed class LoopInterior(Loop loop)
         // The tree is built for the first point: most loops never need it.
         tree ??= Build();
         var winding = 0;
-        foreach (var i in tree.Query(new Envelope(p.X, loop.Bounds.MaxX, p.Y, p.Y))) winding += Loop.WindingOf(loop.Segments[i], p);
+        foreach (var i in tree.Query(new Envelope(p.X, loop.Bounds.MaxX, p.Y, p.Y)))
+            winding += Loop.WindingOf(loop.Segments[i], p);
         return winding;
     }
 

@@ -29,7 +29,8 @@ internal static class Nesting
             if (parents[i] >= 0) depths[i] = depths[parents[i]] + 1;
         }
 
-        var holes = Enumerable.Range(0, sorted.Length).Where(i => depths[i] % 2 != 0).ToLookup(i => parents[i], i => Directed(sorted[i], false));
+        var holes = Enumerable.Range(0, sorted.Length).Where(i => depths[i] % 2 != 0)
+            .ToLookup(i => parents[i], i => Directed(sorted[i], false));
         return new([.. Enumerable.Range(0, sorted.Length).Where(i => depths[i] % 2 == 0)
             .Select(i => new Island(Directed(sorted[i], true), [.. holes[i]]))]);
     }
@@ -66,7 +67,8 @@ internal static class Nesting
     private static IEnumerable<Vec2> Probes(Loop loop)
     {
         var segments = loop.Segments;
-        foreach (var third in new[] { 0, segments.Length / 3, 2 * segments.Length / 3 }) yield return segments[third].PointAt(0.5);
+        foreach (var third in new[] { 0, segments.Length / 3, 2 * segments.Length / 3 })
+            yield return segments[third].PointAt(0.5);
         foreach (var segment in segments)
         {
             yield return segment.Start;

@@ -77,7 +77,8 @@ internal sealed class PlanDistance
     private static IEnumerable<PlanEdge> EdgesOf(Loop loop)
     {
         var pieces = loop.Segments;
-        return pieces.Select((piece, i) => new PlanEdge(piece, pieces[(i + pieces.Length - 1) % pieces.Length], pieces[(i + 1) % pieces.Length]));
+        return pieces.Select((piece, i) =>
+            new PlanEdge(piece, pieces[(i + pieces.Length - 1) % pieces.Length], pieces[(i + 1) % pieces.Length]));
     }
 
     /// <summary>A square with the pieces that can be nearest in it, or its quarters.</summary>

@@ -25,7 +25,8 @@ internal readonly struct PlanEdge
     }
 
     /// <summary>Square of the distance from a point, mm².</summary>
-    public double SquareTo(Vec2 p) => IsBeside(p, out var along) ? SquareBeside(p) : along <= 0 ? (p - start).LengthSquared : (p - end).LengthSquared;
+    public double SquareTo(Vec2 p) =>
+        IsBeside(p, out var along) ? SquareBeside(p) : along <= 0 ? (p - start).LengthSquared : (p - end).LengthSquared;
 
     /// <summary>Distance from a point where this is the nearest piece, mm; negative inside the region.</summary>
     public double SignedTo(Vec2 p)

@@ -15,7 +15,8 @@ internal sealed class RegionInterior
     /// <param name="region">The region.</param>
     public RegionInterior(Region region)
     {
-        islands = [.. region.Islands.Select(i => (new LoopInterior(i.Outer), i.Holes.Select(h => new LoopInterior(h)).ToArray()))];
+        islands = [.. region.Islands
+            .Select(i => (new LoopInterior(i.Outer), i.Holes.Select(h => new LoopInterior(h)).ToArray()))];
         if (islands.Length <= Few) return;
         tree = new();
         for (var i = 0; i < islands.Length; i++)

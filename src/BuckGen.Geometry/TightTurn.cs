@@ -19,7 +19,8 @@ internal readonly record struct TightTurn(Vec2 Place, double Radius, bool Left)
         {
             var (s, next) = (segments[i], segments[(i + 1) % segments.Length]);
             // An arc that has the radius within rounding is round enough.
-            if (s.IsArc && s.Radius < minRadius * (1 - 1e-9) && Math.Abs(s.Sweep) > Smooth) yield return new(s.PointAt(0.5), s.Radius, s.Bulge > 0);
+            if (s.IsArc && s.Radius < minRadius * (1 - 1e-9) && Math.Abs(s.Sweep) > Smooth)
+                yield return new(s.PointAt(0.5), s.Radius, s.Bulge > 0);
             var turn = s.DirectionAt(1).AngleTo(next.DirectionAt(0));
             if (Math.Abs(turn) > Smooth) yield return new(s.End, 0, turn > 0);
         }

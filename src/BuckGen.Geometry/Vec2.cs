@@ -48,7 +48,8 @@ public readonly record struct Vec2(double X, double Y)
     public Vec2 MidpointTo(Vec2 other) => new((X + other.X) / 2, (Y + other.Y) / 2);
 
     /// <summary>Both coordinates with three decimals, for messages: "(12.500, 3.000)".</summary>
-    public override string ToString() => FormattableString.Invariant($"({Math.Round(X, 3) + 0.0:F3}, {Math.Round(Y, 3) + 0.0:F3})");
+    public override string ToString() =>
+        FormattableString.Invariant($"({Math.Round(X, 3) + 0.0:F3}, {Math.Round(Y, 3) + 0.0:F3})");
 
     /// <summary>Sum.</summary>
     public static Vec2 operator +(Vec2 a, Vec2 b) => new(a.X + b.X, a.Y + b.Y);

@@ -5,7 +5,9 @@ using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Benchmarks;
 
-/// <summary>An outline of many short lines, as a traced drawing gives: a round shape with gentle bumps, about 300 mm across.</summary>
+/// <summary>
+/// An outline of many short lines, as a traced drawing gives: a round shape with gentle bumps, about 300 mm across.
+/// </summary>
 internal static class BumpyOutline
 {
     public static Vec2[] Points(int count) => [.. Enumerable.Range(0, count).Select(i =>
@@ -21,7 +23,8 @@ internal static class BumpyOutline
     /// <summary>The outline as the SVG file that a drawing program would save.</summary>
     public static byte[] Svg(int count)
     {
-        var text = new StringBuilder("""<svg xmlns="http://www.w3.org/2000/svg" width="320mm" height="320mm" viewBox="0 0 320 320"><path d="M""");
+        var text = new StringBuilder(
+            """<svg xmlns="http://www.w3.org/2000/svg" width="320mm" height="320mm" viewBox="0 0 320 320"><path d="M""");
         foreach (var p in Points(count)) text.Append(CultureInfo.InvariantCulture, $"{p.X:F4} {p.Y:F4} ");
         return Encoding.UTF8.GetBytes(text.Append("""Z"/></svg>""").ToString());
     }
@@ -44,7 +47,8 @@ internal static class BumpyOutline
     }
 
     /// <summary>Many small discs side by side.</summary>
-    public static byte[] Discs(int count) => Dxf(Enumerable.Range(0, count).Select(i => string.Create(CultureInfo.InvariantCulture,
+    public static byte[] Discs(int count) =>
+        Dxf(Enumerable.Range(0, count).Select(i => string.Create(CultureInfo.InvariantCulture,
         $"0\nCIRCLE\n8\n0\n10\n{i % 100 * 3}\n20\n{i / 100 * 3}\n40\n1\n")));
 
     private static byte[] Dxf(IEnumerable<string> entities) => Encoding.ASCII.GetBytes(

@@ -7,7 +7,8 @@ namespace BuckGen.Benchmarks;
 
 /// <summary>
 /// Reading and healing one outline, as shuffled loose lines in a DXF and as a path in an SVG. The peer is NetTopologySuite's
-/// polygonizer on the same shuffled lines: it joins them to a polygon, and neither reads, fits, nor looks for duplicates and crossings.
+/// polygonizer on the same shuffled lines: it joins them to a polygon, and neither reads, fits, nor looks for duplicates and
+/// crossings.
 /// </summary>
 [MemoryDiagnoser]
 public class IntakeBenchmarks

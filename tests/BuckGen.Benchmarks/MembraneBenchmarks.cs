@@ -5,7 +5,8 @@ using BuckGen.Physics.Membranes;
 namespace BuckGen.Benchmarks;
 
 /// <summary>
-/// A sheet formed into a box and over a block with draft, at three sizes of mesh. The exponent by which the time grows follows from the rows: steps
+/// A sheet formed into a box and over a block with draft, at three sizes of mesh. The exponent by which the time grows follows
+/// from the rows: steps
 /// go with the root of the number of triangles, so it is about 1.5.
 /// </summary>
 public class MembraneBenchmarks
@@ -17,7 +18,8 @@ public class MembraneBenchmarks
 
     [GlobalSetup]
     public void Prepare() => sheet = ClampedSheet.FromMesh(
-        FrameMesh.CrissCross(new(-150, -100, 150, 100), Math.Sqrt(300 * 200 * 4.0 / Triangles)), HyperelasticMaterial.NeoHookean(0.2), 1.5);
+        FrameMesh.CrissCross(new(-150, -100, 150, 100), Math.Sqrt(300 * 200 * 4.0 / Triangles)),
+        HyperelasticMaterial.NeoHookean(0.2), 1.5);
 
     [Benchmark(Baseline = true)]
     public int Male() => Steps(new Block(), 25);
@@ -28,7 +30,8 @@ public class MembraneBenchmarks
     private int Steps(ITool tool, double rise)
     {
         var formed = MembraneForming.Form(sheet, tool, new(90_000) { Rise = rise });
-        return formed.Outcome == FormingOutcome.Converged ? formed.Steps : throw new InvalidOperationException(formed.FailureMessage);
+        return formed.Outcome == FormingOutcome.Converged ? formed.Steps
+            : throw new InvalidOperationException(formed.FailureMessage);
     }
 
     /// <summary>A block of 200 × 100 × 25 mm with 3 degrees of draft.</summary>

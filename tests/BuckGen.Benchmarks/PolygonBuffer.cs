@@ -5,7 +5,9 @@ using NetTopologySuite.Operation.Buffer;
 
 namespace BuckGen.Benchmarks;
 
-/// <summary>The peer: NetTopologySuite's own buffer of the same outline, one for each of ten layers and for nothing else.</summary>
+/// <summary>
+/// The peer: NetTopologySuite's own buffer of the same outline, one for each of ten layers and for nothing else.
+/// </summary>
 internal static class PolygonBuffer
 {
     // 12 mm layers at 5°; arcs cut into as many chords as a chord error of 0.01 mm asks for.

@@ -17,8 +17,10 @@ public sealed class BadInputTests : Workshop
         ("photo.svg", [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A, 0, 0, 0, 13], "PNG"),
         ("truncated.svg", Encoding.UTF8.GetBytes(Plate[..(Plate.Length / 2)]), ""),
         ("truncated.dxf", Encoding.UTF8.GetBytes("  0\nSECTION\n  2\nENTITIES\n  0\nLINE\n 10\n1.0\n 20\n"), ""),
-        ("nan.dxf", Encoding.UTF8.GetBytes("  0\nSECTION\n  2\nENTITIES\n  0\nCIRCLE\n  8\n0\n 10\nNaN\n 20\n0\n 40\n5\n  0\nENDSEC\n  0\nEOF\n"), ""),
-        ("open.svg", Encoding.UTF8.GetBytes($"{Svg}<path fill=\"none\" stroke=\"black\" d=\"M10 10 L100 10 L100 70\"/></svg>"), ""),
+        ("nan.dxf", Encoding.UTF8
+            .GetBytes("  0\nSECTION\n  2\nENTITIES\n  0\nCIRCLE\n  8\n0\n 10\nNaN\n 20\n0\n 40\n5\n  0\nENDSEC\n  0\nEOF\n"), ""),
+        ("open.svg", Encoding.UTF8.GetBytes($"{Svg}<path fill=\"none\" stroke=\"black\" d=\"M10 10 L100 10 L100 70\"/></svg>"),
+            ""),
         ("nothing.svg", Encoding.UTF8.GetBytes($"{Svg}</svg>"), ""),
         ("words.svg", Encoding.UTF8.GetBytes($"{Svg}<text x=\"10\" y=\"20\">Boats</text></svg>"), ""),
     ];
@@ -117,7 +119,8 @@ public sealed class BadInputTests : Workshop
     [InlineData("", "\"file\" is missing")]
     public void A_broken_job_is_refused_with_its_line(string job, string says)
     {
-        var text = job.Contains("colour", StringComparison.Ordinal) ? "\n[buck]\ncolour = \"red\"\ndepth = 3\n[outline]\nfile = \"a.svg\"\n[[stock]]\nthickness = 3" : job;
+        var text = job.Contains("colour", StringComparison.Ordinal)
+            ? "\n[buck]\ncolour = \"red\"\ndepth = 3\n[outline]\nfile = \"a.svg\"\n[[stock]]\nthickness = 3" : job;
         Write("job.toml", text);
 
         Cli.Run("make", At("job.toml")).AssertMistakes(says);

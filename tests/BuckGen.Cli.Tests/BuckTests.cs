@@ -10,7 +10,9 @@ public sealed class BuckTests : Workshop
         var run = Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--out", At("out"));
 
         run.AssertDone();
-        Assert.Equal(["cut/board-01-12-mm.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "report.png", "summary.json"], Present("out"));
+        Assert.Equal(
+            ["cut/board-01-12-mm.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "report.png", "summary.json"],
+            Present("out"));
         Assert.Contains("24 mm", run.Out);
         // The cautions stand under every buck.
         Assert.Contains("wood dust", run.Out);
@@ -19,17 +21,20 @@ public sealed class BuckTests : Workshop
     [Fact]
     public void Every_option_of_the_design_page_is_taken()
     {
-        var run = Cli.Run("buck", Write("plate.svg", Plate), "--depth", "1 1/2in", "--draft", "3deg", "--stock", "12mm", "6mm", "--kerf", "0.15mm",
+        var run = Cli.Run("buck", Write("plate.svg", Plate), "--depth", "1 1/2in", "--draft", "3deg", "--stock", "12mm", "6mm",
+            "--kerf", "0.15mm",
             "--corners", "mitre", "--steps", "inside", "--outline-at", "base", "--kind", "female", "--out", At("out"), "--json");
 
         run.AssertDone();
         var buck = run.Json.GetProperty("buck");
         Assert.Equal(38.1, buck.GetProperty("depthWanted").GetDouble(), 1e-9);
         Assert.Equal((3.0, "mitre", "inside", "base", "female"),
-            (buck.GetProperty("draft").GetDouble(), buck.GetProperty("corners").GetString(), buck.GetProperty("steps").GetString(),
+            (buck.GetProperty("draft").GetDouble(), buck.GetProperty("corners").GetString(),
+                buck.GetProperty("steps").GetString(),
                 buck.GetProperty("outlineAt").GetString(), buck.GetProperty("kind").GetString()));
         Assert.Equal(0.15, run.Json.GetProperty("cutting").GetProperty("kerf").GetDouble());
-        Assert.Equal([12, 12, 12], run.Json.GetProperty("layers").EnumerateArray().Select(l => l.GetProperty("thickness").GetDouble()));
+        Assert.Equal([12, 12, 12], run.Json.GetProperty("layers").EnumerateArray()
+            .Select(l => l.GetProperty("thickness").GetDouble()));
     }
 
     [Fact]
@@ -44,7 +49,8 @@ public sealed class BuckTests : Workshop
     [Fact]
     public void SVG_and_R2000_come_when_asked_for()
     {
-        Cli.Run("buck", Write("plate.svg", Plate), "--depth", "12", "--stock", "12", "--svg", "--dxf", "r2000", "--out", At("out")).AssertDone();
+        Cli.Run("buck", Write("plate.svg", Plate), "--depth", "12", "--stock", "12", "--svg", "--dxf", "r2000", "--out",
+            At("out")).AssertDone();
 
         Assert.Contains("layers/layer-01.svg", Present("out"));
         // AC1015 is the version word of R2000 in the DXF reference.
@@ -76,7 +82,8 @@ public sealed class BuckTests : Workshop
     [Fact]
     public void A_design_with_errors_ends_with_1_and_leaves_only_report_and_summary()
     {
-        var run = Cli.Run("buck", Write("strip.svg", Strip), "--depth", "36", "--stock", "12", "--outline-at", "base", "--out", At("out"));
+        var run = Cli
+            .Run("buck", Write("strip.svg", Strip), "--depth", "36", "--stock", "12", "--outline-at", "base", "--out", At("out"));
 
         Assert.Equal((1, ""), (run.Status, run.Error));
         Assert.Contains("ERROR", run.Out);
@@ -86,7 +93,8 @@ public sealed class BuckTests : Workshop
     [Fact]
     public void Forced_it_is_written_all_the_same()
     {
-        var run = Cli.Run("buck", Write("strip.svg", Strip), "--depth", "36", "--stock", "12", "--outline-at", "base", "--out", At("out"), "--force");
+        var run = Cli.Run("buck", Write("strip.svg", Strip), "--depth", "36", "--stock", "12", "--outline-at", "base", "--out",
+            At("out"), "--force");
 
         run.AssertDone();
         Assert.Contains("layers/layer-01.dxf", Present("out"));
@@ -115,7 +123,9 @@ public sealed class BuckTests : Workshop
         // What is taken away is told, on the side.
         Assert.Equal(0, second.Status);
         Assert.Contains("Removed 2 files of an earlier run", second.Error);
-        Assert.Equal(["cut/board-01-12-mm.dxf", "layers/layer-01.dxf", "layers/my notes.txt", "report.html", "report.png", "summary.json"], Present("out"));
+        Assert.Equal(
+            ["cut/board-01-12-mm.dxf", "layers/layer-01.dxf", "layers/my notes.txt", "report.html", "report.png", "summary.json"],
+            Present("out"));
     }
 
     [Fact]
@@ -126,7 +136,8 @@ public sealed class BuckTests : Workshop
         using var error = new StringWriter { NewLine = "\n" };
 
         var status = CommandLine.Run(
-            ["buck", Write("plate.svg", Plate), "--depth", "24", "--stock", "12", "--out", At("out")], new(TextWriter.Null, error), stopped.Token);
+            ["buck", Write("plate.svg", Plate), "--depth", "24", "--stock", "12", "--out", At("out")],
+            new(TextWriter.Null, error), stopped.Token);
 
         Assert.Equal(2, status);
         Assert.Equal("buckgen: stopped; the last complete result is untouched.\n", error.ToString());

@@ -34,9 +34,12 @@ public sealed class CatalogTests : Workshop
         var json = Cli.Run("catalog", "--json").Json;
 
         Assert.All(Entries(json), e => Assert.NotEqual("", e.GetProperty("source").GetString()));
-        Assert.All(Entries(json).SelectMany(e => e.GetProperty("figures").EnumerateArray()), f => Assert.InRange(f.GetProperty("sources").GetArrayLength(), 1, 9));
+        Assert.All(Entries(json).SelectMany(e => e.GetProperty("figures").EnumerateArray()),
+            f => Assert.InRange(f.GetProperty("sources").GetArrayLength(), 1, 9));
         var pvc = Entries(json).Single(e => e.GetProperty("id").GetString() == "pvc");
-        Assert.Equal(("no", 0.5, 3.0), (pvc.GetProperty("laser").GetString(), pvc.GetProperty("shrinkage").GetProperty("high").GetDouble(), pvc.GetProperty("draftMale").GetDouble()));
+        Assert.Equal(("no", 0.5, 3.0),
+            (pvc.GetProperty("laser").GetString(), pvc.GetProperty("shrinkage").GetProperty("high").GetDouble(),
+                pvc.GetProperty("draftMale").GetDouble()));
     }
 
     [Fact]
@@ -69,7 +72,8 @@ public sealed class CatalogTests : Workshop
         Cli.Run("catalog", "oak-10").AssertRefused("'oak-10' is not in the catalog");
         Cli.Run("catalog", "--catalog", At("none.toml")).AssertRefused("none.toml does not exist");
         Cli.Run("catalog", "--catalog", Folder).AssertRefused("is a folder");
-        Cli.Run("catalog", "--catalog", Write("bad.toml", Oak + "\ncolour = 3")).AssertRefused("bad.toml, line 6: in [[stock]] \"oak-10\" \"colour\" is not known");
+        Cli.Run("catalog", "--catalog", Write("bad.toml", Oak + "\ncolour = 3"))
+            .AssertRefused("bad.toml, line 6: in [[stock]] \"oak-10\" \"colour\" is not known");
     }
 
     [Fact]
@@ -77,7 +81,8 @@ public sealed class CatalogTests : Workshop
     {
         var (file, plate) = (Write("my.toml", Oak), Write("plate.svg", Plate));
 
-        var run = Cli.Run("buck", plate, "--depth", "19.6mm", "--stock", "oak-10", "--base", "oak-10", "--catalog", file, "--out", At("out"));
+        var run = Cli.Run("buck", plate, "--depth", "19.6mm", "--stock", "oak-10", "--base", "oak-10", "--catalog", file,
+            "--out", At("out"));
 
         run.AssertDone();
         Assert.Contains("oak 10", run.Out);
@@ -92,7 +97,8 @@ public sealed class CatalogTests : Workshop
         Write("jobs/my.toml", Oak);
         Write("jobs/plate.svg", Plate);
         var job = Write("jobs/job.toml", "catalog = \"my.toml\"\n" + PlateJob
-            .Replace("name = \"MDF 12\"\nthickness = \"12mm\"", "catalog = \"oak-10\"", StringComparison.Ordinal).Replace("24mm", "19.6mm", StringComparison.Ordinal));
+            .Replace("name = \"MDF 12\"\nthickness = \"12mm\"", "catalog = \"oak-10\"", StringComparison.Ordinal)
+            .Replace("24mm", "19.6mm", StringComparison.Ordinal));
 
         var run = Cli.Run("make", job);
 

@@ -24,7 +24,8 @@ public sealed class CheckAndInspectTests : Workshop
         var run = Cli.Run("check", Write("strip.svg", Strip), "--depth", "36", "--stock", "12", "--outline-at", "base", "--json");
 
         Assert.Equal((1, ""), (run.Status, run.Error));
-        Assert.Contains("nothing-left", run.Json.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("id").GetString()));
+        Assert.Contains("nothing-left", run.Json.GetProperty("findings").EnumerateArray()
+            .Select(f => f.GetProperty("id").GetString()));
         Assert.Equal(["strip.svg"], Present());
     }
 
@@ -54,8 +55,10 @@ public sealed class CheckAndInspectTests : Workshop
     {
         var json = Cli.Run("inspect", Write("plate.svg", Plate), "--json").Json;
 
-        Assert.Equal((2, 1, 1), (json.GetProperty("loops").GetInt32(), json.GetProperty("islands").GetInt32(), json.GetProperty("holes").GetInt32()));
-        Assert.Equal(100, json.GetProperty("bounds").GetProperty("maxX").GetDouble() - json.GetProperty("bounds").GetProperty("minX").GetDouble(), 1e-3);
+        Assert.Equal((2, 1, 1),
+            (json.GetProperty("loops").GetInt32(), json.GetProperty("islands").GetInt32(), json.GetProperty("holes").GetInt32()));
+        Assert.Equal(100, json.GetProperty("bounds").GetProperty("maxX").GetDouble() - json.GetProperty("bounds")
+            .GetProperty("minX").GetDouble(), 1e-3);
         // 6000 less four corners of (4 - π)·6²/4 each and a disc of 12 mm radius.
         Assert.Equal(6000 - (4 - Math.PI) * 36 - Math.PI * 144, json.GetProperty("area").GetDouble(), 0.05);
         Assert.Equal(2 * (88 + 48) + 2 * Math.PI * 6 + 2 * Math.PI * 12, json.GetProperty("perimeter").GetDouble(), 0.05);
@@ -78,7 +81,8 @@ public sealed class CheckAndInspectTests : Workshop
     [Fact]
     public void Inspect_tells_corners_and_how_right_the_widths_of_curves_are()
     {
-        var leaf = Write("leaf.svg", """<svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="40mm" viewBox="0 0 60 40"><path d="M5 20 C20 0 40 0 55 20 H30 L28 21 L26 20 Z"/></svg>""");
+        var leaf = Write("leaf.svg",
+            """<svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="40mm" viewBox="0 0 60 40"><path d="M5 20 C20 0 40 0 55 20 H30 L28 21 L26 20 Z"/></svg>""");
 
         var run = Cli.Run("inspect", leaf);
         var measures = Cli.Run("inspect", leaf, "--json").Json.GetProperty("measures");
@@ -130,7 +134,9 @@ public sealed class CheckAndInspectTests : Workshop
     [Fact]
     public void The_unit_can_be_said_when_the_drawing_is_silent()
     {
-        var silent = Write("silent.svg", """<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 20 20"><rect width="4" height="2"/></svg>""");
+        var silent =
+            Write("silent.svg",
+                """<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 20 20"><rect width="4" height="2"/></svg>""");
 
         var bounds = Cli.Run("inspect", silent, "--units", "in", "--json").Json.GetProperty("bounds");
 

@@ -16,18 +16,21 @@ public class CompletionTests
     [InlineData("buckgen buck sign.svg --plastic pet", "petg")]
     [InlineData("buckgen buck sign.svg --vents ", "given grid walls")]
     [InlineData("buckgen completion b", "bash")]
-    public void A_half_typed_line_is_offered_what_may_follow(string line, string words) => Assert.Equal(words, string.Join(' ', Offered(line)));
+    public void A_half_typed_line_is_offered_what_may_follow(string line, string words) =>
+        Assert.Equal(words, string.Join(' ', Offered(line)));
 
     [Fact]
     public void All_commands_are_offered_and_none_beside_them() =>
         Assert.Equal(
-            ["blank", "buck", "catalog", "check", "completion", "form", "inspect", "jig", "make", "new", "plugins", "vents"], Offered("buckgen ").Where(w => w[0] is >= 'a' and <= 'z'));
+            ["blank", "buck", "catalog", "check", "completion", "form", "inspect", "jig", "make", "new", "plugins", "vents"],
+            Offered("buckgen ").Where(w => w[0] is >= 'a' and <= 'z'));
 
     [Theory]
     [InlineData("catalog ")]
     [InlineData("buck sign.svg --stock ")]
     [InlineData("buck sign.svg --base ")]
-    public void Stocks_are_offered_by_their_words_in_the_catalog(string line) => Assert.Contains("mdf-6", Offered($"buckgen {line}"));
+    public void Stocks_are_offered_by_their_words_in_the_catalog(string line) =>
+        Assert.Contains("mdf-6", Offered($"buckgen {line}"));
 
     [Theory]
     [InlineData("bash")]
@@ -44,7 +47,8 @@ public class CompletionTests
     }
 
     [Fact]
-    public void An_unknown_shell_is_refused_with_those_it_knows() => Cli.Run("completion", "fish").AssertRefused("bash", "zsh", "powershell");
+    public void An_unknown_shell_is_refused_with_those_it_knows() =>
+        Cli.Run("completion", "fish").AssertRefused("bash", "zsh", "powershell");
 
     private static string[] Offered(string line)
     {

@@ -3,12 +3,15 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
-/// <summary>Every outline file of the corpus through the whole program: it answers or refuses in one line, and never stumbles.</summary>
+/// <summary>
+/// Every outline file of the corpus through the whole program: it answers or refuses in one line, and never stumbles.
+/// </summary>
 public sealed class CorpusTests : Workshop
 {
     private static readonly string Corpus = Path.Combine(Repository.Root, "tests", "corpus");
 
-    public static TheoryData<string> Names => [.. JsonDocument.Parse(File.ReadAllText(Path.Combine(Corpus, "manifest.json"))).RootElement
+    public static TheoryData<string> Names =>
+        [.. JsonDocument.Parse(File.ReadAllText(Path.Combine(Corpus, "manifest.json"))).RootElement
         .GetProperty("files").EnumerateArray().Select(f => f.GetProperty("file").GetString()!)];
 
     [Fact]

@@ -14,13 +14,17 @@ public sealed class EvilEndTests : EvilWorkshop
     [Fact]
     public void Everything_at_once()
     {
-        var run = Make("recognises: exit\ncheck: overflow the stack\nsection: exit elsewhere\npattern: hang\njig: edges that cross\nwriter: fill the memory", "isolate-plugins = true\n" + Job);
+        var run = Make(
+            "recognises: exit\ncheck: overflow the stack\nsection: exit elsewhere\npattern: hang\njig: edges that "
+            + "cross\nwriter: fill the memory", "isolate-plugins = true\n" + Job);
 
         run.AssertDone();
         Assert.Equal(
             [
-                "The plug-in part \"Evil section\" failed: it ended the program (exit code 0).", "The plug-in part \"evil check\" failed: it ended the program (exit code 134).",
-                "The plug-in part \"evil-jig\" failed: the edges of layer EVIL 1 cross, or run the wrong way round.", "The plug-in part \"evil-pattern\" failed: it did not come back within 20 s.",
+                "The plug-in part \"Evil section\" failed: it ended the program (exit code 0).",
+                "The plug-in part \"evil check\" failed: it ended the program (exit code 134).",
+                "The plug-in part \"evil-jig\" failed: the edges of layer EVIL 1 cross, or run the wrong way round.",
+                "The plug-in part \"evil-pattern\" failed: it did not come back within 20 s.",
                 "The plug-in part \"evil-writer\" failed: it used up the memory.",
             ],
             Failures("out").Order(StringComparer.Ordinal));
@@ -33,7 +37,9 @@ public sealed class EvilEndTests : EvilWorkshop
     public async Task When_the_program_is_stopped_the_process_for_the_plug_ins_ends_with_it(string signal)
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no such signals.");
-        using var program = RealProgram.Start(Folder, SmallMemory, "make", Prepared("check: tell the process and hang", "isolate-plugins = true\n" + Job));
+        using var program =
+            RealProgram.Start(Folder, SmallMemory, "make",
+                Prepared("check: tell the process and hang", "isolate-plugins = true\n" + Job));
         var error = program.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         Wait(() => File.Exists(At("process")));
         using var worker = Process.GetProcessById(int.Parse(File.ReadAllText(At("process")), CultureInfo.InvariantCulture));
@@ -48,7 +54,8 @@ public sealed class EvilEndTests : EvilWorkshop
     [Fact]
     public void Only_a_part_whose_call_runs_is_to_blame()
     {
-        WorkerLine begins = WorkerLine.FromCall(new PluginCall("Evil.dll", "evil check", TimeSpan.FromSeconds(60))), ends = WorkerLine.FromCall(new PluginCall("Evil.dll", "evil check", null));
+        WorkerLine begins = WorkerLine.FromCall(new PluginCall("Evil.dll", "evil check", TimeSpan.FromSeconds(60))),
+            ends = WorkerLine.FromCall(new PluginCall("Evil.dll", "evil check", null));
 
         Assert.Equal(new("Evil.dll", "evil check", "it fell"), Log(begins).RunningPart("it fell"));
         Assert.Equal("Evil.dll", Log(begins, ends, begins).RunningPart("it fell")!.File);

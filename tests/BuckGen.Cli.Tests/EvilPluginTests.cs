@@ -3,7 +3,8 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>
-/// The plug-in Evil on the real command line. Each promise that 'buckgen plugins' makes is a row: here in the program's own process, and in one for
+/// The plug-in Evil on the real command line. Each promise that 'buckgen plugins' makes is a row: here in the program's own
+/// process, and in one for
 /// the plug-ins in <see cref="EvilProcessTests"/>.
 /// </summary>
 [Trait("Tier", "slow")]
@@ -58,7 +59,8 @@ public sealed class EvilPluginTests : EvilWorkshop
         var (here, there) = (Make("jig: good", Job), Make("jig: good", Job, "--isolate-plugins", "--out", At("there")));
 
         here.AssertDone();
-        Assert.Equal((here.Status, here.Out.Replace(At("out"), At("there"), StringComparison.Ordinal), here.Error), (there.Status, there.Out, there.Error));
+        Assert.Equal((here.Status, here.Out.Replace(At("out"), At("there"), StringComparison.Ordinal), here.Error),
+            (there.Status, there.Out, there.Error));
         Assert.Equal(Present("out"), Present("there"));
         Assert.Contains("jig/evil-01.dxf", Present("there"));
         Assert.All(Present("out"), f => Assert.Equal(File.ReadAllBytes(At($"out/{f}")), File.ReadAllBytes(At($"there/{f}"))));
@@ -75,5 +77,6 @@ public sealed class EvilPluginTests : EvilWorkshop
 
     [Fact]
     public void The_list_says_what_each_way_promises() =>
-        Assert.All((string[])["isolate-plugins", "left out, the job goes on", "ends the job with one line"], s => Assert.Contains(s, RealProgram.Run(Folder, "plugins").Out));
+        Assert.All((string[])["isolate-plugins", "left out, the job goes on", "ends the job with one line"],
+            s => Assert.Contains(s, RealProgram.Run(Folder, "plugins").Out));
 }

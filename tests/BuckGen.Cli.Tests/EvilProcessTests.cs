@@ -22,7 +22,8 @@ public sealed class EvilProcessTests : EvilWorkshop
         var run = Make(deed, "isolate-plugins = true\n" + Job);
 
         run.AssertDone();
-        Assert.Equal(finding is null ? [] : [finding.Replace("finding 1", "finding 2", StringComparison.Ordinal)], Failures("out"));
+        Assert.Equal(finding is null ? [] : [finding.Replace("finding 1", "finding 2", StringComparison.Ordinal)],
+            Failures("out"));
         Assert.Contains("Wrote ", run.Out);
     }
 

@@ -2,23 +2,39 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
-/// <summary>Legal settings that leave nothing of something, or are far larger or smaller than usual. Each ended with a fault of the program once.</summary>
+/// <summary>
+/// Legal settings that leave nothing of something, or are far larger or smaller than usual. Each ended with a fault of the
+/// program once.
+/// </summary>
 [Trait("Tier", "slow")]
 public sealed class ExtremeSettingsTests : Workshop
 {
     private static readonly (string Name, string Drawing, int Status, string Says, string[] Args)[] Cases =
     [
-        ("a cavity whose rim vanishes", Rectangle(100, 60), 1, "", ["buck", "--depth", "200", "--draft=-20", "--stock", "12", "--kind", "female", "--outline-at", "base"]),
-        ("a cavity whose rim vanishes, on a base", Rectangle(100, 60), 1, "", ["buck", "--depth", "200", "--draft=-20", "--stock", "12", "--kind", "female", "--outline-at", "base", "--base", "12", "--vents", "walls", "--gauge", "1"]),
-        ("a buck whose foot vanishes", Rectangle(100, 60), 1, "no wood at the foot", ["buck", "--depth", "200", "--draft=-20", "--stock", "12"]),
-        ("a buck whose foot vanishes, on a base", Rectangle(100, 60), 1, "no wood at the foot", ["buck", "--depth", "200", "--draft=-20", "--stock", "12", "--base", "12", "--vents", "walls", "--gauge", "1"]),
-        ("a cavity whose floor vanishes, vented", Rectangle(100, 60), 1, "closes the cavity", ["buck", "--depth", "200", "--draft", "20", "--stock", "12", "--kind", "female", "--base", "12", "--vents", "walls", "--gauge", "1"]),
-        ("a tiny buck, vented", Rectangle(0.12, 0.12), 0, "", ["vents", "--depth", "0.1", "--stock", "0.3", "--base", "3", "--base-margin", "0", "--gauge", "0.1"]),
-        ("a tiny cavity, vented", Rectangle(0.12, 0.12), 0, "", ["vents", "--depth", "0.1", "--stock", "0.3", "--kind", "female", "--base", "3", "--gauge", "0.1"]),
-        ("a tiny cavity that closes, vented", Rectangle(0.12, 0.12), 1, "", ["vents", "--depth", "3", "--stock", "0.3", "--draft", "40", "--kind", "female", "--base", "3", "--gauge", "0.1"]),
-        ("15,000 litres of air", Rectangle(4000, 4000), 0, "15310", ["vents", "--depth", "1000", "--stock", "25", "--gauge", "3", "--kind", "female", "--vents", "given"]),
-        ("a panel whose press fit leaves no opening", Rectangle(0.12, 0.12), 2, "use a looser fit", ["jig", "--depth", "3", "--stock", "1", "--gauge", "0.2", "--trim-height", "2", "--panel", "--fit=-2"]),
-        ("a flange template of which the bushing leaves nothing", Rectangle(20, 10), 1, "parts of it vanish", ["jig", "--depth", "3", "--stock", "1", "--gauge", "0.2", "--trim-height", "2", "--flange", "2", "--bushing", "80"]),
+        ("a cavity whose rim vanishes", Rectangle(100, 60), 1, "",
+            ["buck", "--depth", "200", "--draft=-20", "--stock", "12", "--kind", "female", "--outline-at", "base"]),
+        ("a cavity whose rim vanishes, on a base", Rectangle(100, 60), 1, "",
+            ["buck", "--depth", "200", "--draft=-20", "--stock", "12", "--kind", "female", "--outline-at", "base", "--base", "12",
+                "--vents", "walls", "--gauge", "1"]),
+        ("a buck whose foot vanishes", Rectangle(100, 60), 1, "no wood at the foot",
+            ["buck", "--depth", "200", "--draft=-20", "--stock", "12"]),
+        ("a buck whose foot vanishes, on a base", Rectangle(100, 60), 1, "no wood at the foot",
+            ["buck", "--depth", "200", "--draft=-20", "--stock", "12", "--base", "12", "--vents", "walls", "--gauge", "1"]),
+        ("a cavity whose floor vanishes, vented", Rectangle(100, 60), 1, "closes the cavity",
+            ["buck", "--depth", "200", "--draft", "20", "--stock", "12", "--kind", "female", "--base", "12", "--vents", "walls",
+                "--gauge", "1"]),
+        ("a tiny buck, vented", Rectangle(0.12, 0.12), 0, "",
+            ["vents", "--depth", "0.1", "--stock", "0.3", "--base", "3", "--base-margin", "0", "--gauge", "0.1"]),
+        ("a tiny cavity, vented", Rectangle(0.12, 0.12), 0, "",
+            ["vents", "--depth", "0.1", "--stock", "0.3", "--kind", "female", "--base", "3", "--gauge", "0.1"]),
+        ("a tiny cavity that closes, vented", Rectangle(0.12, 0.12), 1, "",
+            ["vents", "--depth", "3", "--stock", "0.3", "--draft", "40", "--kind", "female", "--base", "3", "--gauge", "0.1"]),
+        ("15,000 litres of air", Rectangle(4000, 4000), 0, "15310",
+            ["vents", "--depth", "1000", "--stock", "25", "--gauge", "3", "--kind", "female", "--vents", "given"]),
+        ("a panel whose press fit leaves no opening", Rectangle(0.12, 0.12), 2, "use a looser fit",
+            ["jig", "--depth", "3", "--stock", "1", "--gauge", "0.2", "--trim-height", "2", "--panel", "--fit=-2"]),
+        ("a flange template of which the bushing leaves nothing", Rectangle(20, 10), 1, "parts of it vanish",
+            ["jig", "--depth", "3", "--stock", "1", "--gauge", "0.2", "--trim-height", "2", "--flange", "2", "--bushing", "80"]),
     ];
 
     public static TheoryData<string> Names => [.. Cases.Select(c => c.Name)];
@@ -75,5 +91,6 @@ public sealed class ExtremeSettingsTests : Workshop
     }
 
     private static string Rectangle(double width, double height) => FormattableString.Invariant(
-        $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\"><rect width=\"{width}\" height=\"{height}\"/></svg>");
+        $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} ")
+        + FormattableString.Invariant($"{height}\"><rect width=\"{width}\" height=\"{height}\"/></svg>");
 }

@@ -19,7 +19,8 @@ public sealed class FinishTests : Workshop
     [Fact]
     public void Template_nest_and_panel_come_on_request()
     {
-        Cli.Run("jig", Write("plate.svg", Plate), "--depth", "36mm", "--stock", "6mm", "--flange", "15mm", "--bit", "6mm", "--panel", "--fit", "0.4mm", "--out", At("out")).AssertDone();
+        Cli.Run("jig", Write("plate.svg", Plate), "--depth", "36mm", "--stock", "6mm", "--flange", "15mm", "--bit", "6mm",
+            "--panel", "--fit", "0.4mm", "--out", At("out")).AssertDone();
 
         Assert.Contains("template-01.dxf", Present("out/jig"));
         Assert.Contains("nest-01.dxf", Present("out/jig"));
@@ -32,21 +33,27 @@ public sealed class FinishTests : Workshop
     [InlineData("--bushing", "--flange")]
     [InlineData("--bit", "--flange")]
     public void What_would_do_nothing_is_refused(string option, string needs) =>
-        Cli.Run("jig", Write("plate.svg", Plate), "--depth", "36mm", "--stock", "6mm", option, "20mm").AssertRefused($"{option} has no effect without {needs}.");
+        Cli.Run("jig", Write("plate.svg", Plate), "--depth", "36mm", "--stock", "6mm", option, "20mm")
+            .AssertRefused($"{option} has no effect without {needs}.");
 
     [Fact]
     public void A_panel_of_its_own_drawing_lies_beside_the_job()
     {
         Write("plate.svg", Plate);
         // Mirrored upward as the plate is: both pages are 80 mm high, so both drawings have one origin.
-        Write("panel.svg", """<svg xmlns="http://www.w3.org/2000/svg" width="140mm" height="80mm" viewBox="-20 0 140 80"><path d="M-18 -30H130V110H-18Z"/></svg>""");
-        var job = Write("job.toml", PlateJob + "\n[sheet]\n[panel]\nstock = \"MDF 12\"\nedge = \"drawn\"\noutline = \"panel.svg\"\n");
+        Write("panel.svg",
+            """<svg xmlns="http://www.w3.org/2000/svg" width="140mm" height="80mm" viewBox="-20 0 140 80"><path d="M-18 -30H130V110H-18Z"/></svg>""");
+        var job = Write("job.toml",
+            PlateJob + "\n[sheet]\n[panel]\nstock = \"MDF 12\"\nedge = \"drawn\"\noutline = \"panel.svg\"\n");
 
         Cli.Run("make", job).AssertDone();
 
         Assert.Equal(["inlay-01.dxf", "panel-01.dxf"], Present("out/panel"));
-        Cli.Run("make", Write("lost.toml", PlateJob + "\n[sheet]\n[panel]\nstock = \"MDF 12\"\nedge = \"drawn\"\noutline = \"gone.svg\"\n")).AssertRefused("gone.svg", "does not exist");
-        Cli.Run("make", Write("none.toml", PlateJob + "\n[sheet]\n[panel]\nstock = \"MDF 12\"\nedge = \"drawn\"\n")).AssertRefused("no outline is given");
+        Cli.Run("make",
+            Write("lost.toml", PlateJob + "\n[sheet]\n[panel]\nstock = \"MDF 12\"\nedge = \"drawn\"\noutline = \"gone.svg\"\n"))
+                .AssertRefused("gone.svg", "does not exist");
+        Cli.Run("make", Write("none.toml", PlateJob + "\n[sheet]\n[panel]\nstock = \"MDF 12\"\nedge = \"drawn\"\n"))
+            .AssertRefused("no outline is given");
     }
 
     [Fact]
@@ -66,7 +73,8 @@ public sealed class FinishTests : Workshop
     [Fact]
     public void The_plastic_on_the_command_line_brings_its_own_limits()
     {
-        var run = Cli.Run("check", Write("plate.svg", Plate), "--depth", "12mm", "--draft", "4deg", "--stock", "mdf-12", "--gauge", "1mm", "--plastic", "petg", "--json");
+        var run = Cli.Run("check", Write("plate.svg", Plate), "--depth", "12mm", "--draft", "4deg", "--stock", "mdf-12",
+            "--gauge", "1mm", "--plastic", "petg", "--json");
 
         var low = run.Json.GetProperty("findings").EnumerateArray().Single(f => f.GetProperty("id").GetString() == "draft-low");
         Assert.Equal(5, low.GetProperty("limit").GetDouble());

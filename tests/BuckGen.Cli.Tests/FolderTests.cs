@@ -25,7 +25,9 @@ public sealed class FolderTests : Workshop
     [Fact]
     public void A_card_with_notes_in_it_is_not_lost()
     {
-        string[] call = ["buck", Write("plate.svg", Plate), "--depth", "24", "--stock", "12", "--gauge", "1mm", "--plastic", "petg", "--out", At("out")];
+        string[] call =
+            ["buck", Write("plate.svg", Plate), "--depth", "24", "--stock", "12", "--gauge", "1mm", "--plastic", "petg",
+                "--out", At("out")];
         Assert.Equal(0, Cli.Run(call).Status);
         File.AppendAllText(At("out/process-card.txt"), "Heated 40 s. Good.\n");
 
@@ -54,7 +56,9 @@ public sealed class FolderTests : Workshop
         Cli.Run("make", Write("job.toml", PlateJob), "--out", Folder).AssertDone();
         Cli.Run("make", At("job.toml"), "--out", Folder).AssertDone();
 
-        Assert.Equal(["cut/board-01-mdf-12.dxf", "job.toml", "layers/layer-01.dxf", "layers/layer-02.dxf", "plate.svg", "report.html", "report.png", "summary.json"], Present());
+        Assert.Equal(
+            ["cut/board-01-mdf-12.dxf", "job.toml", "layers/layer-01.dxf", "layers/layer-02.dxf", "plate.svg", "report.html",
+                "report.png", "summary.json"], Present());
     }
 
     [Fact]
@@ -93,10 +97,13 @@ public sealed class FolderTests : Workshop
         var error = new StringWriter();
         using var full = new FullWriter();
 
-        var status = CommandLine.Run(["buck", Write("plate.svg", Plate), "--depth", "24", "--stock", "12", "--out", At("out")], new(GuardedWriter.ForOutput(full), GuardedWriter.ForErrors(error)));
+        var status =
+            CommandLine.Run(["buck", Write("plate.svg", Plate), "--depth", "24", "--stock", "12", "--out", At("out")],
+                new(GuardedWriter.ForOutput(full), GuardedWriter.ForErrors(error)));
 
         Assert.Equal(0, status);
-        Assert.Equal($"buckgen: wrote 6 files to {At("out")}. The result could not be printed (No room).", error.ToString().TrimEnd());
+        Assert.Equal($"buckgen: wrote 6 files to {At("out")}. The result could not be printed (No room).",
+            error.ToString().TrimEnd());
     }
 
     /// <summary>A stream on a full disk.</summary>

@@ -5,7 +5,9 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
-/// <summary>Text of others on the console: it is told, whole and visible, and can neither steer the terminal nor be taken for markup.</summary>
+/// <summary>
+/// Text of others on the console: it is told, whole and visible, and can neither steer the terminal nor be taken for markup.
+/// </summary>
 [Trait("Tier", "slow")]
 public sealed partial class ForeignTextTests : Workshop
 {
@@ -14,7 +16,8 @@ public sealed partial class ForeignTextTests : Workshop
     public static TheoryData<string> Names => ForeignText.Names;
 
     /// <summary>The texts that a file in UTF-8 can hold.</summary>
-    public static TheoryData<string> Writable => [.. ForeignText.All.Where(t => string.Concat(t.Text.EnumerateRunes()) == t.Text).Select(t => t.Name)];
+    public static TheoryData<string> Writable =>
+        [.. ForeignText.All.Where(t => string.Concat(t.Text.EnumerateRunes()) == t.Text).Select(t => t.Name)];
 
     [Theory]
     [MemberData(nameof(Writable))]
@@ -81,7 +84,9 @@ public sealed partial class ForeignTextTests : Workshop
     {
         var text = ForeignText.Find(name);
 
-        foreach (var args in (string[][])[[text.Text], ["--", text.Text], [$"--{text.Text}"], ["[diagram]", "catalog", text.Text], ["[suggest]", $"buckgen {text.Text} "], ["buck", "a", text.Text], ["buck", "--help", text.Text]])
+        foreach (var args in
+            (string[][])[[text.Text], ["--", text.Text], [$"--{text.Text}"], ["[diagram]", "catalog", text.Text],
+                ["[suggest]", $"buckgen {text.Text} "], ["buck", "a", text.Text], ["buck", "--help", text.Text]])
             AssertVisible(Cli.Run(args));
     }
 
@@ -108,7 +113,8 @@ public sealed partial class ForeignTextTests : Workshop
         }
 
         AssertVisible(all, $"id{text.Shown}", $"source {text.Shown}");
-        AssertVisible(Cli.Run("catalog", $"id{text.Text}", "--catalog", file), $"id{text.Shown}: name {text.Shown}", $"source {text.Shown}");
+        AssertVisible(Cli.Run("catalog", $"id{text.Text}", "--catalog", file), $"id{text.Shown}: name {text.Shown}",
+            $"source {text.Shown}");
         var json = Cli.Run("catalog", $"id{text.Text}", "--catalog", file, "--json");
         AssertVisible(json);
         Assert.Equal($"name {text.Text}", json.Json.GetProperty("plastic")[0].GetProperty("name").GetString());
@@ -122,13 +128,24 @@ public sealed partial class ForeignTextTests : Workshop
         // A DXF has a line for a text: what breaks lines can't be in it.
         var layer = text.Text.Replace("\r", "", StringComparison.Ordinal).Replace("\n", "", StringComparison.Ordinal);
         var dxf = Write("plate.dxf", Encoding.UTF8.GetBytes(
-            $"  0\nSECTION\n  2\nENTITIES\n  0\nCIRCLE\n  8\nA\n 10\n0\n 20\n0\n 40\n20\n  0\n{(layer.Trim().Length == 0 ? "X" : layer.Trim())}\n  8\n{layer}\n  0\nLINE\n  8\n{layer}\n 10\n50\n 20\n0\n 11\n60\n 21\n0\n  0\nENDSEC\n  0\nEOF\n"));
+            $"  0\nSECTION\n  2\nENTITIES\n  0\nCIRCLE\n  8\nA\n 10\n0\n 20\n0\n 40\n20\n  "
+            + $"0\n{(layer.Trim().Length == 0 ? "X" : layer.Trim())}\n  8\n{layer}\n  0\nLINE\n  8\n{layer}\n 10\n50\n "
+            + "20\n0\n 11\n60\n 21\n0\n  0\nENDSEC\n  0\nEOF\n"));
         AssertVisible(Cli.Run("inspect", dxf));
         AssertVisible(Cli.Run("inspect", dxf, "--json"));
         AssertVisible(Cli.Run("inspect", dxf, "--layers", $"no {text.Text}"));
 
-        var id = string.Concat(text.Text.EnumerateRunes().Where(r => r.Value is 9 or 10 or 13 or >= 32 and <= 0xFFFD or >= 0x10000)).Replace("\uFFFD", "", StringComparison.Ordinal);
-        var svg = Write("plate.svg", Plate.Replace("<circle", $"<text id=\"{System.Security.SecurityElement.Escape(id)}\" class=\"{System.Security.SecurityElement.Escape(id)}\" x=\"5\" y=\"5\">{System.Security.SecurityElement.Escape(id)}</text><image id=\"{System.Security.SecurityElement.Escape(id)}\" href=\"{System.Security.SecurityElement.Escape(id)}\" width=\"9\" height=\"9\"/><circle", StringComparison.Ordinal));
+        var id = string
+            .Concat(text.Text.EnumerateRunes().Where(r => r.Value is 9 or 10 or 13 or >= 32 and <= 0xFFFD or >= 0x10000))
+            .Replace("\uFFFD", "", StringComparison.Ordinal);
+        var svg = Write("plate.svg",
+            Plate.Replace("<circle",
+                $"<text id=\"{System.Security.SecurityElement.Escape(id)}\" "
+                + $"class=\"{System.Security.SecurityElement.Escape(id)}\" x=\"5\" "
+                + $"y=\"5\">{System.Security.SecurityElement.Escape(id)}</text><image "
+                + $"id=\"{System.Security.SecurityElement.Escape(id)}\" "
+                + $"href=\"{System.Security.SecurityElement.Escape(id)}\" width=\"9\" height=\"9\"/><circle",
+                StringComparison.Ordinal));
         AssertVisible(Cli.Run("inspect", svg));
         AssertVisible(Cli.Run("buck", svg, "--depth", "12", "--stock", "12", "--out", At("out")));
     }
@@ -178,10 +195,12 @@ public sealed partial class ForeignTextTests : Workshop
     public void Only_the_printer_and_the_terminal_know_the_console()
     {
         var sources = Directory.GetFiles(Path.Combine(Repository.Root, "src", "BuckGen.Cli"), "*.cs", SearchOption.AllDirectories)
-            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).ToArray();
+            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+            .ToArray();
 
         Assert.InRange(sources.Length, 30, 1000);
-        Assert.Equal(["Printer.cs", "Terminal.cs"], sources.Where(f => ConsoleUse().IsMatch(File.ReadAllText(f))).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+        Assert.Equal(["Printer.cs", "Terminal.cs"], sources.Where(f => ConsoleUse().IsMatch(File.ReadAllText(f)))
+            .Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
     }
 
     [GeneratedRegex(@"\bIAnsiConsole\b|\bAnsiConsole\b|\bMarkup|new Table\(|\.Error\.Write|\.Out\.WriteLine")]
@@ -200,7 +219,8 @@ public sealed partial class ForeignTextTests : Workshop
     }
 
     /// <summary>A file's name may hold everything but these two.</summary>
-    private static string FileName(string text) => text.Replace('/', '_').Replace("\0", "_", StringComparison.Ordinal).Replace(@"\u0000", "_", StringComparison.Ordinal);
+    private static string FileName(string text) =>
+        text.Replace('/', '_').Replace("\0", "_", StringComparison.Ordinal).Replace(@"\u0000", "_", StringComparison.Ordinal);
 
     private static string Squeezed(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 

@@ -20,11 +20,14 @@ public sealed class FormTests : Workshop
     [Fact]
     public void It_answers_in_JSON_and_draws_a_map()
     {
-        var run = Cli.Run(["form", Write("plate.svg", Plate), .. Sheet, "--min-wall", "0.6mm", "--stepped", "--map", At("map.svg"), "--json"]);
+        var run = Cli
+            .Run(["form", Write("plate.svg", Plate), .. Sheet, "--min-wall", "0.6mm", "--stepped", "--map",
+                At("map.svg"), "--json"]);
 
         var formed = run.Json.GetProperty("formed");
         Assert.True(formed.GetProperty("stepped").GetBoolean());
-        Assert.InRange(formed.GetProperty("thinnest").GetProperty("thickness").GetDouble(), 0.1, formed.GetProperty("mean").GetDouble());
+        Assert.InRange(formed.GetProperty("thinnest").GetProperty("thickness").GetDouble(), 0.1,
+            formed.GetProperty("mean").GetDouble());
         Assert.InRange(formed.GetProperty("gaugeNeeded").GetDouble(), 0.6, 5);
         Assert.Contains("mm; beyond", File.ReadAllText(At("map.svg")));
     }
@@ -35,8 +38,10 @@ public sealed class FormTests : Workshop
         Write("plate.svg", Plate);
         var job = PlateJob + "\n[sheet]\ngauge = \"1mm\"\n[forming]\nstepped = true\npredict = false\n";
 
-        Assert.True(Cli.Run("form", Write("job.toml", job), "--json").Json.GetProperty("formed").GetProperty("stepped").GetBoolean());
-        Assert.Equal(System.Text.Json.JsonValueKind.Null, Cli.Run("make", At("job.toml"), "--json").Json.GetProperty("formed").ValueKind);
+        Assert.True(Cli.Run("form", Write("job.toml", job), "--json").Json.GetProperty("formed").GetProperty("stepped")
+            .GetBoolean());
+        Assert.Equal(System.Text.Json.JsonValueKind.Null,
+            Cli.Run("make", At("job.toml"), "--json").Json.GetProperty("formed").ValueKind);
         var beside = Cli.Run("form", At("job.toml"), "--depth", "3mm");
         Assert.Equal(2, beside.Status);
         Assert.Contains("--depth has no effect with a job file", beside.Error);

@@ -14,7 +14,8 @@ public sealed partial class GuideTests : Workshop
     [InlineData("write-a-plug-in.md", 2)]
     public void Every_command_of_a_guide_runs(string guide, int least)
     {
-        var commands = Command().Matches(File.ReadAllText(Path.Combine(Repository.Root, "src/docs/guides", guide))).Select(m => m.Groups[1].Value).ToArray();
+        var commands = Command().Matches(File.ReadAllText(Path.Combine(Repository.Root, "src/docs/guides", guide)))
+            .Select(m => m.Groups[1].Value).ToArray();
         Assert.InRange(commands.Length, least, 20);
         File.Copy(Path.Combine(Repository.Root, "examples/boathouse-sign/outline.svg"), At("outline.svg"));
         if (guide != "make-a-sign.md") Cli.Run("new", At("job.toml"), "--outline", "outline.svg").AssertDone();

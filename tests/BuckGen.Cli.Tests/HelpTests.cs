@@ -4,7 +4,8 @@ namespace BuckGen.Cli.Tests;
 
 public class HelpTests
 {
-    private static readonly string[] Commands = ["make", "buck", "new", "form", "check", "inspect", "vents", "jig", "blank", "catalog", "plugins", "completion"];
+    private static readonly string[] Commands =
+        ["make", "buck", "new", "form", "check", "inspect", "vents", "jig", "blank", "catalog", "plugins", "completion"];
 
     public static TheoryData<string> Names => [.. Commands];
 
@@ -22,7 +23,8 @@ public class HelpTests
 
     /// <summary>A terminal opens with 24 lines of 80 letters.</summary>
     [Fact]
-    public void The_first_page_fits_a_terminal() => Assert.InRange(Cli.Run("--help").Out.TrimEnd('\n').Split('\n').Length, 15, 24);
+    public void The_first_page_fits_a_terminal() =>
+        Assert.InRange(Cli.Run("--help").Out.TrimEnd('\n').Split('\n').Length, 15, 24);
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -33,8 +35,10 @@ public class HelpTests
     [Fact]
     public void Every_option_stands_under_a_heading()
     {
-        var listed = Commands.Sum(c => Cli.Run(c, "--help").Out.Split('\n').Count(l => l.StartsWith("  --", StringComparison.Ordinal)));
-        var suggested = Commands.Sum(c => Cli.Run($"[suggest:{c.Length + 11}]", $"buckgen {c} --").Out.Split('\n').Count(l => l.StartsWith("--", StringComparison.Ordinal) && l != "--help"));
+        var listed =
+            Commands.Sum(c => Cli.Run(c, "--help").Out.Split('\n').Count(l => l.StartsWith("  --", StringComparison.Ordinal)));
+        var suggested = Commands.Sum(c => Cli.Run($"[suggest:{c.Length + 11}]", $"buckgen {c} --").Out.Split('\n')
+            .Count(l => l.StartsWith("--", StringComparison.Ordinal) && l != "--help"));
 
         Assert.InRange(listed, 150, int.MaxValue);
         Assert.Equal(suggested, listed);
@@ -45,9 +49,13 @@ public class HelpTests
     public void Every_option_of_a_setting_is_offered_with_its_range()
     {
         var rows = File.ReadAllLines(Path.Combine(Repository.Root, "src/docs/guides/settings.md"))
-            .Select(l => l.Split('|', StringSplitOptions.TrimEntries)).Where(c => c.Length == 8 && c[5].StartsWith("`--", StringComparison.Ordinal)).ToArray();
+            .Select(l => l.Split('|', StringSplitOptions.TrimEntries))
+            .Where(c => c.Length == 8 && c[5].StartsWith("`--", StringComparison.Ordinal)).ToArray();
         // Each page as one line, since descriptions are wrapped.
-        var pages = Commands.Select(c => string.Join(' ', Cli.Run(c, "--help").Out.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries))).ToArray();
+        var pages = Commands
+            .Select(c =>
+                string.Join(' ', Cli.Run(c, "--help").Out.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries)))
+                    .ToArray();
 
         Assert.InRange(rows.Length, 40, 100);
         Assert.All(rows, r => Assert.Contains(pages, p => p.Contains($" {r[5].Trim('`')} ", StringComparison.Ordinal)
@@ -66,7 +74,8 @@ public class HelpTests
 
     [Fact]
     public void Every_option_is_described() =>
-        Assert.All(Commands.SelectMany(c => Cli.Run(c, "--help").Out.Split('\n')).Where(l => l.StartsWith("  --", StringComparison.Ordinal)),
+        Assert.All(Commands.SelectMany(c => Cli.Run(c, "--help").Out.Split('\n'))
+            .Where(l => l.StartsWith("  --", StringComparison.Ordinal)),
             line => Assert.Matches(@"^  --\S+.*\s{2,}\S|^  --.{25,}$", line));
 
     [Fact]

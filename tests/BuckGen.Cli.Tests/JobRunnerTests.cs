@@ -15,7 +15,9 @@ public sealed class JobRunnerTests : Workshop
         var steps = new List<JobProgress>();
 
         Cli.Run("make", Path.Combine(folder, "job.toml"), "--out", At("made")).AssertDone();
-        var result = JobRunner.Run(File.ReadAllText(Path.Combine(folder, "job.toml")), "job.toml", new JobFolder(folder), progress: new Steps(steps));
+        var result =
+            JobRunner.Run(File.ReadAllText(Path.Combine(folder, "job.toml")), "job.toml", new JobFolder(folder),
+                progress: new Steps(steps));
 
         Assert.Equal(Present("made"), result.Files.Select(f => f.Path).Order(StringComparer.Ordinal));
         Assert.All(result.Files, f => Assert.Equal(File.ReadAllBytes(At($"made/{f.Path}")), f.Content));
@@ -43,7 +45,8 @@ public sealed class JobRunnerTests : Workshop
             using var source = new CancellationTokenSource();
             var seen = 0;
             Assert.ThrowsAny<OperationCanceledException>(() => JobRunner.Run(
-                PlateJob, "job.toml", new JobFolder(At(".")), progress: new Steps([], () => { if (seen++ == step) source.Cancel(); }), cancellation: source.Token));
+                PlateJob, "job.toml", new JobFolder(At(".")),
+                progress: new Steps([], () => { if (seen++ == step) source.Cancel(); }), cancellation: source.Token));
         }
     }
 

@@ -12,7 +12,9 @@ public sealed class MakeTests : Workshop
         var run = Cli.Run("make", Write("job.toml", PlateJob));
 
         run.AssertDone();
-        Assert.Equal(["cut/board-01-mdf-12.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "report.png", "summary.json"], Present("out"));
+        Assert.Equal(
+            ["cut/board-01-mdf-12.dxf", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html", "report.png",
+                "summary.json"], Present("out"));
     }
 
     [Fact]
@@ -33,7 +35,8 @@ public sealed class MakeTests : Workshop
     {
         Write("plate.svg", Plate);
         Cli.Run("make", Write("job.toml", PlateJob), "--out", At("a")).AssertDone();
-        Cli.Run("buck", At("plate.svg"), "--depth", "24mm", "--stock", "12mm", "--board", "600x400mm", "--out", At("b")).AssertDone();
+        Cli.Run("buck", At("plate.svg"), "--depth", "24mm", "--stock", "12mm", "--board", "600x400mm", "--out", At("b"))
+            .AssertDone();
 
         Assert.Equal(File.ReadAllBytes(At("a/layers/layer-01.dxf")), File.ReadAllBytes(At("b/layers/layer-01.dxf")));
     }

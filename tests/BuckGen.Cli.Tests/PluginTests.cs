@@ -15,13 +15,18 @@ public sealed class PluginTests : Workshop
         Write("plate.svg", Plate);
         File.Copy(Sample("Pegboard"), At("Pegboard.dll"));
         var plain = Cli.Run("make", Write("plain.toml", VentedJob), "--out", At("plain"));
-        var pegged = Cli.Run("make", Write("job.toml", "plugins = [\"Pegboard.dll\"]\n" + VentedJob + "pattern = \"pegboard\"\n[settings.pegboard]\npitch = 20\n"), "--out", At("out"));
+        var pegged =
+            Cli.Run("make",
+                Write("job.toml", "plugins = [\"Pegboard.dll\"]\n" + VentedJob
+                    + "pattern = \"pegboard\"\n[settings.pegboard]\npitch = 20\n"), "--out", At("out"));
 
         plain.AssertDone();
         pegged.AssertDone();
-        var places = File.ReadAllLines(At("out/drill/vents.csv")).Where(l => l.EndsWith("pattern", StringComparison.Ordinal)).Select(l => l.Split(',')).ToArray();
+        var places = File.ReadAllLines(At("out/drill/vents.csv")).Where(l => l.EndsWith("pattern", StringComparison.Ordinal))
+            .Select(l => l.Split(',')).ToArray();
         Assert.True(places.Length > 10);
-        Assert.All(places, p => Assert.All(p.Where(f => f.Contains('.', StringComparison.Ordinal)).Take(2), n => Assert.Equal(0, double.Parse(n, CultureInfo.InvariantCulture) % 20, 1e-3)));
+        Assert.All(places,
+            p => Assert.All(p.Where(f => f.Contains('.', StringComparison.Ordinal)).Take(2), n => Assert.Equal(0, double.Parse(n, CultureInfo.InvariantCulture) % 20, 1e-3)));
         Assert.NotEqual(File.ReadAllText(At("plain/drill/vents.csv")), File.ReadAllText(At("out/drill/vents.csv")));
     }
 
@@ -32,8 +37,10 @@ public sealed class PluginTests : Workshop
         Directory.CreateDirectory(At("plug-ins"));
         File.Copy(Sample("LineProgram"), At("plug-ins/LineProgram.dll"));
 
-        Cli.Run("buck", At("plate.svg"), "--depth", "24mm", "--stock", "mdf-12", "--plugins", At("plug-ins"), "--formats", "ngc", "--out", At("out")).AssertDone();
-        Cli.Run("make", Write("job.toml", PlateJob + "\n[output]\nformats = [\"ngc\"]\n"), "--plugins", At("plug-ins"), "--out", At("made")).AssertDone();
+        Cli.Run("buck", At("plate.svg"), "--depth", "24mm", "--stock", "mdf-12", "--plugins", At("plug-ins"), "--formats", "ngc",
+            "--out", At("out")).AssertDone();
+        Cli.Run("make", Write("job.toml", PlateJob + "\n[output]\nformats = [\"ngc\"]\n"), "--plugins", At("plug-ins"), "--out",
+            At("made")).AssertDone();
 
         Assert.Equal(["board-01-mdf-12.dxf", "board-01-mdf-12.ngc"], Present("out/cut"));
         Assert.Contains("G21 G90", File.ReadAllText(At("made/cut/board-01-mdf-12.ngc")));
@@ -67,7 +74,8 @@ public sealed class PluginTests : Workshop
             Directory.SetCurrentDirectory(Folder);
 
             Assert.Contains("No plug-ins.", Cli.Run("plugins").Out);
-            Cli.Run("make", Write("job.toml", VentedJob + "pattern = \"pegboard\"\n")).AssertRefused("it must be walls or grid or given");
+            Cli.Run("make", Write("job.toml", VentedJob + "pattern = \"pegboard\"\n"))
+                .AssertRefused("it must be walls or grid or given");
         }
         finally
         {
@@ -82,7 +90,10 @@ public sealed class PluginTests : Workshop
         Write("text.dll", "not an assembly");
         File.Copy(Sample("Faulty", "tests/plugins"), At("Faulty.dll"));
 
-        var run = Cli.Run("make", Write("job.toml", "plugins = [\"text.dll\", \"Faulty.dll\"]\n" + VentedJob + "[output]\nformats = [\"faulty-writer\"]\n"));
+        var run = Cli
+            .Run("make",
+                Write("job.toml", "plugins = [\"text.dll\", \"Faulty.dll\"]\n" + VentedJob
+                    + "[output]\nformats = [\"faulty-writer\"]\n"));
 
         Assert.Equal(0, run.Status);
         Assert.Contains("Plug-in text", run.Error);
@@ -98,7 +109,8 @@ public sealed class PluginTests : Workshop
     [InlineData("--formats", "hpgl", "which no plug-in provides")]
     [InlineData("--vents", "stars", "it must be walls or grid or given")]
     public void What_is_not_there_is_refused(string option, string value, string says) =>
-        Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--base", "12mm", option, value).AssertRefused(says);
+        Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--base", "12mm", option, value)
+            .AssertRefused(says);
 
     internal static string Sample(string name, string below = "examples/plugins")
     {

@@ -55,7 +55,8 @@ public sealed class PrintingTests : ShellWorkshop
         Assert.Contains("summary.json", Present("out"));
     }
 
-    private static void SkipWithoutShell() => Assert.SkipUnless(File.Exists("/dev/full") && File.Exists("/bin/bash"), "It takes Linux and bash.");
+    private static void SkipWithoutShell() =>
+        Assert.SkipUnless(File.Exists("/dev/full") && File.Exists("/bin/bash"), "It takes Linux and bash.");
 
     private (int Status, string Error) Shell(string command)
     {

@@ -29,7 +29,8 @@ public sealed partial class ReadmeTests : Workshop
     [Fact]
     public void Every_command_of_the_program_runs()
     {
-        var runs = Commands.Where(c => c.StartsWith("dotnet run", StringComparison.Ordinal) && c.Contains("BuckGen.Cli", StringComparison.Ordinal)).ToArray();
+        var runs = Commands.Where(c => c.StartsWith("dotnet run", StringComparison.Ordinal)
+            && c.Contains("BuckGen.Cli", StringComparison.Ordinal)).ToArray();
         Assert.InRange(runs.Length, 3, int.MaxValue);
         // What the commands name lies here; what they write stays here.
         CopyFolder(Path.Combine(Repository.Root, "examples"), At("examples"));
@@ -66,10 +67,13 @@ public sealed partial class ReadmeTests : Workshop
         try
         {
             Directory.SetCurrentDirectory(Folder);
-            var examples = ((string[])["--help", "new --help", "make --help", "buck --help", "form --help", "check --help", "inspect --help", "vents --help", "jig --help", "blank --help", "catalog --help", "plugins --help", "completion --help"])
+            var examples =
+                ((string[])["--help", "new --help", "make --help", "buck --help", "form --help", "check --help", "inspect --help",
+                    "vents --help", "jig --help", "blank --help", "catalog --help", "plugins --help", "completion --help"])
                 .SelectMany(h => Cli.Run(h.Split(' ')).Out.Split("Usage:")[0].Split('\n'))
                 .Select(l => l.Trim()).Where(l => l.StartsWith("buckgen ", StringComparison.Ordinal))
-                .Select(l => Gap().Split(l)[0]).Distinct().Where(l => !l.Contains("~/", StringComparison.Ordinal) && !l.Contains('|')).ToArray();
+                .Select(l => Gap().Split(l)[0]).Distinct()
+                .Where(l => !l.Contains("~/", StringComparison.Ordinal) && !l.Contains('|')).ToArray();
             Assert.InRange(examples.Length, 8, int.MaxValue);
             // A new job first: the others need it.
             foreach (var example in examples.OrderBy(e => e.Contains(" new ", StringComparison.Ordinal) ? 0 : 1))
@@ -84,9 +88,12 @@ public sealed partial class ReadmeTests : Workshop
         }
     }
 
-    /// <summary>What stands after " -- ", or after the program's own name, cut at spaces as a shell does; no quotes are used.</summary>
+    /// <summary>
+    /// What stands after " -- ", or after the program's own name, cut at spaces as a shell does; no quotes are used.
+    /// </summary>
     private static string[] Arguments(string command) =>
-        (command.Contains(" -- ", StringComparison.Ordinal) ? command[(command.IndexOf(" -- ", StringComparison.Ordinal) + 4)..] : command[(command.IndexOf(' ') + 1)..])
+        (command.Contains(" -- ", StringComparison.Ordinal) ? command[(command.IndexOf(" -- ", StringComparison.Ordinal) + 4)..]
+            : command[(command.IndexOf(' ') + 1)..])
         .Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     private static void CopyFolder(string from, string to)

@@ -8,5 +8,7 @@ public abstract class ShellWorkshop : Workshop
     protected static string Program => $"dotnet \"{Path.Combine(AppContext.BaseDirectory, "buckgen.dll")}\"";
 
     protected Process Start(string shell, string command) =>
-        Process.Start(new ProcessStartInfo(shell, ["-c", command]) { WorkingDirectory = Folder, RedirectStandardError = true, RedirectStandardOutput = true })!;
+        Process.Start(
+            new ProcessStartInfo(shell, ["-c", command]) { WorkingDirectory = Folder, RedirectStandardError = true,
+                RedirectStandardOutput = true })!;
 }

@@ -16,7 +16,8 @@ public class RoundTripTests
     private static readonly Gen<DxfEntity> Entity = Gen.OneOf(
         Gen.Select(Point, Point).Where((a, b) => a != b).Select((a, b) => (DxfEntity)new DxfLine(a, b)),
         Gen.Select(Point, Radius).Select((c, r) => (DxfEntity)new DxfCircle(c, r)),
-        Gen.Select(Point, Radius, Degrees, Degrees).Where((_, _, a, b) => a != b).Select((c, r, a, b) => (DxfEntity)new DxfArc(c, r, a, b)),
+        Gen.Select(Point, Radius, Degrees, Degrees).Where((_, _, a, b) => a != b)
+            .Select((c, r, a, b) => (DxfEntity)new DxfArc(c, r, a, b)),
         Point.Select(p => (DxfEntity)new DxfPointEntity(p)));
 
     [Theory]

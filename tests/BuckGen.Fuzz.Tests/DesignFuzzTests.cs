@@ -16,7 +16,8 @@ public class DesignFuzzTests
 
     internal static readonly ILaw[] Laws =
     [
-        new SideLaw(), new DistanceLaw(), new NestingLaw(), new StackLaw(), new DowelLaw(), new VentLaw(), new LayerFileLaw(), new KerfLaw(), new BoardLaw(), new SummaryLaw(),
+        new SideLaw(), new DistanceLaw(), new NestingLaw(), new StackLaw(), new DowelLaw(), new VentLaw(), new LayerFileLaw(),
+        new KerfLaw(), new BoardLaw(), new SummaryLaw(),
     ];
 
     [Fact]

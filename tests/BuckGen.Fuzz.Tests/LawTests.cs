@@ -12,7 +12,9 @@ using Xunit;
 
 namespace BuckGen.Fuzz.Tests;
 
-/// <summary>A sound design keeps every law, and each law sees what it is there for when the design or its files are spoilt.</summary>
+/// <summary>
+/// A sound design keeps every law, and each law sees what it is there for when the design or its files are spoilt.
+/// </summary>
 public class LawTests
 {
     private static readonly Stock Thin = new("board", 6, 600, 600);
@@ -40,20 +42,28 @@ public class LawTests
         Breaks(new NestingLaw(), WithShape(4, s => Moved(s, new(0, 3))));
 
     [Fact]
-    public void A_layer_that_floats_breaks_the_stack() => Breaks(new StackLaw(), With(3, l => l with { Bottom = l.Bottom + 1, Top = l.Top + 1 }));
+    public void A_layer_that_floats_breaks_the_stack() =>
+        Breaks(new StackLaw(), With(3, l => l with { Bottom = l.Bottom + 1, Top = l.Top + 1 }));
 
     [Fact]
     public void A_dowel_at_the_edge_has_no_wall() =>
-        Breaks(new DowelLaw(), WithPart(2, p => p with { Dowels = [p.Dowels[0] with { Centre = new(-1, 10) }, .. p.Dowels.Skip(1)] }));
+        Breaks(new DowelLaw(),
+            WithPart(2, p => p with { Dowels = [p.Dowels[0] with { Centre = new(-1, 10) }, .. p.Dowels.Skip(1)] }));
 
     [Fact]
-    public void A_dowel_that_stops_half_way_holds_nothing() => Breaks(new DowelLaw(), WithPart(2, p => p with { Dowels = [.. p.Dowels.Skip(1)] }));
+    public void A_dowel_that_stops_half_way_holds_nothing() =>
+        Breaks(new DowelLaw(), WithPart(2, p => p with { Dowels = [.. p.Dowels.Skip(1)] }));
 
     [Fact]
     public void A_vent_under_the_buck_draws_no_air() =>
-        Breaks(new VentLaw(), Sound with { Vents = Sound.Vents! with { Vents = [.. Sound.Vents.Vents.Select(v => v with { Centre = new(5, 40) })] } });
+        Breaks(new VentLaw(),
+            Sound with { Vents = Sound.Vents! with { Vents = [
+                .. Sound.Vents.Vents.Select(v => v with { Centre = new(5, 40) })] } });
 
-    /// <summary>The foot is a small triangle inside the drawn one, so vents round its corners lie farther from it than the drawing alone tells.</summary>
+    /// <summary>
+    /// The foot is a small triangle inside the drawn one, so vents round its corners lie farther from it than the drawing
+    /// alone tells.
+    /// </summary>
     [Fact]
     public void Vents_round_the_corners_of_a_foot_that_was_moved_inward_keep_the_law()
     {
@@ -61,10 +71,15 @@ public class LawTests
             Outline.FromRegion("triangle", Region.FromLoops([Loop.Polygon([new(0, 0), new(120, 0), new(60, 60)])])),
             Sound.Spec with { Draft = -10, Vents = new() { Spacing = 5, BoreDiameter = 2, Land = 0.5, Diameter = 1.5 } });
         Assert.Empty(new VentLaw().Broken(Run(design)));
-        Breaks(new VentLaw(), design with { Vents = design.Vents! with { Vents = [.. design.Vents.Vents.Select(v => v with { Centre = v.Centre + (new Vec2(60, 25) - v.Centre).Unit() * 0.5 })] } });
+        Breaks(new VentLaw(),
+            design with { Vents = design.Vents! with { Vents = [.. design.Vents.Vents
+                .Select(v => v with { Centre = v.Centre + (new Vec2(60, 25) - v.Centre).Unit() * 0.5 })] } });
     }
 
-    /// <summary>At 20 degrees a hole of 3 mm radius closes 8.2 mm below the face (trigonometry); its layer is cut at the face, so air reaches the base.</summary>
+    /// <summary>
+    /// At 20 degrees a hole of 3 mm radius closes 8.2 mm below the face (trigonometry); its layer is cut at the face, so air
+    /// reaches the base.
+    /// </summary>
     [Fact]
     public void A_vent_in_a_counter_that_closes_within_the_lowest_layer_keeps_the_law_where_that_is_told()
     {
@@ -89,7 +104,8 @@ public class LawTests
 
     [Fact]
     public void A_kerf_other_than_asked_for_is_seen() =>
-        Assert.NotEmpty(new KerfLaw().Broken(new(Sound, Plan with { Spec = Plan.Spec with { Kerf = 0.3 } }, MadeFiles.Few(Plan, new()))));
+        Assert.NotEmpty(
+            new KerfLaw().Broken(new(Sound, Plan with { Spec = Plan.Spec with { Kerf = 0.3 } }, MadeFiles.Few(Plan, new()))));
 
     [Theory]
     [InlineData(-4, 0)]
@@ -98,14 +114,16 @@ public class LawTests
     {
         var board = Plan.Boards[0];
         var moved = board.Placements[0] with { Map = Moved(board.Placements[0].Map, x, y) };
-        var plan = Plan with { Boards = [board with { Placements = [moved, .. board.Placements.Skip(1)] }, .. Plan.Boards.Skip(1)] };
+        var plan = Plan with { Boards = [board with { Placements = [moved, .. board.Placements.Skip(1)] },
+            .. Plan.Boards.Skip(1)] };
         Assert.NotEmpty(new BoardLaw().Broken(new(Sound, plan, MadeFiles.Few(plan, new()))));
     }
 
     [Fact]
     public void A_part_left_out_is_missed()
     {
-        var plan = Plan with { Boards = [Plan.Boards[0] with { Placements = [.. Plan.Boards[0].Placements.Skip(1)] }, .. Plan.Boards.Skip(1)] };
+        var plan = Plan with { Boards = [Plan.Boards[0] with { Placements = [.. Plan.Boards[0].Placements.Skip(1)] },
+            .. Plan.Boards.Skip(1)] };
         Assert.NotEmpty(new BoardLaw().Broken(new(Sound, plan, MadeFiles.Few(plan, new()))));
     }
 
@@ -116,9 +134,11 @@ public class LawTests
     private static BuckDesign With(int number, Func<Layer, Layer> change) =>
         Sound with { Layers = [.. Sound.Layers.Select(l => l.Number == number ? change(l) : l)] };
 
-    private static BuckDesign WithPart(int number, Func<LayerPart, LayerPart> change) => With(number, l => l with { Parts = [.. l.Parts.Select(change)] });
+    private static BuckDesign WithPart(int number, Func<LayerPart, LayerPart> change) =>
+        With(number, l => l with { Parts = [.. l.Parts.Select(change)] });
 
-    private static BuckDesign WithShape(int number, Func<Island, Island> change) => WithPart(number, p => p with { Shape = change(p.Shape) });
+    private static BuckDesign WithShape(int number, Func<Island, Island> change) =>
+        WithPart(number, p => p with { Shape = change(p.Shape) });
 
     private static Island Moved(Island island, Vec2 by)
     {

@@ -33,7 +33,8 @@ public class AffineTests
     public void One_map_then_another_is_both_in_turn() =>
         Gen.Select(Points, Points, Gen.Double[-3, 3]).Sample((p, centre, angle) =>
         {
-            var (first, second) = (Affine.Rotation(angle, centre), Affine.Translation(new(2, -9)).Then(Affine.Scaling(1.5, new(0, 1))));
+            var (first, second) = (Affine.Rotation(angle, centre),
+                Affine.Translation(new(2, -9)).Then(Affine.Scaling(1.5, new(0, 1))));
             return first.Then(second).Apply(p).DistanceTo(second.Apply(first.Apply(p))) < 1e-9;
         });
 }

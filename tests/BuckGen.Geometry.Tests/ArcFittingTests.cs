@@ -12,11 +12,13 @@ public class ArcFittingTests
 
     private static readonly Gen<Vec2> Points = Gen.Select(Gen.Double[-100, 100], Gen.Double[-100, 100], (x, y) => new Vec2(x, y));
 
-    private static readonly Gen<Curve> Beziers = Gen.Select(Points, Points, Points, Points, (a, b, c, d) => (Curve)new BezierCurve(a, b, c, d));
+    private static readonly Gen<Curve> Beziers =
+        Gen.Select(Points, Points, Points, Points, (a, b, c, d) => (Curve)new BezierCurve(a, b, c, d));
 
     [Fact]
     public void A_line_stays_one_line() =>
-        Assert.Equal([new Segment(new(0, 0), new(50, 20))], ArcFitting.Fit(new LineCurve(new(0, 0), new(50, 20)), Tolerance).Pieces);
+        Assert.Equal([new Segment(new(0, 0), new(50, 20))],
+            ArcFitting.Fit(new LineCurve(new(0, 0), new(50, 20)), Tolerance).Pieces);
 
     [Fact]
     public void A_circular_arc_stays_on_its_circle()
@@ -56,7 +58,8 @@ public class ArcFittingTests
             var fit = ArcFitting.Fit(curve, Tolerance).Pieces;
             for (var i = 0; i + 1 < fit.Length; i++)
                 // Straight stretches stand for curves flatter than 0.0005 mm and may turn a little.
-                if (fit[i].IsArc && fit[i + 1].IsArc) Assert.InRange(Math.Abs(fit[i].DirectionAt(1).AngleTo(fit[i + 1].DirectionAt(0))), 0, 1e-3);
+                if (fit[i].IsArc && fit[i + 1].IsArc)
+                    Assert.InRange(Math.Abs(fit[i].DirectionAt(1).AngleTo(fit[i + 1].DirectionAt(0))), 0, 1e-3);
         }, iter: 200);
 
     [Fact]

@@ -65,7 +65,9 @@ public class CrossedCornersTests
     public void A_line_may_cross_an_arc()
     {
         // A half disc whose straight side runs a hair past the arc.
-        var loop = Loop.FromCorners([(new(10, 0), 1), (new(-10, 0), 0), (new(10 + Hair, 0), 0), (new(10 + Hair, -Hair), 0), (new(10, -Hair), 0)]);
+        var loop = Loop
+            .FromCorners(
+                [(new(10, 0), 1), (new(-10, 0), 0), (new(10 + Hair, 0), 0), (new(10 + Hair, -Hair), 0), (new(10, -Hair), 0)]);
 
         var cut = CutOff(loop);
 

@@ -112,7 +112,8 @@ public class LetteringTests
     [InlineData("A\tB", "U+0009")]
     public void An_unknown_character_is_refused_by_name(string text, string named)
     {
-        Assert.Contains(named, Assert.Throws<ArgumentException>(() => StrokeText.Layout(text, 5)).Message, StringComparison.Ordinal);
+        Assert.Contains(named, Assert.Throws<ArgumentException>(() => StrokeText.Layout(text, 5)).Message,
+            StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => StrokeText.Width(text, 5));
     }
 

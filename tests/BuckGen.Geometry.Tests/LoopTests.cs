@@ -96,7 +96,8 @@ public class LoopTests
         RandomRegion.Star.Sample(region =>
         {
             var (loop, back) = (region.OnlyLoop(), region.OnlyLoop().Reversed());
-            return Math.Abs(loop.SignedArea + back.SignedArea) < 1e-6 && Math.Abs(loop.Length - back.Length) < 1e-9 && back.Bounds == loop.Bounds
+            return Math.Abs(loop.SignedArea + back.SignedArea) < 1e-6 && Math.Abs(loop.Length - back.Length) < 1e-9
+                && back.Bounds == loop.Bounds
                 && back.WindingAround(new(0, 0)) == -loop.WindingAround(new(0, 0));
         });
 
@@ -116,7 +117,8 @@ public class LoopTests
     public void A_loop_of_one_corner_or_of_no_numbers_is_refused()
     {
         Assert.Contains("at least 2 corners", Assert.Throws<ArgumentException>(() => Loop.FromCorners([(new(0, 0), 1)])).Message);
-        Assert.Contains("Corner 1", Assert.Throws<ArgumentException>(() => Loop.Polygon(new(0, 0), new(double.NaN, 0), new(1, 1))).Message);
+        Assert.Contains("Corner 1",
+            Assert.Throws<ArgumentException>(() => Loop.Polygon(new(0, 0), new(double.NaN, 0), new(1, 1))).Message);
         Assert.Throws<ArgumentException>(() => Loop.FromCorners([(new(0, 0), double.PositiveInfinity), (new(1, 0), 1)]));
     }
 }

@@ -81,7 +81,8 @@ public class NestingTests
     public void A_loop_that_touches_another_on_three_sides_lies_in_it_or_beside_it_whichever_corner_is_first(int first)
     {
         var around = Loop.Polygon(new(0, 0), new(80, 0), new(80, 50), new(0, 50));
-        var notched = Loop.Polygon(new(0, 0), new(90, 0), new(90, 90), new(60, 90), new(60, 30), new(30, 30), new(30, 90), new(0, 90));
+        var notched =
+            Loop.Polygon(new(0, 0), new(90, 0), new(90, 90), new(60, 90), new(60, 30), new(30, 30), new(30, 90), new(0, 90));
 
         var inside = Region.FromLoops([around, From(new(0, 0.07), new(80, 0), new(80, 50), new(0, 50))]);
         var beside = Region.FromLoops([notched, From(new(30, 30), new(60, 30), new(60, 90), new(30, 90))]);
@@ -103,7 +104,9 @@ public class NestingTests
         Assert.Equal(1, Region.FromLoops([larger, smaller]).HoleCount);
     }
 
-    /// <summary>Found by a damaged file: an outline drawn twice, once with a spike, became an island on top of an island.</summary>
+    /// <summary>
+    /// Found by a damaged file: an outline drawn twice, once with a spike, became an island on top of an island.
+    /// </summary>
     [Fact]
     public void A_loop_that_is_the_same_but_for_a_spike_of_the_larger_one_lies_in_it()
     {

@@ -10,9 +10,11 @@ internal static class RandomRegion
     /// least angle between a side and its sector's edge is 32° (trigonometry), an arc of bulge 0.1 leaves its chord by 11.5°.
     /// </summary>
     public static Gen<Region> Star { get; } = Gen.Int[5, 12].SelectMany(count =>
-        Gen.Select(Gen.Double[30, 50].Array[count], Gen.Frequency((1, Gen.Const(0.0)), (1, Gen.Double[-0.1, 0.1])).Array[count], (radii, bulges) =>
+        Gen.Select(Gen.Double[30, 50].Array[count], Gen.Frequency((1, Gen.Const(0.0)), (1, Gen.Double[-0.1, 0.1])).Array[count],
+            (radii, bulges) =>
             Region.FromLoops([Loop.FromCorners(
-                [.. Enumerable.Range(0, count).Select(i => (new Vec2(radii[i], 0).Turned(2 * Math.PI * i / count), Flat(bulges[i])))])])));
+                [.. Enumerable.Range(0, count)
+                    .Select(i => (new Vec2(radii[i], 0).Turned(2 * Math.PI * i / count), Flat(bulges[i])))])])));
 
     /// <summary>A star with a round hole of 4 to 12 mm radius round the origin, and perhaps a square island beside it.</summary>
     public static Gen<Region> Islands { get; } = Gen.Select(Star, Gen.Double[4, 12], Gen.Bool, (star, radius, island) =>

@@ -8,11 +8,13 @@ public class RegionInteriorTests
     private static readonly Gen<Vec2> Points = Gen.Select(Gen.Double[-20, 140], Gen.Double[-20, 140], (x, y) => new Vec2(x, y));
 
     /// <summary>Rings, and discs in some of them, on a lattice: few and many islands.</summary>
-    private static readonly Gen<Region> Lattices = Gen.Select(Gen.Int[1, 6], Gen.Int[1, 5], Gen.Bool.Array[30], (columns, rows, discs) => Region.FromLoops(
+    private static readonly Gen<Region> Lattices =
+        Gen.Select(Gen.Int[1, 6], Gen.Int[1, 5], Gen.Bool.Array[30], (columns, rows, discs) => Region.FromLoops(
         Enumerable.Range(0, columns * rows).SelectMany(i =>
         {
             var centre = new Vec2(i % columns * 22, i / columns * 22);
-            return discs[i] ? (Loop[])[Loop.Circle(centre, 10), Loop.Circle(centre, 7), Loop.Circle(centre, 4)] : [Loop.Circle(centre, 10), Loop.Circle(centre, 7)];
+            return discs[i] ? (Loop[])[Loop.Circle(centre, 10), Loop.Circle(centre, 7), Loop.Circle(centre, 4)]
+                : [Loop.Circle(centre, 10), Loop.Circle(centre, 7)];
         })));
 
     [Fact]

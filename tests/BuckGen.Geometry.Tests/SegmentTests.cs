@@ -9,7 +9,8 @@ public class SegmentTests
 
     // Arcs up to three quarters of a turn; bulge = tan(sweep/4), so tan(67.5°) = 2.41.
     private static readonly Gen<Segment> Segments =
-        Gen.Select(Points, Points, Gen.Frequency((1, Gen.Const(0.0)), (3, Gen.Double[-2.4, 2.4])), (a, b, bulge) => new Segment(a, b, bulge))
+        Gen.Select(Points, Points, Gen.Frequency((1, Gen.Const(0.0)), (3, Gen.Double[-2.4, 2.4])),
+            (a, b, bulge) => new Segment(a, b, bulge))
             .Where(s => s.Chord.Length > 1 && (s.Bulge == 0 || Math.Abs(s.Bulge) > 1e-6));
 
     [Fact]
@@ -80,7 +81,8 @@ public class SegmentTests
 
     [Fact]
     public void The_nearest_parameter_is_where_the_distance_is_measured() =>
-        Gen.Select(Segments, Points).Sample((s, p) => Math.Abs(s.PointAt(s.NearestParameter(p)).DistanceTo(p) - s.DistanceTo(p)) < 1e-6);
+        Gen.Select(Segments, Points)
+            .Sample((s, p) => Math.Abs(s.PointAt(s.NearestParameter(p)).DistanceTo(p) - s.DistanceTo(p)) < 1e-6);
 
     [Fact]
     public void Two_parts_make_the_whole() =>
@@ -110,5 +112,6 @@ public class SegmentTests
         Assert.Equal(3, arc.DistanceTo(new(50, 3)), 1e-3);
     }
 
-    private static Bounds Rounded(Bounds b) => new(Math.Round(b.MinX, 9), Math.Round(b.MinY, 9), Math.Round(b.MaxX, 9), Math.Round(b.MaxY, 9));
+    private static Bounds Rounded(Bounds b) =>
+        new(Math.Round(b.MinX, 9), Math.Round(b.MinY, 9), Math.Round(b.MaxX, 9), Math.Round(b.MaxY, 9));
 }

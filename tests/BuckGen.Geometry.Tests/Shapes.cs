@@ -20,13 +20,16 @@ internal static class Shapes
 
     /// <summary>Two lines and two half circles that meet smoothly.</summary>
     public static Region Slot(double betweenCentres, double radius) => Region.FromLoops(
-        [Loop.FromCorners([(new(0, -radius), 0), (new(betweenCentres, -radius), 1), (new(betweenCentres, radius), 0), (new(0, radius), 1)])]);
+        [Loop.FromCorners(
+            [(new(0, -radius), 0), (new(betweenCentres, -radius), 1), (new(betweenCentres, radius), 0), (new(0, radius), 1)])]);
 
     /// <summary>A block letter O: a rectangle with a rectangular counter in its middle.</summary>
     public static Region Counter(double width, double height, double counterWidth, double counterHeight) => Region.FromLoops(
     [
         Loop.Rectangle(new(0, 0, width, height)),
-        Loop.Rectangle(new((width - counterWidth) / 2, (height - counterHeight) / 2, (width + counterWidth) / 2, (height + counterHeight) / 2)),
+        Loop.Rectangle(
+            new((width - counterWidth) / 2, (height - counterHeight) / 2, (width + counterWidth) / 2,
+                (height + counterHeight) / 2)),
     ]);
 
     public static Region Polygon(params (double X, double Y)[] corners) =>

@@ -14,7 +14,8 @@ internal static class AtomicFile
         var place = Path.GetFullPath(path);
         var beside = Path.Combine(Path.GetDirectoryName(place)!, $".{Path.GetFileName(place)}.buckgen-new");
         // What a killed run left is the beginning of such a file; anything else isn't ours.
-        if (File.Exists(beside) && !content.StartsWith(File.ReadAllBytes(beside))) throw new UsageException($"{beside} is in the way and not BuckGen's; move it away.");
+        if (File.Exists(beside) && !content.StartsWith(File.ReadAllBytes(beside)))
+            throw new UsageException($"{beside} is in the way and not BuckGen's; move it away.");
         try
         {
             using (var file = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None))

@@ -13,7 +13,8 @@ internal static class BlankCommand
     {
         var outline = BuckCommand.OutlineArgument();
         var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
-        var command = new HelpedCommand("blank", CommandGroup.Part, "Say which sheet to order and how thin it will be on average.")
+        var command =
+            new HelpedCommand("blank", CommandGroup.Part, "Say which sheet to order and how thin it will be on average.")
         {
             Examples =
             [
@@ -27,7 +28,8 @@ internal static class BlankCommand
         command.Add(OptionGroup.Output, json);
         command.SetAction(parsed =>
         {
-            var job = buck.Job(parsed, parsed.GetValue(outline)!, reading, buck.Extensions(parsed, terminal), withSheet: true).WithoutPrediction();
+            var job = buck.Job(parsed, parsed.GetValue(outline)!, reading, buck.Extensions(parsed, terminal), withSheet: true)
+                .WithoutPrediction();
             var plan = BuckRun.Plan(terminal, job, BuckRun.Here, cancellation);
             var summary = Summary.Create(plan, "", []);
             if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));

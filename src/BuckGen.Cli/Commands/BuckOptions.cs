@@ -27,7 +27,8 @@ internal sealed class BuckOptions
     private readonly Option<double?> depth = QuantityOption.Create(StackSettings.Depth, "Depth of the part. Required.");
     private readonly Option<string[]> stock = new Option<string[]>("--stock")
     {
-        Description = "Boards you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may follow. Required.",
+        Description = "Boards you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may "
+            + "follow. Required.",
         HelpName = "BOARD",
         AllowMultipleArgumentsPerToken = true,
     }.WithCompletions(CatalogFiles.Stocks);
@@ -60,8 +61,10 @@ internal sealed class BuckOptions
     private readonly Option<DxfVersion?> dxf = QuantityOption.Create(OutputSettings.Dxf);
     private readonly Option<bool> svg = QuantityOption.Create(OutputSettings.Svg, "Also write an SVG beside every DXF.");
 
-    private readonly Option<bool> model = QuantityOption.Create(OutputSettings.Model, "Also write solid models of the buck (STL, glTF).");
-    private readonly Option<DrillProgramFormat?> drill = QuantityOption.Choice("--drill", "Programs that drill the vents:", DrillProgramFormat.None);
+    private readonly Option<bool> model =
+        QuantityOption.Create(OutputSettings.Model, "Also write solid models of the buck (STL, glTF).");
+    private readonly Option<DrillProgramFormat?> drill =
+        QuantityOption.Choice("--drill", "Programs that drill the vents:", DrillProgramFormat.None);
     private readonly VentOptions vents = new();
     private readonly PartOptions part = new();
     private readonly Option<string[]> formats = QuantityOption.Names(OutputSettings.Formats);
@@ -72,7 +75,8 @@ internal sealed class BuckOptions
     public void AddTo(HelpedCommand command)
     {
         command.Add(
-            OptionGroup.Buck, depth, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin, blockMargin, dowel);
+            OptionGroup.Buck, depth, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin,
+            blockMargin, dowel);
         command.Add(OptionGroup.Boards, stock, catalogFile, sheet, machine, kerf, spacing, edgeMargin);
         command.Add(OptionGroup.Output, dxf, svg, model, drill, formats);
         vents.AddTo(command);
@@ -93,7 +97,8 @@ internal sealed class BuckOptions
     /// <param name="extensions">The patterns, sheets and plastics that can be named.</param>
     /// <param name="withVents">True for vents even without an option for them.</param>
     /// <param name="withSheet">True for a plastic sheet even when no option concerns it.</param>
-    private BuckSpec Buck(ParseResult parsed, OutlineOptions reading, Extensions extensions, bool withVents = false, bool withSheet = false)
+    private BuckSpec Buck(ParseResult parsed, OutlineOptions reading, Extensions extensions, bool withVents = false,
+        bool withSheet = false)
     {
         var deep = parsed.GetValue(depth)
             ?? throw new UsageException("--depth is missing; give the depth of the part, such as --depth 36mm.");
@@ -101,7 +106,8 @@ internal sealed class BuckOptions
         var catalog = extensions.Catalog;
         Stock StockOf(string text) => BuckOptions.StockOf(text, size, catalog);
         var sheets = (parsed.GetValue(stock) ?? []).SelectMany(s => s.Split(',')).Select(StockOf).ToImmutableArray();
-        if (sheets.IsEmpty) throw new UsageException("--stock is missing; name the boards you have, such as --stock 12mm or --stock mdf-12.");
+        if (sheets.IsEmpty)
+            throw new UsageException("--stock is missing; name the boards you have, such as --stock 12mm or --stock mdf-12.");
         var buck = new BuckSpec
         {
             Kind = parsed.GetValue(kind) ?? Defaults.Kind,
@@ -113,7 +119,8 @@ internal sealed class BuckOptions
                 parsed.GetValue(corners) ?? Defaults.Corners.Corners, parsed.GetValue(mitreLimit) ?? Defaults.Corners.MitreLimit),
             Steps = parsed.GetValue(steps) ?? Defaults.Steps,
             Shrinkage = parsed.GetValue(shrinkage),
-            Base = parsed.GetValue(basePlate) is { } plate ? new(StockOf(plate), parsed.GetValue(baseMargin) ?? BaseDefaults.Margin) : null,
+            Base = parsed.GetValue(basePlate) is { } plate
+                ? new(StockOf(plate), parsed.GetValue(baseMargin) ?? BaseDefaults.Margin) : null,
             BlockMargin = parsed.GetValue(blockMargin) ?? Defaults.BlockMargin,
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
@@ -129,11 +136,13 @@ internal sealed class BuckOptions
     /// <param name="withVents">True for vents even without an option for them.</param>
     /// <param name="withSheet">True for a plastic sheet even when no option concerns it.</param>
     public Job Job(
-        ParseResult parsed, string drawing, ReadingOptions reading, Extensions extensions, bool withVents = false, bool withSheet = false)
+        ParseResult parsed, string drawing, ReadingOptions reading, Extensions extensions, bool withVents = false,
+        bool withSheet = false)
     {
         var how = reading.Read(parsed, extensions);
         var spec = Buck(parsed, how, extensions, withVents, withSheet);
-        return new("", drawing, how, spec with { Prediction = spec.Sheet is null ? null : new() }, Cutting(parsed), Output(parsed, extensions))
+        return new("", drawing, how, spec with { Prediction = spec.Sheet is null ? null : new() }, Cutting(parsed),
+            Output(parsed, extensions))
         {
             Design = extensions.Design,
         };
@@ -148,7 +157,8 @@ internal sealed class BuckOptions
         "", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg),
         parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null)
     {
-        Formats = [.. (parsed.GetValue(formats) ?? []).Select(f => FormatOf(f, extensions))], Sections = extensions.ReportSections, Model = parsed.GetValue(model),
+        Formats = [.. (parsed.GetValue(formats) ?? []).Select(f => FormatOf(f, extensions))],
+        Sections = extensions.ReportSections, Model = parsed.GetValue(model),
     };
 
     private static ICutFileFormat FormatOf(string word, Extensions extensions) =>
@@ -160,7 +170,8 @@ internal sealed class BuckOptions
         var stock = QuantityText.TryLength(text, out var thickness)
             ? new Stock(FormattableString.Invariant($"{thickness:0.###} mm"), thickness) { SizeIsAssumed = true }
             : Stock.FromCatalog(catalog.FindStock(text)
-              ?? throw new UsageException($"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'."));
+              ?? throw new UsageException(
+                  $"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'."));
         return size is { } s ? stock with { BoardWidth = s.Width, BoardHeight = s.Height, SizeIsAssumed = false } : stock;
     }
 }

@@ -32,11 +32,15 @@ internal static class BuckRun
 
     /// <summary>Writes the files and prints what was made.</summary>
     public static int Write(
-        Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, string folder, bool force, bool json, CancellationToken cancellation)
+        Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, string folder, bool force, bool json,
+        CancellationToken cancellation)
     {
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
         var (removed, remarks) = OutputFolder.Write(folder, files, force, cancellation);
-        if (removed.Length > 0) terminal.WriteMessage($"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not make: {string.Join(", ", removed)}");
+        if (removed.Length > 0)
+            terminal.WriteMessage(
+                $"Removed {removed.Length} file{(removed.Length == 1 ? "" : "s")} of an earlier run that this one did not "
+                + $"make: {string.Join(", ", removed)}");
         foreach (var remark in remarks) terminal.WriteMessage(remark);
         PrintResult(terminal, files, folder, json);
         return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
@@ -53,7 +57,9 @@ internal static class BuckRun
         }
         catch (Exception failure)
         {
-            terminal.WriteMessage($"buckgen: wrote {files.Length} files to {folder}. {(failure is PrintException ? failure.Message : "Only printing them went wrong.")}");
+            terminal.WriteMessage(
+                $"buckgen: wrote {files.Length} files to {folder}. "
+                + $"{(failure is PrintException ? failure.Message : "Only printing them went wrong.")}");
             if (failure is not PrintException) throw;
         }
     }

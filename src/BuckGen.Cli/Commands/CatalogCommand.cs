@@ -14,7 +14,8 @@ internal static class CatalogCommand
     public static Command Create(Terminal terminal)
     {
         var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
-        var id = new Argument<string?>("ID") { Description = "Only this stock or plastic, in full detail.", Arity = ArgumentArity.ZeroOrOne }
+        var id = new Argument<string?>("ID") { Description = "Only this stock or plastic, in full detail.",
+            Arity = ArgumentArity.ZeroOrOne }
             .WithCompletions(() => CatalogFiles.Stocks().Concat(CatalogFiles.Plastics()));
         var command = new HelpedCommand("catalog", CommandGroup.Setup, "List known stocks and plastics, each with its sources.")
         {
@@ -45,7 +46,8 @@ internal static class CatalogCommand
             var catalog = CatalogFiles.Read(parsed.GetValue(file), plugins.Extensions(parsed, terminal).Catalog);
             var word = parsed.GetValue(id);
             var entry = word is null ? null : catalog.FindEntry(word)
-                ?? throw new UsageException($"'{word}' is not in the catalog; it holds {string.Join(", ", Entries(catalog).Select(e => e.Id))}.");
+                ?? throw new UsageException(
+                    $"'{word}' is not in the catalog; it holds {string.Join(", ", Entries(catalog).Select(e => e.Id))}.");
             if (parsed.GetValue(json)) terminal.WriteJson(Json(catalog, entry));
             else if (entry is not null) EntryPrinter.Print(terminal.Printer(), entry);
             else CatalogPrinter.Print(terminal.Printer(), catalog);

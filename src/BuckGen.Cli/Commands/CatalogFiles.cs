@@ -9,7 +9,8 @@ internal static class CatalogFiles
 {
     public static Option<string?> Option() => new("--catalog")
     {
-        Description = "A catalog file of your own, added to the built-in one; 'buckgen catalog --help' shows how to write one.", HelpName = "FILE",
+        Description = "A catalog file of your own, added to the built-in one; 'buckgen catalog --help' shows how to write one.",
+        HelpName = "FILE",
     };
 
     /// <summary>The words for the stocks that are built in.</summary>

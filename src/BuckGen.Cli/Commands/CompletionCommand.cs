@@ -11,8 +11,10 @@ internal static class CompletionCommand
 
     public static Command Create(Terminal terminal)
     {
-        var shell = new Argument<string>("SHELL") { Description = $"Which shell: {string.Join(", ", Shells)}." }.WithCompletions(() => Shells);
-        var command = new HelpedCommand("completion", CommandGroup.Setup, "Print a script that completes commands when you press TAB.")
+        var shell = new Argument<string>("SHELL") { Description = $"Which shell: {string.Join(", ", Shells)}." }
+            .WithCompletions(() => Shells);
+        var command =
+            new HelpedCommand("completion", CommandGroup.Setup, "Print a script that completes commands when you press TAB.")
         {
             Examples = ["buckgen completion bash", "buckgen completion zsh", "buckgen completion powershell"],
             Notes =
@@ -30,7 +32,8 @@ internal static class CompletionCommand
         command.SetAction(parsed =>
         {
             var name = parsed.GetValue(shell)!;
-            if (!Shells.Contains(name)) throw new UsageException($"The shell '{name}' is not known; those known are {string.Join(", ", Shells)}.");
+            if (!Shells.Contains(name))
+                throw new UsageException($"The shell '{name}' is not known; those known are {string.Join(", ", Shells)}.");
             terminal.Out.Write(Script(name));
             return ExitStatus.Done;
         });

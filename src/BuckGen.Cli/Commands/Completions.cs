@@ -20,7 +20,8 @@ internal static class Completions
         return argument;
     }
 
-    private static void SetCompletions(List<Func<CompletionContext, IEnumerable<CompletionItem>>> sources, Func<IEnumerable<string>> words)
+    private static void SetCompletions(List<Func<CompletionContext, IEnumerable<CompletionItem>>> sources,
+        Func<IEnumerable<string>> words)
     {
         // Otherwise the shell would offer the names of an enumeration's members.
         sources.Clear();

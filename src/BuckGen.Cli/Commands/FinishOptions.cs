@@ -17,11 +17,13 @@ internal sealed class FinishOptions
     private readonly Option<double?> trimHeight = QuantityOption.Create(JigSettings.TrimHeight);
     private readonly Option<double?> clearance = QuantityOption.Create(JigSettings.Clearance);
     private readonly Option<double?> land = QuantityOption.Create(JigSettings.Land);
-    private readonly Option<double?> flange = QuantityOption.Create(FlangeSettings.Width with { Default = null }, "A template and a nest to rout a flange of this width.");
+    private readonly Option<double?> flange = QuantityOption
+        .Create(FlangeSettings.Width with { Default = null }, "A template and a nest to rout a flange of this width.");
     private readonly Option<double?> bushing = QuantityOption.Create(FlangeSettings.Bushing);
     private readonly Option<double?> bit = QuantityOption.Create(FlangeSettings.Bit);
     private readonly Option<bool> panel = new("--panel") { Description = "A panel that the part shows through." };
-    private readonly Option<double?> fit = QuantityOption.Create(PanelSettings.Fit, "Room between part and panel; left out: by size and warmth; below 0: a press fit.");
+    private readonly Option<double?> fit = QuantityOption
+        .Create(PanelSettings.Fit, "Room between part and panel; left out: by size and warmth; below 0: a press fit.");
     private readonly Option<double?> panelMargin = QuantityOption.Create(PanelSettings.Margin);
 
     public void AddTo(HelpedCommand command) =>
@@ -32,7 +34,8 @@ internal sealed class FinishOptions
     /// </summary>
     public BuckSpec Apply(ParseResult parsed, BuckSpec buck)
     {
-        foreach (var (option, needs) in (ReadOnlySpan<(Option, Option)>)[(bushing, flange), (bit, flange), (fit, panel), (panelMargin, panel)])
+        foreach (var (option, needs) in (ReadOnlySpan<(Option, Option)>)[(bushing, flange), (bit, flange), (fit, panel),
+            (panelMargin, panel)])
             if (parsed.GetResult(option) is { Implicit: false } && parsed.GetResult(needs) is not { Implicit: false })
                 throw new UsageException($"{option.Name} has no effect without {needs.Name}.");
         return buck with

@@ -19,7 +19,8 @@ internal static class FormCommand
         var file = JobOrDrawing.Argument("--depth, --stock and --gauge");
         var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
         var detail = QuantityOption.Create(FormingSettings.Detail);
-        var stepped = QuantityOption.Create(FormingSettings.Stepped, "Form over the steps of the layers, as if they were not sanded.");
+        var stepped =
+            QuantityOption.Create(FormingSettings.Stepped, "Form over the steps of the layers, as if they were not sanded.");
         var ball = QuantityOption.Create(FormingSettings.CornerBall);
         var map = new Option<string?>("--map") { Description = "Draw the thickness as seen from above.", HelpName = "FILE" };
         var command = new HelpedCommand("form", CommandGroup.Look, "Predict how thick the wall of the part will be.")
@@ -29,7 +30,8 @@ internal static class FormCommand
                 "buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --map map.svg",
                 "buckgen form tray.dxf --depth 36mm --stock 6mm --gauge 1mm --detail fine",
             ],
-            Notes = "It also says where the wall is thinnest, where webs stand and what the sheet does not reach. A job file needs a [sheet].",
+            Notes = "It also says where the wall is thinnest, where webs stand and what the sheet does not reach. A job "
+                + "file needs a [sheet].",
         };
         command.Add(file);
         buck.AddTo(command);
@@ -42,7 +44,11 @@ internal static class FormCommand
         {
             var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, job => Forming(parsed, job), cancellation);
             var summary = Summary.Create(plan, title, []);
-            if (parsed.GetValue(map) is { } picture) PictureFile.Write("--map", picture, ThicknessMap.Draw(plan.Design) ?? throw new UsageException("There is no map to draw, because the prediction of the wall did not finish; run it without --map to see why."));
+            if (parsed.GetValue(map) is { } picture)
+                PictureFile.Write("--map", picture, ThicknessMap.Draw(plan.Design)
+                    ?? throw new UsageException(
+                        "There is no map to draw, because the prediction of the wall did not finish; run it without --map "
+                        + "to see why."));
             if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));
             else
             {
@@ -56,7 +62,9 @@ internal static class FormCommand
 
         Job Forming(ParseResult parsed, Job job)
         {
-            if (job.Buck.Sheet is null) throw new UsageException("There is no sheet to form; give its thickness with --gauge, or in [sheet] of the job file.");
+            if (job.Buck.Sheet is null)
+                throw new UsageException(
+                    "There is no sheet to form; give its thickness with --gauge, or in [sheet] of the job file.");
             var usual = job.Forming;
             return job with
             {
@@ -66,7 +74,8 @@ internal static class FormCommand
                     {
                         Detail = parsed.GetValue(detail) ?? usual.Detail,
                         Stepped = parsed.GetResult(stepped) is { Implicit: false } ? parsed.GetValue(stepped) : usual.Stepped,
-                        CornerBall = parsed.GetResult(ball) is { Implicit: false } ? parsed.GetValue(ball) ?? usual.CornerBall : usual.CornerBall,
+                        CornerBall = parsed.GetResult(ball) is { Implicit: false } ? parsed.GetValue(ball)
+                            ?? usual.CornerBall : usual.CornerBall,
                     },
                 },
             };

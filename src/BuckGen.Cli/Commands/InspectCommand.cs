@@ -17,7 +17,8 @@ internal static class InspectCommand
         var svg = new Option<string?>("--svg") { Description = "Draw the outline with its repairs numbered.", HelpName = "FILE" };
         var command = new HelpedCommand("inspect", CommandGroup.Look, "Show what is read from a drawing, and its repairs.")
         {
-            Examples = ["buckgen inspect sign.svg", "buckgen inspect plate.dxf --units in", "buckgen inspect sign.svg --svg repairs.svg"],
+            Examples = ["buckgen inspect sign.svg", "buckgen inspect plate.dxf --units in",
+                "buckgen inspect sign.svg --svg repairs.svg"],
         };
         command.Add(outline);
         reading.AddTo(command);
@@ -25,7 +26,8 @@ internal static class InspectCommand
         command.Add(OptionGroup.Output, svg, json);
         command.SetAction(parsed =>
         {
-            var read = BuckRun.Read(parsed.GetValue(outline)!, reading.Read(parsed, plugins.Extensions(parsed, terminal)), cancellation);
+            var read = BuckRun
+                .Read(parsed.GetValue(outline)!, reading.Read(parsed, plugins.Extensions(parsed, terminal)), cancellation);
             if (parsed.GetValue(svg) is { } picture) PictureFile.Write("--svg", picture, OutlinePicture.Draw(read));
             var report = OutlineReport.Create(read, cancellation);
             if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(report));

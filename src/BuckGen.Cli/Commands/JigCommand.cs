@@ -36,7 +36,8 @@ internal static class JigCommand
             var plan = BuckRun.Plan(terminal, job, BuckRun.Here, cancellation, CutScope.Accessories);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-jig";
             var force = parsed.GetValue(run.Force);
-            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, job.Output, force, null, cancellation), folder, force, parsed.GetValue(run.Json), cancellation);
+            return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, job.Output, force, null, cancellation), folder, force,
+                parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

@@ -14,7 +14,8 @@ internal sealed class JobOrDrawing(Command command, ReadingOptions reading, Buck
 {
     /// <summary>The argument.</summary>
     /// <param name="needed">The options that a drawing needs, as a list in words.</param>
-    public static Argument<string> Argument(string needed) => new("FILE") { Description = $"A job file (TOML), or a drawing (then {needed} are needed)." };
+    public static Argument<string> Argument(string needed) =>
+        new("FILE") { Description = $"A job file (TOML), or a drawing (then {needed} are needed)." };
 
     /// <summary>The job's title, none for a drawing, and the design laid out.</summary>
     /// <param name="path">The file.</param>
@@ -22,11 +23,13 @@ internal sealed class JobOrDrawing(Command command, ReadingOptions reading, Buck
     /// <param name="terminal">Where it talks.</param>
     /// <param name="change">Changes the job to what the command asks for.</param>
     /// <param name="cancellation">Stops it.</param>
-    public (string Title, CutPlan Plan) Plan(string path, ParseResult parsed, Terminal terminal, Func<Job, Job> change, CancellationToken cancellation)
+    public (string Title, CutPlan Plan) Plan(string path, ParseResult parsed, Terminal terminal, Func<Job, Job> change,
+        CancellationToken cancellation)
     {
         if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
         {
-            if (command.Options.FirstOrDefault(o => !besideJob.Contains(o) && !buck.Plugins.All.Contains(o) && parsed.GetResult(o) is { Implicit: false }) is { } idle)
+            if (command.Options.FirstOrDefault(o => !besideJob.Contains(o) && !buck.Plugins.All.Contains(o)
+                && parsed.GetResult(o) is { Implicit: false }) is { } idle)
                 throw new UsageException($"{idle.Name} has no effect with a job file; set it in {path}.");
             var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal, cancellation);
             return (job.Title, BuckRun.Plan(terminal, change(job), MakeCommand.Beside(path), cancellation));

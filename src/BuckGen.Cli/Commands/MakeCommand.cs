@@ -32,7 +32,8 @@ internal static class MakeCommand
         return command;
     }
 
-    internal static Argument<string> JobArgument() => new("JOB") { Description = "The job file (TOML); 'buckgen new' writes one." };
+    internal static Argument<string> JobArgument() =>
+        new("JOB") { Description = "The job file (TOML); 'buckgen new' writes one." };
 
     /// <summary>The plug-ins that a job names, beside it, and how they are run.</summary>
     internal static JobPlugins Plugins(string path)
@@ -42,10 +43,12 @@ internal static class MakeCommand
     }
 
     /// <summary>Reads a job with all that it names; plug-ins that are left out are reported.</summary>
-    internal static Job ReadJob(string path, PluginOptions plugins, ParseResult parsed, Terminal terminal, CancellationToken cancellation)
+    internal static Job ReadJob(string path, PluginOptions plugins, ParseResult parsed, Terminal terminal,
+        CancellationToken cancellation)
     {
         var (text, name) = (TextOf(path), Path.GetFileName(path));
-        return JobRunner.Load(text, name, Beside(path), plugins.JobExtensions(parsed, terminal), set => PluginOptions.ReportProblems(set, terminal), cancellation);
+        return JobRunner.Load(text, name, Beside(path), plugins.JobExtensions(parsed, terminal),
+            set => PluginOptions.ReportProblems(set, terminal), cancellation);
     }
 
     /// <summary>The files beside a job.</summary>
@@ -54,7 +57,8 @@ internal static class MakeCommand
     private static string TextOf(string path)
     {
         if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the job file itself.");
-        if (!File.Exists(path)) throw new UsageException($"{path} does not exist; 'buckgen new {path}' writes a job file to start from.");
+        if (!File.Exists(path))
+            throw new UsageException($"{path} does not exist; 'buckgen new {path}' writes a job file to start from.");
         return File.ReadAllText(path);
     }
 }

@@ -12,7 +12,9 @@ internal static class NewCommand
     public static Command Create(Terminal terminal)
     {
         var job = new Argument<string>("JOB") { Description = "The job file to write.", DefaultValueFactory = _ => "job.toml" };
-        var outline = new Option<string>("--outline") { Description = "The drawing to name in it.", DefaultValueFactory = _ => "outline.svg", HelpName = "FILE" };
+        var outline =
+            new Option<string>("--outline") { Description = "The drawing to name in it.",
+                DefaultValueFactory = _ => "outline.svg", HelpName = "FILE" };
         var command = new HelpedCommand("new", CommandGroup.Make, "Write a job file with every setting explained.")
         {
             Examples = ["buckgen new job.toml --outline sign.svg"],
@@ -22,7 +24,8 @@ internal static class NewCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
-            if (string.IsNullOrWhiteSpace(path)) throw new UsageException("The job file's name is empty; name the file to write.");
+            if (string.IsNullOrWhiteSpace(path))
+                throw new UsageException("The job file's name is empty; name the file to write.");
             if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the file to write.");
             if (File.Exists(path)) throw new UsageException($"{path} exists already; choose another name or remove it first.");
             AtomicFile.Write(path, Encoding.UTF8.GetBytes(JobTemplate.Text(parsed.GetValue(outline)!)), replace: false);

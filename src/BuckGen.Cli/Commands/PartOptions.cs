@@ -12,14 +12,17 @@ internal sealed class PartOptions
 {
     private static readonly SheetSpec Defaults = new();
 
-    private readonly Option<string?> plastic = QuantityOption.Create(SheetSettings.Plastic, "PLASTIC").WithCompletions(CatalogFiles.Plastics);
+    private readonly Option<string?> plastic = QuantityOption.Create(SheetSettings.Plastic, "PLASTIC")
+        .WithCompletions(CatalogFiles.Plastics);
 
     private readonly Option<double?> gauge = QuantityOption.Create(SheetSettings.Gauge);
     private readonly Option<double?> minWall = QuantityOption.Create(SheetSettings.MinWall);
     private readonly Option<Drawn?> drawn = QuantityOption.Create(BuckSettings.Drawn);
-    private readonly Option<string?> frame = QuantityOption.Create(FormerSettings.Frame, "Clear opening of the clamp frame, such as 300x200mm.");
+    private readonly Option<string?> frame =
+        QuantityOption.Create(FormerSettings.Frame, "Clear opening of the clamp frame, such as 300x200mm.");
     private readonly Option<double?> travel = QuantityOption.Create(FormerSettings.Travel);
-    private readonly Option<string[]> sizes = QuantityOption.Sizes(SheetSettings.Sizes, "Sizes in which you can buy the sheet, such as 1220x610mm.");
+    private readonly Option<string[]> sizes =
+        QuantityOption.Sizes(SheetSettings.Sizes, "Sizes in which you can buy the sheet, such as 1220x610mm.");
 
     public void AddTo(HelpedCommand command)
     {
@@ -35,7 +38,8 @@ internal sealed class PartOptions
     public BuckSpec Apply(ParseResult parsed, BuckSpec buck, Catalog catalog, bool always)
     {
         // Vents are sized by the sheet.
-        var hasSheet = always || buck.Vents is not null || parsed.GetValue(gauge) is not null || parsed.GetValue(plastic) is not null || parsed.GetValue(minWall) is not null
+        var hasSheet = always || buck.Vents is not null || parsed.GetValue(gauge) is not null
+            || parsed.GetValue(plastic) is not null || parsed.GetValue(minWall) is not null
             || parsed.GetValue(sizes) is { Length: > 0 };
         return buck with
         {
@@ -43,7 +47,8 @@ internal sealed class PartOptions
             Sheet = !hasSheet ? null : Defaults with
             {
                 Plastic = parsed.GetValue(plastic) is { } word
-                    ? catalog.FindPlastic(word) ?? throw new UsageException($"--plastic is '{word}', which is not in the catalog; see 'buckgen catalog'.")
+                    ? catalog.FindPlastic(word)
+                    ?? throw new UsageException($"--plastic is '{word}', which is not in the catalog; see 'buckgen catalog'.")
                     : null,
                 Gauge = parsed.GetValue(gauge) ?? Defaults.Gauge,
                 MinWall = parsed.GetValue(minWall),

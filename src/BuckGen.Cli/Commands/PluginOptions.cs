@@ -15,7 +15,9 @@ internal sealed class PluginOptions
     /// <summary>The name of the option for a process of their own.</summary>
     public const string Isolate = "--isolate-plugins";
 
-    private readonly Option<string?> folder = new("--plugins") { Description = "Also load the plug-ins in this folder; 'buckgen plugins' lists them.", HelpName = "DIR" };
+    private readonly Option<string?> folder =
+        new("--plugins") { Description = "Also load the plug-ins in this folder; 'buckgen plugins' lists them.",
+            HelpName = "DIR" };
 
     private readonly Option<bool> isolate = QuantityOption.Create(
         PluginSettings.Isolate, "Run plug-ins in a process of their own; 'buckgen plugins' explains why.");
@@ -33,10 +35,12 @@ internal sealed class PluginOptions
     public JobExtensions JobExtensions(ParseResult parsed, Terminal terminal)
     {
         var given = parsed.GetValue(folder);
-        if (given is not null && !Directory.Exists(given)) throw new UsageException($"--plugins is '{given}', which is no folder.");
+        if (given is not null && !Directory.Exists(given))
+            throw new UsageException($"--plugins is '{given}', which is no folder.");
         return new()
         {
-            PluginFiles = [.. terminal.PluginFolder is { } own ? PluginSet.Find(own) : [], .. given is null ? [] : PluginSet.Find(given)],
+            PluginFiles = [.. terminal.PluginFolder is { } own ? PluginSet.Find(own) : [], .. given is null ? []
+                : PluginSet.Find(given)],
             PluginCall = Allowed(parsed),
             PluginRun = terminal.PluginRun,
         };
@@ -55,7 +59,9 @@ internal sealed class PluginOptions
     public static void ReportProblems(PluginSet plugins, Terminal terminal)
     {
         foreach (var plugin in plugins.Plugins.Where(p => p.Problem is not null))
-            terminal.WriteMessage($"Plug-in {plugin.Name} ({plugin.Path}){(plugin.Parts.IsEmpty ? " is left out" : " is left out in part")}: {plugin.Problem}.");
+            terminal.WriteMessage(
+                $"Plug-in {plugin.Name} ({plugin.Path}){(plugin.Parts.IsEmpty ? " is left out" : " is left out in part")}: "
+                + $"{plugin.Problem}.");
     }
 
     private TimeSpan? Allowed(ParseResult parsed)

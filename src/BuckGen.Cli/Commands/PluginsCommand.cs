@@ -11,8 +11,10 @@ internal static class PluginsCommand
     public static Command Create(Terminal terminal)
     {
         var plugins = new PluginOptions();
-        var job = new Argument<string?>("JOB") { Description = "A job file; the plug-ins it names are listed too.", Arity = ArgumentArity.ZeroOrOne };
-        var command = new HelpedCommand("plugins", CommandGroup.Setup, "List plug-ins, what they provide and where they come from.")
+        var job = new Argument<string?>("JOB") { Description = "A job file; the plug-ins it names are listed too.",
+            Arity = ArgumentArity.ZeroOrOne };
+        var command =
+            new HelpedCommand("plugins", CommandGroup.Setup, "List plug-ins, what they provide and where they come from.")
         {
             Examples = ["buckgen plugins", "buckgen plugins job.toml", "buckgen plugins --plugins ~/my-plug-ins"],
             Notes =
@@ -26,7 +28,8 @@ internal static class PluginsCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job);
-            PluginPrinter.Print(terminal.Printer(), plugins.JobExtensions(parsed, terminal).Load(path is null ? null : MakeCommand.Plugins(path)), terminal.PluginFolder);
+            PluginPrinter.Print(terminal.Printer(), plugins.JobExtensions(parsed, terminal)
+                .Load(path is null ? null : MakeCommand.Plugins(path)), terminal.PluginFolder);
             return ExitStatus.Done;
         });
         return command;

@@ -13,7 +13,8 @@ internal static class QuantityOption
     public static Option<double?> Create(NumberSetting setting, string? description = null) => new(NameOf(setting))
     {
         Description = Describe(setting, description),
-        HelpName = setting.Kind == QuantityKind.Number && setting.Unit.Length > 0 ? setting.Unit.ToUpperInvariant() : setting.Kind.Placeholder,
+        HelpName = setting.Kind == QuantityKind.Number && setting.Unit.Length > 0 ? setting.Unit.ToUpperInvariant()
+            : setting.Kind.Placeholder,
         CustomParser = result =>
         {
             if (setting.Kind.Parse(result.Tokens[0].Value, out var parsed)) return parsed;
@@ -75,7 +76,8 @@ internal static class QuantityOption
 
     private const string SizeName = "WIDTHxHEIGHT";
 
-    private static Option<T?> Choice<T>(string name, string description, string allowed) where T : struct, Enum => new Option<T?>(name)
+    private static Option<T?> Choice<T>(string name, string description, string allowed) where T : struct, Enum =>
+        new Option<T?>(name)
     {
         Description = description,
         HelpName = string.Join('|', Enum.GetValues<T>().Select(Words.Format)),
@@ -87,15 +89,18 @@ internal static class QuantityOption
         },
     }.WithCompletions(() => Enum.GetValues<T>().Select(Words.Format));
 
-    private static string NameOf(Setting setting) => setting.Option ?? throw new InvalidOperationException($"The setting {setting.Key} has no option.");
+    private static string NameOf(Setting setting) =>
+        setting.Option ?? throw new InvalidOperationException($"The setting {setting.Key} has no option.");
 
     private static string Describe<T>(ChoiceSetting<T> setting, string? description) where T : struct, Enum =>
         $"{Sentence(description ?? setting.Meaning)} Default: {setting.Usual}.";
 
     private static string Describe(NumberSetting setting, string? description) =>
-        $"{Sentence(description ?? setting.Meaning)} {(setting.Usual.Length > 0 ? $"Default: {setting.Usual}; {setting.Allowed}." : Sentence(setting.Allowed))}";
+        $"{Sentence(description ?? setting.Meaning)} {(setting.Usual.Length > 0 ? $"Default: {setting.Usual}; {setting.Allowed}."
+            : Sentence(setting.Allowed))}";
 
-    private static string Describe(SizeSetting setting, string description) => $"{Sentence(description)} {Sentence(setting.Allowed)}";
+    private static string Describe(SizeSetting setting, string description) =>
+        $"{Sentence(description)} {Sentence(setting.Allowed)}";
 
     private static string Sentence(string phrase) => $"{char.ToUpperInvariant(phrase[0])}{phrase[1..].TrimEnd('.')}.";
 }

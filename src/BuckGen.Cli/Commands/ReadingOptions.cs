@@ -10,7 +10,9 @@ namespace BuckGen.Cli.Commands;
 internal sealed class ReadingOptions
 {
     private readonly Option<string?> units = QuantityOption.Create(
-        OutlineSettings.Units, "UNIT", "Unit of the drawing, only when the file is wrong or silent about it: mm, cm, m, in or ft.").WithCompletions(() => ["mm", "cm", "m", "in", "ft"]);
+        OutlineSettings.Units, "UNIT",
+        "Unit of the drawing, only when the file is wrong or silent about it: mm, cm, m, in or ft.").WithCompletions(() =>
+            ["mm", "cm", "m", "in", "ft"]);
 
     private readonly Option<string[]> layers = QuantityOption.Names(OutlineSettings.Layers);
 
@@ -28,8 +30,10 @@ internal sealed class ReadingOptions
     public OutlineOptions Read(ParseResult parsed, Extensions extensions)
     {
         var tolerances = new Tolerance(
-            parsed.GetValue(tolerance) ?? Tolerance.Default.Chord, parsed.GetValue(join) ?? Tolerance.Default.Join, Tolerance.Default.Coincident);
-        return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []], parsed.GetValue(minLoopWidth) ?? OutlineOptions.Default.MinLoopWidth)
+            parsed.GetValue(tolerance) ?? Tolerance.Default.Chord, parsed.GetValue(join)
+                ?? Tolerance.Default.Join, Tolerance.Default.Coincident);
+        return new(tolerances, parsed.GetValue(units), [.. parsed.GetValue(layers) ?? []], parsed.GetValue(minLoopWidth)
+            ?? OutlineOptions.Default.MinLoopWidth)
         {
             Formats = extensions.OutlineFormats,
         };

@@ -17,7 +17,8 @@ internal static class SizeText
         // "600x400mm": the unit at the end counts for both.
         var unit = parts.Length == 2 ? new string([.. parts[1].Where(c => char.IsAsciiLetter(c) || c == '"')]) : "";
         var first = parts[0].Any(char.IsAsciiLetter) ? parts[0] : parts[0] + unit;
-        return parts.Length == 2 && QuantityText.TryLength(first, out var width) && QuantityText.TryLength(parts[1], out var height)
+        return parts.Length == 2 && QuantityText.TryLength(first, out var width)
+            && QuantityText.TryLength(parts[1], out var height)
             ? new(width, height)
             : throw new UsageException($"{setting.Option} is '{text}'; it must be two lengths, such as 600x400mm.");
     }

@@ -14,13 +14,15 @@ internal sealed class VentOptions
     private static readonly VentSpec Defaults = new();
 
     private readonly Option<string?> pattern = QuantityOption.Create(
-        VentSettings.Pattern, "PATTERN", "Place vents (needs --base): walls, grid, given, or the name of a plug-in's pattern.").WithCompletions(() => Extensions.BuiltIn.VentPatterns.Select(p => p.Name));
+        VentSettings.Pattern, "PATTERN", "Place vents (needs --base): walls, grid, given, or the name of a plug-in's pattern.")
+            .WithCompletions(() => Extensions.BuiltIn.VentPatterns.Select(p => p.Name));
 
     private readonly Option<double?> spacing = QuantityOption.Create(VentSettings.Spacing);
     private readonly Option<double?> diameter = QuantityOption.Create(VentSettings.Diameter);
     private readonly Option<double?> bore = QuantityOption.Create(VentSettings.Bore);
     private readonly Option<PlenumKind?> plenum = QuantityOption.Create(
-        PlenumSettings.Kind, "A layer under the base that leads the air away, of the base's board (needs --base): channels to the port, or feet");
+        PlenumSettings.Kind,
+        "A layer under the base that leads the air away, of the base's board (needs --base): channels to the port, or feet");
 
     public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Vents, pattern, spacing, diameter, bore, plenum);
 

@@ -31,7 +31,8 @@ internal static class VentsCommand
             var plan = BuckRun.Plan(terminal, job, BuckRun.Here, cancellation);
             var folder = parsed.GetValue(run.Out) ?? Path.GetFileNameWithoutExtension(path) + "-vents";
             return BuckRun.Write(
-                terminal, plan, OutputFiles.DrillMap(plan, job.Output, null, cancellation), folder, parsed.GetValue(run.Force), parsed.GetValue(run.Json), cancellation);
+                terminal, plan, OutputFiles.DrillMap(plan, job.Output, null, cancellation), folder, parsed.GetValue(run.Force),
+                parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

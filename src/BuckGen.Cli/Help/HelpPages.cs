@@ -12,7 +12,8 @@ internal sealed class HelpPages(FirstPage firstPage) : SynchronousCommandLineAct
     private const int OptionColumn = 29;
 
     /// <summary>Makes a program print these pages for --help.</summary>
-    public static void AddTo(RootCommand root, FirstPage firstPage) => root.Options.OfType<HelpOption>().Single().Action = new HelpPages(firstPage);
+    public static void AddTo(RootCommand root, FirstPage firstPage) =>
+        root.Options.OfType<HelpOption>().Single().Action = new HelpPages(firstPage);
 
     public override bool Terminating => true;
 
@@ -21,7 +22,8 @@ internal sealed class HelpPages(FirstPage firstPage) : SynchronousCommandLineAct
 
     public override int Invoke(ParseResult parseResult)
     {
-        var text = parseResult.CommandResult.Command is HelpedCommand command ? PageOf(command) : First(parseResult.RootCommandResult.Command);
+        var text = parseResult.CommandResult.Command is HelpedCommand command ? PageOf(command)
+            : First(parseResult.RootCommandResult.Command);
         parseResult.InvocationConfiguration.Output.Write(text);
         return ExitStatus.Done;
     }
@@ -71,7 +73,10 @@ internal sealed class HelpPages(FirstPage firstPage) : SynchronousCommandLineAct
     }
 
     private static string NameOf(Command command) =>
-        string.Join(' ', [command.Name, .. command.Arguments.Select(a => a.Arity.MinimumNumberOfValues == 0 || a.HasDefaultValue ? $"[{a.Name}]" : a.Name)]);
+        string.Join(' ',
+            [command.Name,
+                .. command.Arguments.Select(a => a.Arity.MinimumNumberOfValues == 0
+                    || a.HasDefaultValue ? $"[{a.Name}]" : a.Name)]);
 
     private static string TermOf(Option option) =>
         string.Join(", ", [option.Name, .. option.Aliases]) + (option.HelpName is { } name ? $" {name}" : "");

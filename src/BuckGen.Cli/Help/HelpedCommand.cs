@@ -31,5 +31,7 @@ internal sealed class HelpedCommand(string name, CommandGroup group, string summ
 
     /// <summary>The options of the command by their groups; those without one are left to the end of the page.</summary>
     public IEnumerable<(OptionGroup About, IEnumerable<Option> Options)> Grouped() =>
-        Enum.GetValues<OptionGroup>().Select(g => (g, Options.Where(o => !o.Hidden && groups.TryGetValue(o, out var own) && own == g))).Where(g => g.Item2.Any());
+        Enum.GetValues<OptionGroup>()
+            .Select(g => (g, Options.Where(o => !o.Hidden && groups.TryGetValue(o, out var own) && own == g)))
+            .Where(g => g.Item2.Any());
 }

@@ -19,7 +19,8 @@ internal static class IsolatedRun
         var command = parsed.CommandResult.Command;
         if (!command.Options.Any(o => o.Name == PluginOptions.Isolate)) return false;
         return parsed.GetValue<bool>(PluginOptions.Isolate)
-            || (command.Arguments is [var first, ..] && parsed.GetResult(first) is { Tokens: [var path] } && IsWanted(path.Value));
+            || (command.Arguments is [var first, ..] && parsed.GetResult(first) is { Tokens: [var path] }
+                && IsWanted(path.Value));
     }
 
     /// <summary>Runs it, as often as it takes to find all parts that end it.</summary>
@@ -28,7 +29,8 @@ internal static class IsolatedRun
         var leftOut = ImmutableArray<LeftOutPart>.Empty;
         while (true)
         {
-            var end = terminal.RunWithStatus("Working in a process for the plug-ins", () => WorkerProcess.Run(args, leftOut, cancellation));
+            var end = terminal
+                .RunWithStatus("Working in a process for the plug-ins", () => WorkerProcess.Run(args, leftOut, cancellation));
             if (end.Status is { } status)
             {
                 terminal.Relay(end.Out, end.Error);
@@ -36,9 +38,12 @@ internal static class IsolatedRun
             }
 
             // A part that is left out is not called; so the same one twice means that it is not the one.
-            if (end.FailedPart is not { } culprit || leftOut.Any(l => l.File == culprit.File && (l.Part.Length == 0 || l.Part == culprit.Part)))
+            if (end.FailedPart is not { } culprit
+                || leftOut.Any(l => l.File == culprit.File && (l.Part.Length == 0 || l.Part == culprit.Part)))
             {
-                terminal.WriteMessage($"buckgen: the process for the plug-ins ended, and no call of a plug-in was to blame ({end.Reason}); the last complete result is whole. Leave the plug-ins out one by one.");
+                terminal.WriteMessage(
+                    $"buckgen: the process for the plug-ins ended, and no call of a plug-in was to blame ({end.Reason}); "
+                    + "the last complete result is whole. Leave the plug-ins out one by one.");
                 return ExitStatus.BadInput;
             }
 
@@ -51,7 +56,8 @@ internal static class IsolatedRun
     {
         try
         {
-            return File.Exists(path) && (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase)) && MakeCommand.Plugins(path).Isolated;
+            return File.Exists(path) && (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
+                && MakeCommand.Plugins(path).Isolated;
         }
         catch (JobFileException)
         {

@@ -24,7 +24,9 @@ internal sealed class RunningCalls : IProgress<PluginCall>
     {
         if (stopped.IsCancellationRequested || Innermost() is not { } call) return;
         Environment.ExitCode = ExitStatus.BadInput;
-        error.WriteLine($"buckgen: the plug-in {Path.GetFileNameWithoutExtension(call.File)} ({call.File}) ended the program; the last complete result is whole. Leave it out, or use {Commands.PluginOptions.Isolate}.");
+        error.WriteLine(
+            $"buckgen: the plug-in {Path.GetFileNameWithoutExtension(call.File)} ({call.File}) ended the program; the last "
+            + $"complete result is whole. Leave it out, or use {Commands.PluginOptions.Isolate}.");
     };
 
     private PluginCall? Innermost()

@@ -13,13 +13,16 @@ internal static class StrayPlugins
     public static void Watch(TextWriter error) => ExceptionHandling.SetUnhandledExceptionHandler(failure =>
     {
         if (PluginOf(failure) is not { } file) return false;
-        error.WriteLine($"Plug-in {Path.GetFileNameWithoutExtension(file)} ({file}): a thread of its own failed, and the job goes on: {Reason(failure)}");
+        error.WriteLine(
+            $"Plug-in {Path.GetFileNameWithoutExtension(file)} ({file}): a thread of its own failed, and the job goes on: "
+            + $"{Reason(failure)}");
         return true;
     });
 
     /// <summary>The file of the plug-in whose code threw it; null for our own.</summary>
     private static string? PluginOf(Exception failure) =>
-        new StackTrace(failure).GetFrames().Select(f => f.GetMethod()?.Module.Assembly).OfType<Assembly>().Select(FileOf).FirstOrDefault(f => f is not null);
+        new StackTrace(failure).GetFrames().Select(f => f.GetMethod()?.Module.Assembly).OfType<Assembly>().Select(FileOf)
+            .FirstOrDefault(f => f is not null);
 
     private static string? FileOf(Assembly assembly) =>
         AssemblyLoadContext.GetLoadContext(assembly) is { } context && context != AssemblyLoadContext.Default

@@ -26,7 +26,10 @@ internal sealed class Worker : IProgress<PluginCall>, IDisposable
     public int Run(Terminal terminal, Func<string[], Terminal, int> command, CancellationTokenSource cancellation)
     {
         new Thread(() => StopWithInput(cancellation)) { IsBackground = true, Name = "input" }.Start();
-        var status = command(start.Args, terminal with { PluginRun = terminal.PluginRun with { IsWatched = true, Calls = this, LeftOut = start.LeftOut } });
+        var status =
+            command(start.Args,
+                terminal with { PluginRun = terminal.PluginRun with { IsWatched = true, Calls = this,
+                    LeftOut = start.LeftOut } });
         Say(new(WorkerEvent.Done, Status: status));
         return status;
     }

@@ -27,13 +27,17 @@ internal static class WorkerProcess
         using var process = Process.Start(new WorkerStart(pipe.GetClientHandleAsString(), leftOut, args).Info())!;
         pipe.DisposeLocalCopyOfClientHandle();
         var log = new WorkerLog();
-        var listening = Task.Factory.StartNew(() => log.Read(pipe), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        var listening =
+            Task.Factory.StartNew(() => log.Read(pipe), CancellationToken.None, TaskCreationOptions.LongRunning,
+                TaskScheduler.Default);
         var (output, errors) = (new CapturedText(process.StandardOutput), new CapturedText(process.StandardError));
         try
         {
             LeftOutPart? culprit = null;
-            while (!process.WaitForExit(PollInterval) && log.Status is null && culprit is null && !cancellation.IsCancellationRequested)
-                culprit = log.Overdue() ?? (output.IsFlooded || errors.IsFlooded ? log.RunningPart("it printed without end") : null);
+            while (!process.WaitForExit(PollInterval) && log.Status is null && culprit is null
+                && !cancellation.IsCancellationRequested)
+                culprit = log.Overdue()
+                    ?? (output.IsFlooded || errors.IsFlooded ? log.RunningPart("it printed without end") : null);
             if (culprit is null)
             {
                 // Its input's end tells it to stop, if it has not.

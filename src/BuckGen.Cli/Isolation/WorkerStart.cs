@@ -40,9 +40,12 @@ internal sealed record WorkerStart(string Pipe, ImmutableArray<LeftOutPart> Left
         var isOurs = Path.GetFileNameWithoutExtension(program) == "buckgen";
         var start = new ProcessStartInfo(isOurs ? program! : Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
         {
-            RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, StandardOutputEncoding = Encoding.UTF8, StandardErrorEncoding = Encoding.UTF8,
+            RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+            StandardOutputEncoding = Encoding.UTF8, StandardErrorEncoding = Encoding.UTF8,
         };
-        IEnumerable<string> all = [.. isOurs ? [] : new[] { Path.Combine(AppContext.BaseDirectory, "buckgen.dll") }, Word, Pipe, .. LeftOut.SelectMany(l => new[] { l.File, l.Part, l.Reason }), EndOfLeftOut, .. Args];
+        IEnumerable<string> all =
+            [.. isOurs ? [] : new[] { Path.Combine(AppContext.BaseDirectory, "buckgen.dll") }, Word, Pipe,
+                .. LeftOut.SelectMany(l => new[] { l.File, l.Part, l.Reason }), EndOfLeftOut, .. Args];
         foreach (var argument in all) start.ArgumentList.Add(argument);
         if (!start.Environment.ContainsKey(OwnMemoryKey)) start.Environment.TryAdd(MemoryKey, MemoryLimit);
         return start;

@@ -6,23 +6,29 @@ namespace BuckGen.Cli.Printing;
 internal static class CatalogPrinter
 {
     private static readonly (string Title, string[] Keys)[] StockColumns =
-        [("Real, mm", ["thickness"]), ("Limits, mm", ["lower", "upper"]), ("kg/m3", ["density"]), ("Kerf, mm", ["kerf"]), ("Laser", ["laser"]), ("Router", ["router"])];
+        [("Real, mm", ["thickness"]), ("Limits, mm", ["lower", "upper"]), ("kg/m3", ["density"]), ("Kerf, mm", ["kerf"]),
+            ("Laser", ["laser"]), ("Router", ["router"])];
 
     private static readonly (string Title, string[] Keys)[] PlasticColumns =
         [
-            ("Forms from", ["forming-lower"]), ("usual", ["forming-normal"]), ("up to", ["forming-upper"]), ("Sets at", ["set-temperature"]),
+            ("Forms from", ["forming-lower"]), ("usual", ["forming-normal"]), ("up to", ["forming-upper"]),
+            ("Sets at", ["set-temperature"]),
             ("Shrink %", ["shrinkage"]), ("Draft male", ["draft-male"]), ("Draft female", ["draft-female"]), ("Laser", ["laser"]),
         ];
 
     public static void Print(Printer printer, Catalog catalog)
     {
         Print(printer, "Stock", catalog.Stock, StockColumns);
-        printer.Line("Measure your own boards: their real thickness decides the height of the stack. The kerfs are starting values.");
+        printer.Line(
+            "Measure your own boards: their real thickness decides the height of the stack. The kerfs are starting values.");
         Print(printer, "Plastic", catalog.Plastic, PlasticColumns);
-        printer.Line("Temperatures in degrees C. The supplier's data sheet comes first. For details, such as cautions: buckgen catalog ID");
+        printer.Line(
+            "Temperatures in degrees C. The supplier's data sheet comes first. For details, such as cautions: buckgen "
+            + "catalog ID");
     }
 
-    private static void Print(Printer printer, string title, IEnumerable<CatalogEntry> entries, (string Title, string[] Keys)[] columns)
+    private static void Print(Printer printer, string title, IEnumerable<CatalogEntry> entries,
+        (string Title, string[] Keys)[] columns)
     {
         var sources = new SourceList();
         printer.Table(
@@ -30,7 +36,8 @@ internal static class CatalogPrinter
             entries.Select(entry =>
             {
                 var shown = columns.Select(c => c.Keys.Select(entry.Find).OfType<CatalogFigure>().ToArray()).ToArray();
-                return (string[])[entry.Id, .. shown.Select(f => string.Join('-', f.Select(FigureText.Short))), sources.Numbers(shown.SelectMany(f => f))];
+                return (string[])[entry.Id, .. shown.Select(f => string.Join('-', f.Select(FigureText.Short))),
+                    sources.Numbers(shown.SelectMany(f => f))];
             }));
         sources.Print(printer);
     }

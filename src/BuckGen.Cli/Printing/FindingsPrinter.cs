@@ -20,7 +20,8 @@ internal static class FindingsPrinter
             var finding = group.First();
             var colour = finding.Severity switch { "error" => Color.Red, "warning" => Color.Yellow, _ => Color.Grey };
             var place = finding is { X: { } x, Y: { } y } ? FormattableString.Invariant($" at ({x:0.#}, {y:0.#})") : "";
-            printer.Line(new(finding.Severity.ToUpperInvariant(), colour), new($" {finding.Message}"), new($"{place} "), new($"({finding.Id})", Color.Grey));
+            printer.Line(new(finding.Severity.ToUpperInvariant(), colour), new($" {finding.Message}"), new($"{place} "),
+                new($"({finding.Id})", Color.Grey));
             if (group.Count() > 1) printer.Line($"  ... and {group.Count() - 1} more like it; summary.json has them all.");
             printer.Line(finding.Silenced is { } reason ? $"  Silenced: {reason}" : $"  {finding.Remedy}");
         }

@@ -32,7 +32,10 @@ internal static class PluginPrinter
 
         if (plugins.Plugins.IsEmpty) printer.Line("No plug-ins.");
         if (ownFolder is not null) printer.Line($"Your own folder of plug-ins: {ownFolder}");
-        printer.Table([new("A plug-in that"), new("as usual"), new("with isolate-plugins")], Promises.Select(row => (IReadOnlyList<string>)row));
-        printer.Line("In every case the output folder holds the last complete result or the new one. The findings name every plug-in that is left out.");
+        printer.Table([new("A plug-in that"), new("as usual"), new("with isolate-plugins")],
+            Promises.Select(row => (IReadOnlyList<string>)row));
+        printer.Line(
+            "In every case the output folder holds the last complete result or the new one. The findings name every "
+            + "plug-in that is left out.");
     }
 }

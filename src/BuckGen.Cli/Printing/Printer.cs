@@ -35,7 +35,8 @@ internal sealed class Printer(IAnsiConsole console)
     /// <summary>A list of two columns, the left one of numbers.</summary>
     public void List(IEnumerable<(string Number, string Text)> items)
     {
-        var table = new Table().NoBorder().HideHeaders().AddColumns(Spectre(new("", AlignRight: true, OneLine: true)), Spectre(new("")));
+        var table = new Table().NoBorder().HideHeaders()
+            .AddColumns(Spectre(new("", AlignRight: true, OneLine: true)), Spectre(new("")));
         Write(table, items.Select(i => (string[])[i.Number, i.Text]));
     }
 

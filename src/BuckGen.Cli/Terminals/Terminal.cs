@@ -76,6 +76,7 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error, bool OutRedire
     /// <summary>Shows steps at once; the usual receiver of progress would wait for another thread.</summary>
     private sealed class StatusLine(StatusContext status, string what) : IProgress<JobProgress>
     {
-        public void Report(JobProgress value) => status.Status(StatusText($"{what}: {value.Step} ({value.Number} of {value.Total})"));
+        public void Report(JobProgress value) =>
+            status.Status(StatusText($"{what}: {value.Step} ({value.Number} of {value.Total})"));
     }
 }

@@ -10,7 +10,8 @@ internal static class TextTagSource
 {
     private const int MinCode = -5;
     private const int MaxCode = 1071;
-    private const string DamagedAbove = "stands where a group code should; a line is missing or damaged above, export the file again";
+    private const string DamagedAbove =
+        "stands where a group code should; a line is missing or damaged above, export the file again";
 
     public static IEnumerable<DxfTag> Read(byte[] bytes, ValueDecoder decoder, ReadContext context)
     {
@@ -23,7 +24,8 @@ internal static class TextTagSource
                 break;
             var number = Code(code, lines.Line, type);
             if (lines.AtEnd)
-                throw new DxfException($"the file ends before the value of group code {number}; it is cut off", lines.Line, Shown(type));
+                throw new DxfException($"the file ends before the value of group code {number}; it is cut off", lines.Line,
+                    Shown(type));
             var line = lines.Line;
             var tag = new DxfTag(number, Value(decoder, lines.Next(), number, line + 1), line);
             if (tag.Code == 999)
@@ -89,7 +91,8 @@ internal static class TextTagSource
         }
     }
 
-    private static string Shown(ReadOnlySpan<byte> bytes) => Excerpt.Shorten(Encoding.Latin1.GetString(bytes[..Math.Min(bytes.Length, 40)]));
+    private static string Shown(ReadOnlySpan<byte> bytes) =>
+        Excerpt.Shorten(Encoding.Latin1.GetString(bytes[..Math.Min(bytes.Length, 40)]));
 
     private static string? Shown(string? type) => type is null ? null : Excerpt.Shorten(type);
 }

@@ -95,7 +95,8 @@ internal static class ArcFitting
 
         var middle = (t0 + t1) / 2;
         return Math.Max(
-            AddFitted(pieces, curve, t0, middle, tolerance, depth + 1), AddFitted(pieces, curve, middle, t1, tolerance, depth + 1));
+            AddFitted(pieces, curve, t0, middle, tolerance, depth + 1),
+            AddFitted(pieces, curve, middle, t1, tolerance, depth + 1));
     }
 
     /// <summary>

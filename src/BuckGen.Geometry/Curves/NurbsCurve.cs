@@ -11,7 +11,8 @@ namespace BuckGen.Geometry.Curves;
 /// <param name="To">Knot value where it ends, above <paramref name="From"/> and not above <c>Knots[Points.Length]</c>.</param>
 /// <remarks>Evaluated by de Boor's algorithm; the derivative comes from its last step but one.</remarks>
 public sealed record NurbsCurve(
-    int Degree, ImmutableArray<double> Knots, ImmutableArray<Vec2> Points, ImmutableArray<double> Weights, double From, double To) : Curve
+    int Degree, ImmutableArray<double> Knots, ImmutableArray<Vec2> Points, ImmutableArray<double> Weights, double From,
+    double To) : Curve
 {
     /// <summary>The stretches of a whole B-spline, each smooth inside and at most a few knots long.</summary>
     internal static ImmutableArray<NurbsCurve> Stretches(
@@ -20,7 +21,8 @@ public sealed record NurbsCurve(
         const int longest = 4;
         var last = degree;
         var inner = knots.Skip(degree).Take(points.Length - degree + 1).GroupBy(k => k)
-            .Select(k => (Value: k.Key, Count: k.Count())).Select(k => (k.Value, Kink: k.Count >= degree, Next: last += k.Count)).ToList();
+            .Select(k => (Value: k.Key, Count: k.Count()))
+            .Select(k => (k.Value, Kink: k.Count >= degree, Next: last += k.Count)).ToList();
         var stretches = ImmutableArray.CreateBuilder<NurbsCurve>();
         for (var (first, i) = (0, 1); i < inner.Count; i++)
         {
@@ -35,7 +37,8 @@ public sealed record NurbsCurve(
         NurbsCurve Between(double from, double to, int firstSpan, int lastSpan)
         {
             var (start, count) = (firstSpan - degree, lastSpan - firstSpan + degree + 1);
-            return new(degree, knots.Slice(start, count + degree + 1), points.Slice(start, count), weights.IsDefaultOrEmpty ? [] : weights.Slice(start, count), from, to);
+            return new(degree, knots.Slice(start, count + degree + 1), points.Slice(start, count), weights.IsDefaultOrEmpty ? []
+                : weights.Slice(start, count), from, to);
         }
     }
 

@@ -48,7 +48,8 @@ internal readonly record struct DirectionRange(double Middle, double Half)
         if (way.Contains(new Vec2(0, 0))) return All;
         var middle = AngleOf(way.Centre);
         var range = new DirectionRange(middle, 0);
-        ReadOnlySpan<Vec2> corners = [new(way.MinX, way.MinY), new(way.MaxX, way.MinY), new(way.MaxX, way.MaxY), new(way.MinX, way.MaxY)];
+        ReadOnlySpan<Vec2> corners =
+            [new(way.MinX, way.MinY), new(way.MaxX, way.MinY), new(way.MaxX, way.MaxY), new(way.MinX, way.MaxY)];
         var half = 0.0;
         foreach (var corner in corners) half = Math.Max(half, Math.Abs(range.From(AngleOf(corner))));
         return new(middle, half);

@@ -19,7 +19,8 @@ internal sealed class EdgeTree
         for (var (from, to) = (0, 0); from < pieces.Length; from = to)
         {
             var bounds = Bounds.Nothing;
-            for (; to < pieces.Length && pieces[to].Loop == pieces[from].Loop; to++) bounds = bounds.With(pieces[to].Segment.Bounds);
+            for (; to < pieces.Length && pieces[to].Loop == pieces[from].Loop; to++)
+                bounds = bounds.With(pieces[to].Segment.Bounds);
             loops.Add((from, to, bounds));
         }
 
@@ -79,7 +80,8 @@ internal sealed class EdgeTree
         if (loops.Length == 1) return AddChain(loops[0].From, loops[0].To);
         var bounds = Bounds.Nothing;
         foreach (var loop in loops) bounds = bounds.With(loop.Bounds);
-        if (bounds.Width > bounds.Height) loops.Sort((a, b) => (a.Bounds.Centre.X, a.From).CompareTo((b.Bounds.Centre.X, b.From)));
+        if (bounds.Width > bounds.Height)
+            loops.Sort((a, b) => (a.Bounds.Centre.X, a.From).CompareTo((b.Bounds.Centre.X, b.From)));
         else loops.Sort((a, b) => (a.Bounds.Centre.Y, a.From).CompareTo((b.Bounds.Centre.Y, b.From)));
         return Joined(AddLoops(loops[..(loops.Length / 2)]), AddLoops(loops[(loops.Length / 2)..]));
     }

@@ -75,8 +75,10 @@ internal static class FacingEdges
 
     /// <summary>A quick no: most circles are entered by a piece beside one of the two.</summary>
     private static bool IsEntered(Vec2 middle, double radius, Piece[] pieces, Piece a, Piece b) =>
-        pieces[a.Previous].Segment.DistanceTo(middle) < radius * (1 - Slack) || pieces[a.Next].Segment.DistanceTo(middle) < radius * (1 - Slack)
-        || pieces[b.Previous].Segment.DistanceTo(middle) < radius * (1 - Slack) || pieces[b.Next].Segment.DistanceTo(middle) < radius * (1 - Slack);
+        pieces[a.Previous].Segment.DistanceTo(middle) < radius * (1 - Slack)
+            || pieces[a.Next].Segment.DistanceTo(middle) < radius * (1 - Slack)
+        || pieces[b.Previous].Segment.DistanceTo(middle) < radius * (1 - Slack)
+        || pieces[b.Next].Segment.DistanceTo(middle) < radius * (1 - Slack);
 
     private static Piece[] Numbered(Region region)
     {

@@ -13,7 +13,8 @@ namespace BuckGen.Geometry.Facing;
 /// never shorter than half the circle, 1.57 times the width.
 /// <para>
 /// The width is the true distance of two points of the edge, exact but for rounding. Whether a pair counts is decided with some
-/// slack, so that a drawing's rounding does not hide a place: see <see cref="AngleTolerances"/>; the circle may be entered by a thousandth
+/// slack, so that a drawing's rounding does not hide a place: see <see cref="AngleTolerances"/>; the circle may be entered by
+/// a thousandth
 /// of its radius, by twice the error with which curves were fitted, and by as much as lines that stand for a curve cut off from
 /// it. On a curve of many short lines the slack lets a neighbouring pair be found, narrower by a few millionths of the radius of
 /// curvature.

@@ -37,7 +37,9 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
         {
             cancellation.ThrowIfCancellationRequested();
             // Stretches come nearest first, so that nothing narrower than this one is left.
-            if (visits < 0) return new(best is { } soFar ? Found(soFar) : null, best is { } near && near.Way.Width - least <= NearEnough ? null : least);
+            if (visits < 0)
+                return new(best is { } soFar ? Found(soFar) : null, best is { } near
+                    && near.Way.Width - least <= NearEnough ? null : least);
             var (a, b) = pair;
             if (tree[a].IsLeaf && tree[b].IsLeaf)
             {
@@ -68,7 +70,8 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
         return new(best is { } found ? Found(found) : null, null);
     }
 
-    private NarrowestPlace Found(Place place) => new(place.Way.A, place.Way.B, tree.Pieces[place.PieceA].Loop, tree.Pieces[place.PieceB].Loop);
+    private NarrowestPlace Found(Place place) =>
+        new(place.Way.A, place.Way.B, tree.Pieces[place.PieceA].Loop, tree.Pieces[place.PieceB].Loop);
 
     /// <summary>Puts a pair of stretches on the list unless no narrow place can lie between them.</summary>
     private void Add(int a, int b)
@@ -81,7 +84,8 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
         {
             var way = DirectionRange.Between(one.Bounds, other.Bounds);
             var (from, to) = wood ? (one.Normals, other.Normals.Opposite) : (one.Normals.Opposite, other.Normals);
-            if (!from.Intersects(way, AngleTolerances.Square + AngleSlack) || !to.Intersects(way, AngleTolerances.Square + AngleSlack)) return;
+            if (!from.Intersects(way, AngleTolerances.Square + AngleSlack)
+                || !to.Intersects(way, AngleTolerances.Square + AngleSlack)) return;
             // Middles of ways between the two lie no farther than this from the middle of the two.
             var spread = (one.Bounds.Diagonal + other.Bounds.Diagonal) / 4;
             var clear = Clear(least / 2, Math.Max(one.Facet, other.Facet) + AngleTolerances.Parallel) - spread;
@@ -127,7 +131,8 @@ internal sealed class NarrowestSearch(EdgeTree tree, bool wood, double error, Ca
             if (faces[i] is not { } a) continue;
             for (var j = one == other ? i : 2 * other.From; j < 2 * other.To; j++)
             {
-                if (faces[j] is not { } b || !a.Normals.Intersects(b.Normals.Opposite, AngleTolerances.Parallel + AngleSlack)) continue;
+                if (faces[j] is not { } b || !a.Normals.Intersects(b.Normals.Opposite, AngleTolerances.Parallel + AngleSlack))
+                    continue;
                 ways.Clear();
                 OppositePoints.Find(a, b, ways);
                 foreach (var way in ways) Take(new(way, i / 2, j / 2));

@@ -35,7 +35,8 @@ internal readonly record struct OppositePoints(Vec2 A, Vec2 B, double Misfit, bo
     private static void Add(Face a, Face b, Vec2 onA, Vec2 onB, List<OppositePoints> found, bool isMiddle = false)
     {
         if ((onB - onA).LengthSquared < Touching * Touching) return;
-        if (a.Misfit(onA, onB - onA) is { } atA && b.Misfit(onB, onA - onB) is { } atB) found.Add(new(onA, onB, Math.Max(atA, atB), isMiddle));
+        if (a.Misfit(onA, onB - onA) is { } atA && b.Misfit(onB, onA - onB) is { } atB)
+            found.Add(new(onA, onB, Math.Max(atA, atB), isMiddle));
     }
 
     private static void BetweenLines(Face a, Face b, Segment line, Segment other, List<OppositePoints> found)
@@ -96,7 +97,8 @@ internal readonly record struct OppositePoints(Vec2 A, Vec2 B, double Misfit, bo
         for (var turn = -1; turn <= 1; turn++)
         {
             var middle = way + 2 * Math.PI * turn;
-            var (low, high) = (Math.Max(-a.Normals.Half, middle - b.Normals.Half), Math.Min(a.Normals.Half, middle + b.Normals.Half));
+            var (low, high) = (Math.Max(-a.Normals.Half, middle - b.Normals.Half),
+                Math.Min(a.Normals.Half, middle + b.Normals.Half));
             if (low > high + AngleTolerances.Square) continue;
             foreach (var angle in Places(Math.Min(low, high), Math.Max(low, high), inset))
                 AddTowards(a, b, a.Normals.Middle + angle, found, angle == (low + high) / 2);

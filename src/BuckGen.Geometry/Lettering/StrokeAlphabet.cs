@@ -13,7 +13,8 @@ internal static class StrokeAlphabet
     // heights, with the baseline at y = 0 and y upward. In a path, Mx,y starts a stroke, Lx,y draws a line, and Ax,y,d draws an
     // arc that turns through d degrees, counter-clockwise where d is positive. Upright sides get 0.16 of room, round ones 0.13,
     // open ones 0.08 to 0.11; figures share one advance, so that numbers stand in columns.
-    private static readonly FrozenDictionary<char, StrokeGlyph> glyphs = new (char Character, double Before, double Width, double After, string Path)[]
+    private static readonly FrozenDictionary<char, StrokeGlyph> glyphs =
+        new (char Character, double Before, double Width, double After, string Path)[]
     {
         ('0', .14, .56, .14, "M.28,1 A0,.72,90 L0,.28 A.56,.28,180 L.56,.72 A.28,1,90 M.17,.33 L.39,.67"),
         ('1', .19, .44, .21, "M0,.78 L.22,1 L.22,0 M0,0 L.44,0"),

@@ -20,7 +20,9 @@ internal static class StrokeText
         {
             var left = start + glyph.Before;
             foreach (var stroke in glyph.Strokes)
-                strokes.Add(new Stroke([.. stroke.Vertices.Select(v => new StrokeVertex((left + v.X) * capHeight, v.Y * capHeight, v.Bulge))]));
+                strokes.Add(
+                    new Stroke([
+                        .. stroke.Vertices.Select(v => new StrokeVertex((left + v.X) * capHeight, v.Y * capHeight, v.Bulge))]));
             start += glyph.Advance;
         }
 
@@ -42,7 +44,8 @@ internal static class StrokeText
         return [.. text.Select(character => StrokeAlphabet.TryGet(character, out var glyph)
             ? glyph
             : throw new ArgumentException(
-                $"The character '{character}' (U+{(int)character:X4}) cannot be engraved; the marks are written in: {StrokeAlphabet.Characters}",
+                $"The character '{character}' (U+{(int)character:X4}) cannot be engraved; the marks are written in: "
+                + $"{StrokeAlphabet.Characters}",
                 nameof(text)))];
     }
 }

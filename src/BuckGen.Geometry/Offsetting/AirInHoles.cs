@@ -31,7 +31,8 @@ internal sealed class AirInHoles
         var innermost = -1;
         if (Holes.IsEmpty) return innermost;
         foreach (var i in tree.Query(SegmentIndex.ToEnvelope(Bounds.FromCorners(p, p))).Order())
-            if ((innermost < 0 || Math.Abs(Holes[i].SignedArea) < Math.Abs(Holes[innermost].SignedArea)) && interiors[i].Contains(p)) innermost = i;
+            if ((innermost < 0 || Math.Abs(Holes[i].SignedArea) < Math.Abs(Holes[innermost].SignedArea))
+                && interiors[i].Contains(p)) innermost = i;
         return innermost;
     }
 

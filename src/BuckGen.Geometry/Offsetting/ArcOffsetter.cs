@@ -32,7 +32,8 @@ internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffse
         // On the far side of the outline no material changes: a long mitre may come out there, and walls of no width leave their
         // sides there.
         parts.RemoveAll(p => (p.IsMitre || moved == MovedSides.Both) && inside.Contains(p.Segment.PointAt(0.5)) == distance > 0);
-        var edges = LooseEnds.Prune([.. CoincidentPieces.Resolve(parts, cancellation).Select(p => p.Segment)], Precision.Reach(distance));
+        var edges = LooseEnds
+            .Prune([.. CoincidentPieces.Resolve(parts, cancellation).Select(p => p.Segment)], Precision.Reach(distance));
         var loops = LoopChain.Close(edges, distance, p => inside.Contains(p) == distance < 0);
         return Oriented(loops, distance).Transformed(back);
     }

@@ -13,7 +13,8 @@ internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IO
     {
         ArgumentNullException.ThrowIfNull(tolerance);
         return new(
-            tolerance.Chord, new ArcOffsetter(), new ArcOffsetter(MovedSides.Both), new FlatArcOffsetter(new ArcOffsetter(), tolerance.Chord / 4),
+            tolerance.Chord, new ArcOffsetter(), new ArcOffsetter(MovedSides.Both),
+            new FlatArcOffsetter(new ArcOffsetter(), tolerance.Chord / 4),
             new TidiedOffsetter(new PolygonOffsetter(tolerance.Chord)));
     }
 
@@ -38,7 +39,8 @@ internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IO
         }
 
         // For a distance this far below the tolerance the unchanged outline is a good offset, if it keeps the laws.
-        if (Math.Abs(distance) <= tolerance / 4 && OffsetCheck.Fault(region, region, distance, join, tolerance, cancellation) is null) return region;
+        if (Math.Abs(distance) <= tolerance / 4
+            && OffsetCheck.Fault(region, region, distance, join, tolerance, cancellation) is null) return region;
         throw new OffsetFailedException(FormattableString.Invariant(
             $"The outline could not be offset by {distance} mm: {string.Join("; ", faults)}. Does it cross itself?"));
     }

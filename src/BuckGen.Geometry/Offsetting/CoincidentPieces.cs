@@ -38,7 +38,8 @@ internal static class CoincidentPieces
     private static void RemoveShared(OpenIntervals open, List<RawPiece> pieces, int i, int j)
     {
         var (piece, other) = (pieces[i].Segment, pieces[j].Segment);
-        Span<double> cuts = [0, Math.Clamp(piece.ParameterOf(other.Start), 0, 1), Math.Clamp(piece.ParameterOf(other.End), 0, 1), 1];
+        Span<double> cuts =
+            [0, Math.Clamp(piece.ParameterOf(other.Start), 0, 1), Math.Clamp(piece.ParameterOf(other.End), 0, 1), 1];
         cuts.Sort();
         for (var k = 0; k + 1 < cuts.Length; k++)
         {
@@ -57,7 +58,8 @@ internal static class CoincidentPieces
     {
         if (a.IsArc != b.IsArc) return false;
         if (a.IsArc)
-            return a.Centre.DistanceTo(b.Centre) < Precision.MinPieceLength && Math.Abs(a.Radius - b.Radius) < Precision.MinPieceLength;
+            return a.Centre.DistanceTo(b.Centre) < Precision.MinPieceLength
+                && Math.Abs(a.Radius - b.Radius) < Precision.MinPieceLength;
         return Aside(a, b.Start) < Precision.MinPieceLength && Aside(a, b.End) < Precision.MinPieceLength;
     }
 

@@ -18,13 +18,15 @@ internal sealed class FlatArcOffsetter(IOffsetter offsetter, double deviation) :
     public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(region);
-        return offsetter.Offset(Region.FromLoops(region.Loops.Select(l => Loop.FromSegments([.. l.Segments.SelectMany(Chords)]))), distance, join, cancellation);
+        return offsetter.Offset(Region.FromLoops(region.Loops.Select(l => Loop.FromSegments([.. l.Segments.SelectMany(Chords)]))),
+            distance, join, cancellation);
     }
 
     private IEnumerable<Segment> Chords(Segment piece)
     {
         // The height of an arc over its chord falls with the square of the number of chords.
         var count = piece.IsArc && piece.Radius > MaxRadius ? (int)Math.Ceiling(Math.Sqrt(piece.Sagitta / deviation)) : 0;
-        return count == 0 ? [piece] : Enumerable.Range(0, count).Select(k => new Segment(piece.PointAt((double)k / count), piece.PointAt((k + 1.0) / count)));
+        return count == 0 ? [piece] : Enumerable.Range(0, count)
+            .Select(k => new Segment(piece.PointAt((double)k / count), piece.PointAt((k + 1.0) / count)));
     }
 }

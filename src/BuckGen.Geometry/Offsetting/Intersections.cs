@@ -39,7 +39,8 @@ internal static class Intersections
         {
             var unit = direction.Unit();
             var foot = point + unit * (piece.Centre - point).Dot(unit);
-            if (!Reaches(piece.Radius * piece.Radius - (foot - piece.Centre).LengthSquared, piece.Radius, out var halfSquared)) return;
+            if (!Reaches(piece.Radius * piece.Radius - (foot - piece.Centre).LengthSquared, piece.Radius, out var halfSquared))
+                return;
             var half = unit * Math.Sqrt(halfSquared);
             found.AddIfInside(piece.ParameterOf(foot + half));
             found.AddIfInside(piece.ParameterOf(foot - half));

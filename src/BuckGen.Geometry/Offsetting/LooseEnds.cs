@@ -42,7 +42,8 @@ internal static class LooseEnds
         {
             var p = pieces[number].PointAt((double)k / Samples);
             var near = index.IndicesIntersecting(Bounds.FromCorners(p, p).Grown(Precision.MinPieceLength));
-            if (!near.Any(j => j != number && !gone.Contains(j) && pieces[j].DistanceTo(p) <= Precision.MinPieceLength)) return false;
+            if (!near.Any(j => j != number && !gone.Contains(j) && pieces[j].DistanceTo(p) <= Precision.MinPieceLength))
+                return false;
         }
 
         return true;

@@ -19,9 +19,11 @@ internal sealed class MissingEdges
     /// <param name="distance">The distance, mm, with its sign.</param>
     /// <param name="mitres">What mitres add; null with round corners.</param>
     /// <param name="tolerance">Maximum deviation allowed, mm.</param>
-    public MissingEdges(Region source, SegmentIndex outline, RegionInterior inside, double distance, MitreWedges? mitres, double tolerance)
+    public MissingEdges(Region source, SegmentIndex outline, RegionInterior inside, double distance, MitreWedges? mitres,
+        double tolerance)
     {
-        (this.source, this.outline, this.inside, this.distance, this.mitres, this.tolerance) = (source, outline, inside, distance, mitres, tolerance);
+        (this.source, this.outline, this.inside, this.distance, this.mitres, this.tolerance) = (source, outline, inside, distance,
+            mitres, tolerance);
     }
 
     /// <summary>The first place where an edge is missing, or null.</summary>
@@ -56,9 +58,11 @@ internal sealed class MissingEdges
             {
                 var (segment, next) = (loop.Segments[i], loop.Segments[(i + 1) % loop.Segments.Length]);
                 var count = (int)Math.Clamp(segment.Length / Math.Abs(distance), 1, MaxPlaces);
-                for (var k = 0; k < count; k++) yield return (segment.PointAt((k + 0.5) / count), Away(segment, (k + 0.5) / count));
+                for (var k = 0; k < count; k++)
+                    yield return (segment.PointAt((k + 0.5) / count), Away(segment, (k + 0.5) / count));
                 var turn = segment.DirectionAt(1).AngleTo(next.DirectionAt(0));
-                if (Math.Abs(turn) > SharpTurn && turn > 0 == distance > 0) yield return (segment.End, Away(segment, 1).Turned(turn / 2));
+                if (Math.Abs(turn) > SharpTurn && turn > 0 == distance > 0)
+                    yield return (segment.End, Away(segment, 1).Turned(turn / 2));
             }
         }
     }

@@ -22,7 +22,8 @@ internal sealed class MitreWedges
         {
             for (var i = 0; i < loop.Segments.Length; i++)
             {
-                var (before, after) = (loop.Segments[i].DirectionAt(1), loop.Segments[(i + 1) % loop.Segments.Length].DirectionAt(0));
+                var (before, after) = (loop.Segments[i].DirectionAt(1),
+                    loop.Segments[(i + 1) % loop.Segments.Length].DirectionAt(0));
                 // At a cusp rounding decides which way it turns.
                 if (before.Cross(after) > 0 != distance > 0 && before.Dot(after) > -1 + 1e-12) continue;
                 var at = loop.Segments[i].End;
@@ -37,7 +38,8 @@ internal sealed class MitreWedges
     /// <summary>True when a mitre reaches over a point, or comes within a slack, mm, of it.</summary>
     public bool Cover(Vec2 p, double slack)
     {
-        foreach (var i in tree.Query(SegmentIndex.ToEnvelope(Bounds.FromCorners(p, p).Grown(distance * Math.Sqrt(limit * limit + 1) + slack))))
+        foreach (var i in
+            tree.Query(SegmentIndex.ToEnvelope(Bounds.FromCorners(p, p).Grown(distance * Math.Sqrt(limit * limit + 1) + slack))))
         {
             var (corner, first, second, middle) = corners[i];
             var (from, turn) = (p - corner, Math.Sign(first.Cross(second)));

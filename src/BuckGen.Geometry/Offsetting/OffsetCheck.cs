@@ -13,7 +13,8 @@ internal static class OffsetCheck
     /// <param name="join">The wanted corners; with mitres points may lie farther, up to the limit.</param>
     /// <param name="tolerance">Maximum deviation allowed, mm.</param>
     /// <param name="cancellation">Stops the work.</param>
-    public static string? Fault(Region source, Region result, double distance, CornerJoin join, double tolerance, CancellationToken cancellation = default)
+    public static string? Fault(Region source, Region result, double distance, CornerJoin join, double tolerance,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(result);
@@ -35,7 +36,8 @@ internal static class OffsetCheck
         return new MissingEdges(source, outline, inside, distance, mitres, tolerance).Fault(result, cancellation);
     }
 
-    private static string? DistanceFault(Loop loop, SegmentIndex outline, double distance, CornerJoin join, double tolerance, CancellationToken cancellation)
+    private static string? DistanceFault(Loop loop, SegmentIndex outline, double distance, CornerJoin join, double tolerance,
+        CancellationToken cancellation)
     {
         var (min, max) = (Math.Abs(distance) - tolerance, Math.Abs(distance) * join.MaxReach + tolerance);
         foreach (var segment in loop.Segments)

@@ -26,7 +26,8 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
             foreach (var segment in loop.Segments) raw.Zones.Add(new NearSegment(segment, Math.Abs(distance)));
             raw.AddLoop(loop.Segments, i => first + i, distance, join);
             // Drawn the other way the pieces come in the opposite order, but they stay near to the same segments.
-            if (moved == MovedSides.Both) raw.AddLoop(loop.Reversed().Segments, i => first + loop.Segments.Length - 1 - i, distance, join);
+            if (moved == MovedSides.Both)
+                raw.AddLoop(loop.Reversed().Segments, i => first + loop.Segments.Length - 1 - i, distance, join);
         }
 
         return raw;
@@ -89,7 +90,8 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
 
         Vec2[] path = [from, .. MitreTip(corner, from, to, turn, Math.Abs(distance), join.MitreLimit), to];
         for (var i = 0; i + 1 < path.Length; i++)
-            if (path[i].DistanceTo(path[i + 1]) > Precision.MinPieceLength) Pieces.Add(new(new(path[i], path[i + 1]), zone, true));
+            if (path[i].DistanceTo(path[i + 1]) > Precision.MinPieceLength)
+                Pieces.Add(new(new(path[i], path[i + 1]), zone, true));
         Vec2[] wedge = [corner, .. path];
         if (turn < 0) Array.Reverse(wedge);
         Zones.Add(new InsideMitre(wedge));

@@ -75,7 +75,8 @@ internal static class RegionChanges
             if (!changes.Any()) return;
             if (Math.Abs(far - near) <= resolution || pieces > MaxPieces)
             {
-                found.AddRange(changes.Select(c => new RegionChange(c.Kind, (near + far) / 2, c.Place) { Within = Math.Abs(far - near) / 2 }));
+                found.AddRange(changes
+                    .Select(c => new RegionChange(c.Kind, (near + far) / 2, c.Place) { Within = Math.Abs(far - near) / 2 }));
                 return;
             }
 
@@ -96,7 +97,8 @@ internal static class RegionChanges
         foreach (var (i, island) in large.Islands.Index())
         {
             var inside = standing[i].ToArray();
-            if (inside.Length == 0) yield return (RegionChangeKind.IslandVanishes, InsidePoint.Midmost(island.Outer, island.Contains));
+            if (inside.Length == 0)
+                yield return (RegionChangeKind.IslandVanishes, InsidePoint.Midmost(island.Outer, island.Contains));
             if (inside.Length < 2) continue;
             foreach (var joint in Closeness.Joints(inside.Select(o => o.Outer)))
                 yield return (grows ? RegionChangeKind.IslandsMerge : RegionChangeKind.NeckPinches, joint);

@@ -23,7 +23,8 @@ internal sealed class SideLaw(SegmentIndex outline, RegionInterior inside, doubl
             // An edge that keeps the distance changes sides only where it is long enough to reach across the outline.
             if (segment == longest || segment.Length > 2 * Math.Abs(distance))
                 if (IsOnWrongSide(segment.PointAt(0.5)))
-                    return FormattableString.Invariant($"the edge at {segment.PointAt(0.5)} lies {(distance > 0 ? "in the material" : "in the air")}");
+                    return FormattableString.Invariant(
+                        $"the edge at {segment.PointAt(0.5)} lies {(distance > 0 ? "in the material" : "in the air")}");
             // The direction of the shortest pieces is left to rounding.
             if ((segment == longest || segment.Length >= tolerance) && HasWrongOrientation(segment))
                 return FormattableString.Invariant($"the edge at {segment.PointAt(0.5)} has its material on the wrong side");
@@ -43,6 +44,7 @@ internal sealed class SideLaw(SegmentIndex outline, RegionInterior inside, doubl
         var (atLeft, atRight) = (outline.DistanceWithin(p + left, most), outline.DistanceWithin(p - left, most));
         // Farther away are the sides of mitres; what is nearest to them may be anything.
         if (double.IsInfinity(atLeft) || double.IsInfinity(atRight)) return false;
-        return (atLeft - atRight) * Math.Sign(distance) > aside && mitres?.Cover(distance > 0 ? p + left : p - left, aside) != true;
+        return (atLeft - atRight) * Math.Sign(distance) > aside
+            && mitres?.Cover(distance > 0 ? p + left : p - left, aside) != true;
     }
 }

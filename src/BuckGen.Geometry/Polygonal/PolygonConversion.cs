@@ -57,7 +57,8 @@ internal static class PolygonConversion
         var corners = ring.Coordinates.Skip(1).Select(c => new Vec2(c.X, c.Y)).ToList();
         // An overlay may leave corners a rounding apart; when the region is moved they coincide, and a side of no length has no
         // direction.
-        var apart = corners.Where((c, i) => c.DistanceTo(corners[(i + corners.Count - 1) % corners.Count]) > Precision.MinPieceLength).ToList();
+        var apart = corners
+            .Where((c, i) => c.DistanceTo(corners[(i + corners.Count - 1) % corners.Count]) > Precision.MinPieceLength).ToList();
         return ArcRecovery.Recover(apart.Count < 3 ? corners : apart, tolerance);
     }
 }

@@ -22,7 +22,8 @@ namespace BuckGen.Design;
 /// <param name="Footprint">The designed outline at the foot of the wall: where the formed part meets its flange.</param>
 /// <param name="Findings">What its maker should know: the gravest first, then from the bottom up, numbered from 1.</param>
 public sealed record BuckDesign(
-    Outline Outline, BuckSpec Spec, StackPlan Plan, ImmutableArray<Layer> Layers, VentDesign? Vents, Region Footprint, ImmutableArray<Finding> Findings)
+    Outline Outline, BuckSpec Spec, StackPlan Plan, ImmutableArray<Layer> Layers, VentDesign? Vents, Region Footprint,
+    ImmutableArray<Finding> Findings)
 {
     /// <summary>How the buck was sized so that the part comes out right.</summary>
     public PartSizing Sizing { get; init; } = PartSizing.None;
@@ -65,6 +66,8 @@ public sealed record BuckDesign(
     /// <exception cref="SpecException">A number of the spec is out of range, or a limit of the work is exceeded.</exception>
     /// <exception cref="OutlineException">The outline is too large or can't be offset.</exception>
     public static BuckDesign Create(
-        Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null, CancellationToken cancellation = default) =>
-        CancellableWork.Run(() => BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.BuiltIn, progress, cancellation), cancellation);
+        Outline outline, BuckSpec spec, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null,
+        CancellationToken cancellation = default) =>
+        CancellableWork.Run(() =>
+            BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.BuiltIn, progress, cancellation), cancellation);
 }

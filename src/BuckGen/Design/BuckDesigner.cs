@@ -21,7 +21,8 @@ internal static class BuckDesigner
     /// <summary>Maximum number of lines and arcs in the outlines of all heights together.</summary>
     private const long MaxPieces = 1_000_000;
 
-    public static BuckDesign Design(Outline outline, BuckSpec spec, DesignExtensions extensions, IProgress<DesignProgress>? progress,
+    public static BuckDesign Design(Outline outline, BuckSpec spec, DesignExtensions extensions,
+        IProgress<DesignProgress>? progress,
         CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(outline);
@@ -31,7 +32,8 @@ internal static class BuckDesigner
         OutlineSize.Require(outline.Name, outline.Region, spec.Tolerance);
         try
         {
-            return DesignChecked(outline, spec, extensions, DesignProgress.Reporter(progress, spec.Prediction is not null, cancellation), cancellation);
+            return DesignChecked(outline, spec, extensions,
+                DesignProgress.Reporter(progress, spec.Prediction is not null, cancellation), cancellation);
         }
         catch (OffsetFailedException failure)
         {
@@ -39,7 +41,8 @@ internal static class BuckDesigner
         }
     }
 
-    private static BuckDesign DesignChecked(Outline outline, BuckSpec spec, DesignExtensions extensions, Action next, CancellationToken cancellation)
+    private static BuckDesign DesignChecked(Outline outline, BuckSpec spec, DesignExtensions extensions, Action next,
+        CancellationToken cancellation)
     {
         next();
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
@@ -59,11 +62,14 @@ internal static class BuckDesigner
         next();
         var outward = shape.CloseHeights(heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
         shape.Prepare(outward, cancellation);
-        var changes = RegionChanges.Find(h => shape.At(h, cancellation), outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution, cancellation);
+        var changes =
+            RegionChanges.Find(h => shape.At(h, cancellation), outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution,
+                cancellation);
         var blank = Blank.Compute(shape, spec, spec.Sheet, spec.Former, plan.Depth, heights, offsetter, cancellation);
         next();
         var vents = spec.Vents is { } venting && blank is not null
-            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), venting, spec.Sheet?.Plastic,
+            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), venting,
+                spec.Sheet?.Plastic,
                 blank, offsetter, cancellation)
             : null;
         // Of a plenum nothing may be left; then there is no such layer, and a finding says why.
@@ -109,7 +115,8 @@ internal static class BuckDesigner
         FormedWood wood, BuckSpec spec, Blank? blank, CancellationToken cancellation)
     {
         if (spec is not { Prediction: { } wanted, Sheet: { } sheet }) return (null, []);
-        if (FormedPartFindings.WhyNotPredicted(spec, wood.Footprint.IsEmpty ? null : blank) is { } reason) return (null, [reason]);
+        if (FormedPartFindings.WhyNotPredicted(spec, wood.Footprint.IsEmpty ? null : blank) is { } reason)
+            return (null, [reason]);
         var part = new PartForming(wood, sheet, spec.Vents?.Air ?? new(), blank!, wanted).Predict(cancellation);
         return (part, FormedPartFindings.Find(part, spec.Kind, sheet, spec.Former, spec.Checks.MaxThinning));
     }
@@ -119,18 +126,25 @@ internal static class BuckDesigner
     /// </summary>
     private static void RequireFew(Outline outline, StackPlan plan, BuckSpec spec)
     {
-        var heights = (long)(2 * plan.LayerStocks.Length + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.SampleStep);
+        var heights =
+            (long)(2 * plan.LayerStocks.Length
+                + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.SampleStep);
         var pieces = outline.Region.Segments.Count();
         if (pieces * heights > MaxPieces)
             throw new SpecException(FormattableString.Invariant(
-                $"{outline.Name} has {pieces} lines and arcs; with {plan.LayerStocks.Length} layers and {spec.Draft:0.##} degrees of draft it is computed at {heights} heights, {pieces * heights} lines and arcs in all; the limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
+                $"{outline.Name} has {pieces} lines and arcs; with {plan.LayerStocks.Length} layers and {spec.Draft:0.##} ")
+                + FormattableString.Invariant(
+                    $"degrees of draft it is computed at {heights} heights, {pieces * heights} lines and arcs in all; the ")
+                    + FormattableString.Invariant(
+                        $"limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
     }
 
     /// <summary>
     /// The drafted shape of the buck, enlarged for shrinkage and moved for the wall where the drawing shows the part.
     /// </summary>
     private static (DraftedShape Shape, PartSizing Sizing) Sized(
-        Outline outline, BuckSpec spec, double[] heights, double depth, CheckedOffsetter offsetter, CancellationToken cancellation)
+        Outline outline, BuckSpec spec, double[] heights, double depth, CheckedOffsetter offsetter,
+        CancellationToken cancellation)
     {
         var enlarged = PartSizing.Enlarged(outline.Region, spec.ShrinkageAllowed);
         var shape = Drafted(enlarged);
@@ -142,7 +156,10 @@ internal static class BuckDesigner
             : 0;
         var moved = NegligibleLoops.Remove(offsetter.Offset(enlarged, wall, spec.Corners, cancellation), spec.Tolerance.Chord);
         return moved.IsEmpty
-            ? throw new OutlineException(FormattableString.Invariant($"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a thinner sheet or a larger part."))
+            ? throw new OutlineException(
+                FormattableString.Invariant(
+                    $"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a ")
+                    + FormattableString.Invariant($"thinner sheet or a larger part."))
             : (Drafted(moved), new(spec.Drawn, spec.ShrinkageAllowed, wall));
 
         DraftedShape Drafted(Region region)

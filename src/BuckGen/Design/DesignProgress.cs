@@ -8,7 +8,8 @@ public readonly record struct DesignProgress(string Step, int Number, int Total)
 {
     private static readonly string[] BeforeForming =
     [
-        "size the part", "draft the layers", "set the dowels", "look for changes of shape", "place the vents", "letter the layers",
+        "size the part", "draft the layers", "set the dowels", "look for changes of shape", "place the vents",
+        "letter the layers",
         "make jigs and panel", "check the design",
     ];
 

@@ -14,10 +14,12 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
     private static readonly Finishing None = new([], []);
 
     /// <summary>Makes what the spec asks for.</summary>
-    public static Finishing Create(DraftedShape shape, BuckSpec spec, Blank? blank, ImmutableArray<IJig> jigs, IOffsetter offsetter, CancellationToken cancellation)
+    public static Finishing Create(DraftedShape shape, BuckSpec spec, Blank? blank, ImmutableArray<IJig> jigs,
+        IOffsetter offsetter, CancellationToken cancellation)
     {
         // Without an area at both ends there is nothing to form; other findings say so.
-        if (blank is null || shape.At(shape.Foot, cancellation).IsEmpty || shape.At(shape.Face, cancellation).IsEmpty) return None;
+        if (blank is null || shape.At(shape.Foot, cancellation).IsEmpty || shape.At(shape.Face, cancellation).IsEmpty)
+            return None;
         var part = new PartShell(shape, spec.Kind, PartSizing.LevelWall(blank, spec.Draft), offsetter, cancellation);
         var (made, findings) = (new List<JigParts>(), new List<Finding>());
         var trimming = new TrimmingSpec(spec, spec.Sheet!, spec.Checks)
@@ -41,7 +43,9 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
     {
         var taken = made.SelectMany(m => m.Layers).Select(l => (l.Name, l.Number)).ToHashSet();
         foreach (var layer in parts.SelectMany(p => p.Layers))
-            if (!taken.Add((layer.Name, layer.Number))) throw new ForeignResultException(FormattableString.Invariant($"there is a layer {layer.Name} {layer.Number} already"));
+            if (!taken.Add((layer.Name, layer.Number)))
+                throw new ForeignResultException(
+                    FormattableString.Invariant($"there is a layer {layer.Name} {layer.Number} already"));
         return parts;
     }
 }

@@ -19,5 +19,6 @@ internal static class FindingList
         Numbered(Gathering.Apply(further).Concat(list));
 
     private static ImmutableArray<Finding> Numbered(IEnumerable<Finding> findings) =>
-        [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity).Select((f, i) => f with { Number = i + 1 })];
+        [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)
+            .Select((f, i) => f with { Number = i + 1 })];
 }

@@ -10,7 +10,8 @@ internal static class ForeignCode
     private const int MaxReasonLength = 300;
 
     /// <summary>False for what comes with the library.</summary>
-    public static bool IsForeign(object extension) => extension is IForeignPart || extension.GetType().Assembly != typeof(ForeignCode).Assembly;
+    public static bool IsForeign(object extension) =>
+        extension is IForeignPart || extension.GetType().Assembly != typeof(ForeignCode).Assembly;
 
     /// <summary>Calls an extension.</summary>
     /// <param name="extension">Whose code it is.</param>

@@ -17,13 +17,16 @@ internal static class ForeignResult
     /// <exception cref="ForeignResultException">Nothing was given, too much, or something that can't be used.</exception>
     public static ImmutableArray<T> List<T>(IEnumerable<T>? given, int max, string what, Func<T, string?> fault)
     {
-        if (given is null or ImmutableArray<T> { IsDefault: true }) throw new ForeignResultException($"it gave no list of {what}s");
+        if (given is null or ImmutableArray<T> { IsDefault: true })
+            throw new ForeignResultException($"it gave no list of {what}s");
         var items = ImmutableArray.CreateBuilder<T>();
         foreach (var item in given)
         {
-            if (items.Count == max) throw new ForeignResultException(string.Create(CultureInfo.InvariantCulture, $"it gave more than {max} {what}s"));
+            if (items.Count == max)
+                throw new ForeignResultException(string.Create(CultureInfo.InvariantCulture, $"it gave more than {max} {what}s"));
             var why = item is null ? "is null" : fault(item);
-            if (why is not null) throw new ForeignResultException(string.Create(CultureInfo.InvariantCulture, $"{what} {items.Count + 1} {why}"));
+            if (why is not null)
+                throw new ForeignResultException(string.Create(CultureInfo.InvariantCulture, $"{what} {items.Count + 1} {why}"));
             items.Add(item);
         }
 
@@ -40,5 +43,6 @@ internal static class ForeignResult
     /// <param name="words">The words.</param>
     /// <param name="maxLength">How many characters they may have.</param>
     public static string? WordsFault(string? words, int maxLength) =>
-        words is null ? "is null" : words.Length > maxLength ? string.Create(CultureInfo.InvariantCulture, $"has {words.Length} characters; the limit is {maxLength}") : null;
+        words is null ? "is null" : words.Length > maxLength
+            ? string.Create(CultureInfo.InvariantCulture, $"has {words.Length} characters; the limit is {maxLength}") : null;
 }

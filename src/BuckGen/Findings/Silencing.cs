@@ -24,6 +24,7 @@ internal static class Silencing
 
         foreach (var idle in silences.Where(s => !met.Contains(s.Id)))
             yield return new("silence-idle", Severity.Note,
-                $"\"{idle.Id}\" is silenced ({idle.Reason}), but the design has no such finding.", "Remove the entry from silence, or check its id; findings about cutting can't be silenced.");
+                $"\"{idle.Id}\" is silenced ({idle.Reason}), but the design has no such finding.",
+                "Remove the entry from silence, or check its id; findings about cutting can't be silenced.");
     }
 }

@@ -15,8 +15,10 @@ internal static class BuckTables
     /// <summary>How the outline is read.</summary>
     public static OutlineOptions Reading(JobTable outline, JobTable buck, Extensions extensions)
     {
-        var tolerance = new Tolerance(buck.Number(OutlineSettings.Chord), outline.Number(OutlineSettings.Join), Tolerance.Default.Coincident);
-        return new(tolerance, outline.Text(OutlineSettings.Units), [.. outline.Texts(OutlineSettings.Layers)], outline.Number(OutlineSettings.MinLoopWidth))
+        var tolerance =
+            new Tolerance(buck.Number(OutlineSettings.Chord), outline.Number(OutlineSettings.Join), Tolerance.Default.Coincident);
+        return new(tolerance, outline.Text(OutlineSettings.Units), [.. outline.Texts(OutlineSettings.Layers)],
+            outline.Number(OutlineSettings.MinLoopWidth))
         {
             Formats = extensions.OutlineFormats,
         };
@@ -27,7 +29,8 @@ internal static class BuckTables
     {
         var id = table.Text(StockSettings.Catalog);
         var known = id is null ? null : catalog.FindStock(id);
-        if (id is not null && known is null) table.Fault(StockSettings.Catalog, $"the stock \"{id}\" is not in the catalog; see 'buckgen catalog'");
+        if (id is not null && known is null)
+            table.Fault(StockSettings.Catalog, $"the stock \"{id}\" is not in the catalog; see 'buckgen catalog'");
         var thickness = id is null ? table.Required(StockSettings.Thickness) : table.Optional(StockSettings.Thickness);
         var thick = thickness ?? known?.Thickness ?? StockSettings.Thickness.Example;
         var board = table.Size(StockSettings.Board);
@@ -35,12 +38,14 @@ internal static class BuckTables
         return new(name, thick, board?.Width ?? Design.Bucks.Stock.UsualWidth, board?.Height ?? Design.Bucks.Stock.UsualHeight)
         {
             SizeIsAssumed = board is null, Material = known, ThicknessIsAssumed = thickness is null,
-            Price = table.Optional(StockSettings.Price) ?? known?.Price, CutFeed = table.Optional(StockSettings.CutFeed) ?? known?.CutFeed,
+            Price = table.Optional(StockSettings.Price) ?? known?.Price, CutFeed = table.Optional(StockSettings.CutFeed)
+                ?? known?.CutFeed,
         };
     }
 
     /// <summary>The tables [buck], [base] and [dowels].</summary>
-    public static BuckSpec Buck(JobTable buck, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock, Tolerance tolerance) => new()
+    public static BuckSpec Buck(JobTable buck, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock,
+        Tolerance tolerance) => new()
     {
         Kind = buck.Choice(StackSettings.Kind),
         Depth = buck.Required(StackSettings.Depth),
@@ -61,7 +66,8 @@ internal static class BuckTables
 
     /// <summary>The table [cutting].</summary>
     public static CuttingSpec Cutting(JobTable table) => new(
-        table.Choice(CuttingSettings.Machine), Kerf(table), table.Number(CuttingSettings.Spacing), table.Number(CuttingSettings.EdgeMargin))
+        table.Choice(CuttingSettings.Machine), Kerf(table), table.Number(CuttingSettings.Spacing),
+        table.Number(CuttingSettings.EdgeMargin))
     {
         Bed = table.Size(CuttingSettings.Bed),
     };

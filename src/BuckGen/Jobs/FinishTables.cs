@@ -17,7 +17,8 @@ internal static class FinishTables
         if (table is null) return null;
         var word = table.Text(SheetSettings.Plastic);
         var plastic = word is null ? null : catalog.FindPlastic(word);
-        if (word is not null && plastic is null) table.Fault(SheetSettings.Plastic, $"the plastic \"{word}\" is not in the catalog; see 'buckgen catalog'");
+        if (word is not null && plastic is null)
+            table.Fault(SheetSettings.Plastic, $"the plastic \"{word}\" is not in the catalog; see 'buckgen catalog'");
         return new()
         {
             Plastic = plastic,
@@ -90,12 +91,14 @@ internal static class FinishTables
         var file = table?.Text(PanelSettings.Outline);
         var layers = table?.Texts(PanelSettings.OutlineLayers) ?? [];
         if (file is not null) return new(file, reading with { Layers = [.. layers] });
-        if (layers.Length > 0) table!.Fault(PanelSettings.OutlineLayers, "\"outline-layers\" needs \"outline\", the file they are in");
+        if (layers.Length > 0)
+            table!.Fault(PanelSettings.OutlineLayers, "\"outline-layers\" needs \"outline\", the file they are in");
         return null;
     }
 
     /// <summary>The table [panel]; null when the job has none.</summary>
-    public static PanelSpec? Panel(JobTable? table, ImmutableArray<Stock> stock) => table is null ? null : new(table.Board(PanelSettings.Stock, stock))
+    public static PanelSpec? Panel(JobTable? table, ImmutableArray<Stock> stock) =>
+        table is null ? null : new(table.Board(PanelSettings.Stock, stock))
     {
         Fit = table.Optional(PanelSettings.Fit),
         Plane = table.Number(PanelSettings.Plane),

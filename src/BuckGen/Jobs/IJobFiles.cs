@@ -1,6 +1,8 @@
 namespace BuckGen.Jobs;
 
-/// <summary>The files that a job names, found by the names written in it: the drawing, a panel's drawing, a catalog, plug-ins.</summary>
+/// <summary>
+/// The files that a job names, found by the names written in it: the drawing, a panel's drawing, a catalog, plug-ins.
+/// </summary>
 public interface IJobFiles
 {
     /// <summary>Opens a file to read it from its beginning.</summary>

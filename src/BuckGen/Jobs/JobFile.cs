@@ -34,7 +34,8 @@ public static class JobFile
     /// <see cref="CatalogName(string, string)"/>, or another; null for that of the extensions, when the job names no file.
     /// </param>
     /// <param name="extensions">What the job may name besides what comes with the library; null for nothing more.</param>
-    /// <exception cref="JobFileException">The file is not understood; the message names all mistakes with their lines.</exception>
+    /// <exception cref="JobFileException">The file is not understood; the message names all mistakes with their
+    /// lines.</exception>
     public static Job Read(string text, string name, Catalog? catalog = null, Extensions? extensions = null)
     {
         extensions ??= Extensions.BuiltIn;
@@ -42,7 +43,8 @@ public static class JobFile
         var faults = new JobFaults(name);
         var root = Root(document, faults);
         if (root.Text(JobSettings.Catalog) is { } file && catalog is null)
-            root.Fault(JobSettings.Catalog, $"the job names the catalog \"{file}\", which was not read along with it; pass it to JobFile.Read");
+            root.Fault(JobSettings.Catalog,
+                $"the job names the catalog \"{file}\", which was not read along with it; pass it to JobFile.Read");
         catalog ??= extensions.Catalog;
         // They were loaded before, to read the job with them.
         _ = JobPlugins.Read(root);
@@ -51,7 +53,8 @@ public static class JobFile
         JobTable Table(string key) => tables.GetValueOrDefault(key) ?? new JobTable(faults, key, 1);
         JobTable? Given(string key) => tables.GetValueOrDefault(key);
 
-        if (boards.Count == 0) faults.Add(1, "[[stock]] is missing; add [[stock]] and below it thickness = \"12mm\", for every thickness you have");
+        if (boards.Count == 0)
+            faults.Add(1, "[[stock]] is missing; add [[stock]] and below it thickness = \"12mm\", for every thickness you have");
         var stock = boards.Select(s => BuckTables.Stock(s, catalog)).ToImmutableArray();
         var title = root.Text(JobSettings.Title) ?? Path.GetFileNameWithoutExtension(name);
         var (outline, buck, output) = (Table("outline"), Table("buck"), Table("output"));
@@ -76,7 +79,8 @@ public static class JobFile
             BuckTables.Cutting(Table("cutting")),
             new(title, output.Choice(OutputSettings.Dxf), output.Flag(OutputSettings.Svg), VentTables.Drilling(Given("drilling")))
             {
-                Rates = CostTables.Rates(Table("rates")), Sections = extensions.ReportSections, Model = output.Flag(OutputSettings.Model),
+                Rates = CostTables.Rates(Table("rates")), Sections = extensions.ReportSections,
+                Model = output.Flag(OutputSettings.Model),
                 Paper = output.Choice(OutputSettings.Paper),
                 Formats = output.SomeOf(OutputSettings.Formats, extensions.CutFileFormats, f => f.Name),
             })
@@ -120,7 +124,8 @@ public static class JobFile
     {
         var tables = new Dictionary<string, JobTable>(StringComparer.Ordinal);
         var stock = new List<JobTable>();
-        var known = JobSettings.Tables.Where(t => t.Name.Length > 0).DistinctBy(t => t.Name).ToDictionary(t => t.Name, StringComparer.Ordinal);
+        var known = JobSettings.Tables.Where(t => t.Name.Length > 0).DistinctBy(t => t.Name)
+            .ToDictionary(t => t.Name, StringComparer.Ordinal);
         foreach (var syntax in document.Tables)
         {
             var (key, line) = (syntax.Name?.ToString().Trim() ?? "", syntax.Span.Start.Line + 1);

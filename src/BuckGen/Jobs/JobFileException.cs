@@ -8,7 +8,8 @@ public sealed class JobFileException(string message) : Exception(message)
 {
     /// <summary>A job file with mistakes; the message has a line for each.</summary>
     /// <param name="faults">The mistakes, in the order of their lines.</param>
-    internal JobFileException(ImmutableArray<JobFault> faults) : this(string.Join('\n', faults.Select(f => f.Message))) => Faults = faults;
+    internal JobFileException(ImmutableArray<JobFault> faults) : this(string.Join('\n', faults.Select(f => f.Message))) =>
+        Faults = faults;
 
     /// <summary>All mistakes in the file, in the order of their lines; none when it is not about lines.</summary>
     public ImmutableArray<JobFault> Faults { get; } = [];

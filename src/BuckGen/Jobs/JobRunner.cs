@@ -39,7 +39,9 @@ public static class JobRunner
         return job.PanelDrawing is { } panel ? job.WithPanel(Read(panel.File, panel.Reading, files, cancellation)) : job;
     }
 
-    /// <summary>Reads the drawing, designs the buck, predicts the wall where the job asks for it, and lays out the boards.</summary>
+    /// <summary>
+    /// Reads the drawing, designs the buck, predicts the wall where the job asks for it, and lays out the boards.
+    /// </summary>
     /// <param name="job">The job.</param>
     /// <param name="files">Finds the drawing.</param>
     /// <param name="scope">What is laid out.</param>
@@ -73,7 +75,8 @@ public static class JobRunner
     /// <param name="cancellation">Stops the work.</param>
     /// <inheritdoc cref="Plan" path="/exception"/>
     public static JobResult Run(
-        Job job, IJobFiles files, bool force = false, IProgress<JobProgress>? progress = null, CancellationToken cancellation = default)
+        Job job, IJobFiles files, bool force = false, IProgress<JobProgress>? progress = null,
+        CancellationToken cancellation = default)
     {
         var plan = Plan(job, files, CutScope.Everything, progress, cancellation);
         return new(plan, OutputFiles.Create(plan, job.Output, force, StepsOf(job, progress, cancellation), cancellation));

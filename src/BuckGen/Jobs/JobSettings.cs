@@ -21,19 +21,24 @@ internal static class JobSettings
 {
     public static readonly TextSetting
         Title = new("title", "\"My first buck\"", "what the job is called") { IsSet = true },
-        Catalog = new("catalog", "\"my-catalog.toml\"", "boards and plastics of your own, beside this file; 'buckgen catalog --help' shows how")
+        Catalog = new("catalog", "\"my-catalog.toml\"",
+            "boards and plastics of your own, beside this file; 'buckgen catalog --help' shows how")
         {
             Option = "--catalog",
         };
 
     /// <summary>The keys above the first table.</summary>
-    public static readonly SettingTable Root = new("", "", [Title, PluginSettings.Files, PluginSettings.Isolate, PluginSettings.Seconds, Catalog]) { IsSet = true };
+    public static readonly SettingTable Root =
+        new("", "", [Title, PluginSettings.Files, PluginSettings.Isolate, PluginSettings.Seconds, Catalog]) { IsSet = true };
 
     public static readonly ImmutableArray<SettingTable> Tables =
     [
-        Root, OutlineSettings.Table, BuckSettings.Table, StockSettings.Table, StockSettings.FromCatalog, BaseSettings.Table, VentSettings.Table,
-        VentSettings.VacuumTable, PlenumSettings.Table, DrillSettings.Table, SheetSettings.Table, FormerSettings.Table, FormingSettings.Table,
-        JigSettings.Table, FlangeSettings.Table, PanelSettings.Table, CheckSettings.Table, DowelSettings.Table, CuttingSettings.Table,
+        Root, OutlineSettings.Table, BuckSettings.Table, StockSettings.Table, StockSettings.FromCatalog, BaseSettings.Table,
+        VentSettings.Table,
+        VentSettings.VacuumTable, PlenumSettings.Table, DrillSettings.Table, SheetSettings.Table, FormerSettings.Table,
+        FormingSettings.Table,
+        JigSettings.Table, FlangeSettings.Table, PanelSettings.Table, CheckSettings.Table, DowelSettings.Table,
+        CuttingSettings.Table,
         RateSettings.Table, OutputSettings.Table,
     ];
 }

@@ -6,7 +6,8 @@ namespace BuckGen.Jobs;
 /// <param name="progress">Receives the steps; null when no one asks.</param>
 /// <param name="withPrediction">True when the wall of the part is predicted.</param>
 /// <param name="cancellation">Stops the work.</param>
-internal sealed class JobSteps(IProgress<JobProgress>? progress, bool withPrediction, CancellationToken cancellation) : IProgress<DesignProgress>, IProgress<string>
+internal sealed class JobSteps(IProgress<JobProgress>? progress, bool withPrediction, CancellationToken cancellation)
+    : IProgress<DesignProgress>, IProgress<string>
 {
     private const int BeforeDesign = 1;
     private const int AfterDesign = 2;

@@ -22,7 +22,8 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
     public int Line => line;
 
     /// <summary>Remembers a key and its value. The parser refuses a key given twice.</summary>
-    public void Add(KeyValueSyntax item) => values[TomlValue.KeyOf(item)] = new(TomlValue.ToObject(item.Value), item.Span.Start.Line + 1);
+    public void Add(KeyValueSyntax item) =>
+        values[TomlValue.KeyOf(item)] = new(TomlValue.ToObject(item.Value), item.Span.Start.Line + 1);
 
     /// <summary>True when the key is given.</summary>
     public bool Has(Setting setting) => Take(setting) is not null;
@@ -47,8 +48,10 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
     public double? Optional(NumberSetting setting)
     {
         if (Take(setting) is not { } found) return null;
-        if (setting.Kind.Parse(TomlValue.AsText(found.Content), out var value)) return IsTaken(found.Line, setting.Refusal(value)) ? value : null;
-        return Refuse<double?>(found, $"\"{setting.Key}\" is {TomlValue.Shown(found.Content)}; it must be {setting.Kind.InJob}", null);
+        if (setting.Kind.Parse(TomlValue.AsText(found.Content), out var value))
+            return IsTaken(found.Line, setting.Refusal(value)) ? value : null;
+        return Refuse<double?>(found,
+            $"\"{setting.Key}\" is {TomlValue.Shown(found.Content)}; it must be {setting.Kind.InJob}", null);
     }
 
     /// <summary>One of a few words.</summary>
@@ -57,7 +60,8 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
         if (Take(setting) is not { } found) return setting.Default;
         return Words.TryParse<T>(found.Content as string, out var value)
             ? value
-            : Refuse(found, $"\"{setting.Key}\" is {TomlValue.Shown(found.Content)}; it must be {setting.Allowed}", setting.Default);
+            : Refuse(found, $"\"{setting.Key}\" is {TomlValue.Shown(found.Content)}; it must be {setting.Allowed}",
+                setting.Default);
     }
 
     /// <summary>True or false.</summary>
@@ -96,7 +100,8 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
     public double[]? Pair(Setting setting)
     {
         if (Take(setting) is not { } found) return null;
-        return Lengths(found.Content, 2) ?? Refuse<double[]?>(found, $"\"{setting.Key}\" must be two lengths, such as [\"100mm\", \"60mm\"]", null);
+        return Lengths(found.Content, 2)
+            ?? Refuse<double[]?>(found, $"\"{setting.Key}\" must be two lengths, such as [\"100mm\", \"60mm\"]", null);
     }
 
     /// <summary>A text; null when the key is not given or its text is empty.</summary>
@@ -127,7 +132,8 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
     public ImmutableArray<(string First, string Second)> TextPairs(TextSetting setting)
     {
         if (Take(setting) is not { } found) return [];
-        return found.Content is object?[] rows && rows.All(r => r is object?[] { Length: 2 } pair && pair.All(t => t is string { Length: > 0 }))
+        return found.Content is object?[] rows
+            && rows.All(r => r is object?[] { Length: 2 } pair && pair.All(t => t is string { Length: > 0 }))
             ? [.. rows.Select(r => (object?[])r!).Select(p => ((string)p[0]!, (string)p[1]!))]
             : Refuse<ImmutableArray<(string, string)>>(found, $"\"{setting.Key}\" must be a list such as {setting.Shown}", []);
     }
@@ -149,7 +155,8 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
         if (stock.FirstOrDefault(s => s.Name == wanted) is { } found) return found;
         // A job without stock is a mistake of its own.
         if (wanted.Length > 0 && !stock.IsEmpty)
-            faults.Add(LineOf(setting), $"{Place}the stock \"{wanted}\" is not one of the job's: {string.Join(", ", stock.Select(s => s.Name))}");
+            faults.Add(LineOf(setting),
+                $"{Place}the stock \"{wanted}\" is not one of the job's: {string.Join(", ", stock.Select(s => s.Name))}");
         return stock.FirstOrDefault() ?? new(wanted, StockSettings.Thickness.Example);
     }
 
@@ -190,7 +197,8 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
 
     private string Place => name.Length == 0 ? "" : $"in [{name}] ";
 
-    private void Missing(Setting setting) => faults.Add(line, $"{Place}\"{setting.Key}\" is missing; add {setting.Key} = {setting.Shown}");
+    private void Missing(Setting setting) =>
+        faults.Add(line, $"{Place}\"{setting.Key}\" is missing; add {setting.Key} = {setting.Shown}");
 
     /// <summary>True when there is no refusal; notes one that starts a sentence.</summary>
     private bool IsTaken(int at, string? refusal)
@@ -206,7 +214,8 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
         return instead;
     }
 
-    private T? OneOf<T>(TextSetting setting, JobValue found, object? value, ImmutableArray<T> things, Func<T, string> nameOf) where T : class =>
+    private T? OneOf<T>(TextSetting setting, JobValue found, object? value, ImmutableArray<T> things, Func<T, string> nameOf)
+        where T : class =>
         things.FirstOrDefault(t => string.Equals(nameOf(t), value as string, StringComparison.OrdinalIgnoreCase))
         ?? Refuse<T?>(found, things.IsEmpty
             ? $"\"{setting.Key}\" names {TomlValue.Shown(value)}, but no plug-in provides any"

@@ -25,7 +25,9 @@ public static class JobTemplate
     {
         ArgumentNullException.ThrowIfNull(outlineFile);
         if (string.Concat(outlineFile.EnumerateRunes()) != outlineFile)
-            throw new JobFileException($"The drawing's name \"{VisibleText.Escape(outlineFile)}\" holds half a character, which a job file can't hold; rename the drawing.");
+            throw new JobFileException(
+                $"The drawing's name \"{VisibleText.Escape(outlineFile)}\" holds half a character, which a job file can't "
+                + "hold; rename the drawing.");
         var text = new StringBuilder(Head);
         foreach (var table in JobSettings.Tables)
         {
@@ -33,7 +35,8 @@ public static class JobTemplate
             if (table.Intro.Length > 0) text.Append("# ").Append(table.Intro).Append(":\n");
             if (table.Name.Length > 0) text.Append(table.IsSet ? "" : "# ").Append(table.Heading).Append('\n');
             foreach (var setting in table.Settings)
-                text.Append(Line(setting, setting == OutlineSettings.File ? $"\"{Escaped(outlineFile)}\"" : setting.Shown)).Append('\n');
+                text.Append(Line(setting, setting == OutlineSettings.File ? $"\"{Escaped(outlineFile)}\"" : setting.Shown))
+                    .Append('\n');
         }
 
         return text.ToString();

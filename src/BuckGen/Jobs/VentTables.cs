@@ -37,7 +37,8 @@ internal static class VentTables
         var usual = new AirFlowSpec();
         return usual with
         {
-            ReservoirPressure = table.Optional(VentSettings.Vacuum) is { } below ? usual.AmbientPressure - below : usual.ReservoirPressure,
+            ReservoirPressure = table.Optional(VentSettings.Vacuum) is { } below ? usual.AmbientPressure - below
+                : usual.ReservoirPressure,
             PumpDisplacement = table.Optional(VentSettings.Pump),
             ReservoirVolume = table.Optional(VentSettings.Tank),
             WantedTime = table.Number(VentSettings.Seconds),

@@ -45,24 +45,37 @@ public sealed record Extensions
     {
         ArgumentNullException.ThrowIfNull(extension);
         if (extension is GuardedSet several) return several.Parts.Aggregate(this, (all, part) => all.With(part));
-        if (PartKind.ForType(extension.GetType()).IsEmpty) throw new ArgumentException($"{extension.GetType().Name} is no extension; it has none of the interfaces {string.Join(", ", PartKind.All.Select(k => k.Interface.Name))}.", nameof(extension));
+        if (PartKind.ForType(extension.GetType()).IsEmpty)
+            throw new ArgumentException(
+                $"{extension.GetType().Name} is no extension; it has none of the interfaces "
+                + $"{string.Join(", ", PartKind.All.Select(k => k.Interface.Name))}.", nameof(extension));
         var with = this;
         // Readers of plug-ins are tried first: the library's own would refuse what they don't know.
-        if (extension is IOutlineFormat reader) with = with with { OutlineFormats = [reader, .. with.OutlineFormats.Where(f => f.Name != reader.Name)] };
-        if (extension is IVentPattern pattern) with = with with { VentPatterns = [.. with.VentPatterns.Where(p => p.Name != pattern.Name), pattern] };
-        if (extension is IJig jig) with = with with { Design = with.Design with { Jigs = [.. with.Design.Jigs.Where(j => j.Name != jig.Name), jig] } };
-        if (extension is IDesignCheck check) with = with with { Design = with.Design with { Checks = [.. with.Design.Checks.Where(c => c.Name != check.Name), check] } };
+        if (extension is IOutlineFormat reader)
+            with = with with { OutlineFormats = [reader, .. with.OutlineFormats.Where(f => f.Name != reader.Name)] };
+        if (extension is IVentPattern pattern)
+            with = with with { VentPatterns = [.. with.VentPatterns.Where(p => p.Name != pattern.Name), pattern] };
+        if (extension is IJig jig)
+            with = with with { Design = with.Design with { Jigs = [.. with.Design.Jigs.Where(j => j.Name != jig.Name), jig] } };
+        if (extension is IDesignCheck check)
+            with = with with { Design = with.Design with { Checks = [.. with.Design.Checks.Where(c => c.Name != check.Name),
+                check] } };
         if (extension is ICatalogSource catalog) with = with with { Catalog = catalog.AddTo(with.Catalog) };
-        if (extension is ICutFileFormat writer) with = with with { CutFileFormats = [.. with.CutFileFormats.Where(f => f.Name != writer.Name), writer] };
-        if (extension is IReportSection section) with = with with { ReportSections = [.. with.ReportSections.Where(s => s.Title != section.Title), section] };
+        if (extension is ICutFileFormat writer)
+            with = with with { CutFileFormats = [.. with.CutFileFormats.Where(f => f.Name != writer.Name), writer] };
+        if (extension is IReportSection section)
+            with = with with { ReportSections = [.. with.ReportSections.Where(s => s.Title != section.Title), section] };
         return with;
     }
 
     /// <summary>The extensions of a name that take settings.</summary>
     internal ImmutableArray<IWithSettings> TakingSettings(string name)
     {
-        IEnumerable<object> all = [.. OutlineFormats, .. VentPatterns, .. Design.Jigs, .. Design.Checks, .. CutFileFormats, .. ReportSections];
-        var takers = all.OfType<IWithSettings>().Where(e => e is not GuardedPart { TakesSettings: false } && PartKind.ForType(e.GetType()).Any(k => k.NameOf(e) == name)).Distinct().ToArray();
+        IEnumerable<object> all =
+            [.. OutlineFormats, .. VentPatterns, .. Design.Jigs, .. Design.Checks, .. CutFileFormats, .. ReportSections];
+        var takers = all.OfType<IWithSettings>()
+            .Where(e => e is not GuardedPart { TakesSettings: false }
+                && PartKind.ForType(e.GetType()).Any(k => k.NameOf(e) == name)).Distinct().ToArray();
         // Several parts may be one object, which gets its settings once.
         return [.. takers.Where((t, i) => t is not GuardedPart part || !takers.Take(i).OfType<GuardedPart>().Any(part.IsOf))];
     }

@@ -50,23 +50,27 @@ internal abstract class GuardedPart : IForeignPart, IWithSettings
 
     /// <inheritdoc/>
     public object With(IReadOnlyDictionary<string, string> settings) => Guard.Call(() =>
-        new GuardedSet(AllOf(((IWithSettings)inner).With(settings) ?? throw new ForeignResultException("it gave nothing"), guardOf)));
+        new GuardedSet(
+            AllOf(((IWithSettings)inner).With(settings) ?? throw new ForeignResultException("it gave nothing"), guardOf)));
 
     /// <summary>True for the same object of the plug-in.</summary>
     public bool IsOf(GuardedPart other) => ReferenceEquals(inner, other.inner);
 
-    private abstract class Wrapper<T>(T inner, string name, Func<string, PluginGuard> guardOf) : GuardedPart(inner, name, guardOf) where T : class
+    private abstract class Wrapper<T>(T inner, string name, Func<string, PluginGuard> guardOf) : GuardedPart(inner, name, guardOf)
+        where T : class
     {
         protected T Part { get; } = inner;
     }
 
     /// <summary>The name, when it can stand in job files, messages and files.</summary>
     private static string Words(string? name) =>
-        name is { Length: > 0 and <= 60 } && name.All(c => char.IsLetterOrDigit(c) || c is ' ' or '-' or '_' or '.' or '(' or ')' or '+' or '/' or '&' or ',')
+        name is { Length: > 0 and <= 60 }
+            && name.All(c => char.IsLetterOrDigit(c) || c is ' ' or '-' or '_' or '.' or '(' or ')' or '+' or '/' or '&' or ',')
             ? name
             : throw new ForeignResultException("its name must be made of 1 to 60 letters, digits, spaces and - _ . , ( ) + / &");
 
-    private sealed class Reader(IOutlineFormat inner, Func<string, PluginGuard> guardOf) : Wrapper<IOutlineFormat>(inner, inner.Name, guardOf), IOutlineFormat
+    private sealed class Reader(IOutlineFormat inner, Func<string, PluginGuard> guardOf)
+        : Wrapper<IOutlineFormat>(inner, inner.Name, guardOf), IOutlineFormat
     {
         public bool Recognises(ReadOnlySpan<byte> content)
         {
@@ -74,17 +78,20 @@ internal abstract class GuardedPart : IForeignPart, IWithSettings
             return Guard.Call(() => Part.Recognises(copy));
         }
 
-        public Drawing Read(byte[] content, string name, OutlineOptions options) => Read(content, name, options, CancellationToken.None);
+        public Drawing Read(byte[] content, string name, OutlineOptions options) =>
+            Read(content, name, options, CancellationToken.None);
 
         public Drawing Read(byte[] content, string name, OutlineOptions options, CancellationToken cancellation) =>
             Guard.Call(() => ReaderResult.Read(Part, content, name, options, cancellation));
     }
 
-    private sealed class Pattern(IVentPattern inner, Func<string, PluginGuard> guardOf) : Wrapper<IVentPattern>(inner, inner.Name, guardOf), IVentPattern
+    private sealed class Pattern(IVentPattern inner, Func<string, PluginGuard> guardOf)
+        : Wrapper<IVentPattern>(inner, inner.Name, guardOf), IVentPattern
     {
         public bool AlongWalls { get; } = inner.AlongWalls;
 
-        public IEnumerable<Vec2> Places(VentFloor floor, VentSpec spec) => Guard.Call(() => PatternResult.FindPlaces(Part, floor, spec));
+        public IEnumerable<Vec2> Places(VentFloor floor, VentSpec spec) =>
+            Guard.Call(() => PatternResult.FindPlaces(Part, floor, spec));
     }
 
     private sealed class Jig(IJig inner, Func<string, PluginGuard> guardOf) : Wrapper<IJig>(inner, inner.Name, guardOf), IJig
@@ -93,20 +100,23 @@ internal abstract class GuardedPart : IForeignPart, IWithSettings
             Guard.Call(() => JigResult.Make(Part, part, spec)).FirstOrDefault();
     }
 
-    private sealed class Check(IDesignCheck inner, Func<string, PluginGuard> guardOf) : Wrapper<IDesignCheck>(inner, inner.Name, guardOf), IDesignCheck
+    private sealed class Check(IDesignCheck inner, Func<string, PluginGuard> guardOf)
+        : Wrapper<IDesignCheck>(inner, inner.Name, guardOf), IDesignCheck
     {
         public IEnumerable<Finding> Run(DesignView design) => Guard.Call(() => CheckResult.Run(Part, design));
     }
 
     /// <summary>A catalog is read only at its start: one that can't be read is left out.</summary>
-    private sealed class Source(ICatalogSource inner, Func<string, PluginGuard> guardOf) : Wrapper<ICatalogSource>(inner, inner.Name, guardOf), ICatalogSource
+    private sealed class Source(ICatalogSource inner, Func<string, PluginGuard> guardOf)
+        : Wrapper<ICatalogSource>(inner, inner.Name, guardOf), ICatalogSource
     {
         private readonly Catalog entries = CatalogResult.Read(inner, Catalog.BuiltIn);
 
         public Catalog AddTo(Catalog onto) => onto.With(entries);
     }
 
-    private sealed class Writer(ICutFileFormat inner, Func<string, PluginGuard> guardOf) : Wrapper<ICutFileFormat>(inner, inner.Name, guardOf), ICutFileFormat
+    private sealed class Writer(ICutFileFormat inner, Func<string, PluginGuard> guardOf)
+        : Wrapper<ICutFileFormat>(inner, inner.Name, guardOf), ICutFileFormat
     {
         public string Extension { get; } = inner.Extension;
 
@@ -115,7 +125,8 @@ internal abstract class GuardedPart : IForeignPart, IWithSettings
         public ImmutableArray<byte> Write(CutDrawing drawing) => Guard.Call(() => WriterResult.Write(Part, drawing));
     }
 
-    private sealed class Section(IReportSection inner, Func<string, PluginGuard> guardOf) : Wrapper<IReportSection>(inner, inner.Title, guardOf), IReportSection
+    private sealed class Section(IReportSection inner, Func<string, PluginGuard> guardOf)
+        : Wrapper<IReportSection>(inner, inner.Title, guardOf), IReportSection
     {
         public string Title => Name;
 

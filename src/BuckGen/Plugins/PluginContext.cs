@@ -12,7 +12,8 @@ internal sealed class PluginContext(string file) : AssemblyLoadContext(Path.GetF
     private static readonly AssemblyLoadContext Ours = GetLoadContext(typeof(BuckDesign).Assembly)!;
 
     /// <summary>The assemblies that plug-ins and the program have in common.</summary>
-    private static readonly string[] Shared = [.. typeof(BuckDesign).Assembly.GetReferencedAssemblies().Append(typeof(BuckDesign).Assembly.GetName())
+    private static readonly string[] Shared =
+        [.. typeof(BuckDesign).Assembly.GetReferencedAssemblies().Append(typeof(BuckDesign).Assembly.GetName())
         .Select(a => a.Name!).Where(n => n.StartsWith("BuckGen.", StringComparison.Ordinal))];
 
     private readonly AssemblyDependencyResolver resolver = new(file);

@@ -24,12 +24,14 @@ internal sealed class PluginGuard(string file, string part, PluginRun run)
     {
         if (leftOut is not null) throw new PluginException(leftOut);
         run.Cancellation.ThrowIfCancellationRequested();
-        var (begun, ended) = (new PluginCall(file, part, part.Length == 0 ? run.Start : run.Call), new PluginCall(file, part, null));
+        var (begun, ended) = (new PluginCall(file, part, part.Length == 0 ? run.Start : run.Call),
+            new PluginCall(file, part, null));
         var outcome = new TaskCompletionSource<Outcome<T>>(TaskCreationOptions.RunContinuationsAsynchronously);
         run.Calls?.Report(begun);
         try
         {
-            new Thread(() => outcome.SetResult(TryCall(call))) { IsBackground = true, Name = $"plug-in {Path.GetFileNameWithoutExtension(file)}" }.Start();
+            new Thread(() => outcome.SetResult(TryCall(call))) { IsBackground = true,
+                Name = $"plug-in {Path.GetFileNameWithoutExtension(file)}" }.Start();
             if (!outcome.Task.Wait(run.IsWatched ? Timeout.InfiniteTimeSpan : begun.Allowed!.Value, run.Cancellation))
             {
                 leftOut = begun.Overdue;

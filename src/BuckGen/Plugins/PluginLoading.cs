@@ -30,7 +30,8 @@ internal static class PluginLoading
         {
             var assembly = new PluginContext(plugin.Path).LoadFromAssemblyPath(plugin.Path);
             plugin = plugin with { Version = assembly.GetName().Version?.ToString(3) ?? "" };
-            return OtherVersion(assembly) is { } problem ? plugin with { Problem = problem } : WithParts(plugin, assembly, guardOf);
+            return OtherVersion(assembly) is { } problem ? plugin with { Problem = problem }
+                : WithParts(plugin, assembly, guardOf);
         }
         catch (Exception failure)
         {
@@ -48,13 +49,15 @@ internal static class PluginLoading
         var (built, ours) = (against.Version!, Library.Version!);
         return built.Major == ours.Major && (ours.Major > 0 || built.Minor == ours.Minor) && built <= ours
             ? null
-            : $"it was built against BuckGen {built.ToString(3)}, and this is {ours.ToString(3)}; ask its author for one that fits";
+            : $"it was built against BuckGen {built.ToString(3)}, and this is {ours.ToString(3)}; ask its author for one "
+                + "that fits";
     }
 
     private static Plugin WithParts(Plugin plugin, Assembly assembly, Func<string, PluginGuard> guardOf)
     {
         var (parts, problems) = (new List<GuardedPart>(), new List<string>());
-        foreach (var type in assembly.GetExportedTypes().Where(t => t is { IsClass: true, IsAbstract: false }).OrderBy(t => t.FullName, StringComparer.Ordinal))
+        foreach (var type in assembly.GetExportedTypes().Where(t => t is { IsClass: true, IsAbstract: false })
+            .OrderBy(t => t.FullName, StringComparer.Ordinal))
         {
             if (PartKind.ForType(type).IsEmpty) continue;
             try
@@ -67,10 +70,12 @@ internal static class PluginLoading
             }
         }
 
-        if (parts.Count == 0 && problems.Count == 0) problems.Add("it provides nothing: no public class implements one of the interfaces that extend BuckGen");
+        if (parts.Count == 0 && problems.Count == 0)
+            problems.Add("it provides nothing: no public class implements one of the interfaces that extend BuckGen");
         return plugin with
         {
-            Extensions = [.. parts], Parts = [.. parts.SelectMany(p => PartKind.ForType(p.GetType()).Select(k => new PluginPart(k.Word, p.Name)))],
+            Extensions = [.. parts],
+            Parts = [.. parts.SelectMany(p => PartKind.ForType(p.GetType()).Select(k => new PluginPart(k.Word, p.Name)))],
             Problem = problems.Count == 0 ? null : string.Join("; ", problems),
         };
     }
@@ -79,7 +84,8 @@ internal static class PluginLoading
         ? make.Invoke(null)
         : throw new InvalidOperationException("it has no public constructor without parameters");
 
-    private static string Describe(Exception failure) => (failure is TargetInvocationException { InnerException: { } inner } ? inner : failure) switch
+    private static string Describe(Exception failure) =>
+        (failure is TargetInvocationException { InnerException: { } inner } ? inner : failure) switch
     {
         BadImageFormatException => "it is no .NET assembly for this machine",
         ReflectionTypeLoadException { LoaderExceptions: [{ } first, ..] } => ForeignCode.Reason(first),

@@ -38,7 +38,9 @@ public sealed record PluginRun
 public sealed record PluginCall(string File, string Part, TimeSpan? Allowed)
 {
     /// <summary>The reason given for the part when the call takes longer.</summary>
-    public string Overdue => FormattableString.Invariant($"it did not {(Part.Length == 0 ? "start" : "come back")} within {Allowed?.TotalSeconds:0.#} s");
+    public string Overdue =>
+        FormattableString.Invariant(
+            $"it did not {(Part.Length == 0 ? "start" : "come back")} within {Allowed?.TotalSeconds:0.#} s");
 }
 
 /// <summary>A part of a plug-in that is not called, or a whole plug-in that is not loaded.</summary>

@@ -20,7 +20,8 @@ public sealed record PluginSet(ImmutableArray<Plugin> Plugins)
     public static PluginSet Load(IEnumerable<string> files, PluginRun? run = null)
     {
         ArgumentNullException.ThrowIfNull(files);
-        return new([.. files.Select(Path.GetFullPath).Distinct(StringComparer.Ordinal).Select(f => PluginLoading.Load(f, run ?? PluginRun.Default))]);
+        return new([.. files.Select(Path.GetFullPath).Distinct(StringComparer.Ordinal)
+            .Select(f => PluginLoading.Load(f, run ?? PluginRun.Default))]);
     }
 
     /// <summary>
@@ -34,8 +35,10 @@ public sealed record PluginSet(ImmutableArray<Plugin> Plugins)
     {
         ArgumentNullException.ThrowIfNull(folder);
         if (!Directory.Exists(folder)) return [];
-        var below = Directory.GetDirectories(folder).Select(d => Path.Combine(d, Path.GetFileName(d) + ".dll")).Where(File.Exists);
-        return [.. Directory.GetFiles(folder, "*.dll").Where(f => !PluginContext.IsShared(Path.GetFileNameWithoutExtension(f))).Concat(below).Order(StringComparer.Ordinal)];
+        var below = Directory.GetDirectories(folder).Select(d => Path.Combine(d, Path.GetFileName(d) + ".dll"))
+            .Where(File.Exists);
+        return [.. Directory.GetFiles(folder, "*.dll").Where(f => !PluginContext.IsShared(Path.GetFileNameWithoutExtension(f)))
+            .Concat(below).Order(StringComparer.Ordinal)];
     }
 
     /// <summary>Extensions with those of the plug-ins added.</summary>

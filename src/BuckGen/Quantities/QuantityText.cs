@@ -19,7 +19,8 @@ public static class QuantityText
         unit = unit.Length == 0 ? "mm" : unit.ToLowerInvariant();
         if (unit is "\"" or "inch" or "inches") unit = "in";
         if (!UnitsNetSetup.Default.UnitParser.TryParse<LengthUnit>(unit, CultureInfo.InvariantCulture, out var found)
-            || found is not (LengthUnit.Millimeter or LengthUnit.Centimeter or LengthUnit.Meter or LengthUnit.Inch or LengthUnit.Foot)) return false;
+            || found is not (LengthUnit.Millimeter or LengthUnit.Centimeter or LengthUnit.Meter or LengthUnit.Inch
+                or LengthUnit.Foot)) return false;
         // A unit's size is rounded to twelve digits, so that an inch is 25.4 mm and not a hair off.
         millimetres = number * Math.Round(Length.From(1, found).Millimeters, 12);
         return double.IsFinite(millimetres);
@@ -34,7 +35,8 @@ public static class QuantityText
         degrees = 0;
         if (!TrySplit(text, out var number, out var unit)) return false;
         unit = unit.ToLowerInvariant() is "" or "degree" or "degrees" ? "deg" : unit.ToLowerInvariant();
-        if (!UnitsNetSetup.Default.UnitParser.TryParse<AngleUnit>(unit, CultureInfo.InvariantCulture, out var found)) return false;
+        if (!UnitsNetSetup.Default.UnitParser.TryParse<AngleUnit>(unit, CultureInfo.InvariantCulture, out var found))
+            return false;
         degrees = number * Math.Round(Angle.From(1, found).Degrees, 12);
         return double.IsFinite(degrees);
     }
@@ -48,7 +50,8 @@ public static class QuantityText
         pascals = 0;
         if (!TrySplit(text, out var number, out var unit)) return false;
         if (unit.Length == 0) unit = "kPa";
-        if (!UnitsNetSetup.Default.UnitParser.TryParse<PressureUnit>(unit, CultureInfo.InvariantCulture, out var found)) return false;
+        if (!UnitsNetSetup.Default.UnitParser.TryParse<PressureUnit>(unit, CultureInfo.InvariantCulture, out var found))
+            return false;
         pascals = number * Math.Round(Pressure.From(1, found).Pascals, 6);
         return double.IsFinite(pascals);
     }
@@ -57,7 +60,8 @@ public static class QuantityText
     /// <param name="text">A number, with or without "%".</param>
     /// <param name="perCent">The share, per cent.</param>
     /// <returns>False when the text is no share.</returns>
-    public static bool TryPerCent(string? text, out double perCent) => TrySplit(text, out perCent, out var unit) && unit is "" or "%";
+    public static bool TryPerCent(string? text, out double perCent) =>
+        TrySplit(text, out perCent, out var unit) && unit is "" or "%";
 
     /// <summary>Reads a plain number or fraction.</summary>
     /// <param name="text">The number, with a point for decimals.</param>
@@ -70,7 +74,8 @@ public static class QuantityText
         (number, unit) = (0, null);
         var trimmed = text?.Trim() ?? "";
         var end = 0;
-        while (end < trimmed.Length && (char.IsAsciiDigit(trimmed[end]) || trimmed[end] is '.' or '/' or ' ' or '-' or '+')) end++;
+        while (end < trimmed.Length && (char.IsAsciiDigit(trimmed[end]) || trimmed[end] is '.' or '/' or ' ' or '-' or '+'))
+            end++;
         // A number of hundreds of digits and a division by zero are no numbers.
         if (!TryPlain(trimmed[..end].Trim(), out number) || !double.IsFinite(number)) return false;
         unit = trimmed[end..].Trim();
@@ -85,7 +90,8 @@ public static class QuantityText
         var parts = text.Split([' ', '-'], 2, StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length is 0 or > 2) return false;
         var whole = 0;
-        if (parts.Length == 2 && !int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out whole)) return false;
+        if (parts.Length == 2 && !int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out whole))
+            return false;
         var fraction = parts[^1].Split('/');
         if (fraction.Length != 2
             || !int.TryParse(fraction[0], NumberStyles.None, CultureInfo.InvariantCulture, out var above)

@@ -31,7 +31,8 @@ public static class VisibleText
 
     /// <summary>True for a character that is not seen, or that changes how others are seen.</summary>
     internal static bool IsHidden(Rune character) => Rune.GetUnicodeCategory(character) is
-            UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
+            UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator
+                or UnicodeCategory.ParagraphSeparator
         // Joiners and fillers without a shape; Unicode counts them among marks and letters.
         || character.Value is 0x034F or 0x115F or 0x1160 or 0x3164 or 0xFFA0
         // Places that Unicode keeps for more of the kind.

@@ -8,7 +8,8 @@ public static class Words
     {
         value = default;
         // Enum parsing alone would also take numbers and lists.
-        return text is not null && Enum.GetNames<T>().Contains(text, StringComparer.OrdinalIgnoreCase) && Enum.TryParse(text, true, out value);
+        return text is not null && Enum.GetNames<T>().Contains(text, StringComparer.OrdinalIgnoreCase)
+            && Enum.TryParse(text, true, out value);
     }
 
     /// <summary>The word for a choice.</summary>

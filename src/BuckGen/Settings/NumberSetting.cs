@@ -7,7 +7,8 @@ namespace BuckGen.Settings;
 /// <param name="Min">The least value.</param>
 /// <param name="Max">The greatest value.</param>
 /// <param name="Meaning">What it sets, as a short phrase.</param>
-internal sealed record NumberSetting(string Key, string Name, double? Default, double Min, double Max, string Meaning) : Setting(Key, Meaning)
+internal sealed record NumberSetting(string Key, string Name, double? Default, double Min, double Max, string Meaning)
+    : Setting(Key, Meaning)
 {
     /// <summary>What it measures.</summary>
     public QuantityKind Kind { get; init; } = QuantityKind.Length;

@@ -1,7 +1,8 @@
 namespace BuckGen.Settings;
 
 /// <summary>
-/// What one line of a job file sets, declared once: reading, validation, the job template, help and guide take everything from here.
+/// What one line of a job file sets, declared once: reading, validation, the job template, help and guide take everything from
+/// here.
 /// </summary>
 /// <param name="Key">Its key in the job file.</param>
 /// <param name="Meaning">What it sets, as a short phrase.</param>

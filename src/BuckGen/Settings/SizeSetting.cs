@@ -8,7 +8,8 @@ namespace BuckGen.Settings;
 /// <param name="Min">The least length of a side, mm.</param>
 /// <param name="Max">The greatest length of a side, mm.</param>
 /// <param name="Meaning">What it sets, as a short phrase.</param>
-internal sealed record SizeSetting(string Key, string Name, double Width, double Height, double Min, double Max, string Meaning) : Setting(Key, Meaning)
+internal sealed record SizeSetting(string Key, string Name, double Width, double Height, double Min, double Max, string Meaning)
+    : Setting(Key, Meaning)
 {
     /// <summary>True when several sizes are given.</summary>
     public bool IsList { get; init; }

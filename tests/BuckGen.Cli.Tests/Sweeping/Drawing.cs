@@ -31,7 +31,8 @@ internal static class Drawing
 
     private static string Box(double x, double y, double w, double h) => Text($"M{x} {y}h{w}v{h}h{-w}Z");
 
-    private static string Round(double x, double y, double r) => Text($"M{x - r} {y}a{r} {r} 0 1 0 {2 * r} 0a{r} {r} 0 1 0 {-2 * r} 0Z");
+    private static string Round(double x, double y, double r) =>
+        Text($"M{x - r} {y}a{r} {r} 0 1 0 {2 * r} 0a{r} {r} 0 1 0 {-2 * r} 0Z");
 
     private static string Star(int points, double r, double waist)
     {

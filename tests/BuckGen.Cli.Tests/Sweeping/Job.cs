@@ -11,7 +11,9 @@ internal static class Job
         var thick = dice.Size(0.3, 60);
         // Few boards mostly, so that a run stays short.
         var boards = dice.Chance(0.1) ? 40 : 8;
-        var depth = Math.Max(0.1, Math.Min(dice.Chance(0.6) ? size * dice.Between(0.02, 1.5) : dice.Size(0.1, 1000), Math.Min(1000, boards * thick)));
+        var depth = Math
+            .Max(0.1, Math
+                .Min(dice.Chance(0.6) ? size * dice.Between(0.02, 1.5) : dice.Size(0.1, 1000), Math.Min(1000, boards * thick)));
         List<string> lines = ["[outline]", "file = \"drawing.svg\"", "[buck]", $"depth = \"{RandomSource.Text(depth)}mm\""];
         Put(0.5, "draft", () => RandomSource.Text(dice.One(0, -1, 1) * dice.Size(0.1, 45)));
         Word(0.5, "kind", "male", "female");
@@ -41,7 +43,9 @@ internal static class Job
                 Length(0.3, "bore", 1, 30);
                 Length(0.3, "face-thickness", 0.5, 20);
                 Length(0.3, "land", 0.5, 20);
-                Put(0.3, "points", () => $"[[{RandomSource.Text(dice.Between(-1, 1) * size)}, {RandomSource.Text(dice.Between(-1, 1) * size)}]]");
+                Put(0.3, "points",
+                    () =>
+                        $"[[{RandomSource.Text(dice.Between(-1, 1) * size)}, {RandomSource.Text(dice.Between(-1, 1) * size)}]]");
             }
 
             if (Table(0.4, "plenum", "stock = \"A\""))
@@ -133,12 +137,15 @@ internal static class Job
 
         if (Table(0.3, "rates"))
         {
-            foreach (var key in (string[])["labour", "machine", "mark-feed", "path-seconds", "board-minutes", "drill-seconds", "glue-minutes"])
+            foreach (var key in
+                (string[])["labour", "machine", "mark-feed", "path-seconds", "board-minutes", "drill-seconds", "glue-minutes"])
                 Put(0.5, key, () => RandomSource.Text(dice.Chance(0.1) ? 0 : dice.Size(0.001, 1e6)));
         }
 
         if (Table(0.3, "checks"))
-            foreach (var key in (string[])["web-gap", "max-depth-male", "max-depth-female", "max-draw", "max-thinning", "min-corner", "max-step", "min-frame-gap"])
+            foreach (var key in
+                (string[])["web-gap", "max-depth-male", "max-depth-female", "max-draw", "max-thinning", "min-corner", "max-step",
+                    "min-frame-gap"])
                 Put(0.3, key, () => RandomSource.Text(dice.Size(1, 10)));
         if (Table(0.3, "dowels"))
         {
@@ -172,6 +179,7 @@ internal static class Job
 
         void Word(double share, string key, params string[] words) => Put(share, key, () => $"\"{dice.One(words)}\"");
         void Length(double share, string key, double from, double to) => Put(share, key, () => $"\"{dice.Length(from, to)}\"");
-        void Sizes(double share, string key, double from, double to) => Put(share, key, () => $"[{RandomSource.Text(dice.Size(from, to))}, {RandomSource.Text(dice.Size(from, to))}]");
+        void Sizes(double share, string key, double from, double to) =>
+            Put(share, key, () => $"[{RandomSource.Text(dice.Size(from, to))}, {RandomSource.Text(dice.Size(from, to))}]");
     }
 }

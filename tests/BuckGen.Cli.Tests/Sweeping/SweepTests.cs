@@ -4,7 +4,8 @@ using Xunit;
 namespace BuckGen.Cli.Tests.Sweeping;
 
 /// <summary>
-/// Random command lines and jobs, sizes from 0.1 mm to 10 m: the program does the work or says why it can't, a line for each mistake, and never ends
+/// Random command lines and jobs, sizes from 0.1 mm to 10 m: the program does the work or says why it can't, a line for each
+/// mistake, and never ends
 /// with a fault of its own. A few in the usual run; BUCKGEN_FUZZ=20000 tries as many, and BUCKGEN_FUZZ_FIRST names the first.
 /// </summary>
 [Trait("Tier", "slow")]
@@ -39,23 +40,28 @@ public sealed class SweepTests : Workshop
         var run = Cli.Run(args);
 
         if (Directory.Exists(At("out"))) Directory.Delete(At("out"), true);
-        var refused = run.Status == 2 && run.Error.TrimEnd('\n').Split('\n').All(l => l.StartsWith("buckgen: ", StringComparison.Ordinal));
-        return (run.Status, run.Status is 0 or 1 || refused ? null : $"status {run.Status}, {run.Error.Trim()} from {string.Join(' ', args)}");
+        var refused = run.Status == 2
+            && run.Error.TrimEnd('\n').Split('\n').All(l => l.StartsWith("buckgen: ", StringComparison.Ordinal));
+        return (run.Status, run.Status is 0 or 1
+            || refused ? null : $"status {run.Status}, {run.Error.Trim()} from {string.Join(' ', args)}");
     }
 
     private string[] WithJob(RandomSource dice, double size)
     {
         var job = Write("job.toml", Job.CreateRandom(dice, size));
         var command = dice.One("make", "make", "check", "form");
-        return command == "make" ? [command, job, "--out", At("out"), .. dice.Chance(0.5) ? ["--force"] : Array.Empty<string>()] : [command, job];
+        return command == "make" ? [command, job, "--out", At("out"), .. dice.Chance(0.5) ? ["--force"] : Array.Empty<string>()]
+            : [command, job];
     }
 
     private string[] WithOptions(RandomSource dice, double size)
     {
         var settings = Settings.CreateRandom(dice, size);
-        return [settings[0], At("drawing.svg"), .. settings[1..], .. settings[0] is "buck" or "jig" or "vents" ? ["--out", At("out")] : Array.Empty<string>()];
+        return [settings[0], At("drawing.svg"), .. settings[1..], .. settings[0] is "buck" or "jig" or "vents"
+            ? ["--out", At("out")] : Array.Empty<string>()];
     }
 
     private static int Number(string variable, int otherwise) =>
-        int.TryParse(Environment.GetEnvironmentVariable(variable), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : otherwise;
+        int.TryParse(Environment.GetEnvironmentVariable(variable), NumberStyles.None, CultureInfo.InvariantCulture,
+            out var number) ? number : otherwise;
 }

@@ -40,7 +40,8 @@ public class CorpusTests
     [MemberData(nameof(Damaged))]
     public void A_damaged_file_is_refused_with_the_reason(string file, string reason) =>
         Assert.Contains(
-            reason, Assert.Throws<DxfException>(() => DxfReader.Read(CorpusFiles.Bytes($"dxf/{file}.dxf"))).Message, StringComparison.Ordinal);
+            reason, Assert.Throws<DxfException>(() => DxfReader.Read(CorpusFiles.Bytes($"dxf/{file}.dxf"))).Message,
+            StringComparison.Ordinal);
 
     [Theory]
     [MemberData(nameof(Sound))]

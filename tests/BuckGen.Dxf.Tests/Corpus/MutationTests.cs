@@ -9,7 +9,8 @@ public class MutationTests
     private const int MaxSeed = 30_000;
 
     private static readonly byte[][] Seeds =
-        [.. CorpusFiles.Manifest().Select(file => CorpusFiles.Bytes(file.File)).Where(bytes => bytes.Length is > 0 and < MaxSeed)];
+        [.. CorpusFiles.Manifest().Select(file => CorpusFiles.Bytes(file.File))
+            .Where(bytes => bytes.Length is > 0 and < MaxSeed)];
 
     private static readonly Gen<(int Seed, (double Place, byte Value)[] Changes, double Cut)> Damage = Gen.Select(
         Gen.Int[0, Seeds.Length - 1],

@@ -23,11 +23,13 @@ public class BinaryTests
 
     [Fact]
     public void Pictures_inside_are_passed_over() =>
-        Assert.Single(DxfReader.Read(BinarySample.FromTags(Tags.Replace("8 A", "310 xyz|8 A", StringComparison.Ordinal), true)).Entities);
+        Assert.Single(
+            DxfReader.Read(BinarySample.FromTags(Tags.Replace("8 A", "310 xyz|8 A", StringComparison.Ordinal), true)).Entities);
 
     [Fact]
     public void A_number_that_is_not_finite_is_refused() =>
-        Assert.Equal("CIRCLE", Refused(BinarySample.FromTags(Tags.Replace("40 3", "40 NaN", StringComparison.Ordinal), true)).EntityType);
+        Assert.Equal("CIRCLE",
+            Refused(BinarySample.FromTags(Tags.Replace("40 3", "40 NaN", StringComparison.Ordinal), true)).EntityType);
 
     [Theory]
     [InlineData(1)]

@@ -33,7 +33,8 @@ public class EncodingTests
 
     [Fact]
     public void An_unknown_code_page_is_noted() =>
-        Assert.Equal(DxfNoteKind.UndecodableText, Assert.Single(Sample.Read(Sample.Header("9 $DWGCODEPAGE|3 KLINGON")).Notes).Kind);
+        Assert.Equal(DxfNoteKind.UndecodableText,
+            Assert.Single(Sample.Read(Sample.Header("9 $DWGCODEPAGE|3 KLINGON")).Notes).Kind);
 
     [Theory]
     [InlineData(@"\U+043a\U+043E", "ко")]

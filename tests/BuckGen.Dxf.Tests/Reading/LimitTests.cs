@@ -13,7 +13,8 @@ public class LimitTests
         var limits = new DxfReadLimits { MaxBytes = 20 };
         Assert.Contains("20 bytes", Sample.Refused(TwoLines, limits).Message, StringComparison.Ordinal);
         using var stream = new MemoryStream(new byte[21]);
-        Assert.Contains("20 bytes", Assert.Throws<DxfException>(() => DxfReader.Read(stream, limits)).Message, StringComparison.Ordinal);
+        Assert.Contains("20 bytes", Assert.Throws<DxfException>(() => DxfReader.Read(stream, limits)).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]

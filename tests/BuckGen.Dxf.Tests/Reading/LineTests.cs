@@ -33,7 +33,8 @@ public class LineTests
     [Fact]
     public void Padding_and_comments_are_passed_over()
     {
-        var text = Sample.Text("999 made by hand|0 SECTION|2 ENTITIES|  0 LINE|999 here|\t8 A|10 1|20 2|11 3|21 4|0 ENDSEC|0 EOF");
+        var text = Sample
+            .Text("999 made by hand|0 SECTION|2 ENTITIES|  0 LINE|999 here|\t8 A|10 1|20 2|11 3|21 4|0 ENDSEC|0 EOF");
         Assert.Equal("A", Assert.Single(Sample.Read(text.Replace("\nA\n", "\n A \n", StringComparison.Ordinal)).Entities).Layer);
     }
 

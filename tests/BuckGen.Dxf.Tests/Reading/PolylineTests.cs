@@ -40,7 +40,8 @@ public class PolylineTests
         var polyline = Sample.ReadOne<DxfPolyline>(
             "0 POLYLINE|8 A|66 1|30 4|70 1|0 VERTEX|10 0|20 0|30 9|42 1|0 VERTEX|10 2|20 0|0 SEQEND|8 A");
         Assert.Equal([new(0, 0, 1, 4), new(2, 0, 0, 4)], polyline.Vertices);
-        Assert.Equal((true, "POLYLINE", "A", DxfPolylineKind.Flat), (polyline.Closed, polyline.Type, polyline.Layer, polyline.Kind));
+        Assert.Equal((true, "POLYLINE", "A", DxfPolylineKind.Flat),
+            (polyline.Closed, polyline.Type, polyline.Layer, polyline.Kind));
     }
 
     [Fact]
@@ -55,7 +56,9 @@ public class PolylineTests
     [Fact]
     public void A_spatial_polyline_keeps_its_heights()
     {
-        var polyline = Sample.ReadOne<DxfPolyline>("0 POLYLINE|70 9|0 VERTEX|10 0|20 0|30 2|70 32|0 VERTEX|10 5|20 0|30 3|70 32|0 SEQEND|8 0");
+        var polyline =
+            Sample.ReadOne<DxfPolyline>(
+                "0 POLYLINE|70 9|0 VERTEX|10 0|20 0|30 2|70 32|0 VERTEX|10 5|20 0|30 3|70 32|0 SEQEND|8 0");
         Assert.Equal(DxfPolylineKind.Spatial, polyline.Kind);
         Assert.Equal([new(0, 0, 0, 2), new(5, 0, 0, 3)], polyline.Vertices);
     }
@@ -66,7 +69,8 @@ public class PolylineTests
     public void A_mesh_is_told_apart(int flag) =>
         Assert.Equal(
             DxfPolylineKind.Mesh,
-            Sample.ReadOne<DxfPolyline>($"0 POLYLINE|70 {flag}|0 VERTEX|10 0|20 0|70 192|0 VERTEX|70 128|71 1|0 SEQEND|8 0").Kind);
+            Sample.ReadOne<DxfPolyline>(
+                $"0 POLYLINE|70 {flag}|0 VERTEX|10 0|20 0|70 192|0 VERTEX|70 128|71 1|0 SEQEND|8 0").Kind);
 
     [Theory]
     [InlineData("0 LWPOLYLINE|43 2|10 0|20 0|10 1|20 0")]

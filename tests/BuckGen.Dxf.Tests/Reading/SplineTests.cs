@@ -19,7 +19,8 @@ public class SplineTests
 
     [Fact]
     public void Weights_of_minus_one_mean_none() =>
-        Assert.Empty(Sample.ReadOne<DxfSpline>($"0 SPLINE|71 2|40 0|40 0|40 0|40 1|40 1|40 1|41 -1|41 -1|41 -1|{Points}").Weights);
+        Assert.Empty(
+            Sample.ReadOne<DxfSpline>($"0 SPLINE|71 2|40 0|40 0|40 0|40 1|40 1|40 1|41 -1|41 -1|41 -1|{Points}").Weights);
 
     [Fact]
     public void Fit_points_alone_are_a_curve_too()

@@ -8,7 +8,8 @@ public class StructureTests
     [Fact]
     public void The_header_gives_version_and_units()
     {
-        var drawing = Sample.Read(Sample.Header("9 $ACADVER|1 AC1015|9 $INSUNITS|70 5|9 $MEASUREMENT|70 1|9 $DIMSTYLE|2 Standard"));
+        var drawing =
+            Sample.Read(Sample.Header("9 $ACADVER|1 AC1015|9 $INSUNITS|70 5|9 $MEASUREMENT|70 1|9 $DIMSTYLE|2 Standard"));
         Assert.Equal(("AC1015", 5, 1), (drawing.Version, drawing.InsertionUnits, drawing.Measurement));
     }
 
@@ -34,10 +35,12 @@ public class StructureTests
     public void Layers_come_with_their_state()
     {
         var drawing = Sample.Read(Sample.Text(
-            "0 SECTION|2 TABLES|0 TABLE|2 LAYER|70 3|0 LAYER|2 A|70 0|62 -5|0 LAYER|2 B|70 65|62 2|0 LAYER|2 C|290 0|0 ENDTAB|0 ENDSEC|"
+            "0 SECTION|2 TABLES|0 TABLE|2 LAYER|70 3|0 LAYER|2 A|70 0|62 -5|0 LAYER|2 B|70 65|62 2|0 LAYER|2 C|290 0|0 "
+            + "ENDTAB|0 ENDSEC|"
             + "0 SECTION|2 ENTITIES|0 ENDSEC|0 EOF"));
         Assert.Equal(
-            [new DxfLayer("A", 5, Off: true), new DxfLayer("B", 2, Frozen: true), new DxfLayer("C", Plotted: false)], drawing.Layers);
+            [new DxfLayer("A", 5, Off: true), new DxfLayer("B", 2, Frozen: true), new DxfLayer("C", Plotted: false)],
+            drawing.Layers);
         Assert.Equal("B", drawing.FindLayer("b")?.Name);
     }
 
@@ -62,7 +65,8 @@ public class StructureTests
     [Fact]
     public void A_value_line_too_few_is_found_at_the_next_code()
     {
-        var text = Sample.Entities(Sample.Line + "|0 CIRCLE|10 1|20 1|40 1").Replace("\n21\n4\n", "\n21\n", StringComparison.Ordinal);
+        var text = Sample.Entities(Sample.Line + "|0 CIRCLE|10 1|20 1|40 1")
+            .Replace("\n21\n4\n", "\n21\n", StringComparison.Ordinal);
         var exception = Sample.Refused(text);
         Assert.Equal(17, exception.Line);
         Assert.Contains("\"CIRCLE\"", exception.Message, StringComparison.Ordinal);

@@ -18,7 +18,8 @@ internal static class Drawings
             new DxfArc(new(50, 50), 5, 350, 80) { Layer = "CUT_INNER" },
             new DxfLine(new(10, 60), new(40, 60.5)) { Layer = "CUT_INNER", Colour = 3 },
             new DxfPointEntity(new(20, 20)) { Layer = "VENT" },
-            new DxfPolyline([new(0, 0), new(100, 0, 0.414214), new(120, 20), new(120, 80), new(0, 80)], true) { Layer = "CUT_OUTER" },
+            new DxfPolyline([new(0, 0), new(100, 0, 0.414214), new(120, 20), new(120, 80), new(0, 80)],
+                true) { Layer = "CUT_OUTER" },
         ],
     };
 

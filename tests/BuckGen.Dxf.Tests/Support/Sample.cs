@@ -29,7 +29,8 @@ internal static class Sample
         return text.ToString();
     }
 
-    public static DxfDrawing Read(string text, DxfReadLimits? limits = null) => DxfReader.Read(Encoding.UTF8.GetBytes(text), limits);
+    public static DxfDrawing Read(string text, DxfReadLimits? limits = null) =>
+        DxfReader.Read(Encoding.UTF8.GetBytes(text), limits);
 
     /// <summary>Reads the one entity that the tags describe.</summary>
     public static T ReadOne<T>(string tags)

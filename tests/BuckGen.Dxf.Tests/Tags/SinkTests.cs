@@ -16,7 +16,8 @@ public class SinkTests
     [InlineData(1e-5, "0.00001")]
     [InlineData(123456789.123456, "123456789.123456")]
     [InlineData(1e9, "1000000000.0")]
-    public void Numbers_are_fixed_with_at_most_six_decimals(double value, string expected) => Assert.Equal(expected, Written(value));
+    public void Numbers_are_fixed_with_at_most_six_decimals(double value, string expected) =>
+        Assert.Equal(expected, Written(value));
 
     [Fact]
     public void Negative_zero_loses_its_sign() => Assert.Equal("0.0", Written(double.NegativeZero));

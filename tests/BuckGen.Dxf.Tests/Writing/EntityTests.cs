@@ -12,20 +12,23 @@ public class EntityTests
     public void R12_writes_a_polyline_with_vertices_and_an_end() =>
         Assert.Equal(
             "0=POLYLINE 8=0 66=1 10=0.0 20=0.0 30=0.0 70=1 "
-            + "0=VERTEX 8=0 10=0.0 20=0.0 30=0.0 0=VERTEX 8=0 10=10.0 20=0.0 30=0.0 42=1.0 0=VERTEX 8=0 10=10.0 20=4.0 30=0.0 0=SEQEND 8=0",
+            + "0=VERTEX 8=0 10=0.0 20=0.0 30=0.0 0=VERTEX 8=0 10=10.0 20=0.0 30=0.0 42=1.0 0=VERTEX 8=0 10=10.0 20=4.0 "
+            + "30=0.0 0=SEQEND 8=0",
             Drawings.EntityTags(Drawings.Create(Slot), DxfVersion.R12));
 
     [Fact]
     public void R2000_writes_a_light_polyline() =>
         Assert.Equal(
-            "0=LWPOLYLINE 5=31 330=11 100=AcDbEntity 8=0 100=AcDbPolyline 90=3 70=1 10=0.0 20=0.0 10=10.0 20=0.0 42=1.0 10=10.0 20=4.0",
+            "0=LWPOLYLINE 5=31 330=11 100=AcDbEntity 8=0 100=AcDbPolyline 90=3 70=1 10=0.0 20=0.0 10=10.0 20=0.0 42=1.0 "
+            + "10=10.0 20=4.0",
             Drawings.EntityTags(Drawings.Create(Slot with { Lightweight = false }), DxfVersion.R2000));
 
     [Theory]
     [InlineData(DxfVersion.R12)]
     [InlineData(DxfVersion.R2000)]
     public void An_open_polyline_has_no_closed_flag(DxfVersion version) =>
-        Assert.Contains(" 70=0 ", Drawings.EntityTags(Drawings.Create(Slot with { Closed = false }), version), StringComparison.Ordinal);
+        Assert.Contains(" 70=0 ", Drawings.EntityTags(Drawings.Create(Slot with { Closed = false }), version),
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData(DxfVersion.R12, "0=CIRCLE 8=0 62=5 10=1.0 20=2.0 30=0.0 40=3.0")]
@@ -49,7 +52,8 @@ public class EntityTests
         + "0=POINT 5=32 330=11 100=AcDbEntity 8=0 100=AcDbPoint 10=5.0 20=6.0 30=0.0")]
     public void A_line_and_a_point(DxfVersion version, string expected) =>
         Assert.Equal(
-            expected, Drawings.EntityTags(Drawings.Create(new DxfLine(new(1, 2), new(3, 4)), new DxfPointEntity(new(5, 6))), version));
+            expected, Drawings.EntityTags(Drawings.Create(new DxfLine(new(1, 2), new(3, 4)), new DxfPointEntity(new(5, 6))),
+                version));
 
     [Fact]
     public void Entities_keep_their_order() =>

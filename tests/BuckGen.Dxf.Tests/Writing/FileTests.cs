@@ -38,14 +38,16 @@ public class FileTests
     public void Layer_states_survive()
     {
         DxfLayer[] layers = [new("0", 3), new("A", 5, Off: true), new("B", 2, Frozen: true), new("C", 1, Plotted: false)];
-        Assert.Equal(layers, DxfReader.Read(Drawings.Bytes(Drawings.Panel with { Layers = [.. layers] }, DxfVersion.R2000)).Layers.Take(4));
+        Assert.Equal(layers,
+            DxfReader.Read(Drawings.Bytes(Drawings.Panel with { Layers = [.. layers] }, DxfVersion.R2000)).Layers.Take(4));
     }
 
     [Fact]
     public void R12_says_which_layers_are_off_or_frozen()
     {
         DxfLayer[] layers = [new("0", 255), new("A", 5, Off: true), new("B", 2, Frozen: true)];
-        Assert.Equal(layers, DxfReader.Read(Drawings.Bytes(Drawings.Panel with { Layers = [.. layers] }, DxfVersion.R12)).Layers.Take(3));
+        Assert.Equal(layers,
+            DxfReader.Read(Drawings.Bytes(Drawings.Panel with { Layers = [.. layers] }, DxfVersion.R12)).Layers.Take(3));
     }
 
     [Theory]
@@ -90,7 +92,8 @@ public class FileTests
     }
 
     private static IEnumerable<string> NamesAfter(IReadOnlyList<DxfTag> tags, string type) =>
-        tags.Zip(tags.Skip(1)).Where(pair => pair.First is { Code: 0 } head && head.Value == type).Select(pair => pair.Second.Value);
+        tags.Zip(tags.Skip(1)).Where(pair => pair.First is { Code: 0 } head && head.Value == type)
+            .Select(pair => pair.Second.Value);
 
     private static int Number(string handle) => int.Parse(handle, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
 }

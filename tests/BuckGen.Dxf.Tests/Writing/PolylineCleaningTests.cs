@@ -64,12 +64,14 @@ public class PolylineCleaningTests
         Assert.Equal(expected, Written(closed: false, new(0, 0, bulge), new(10, 0))[0].Bulge, 6);
 
     [Fact]
-    public void A_bulge_that_leads_nowhere_is_dropped() => Assert.Equal(0, Written(closed: false, new(0, 0), new(10, 0, 1))[1].Bulge);
+    public void A_bulge_that_leads_nowhere_is_dropped() =>
+        Assert.Equal(0, Written(closed: false, new(0, 0), new(10, 0, 1))[1].Bulge);
 
     [Fact]
     public void Repeated_places_are_dropped_and_the_arc_between_others_is_kept()
     {
-        var written = Written(closed: true, new(0, 0), new(10, 0, 0.7), new(10, 0, 0.5), new(10, 10), new(0, 10), new(0, 1e-8, 0.3));
+        var written =
+            Written(closed: true, new(0, 0), new(10, 0, 0.7), new(10, 0, 0.5), new(10, 10), new(0, 10), new(0, 1e-8, 0.3));
         Assert.Equal([new(10, 0, 0.5), new(10, 10), new(0, 10), new(0, 0)], Rotated(written));
     }
 
@@ -83,14 +85,16 @@ public class PolylineCleaningTests
     [InlineData(3)]
     public void A_polyline_without_extent_is_refused(int count)
     {
-        var exception = Drawings.Refused(new DxfPolyline([.. Enumerable.Repeat(new DxfVertex(1, 1, 0.5), count)], true) { Layer = "CUT" });
+        var exception =
+            Drawings.Refused(new DxfPolyline([.. Enumerable.Repeat(new DxfVertex(1, 1, 0.5), count)], true) { Layer = "CUT" });
         Assert.Contains("fewer than two vertices", exception.Message, StringComparison.Ordinal);
         Assert.Contains("CUT", exception.Message, StringComparison.Ordinal);
     }
 
     private static DxfVertex[] Written(bool closed, params DxfVertex[] vertices) =>
         [.. Assert.IsType<DxfPolyline>(Assert.Single(
-            DxfReader.Read(Drawings.Bytes(Drawings.Create(new DxfPolyline([.. vertices], closed)), DxfVersion.R2000)).Entities)).Vertices];
+            DxfReader.Read(
+                Drawings.Bytes(Drawings.Create(new DxfPolyline([.. vertices], closed)), DxfVersion.R2000)).Entities)).Vertices];
 
     private static DxfVertex[] Rotated(DxfVertex[] vertices) => vertices[0].X == 0 ? [.. vertices[1..], vertices[0]] : vertices;
 }

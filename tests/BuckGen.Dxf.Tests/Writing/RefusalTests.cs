@@ -94,7 +94,8 @@ public class RefusalTests
     [InlineData("CUT_2-$B")]
     [InlineData("A234567890123456789012345678901")]
     public void A_safe_layer_name_is_written(string name) =>
-        Assert.Contains($"8={name}", Drawings.EntityTags(Drawings.Create(Circle with { Layer = name }), DxfVersion.R12), StringComparison.Ordinal);
+        Assert.Contains($"8={name}", Drawings.EntityTags(Drawings.Create(Circle with { Layer = name }), DxfVersion.R12),
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData(0)]
@@ -102,7 +103,8 @@ public class RefusalTests
     public void A_layer_colour_outside_the_table_is_refused(int colour) =>
         Assert.Contains(
             $"the colour of layer A is {colour}; it must be from 1 to 255",
-            Assert.Throws<DxfException>(() => Drawings.Tags(Drawings.Create(Circle) with { Layers = [new("A", colour)] }, DxfVersion.R12)).Message,
+            Assert.Throws<DxfException>(() =>
+                Drawings.Tags(Drawings.Create(Circle) with { Layers = [new("A", colour)] }, DxfVersion.R12)).Message,
             StringComparison.Ordinal);
 
     [Fact]
@@ -110,15 +112,19 @@ public class RefusalTests
     {
         var drawing = Drawings.Create(Circle);
         Assert.Equal("drawing", Assert.Throws<ArgumentNullException>(() => Drawings.Tags(null!, DxfVersion.R12)).ParamName);
-        Assert.Equal("sink", Assert.Throws<ArgumentNullException>(() => DxfWriter.Write(drawing, DxfVersion.R12, (IDxfTagSink)null!)).ParamName);
-        Assert.Equal("stream", Assert.Throws<ArgumentNullException>(() => DxfWriter.Write(drawing, DxfVersion.R12, (Stream)null!)).ParamName);
+        Assert.Equal("sink",
+            Assert.Throws<ArgumentNullException>(() => DxfWriter.Write(drawing, DxfVersion.R12, (IDxfTagSink)null!)).ParamName);
+        Assert.Equal("stream",
+            Assert.Throws<ArgumentNullException>(() => DxfWriter.Write(drawing, DxfVersion.R12, (Stream)null!)).ParamName);
         Assert.Contains(
-            "R12 or R2000", Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.Tags(drawing, (DxfVersion)7)).Message, StringComparison.Ordinal);
+            "R12 or R2000", Assert.Throws<ArgumentOutOfRangeException>(() => Drawings.Tags(drawing, (DxfVersion)7)).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void An_empty_drawing_is_refused() =>
-        Assert.Contains("empty", Assert.Throws<DxfException>(() => Drawings.Tags(new(), DxfVersion.R12)).Message, StringComparison.Ordinal);
+        Assert.Contains("empty", Assert.Throws<DxfException>(() => Drawings.Tags(new(), DxfVersion.R12)).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_placed_block_is_refused_and_an_unplaced_one_shows_nothing()
@@ -126,14 +132,16 @@ public class RefusalTests
         Assert.Equal("INSERT", Drawings.Refused(new DxfInsert("B", new(0, 0))).EntityType);
         var drawing = Drawings.Create(Circle);
         Assert.Equal(
-            Drawings.Tags(drawing, DxfVersion.R12), Drawings.Tags(drawing with { Blocks = [new("B", default, [])] }, DxfVersion.R12));
+            Drawings.Tags(drawing, DxfVersion.R12),
+            Drawings.Tags(drawing with { Blocks = [new("B", default, [])] }, DxfVersion.R12));
     }
 
     [Fact]
     public void A_refused_drawing_leaves_the_stream_untouched()
     {
         using var stream = new MemoryStream();
-        Assert.Throws<DxfException>(() => DxfWriter.Write(Drawings.Create(Circle, Circle with { Radius = 0 }), DxfVersion.R12, stream));
+        Assert.Throws<DxfException>(() =>
+            DxfWriter.Write(Drawings.Create(Circle, Circle with { Radius = 0 }), DxfVersion.R12, stream));
         Assert.Equal(0, stream.Length);
     }
 }

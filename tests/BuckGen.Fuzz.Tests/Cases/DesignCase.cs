@@ -13,7 +13,8 @@ namespace BuckGen.Fuzz.Tests.Cases;
 /// <param name="Cutting">How it is cut.</param>
 /// <param name="Output">Which files.</param>
 /// <param name="Whole">True to make all of them; report and pictures take most of the time.</param>
-internal sealed record DesignCase(int Seed, int Number, RandomDrawing Drawing, BuckSpec Buck, CuttingSpec Cutting, OutputOptions Output, bool Whole)
+internal sealed record DesignCase(int Seed, int Number, RandomDrawing Drawing, BuckSpec Buck, CuttingSpec Cutting,
+    OutputOptions Output, bool Whole)
 {
     public static DesignCase Create(int seed, int number)
     {
@@ -25,5 +26,8 @@ internal sealed record DesignCase(int Seed, int Number, RandomDrawing Drawing, B
 
     /// <summary>How to see it again.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"BUCKGEN_FUZZ=1 BUCKGEN_FUZZ_SEED={Seed} BUCKGEN_FUZZ_FIRST={Number} ({Drawing.Kind}, {Drawing.Content.Length} bytes, {Buck.Kind} {Buck.Depth:0.###} mm {Buck.Draft:0.##} degrees at {Buck.OutlineAt}, steps {Buck.Steps}, {Buck.Corners.Corners})");
+        $"BUCKGEN_FUZZ=1 BUCKGEN_FUZZ_SEED={Seed} BUCKGEN_FUZZ_FIRST={Number} ({Drawing.Kind}, {Drawing.Content.Length} ")
+        + FormattableString.Invariant(
+            $"bytes, {Buck.Kind} {Buck.Depth:0.###} mm {Buck.Draft:0.##} degrees at {Buck.OutlineAt}, steps {Buck.Steps}, ")
+            + FormattableString.Invariant($"{Buck.Corners.Corners})");
 }

@@ -20,7 +20,8 @@ internal static class RandomBuck
         var (depth, draft) = (Depth(dice, stock), dice.Chance(0.05) ? dice.Between(-5, 0) : dice.Said(0, 15));
         // A wall that moves far is looked at in many steps; a few such are enough.
         if (dice.Chance(0.9)) draft = Math.Clamp(draft, -5, Math.Atan(dice.Between(0.2, 1.5) / depth) * 180 / Math.PI);
-        var plate = dice.Chance(0.65) ? new BasePlate(AnyStock(dice), dice.Said(0, 40), dice.Chance(0.3) ? AnyStock(dice) : null) : null;
+        var plate = dice.Chance(0.65)
+            ? new BasePlate(AnyStock(dice), dice.Said(0, 40), dice.Chance(0.3) ? AnyStock(dice) : null) : null;
         var sheet = dice.Chance(0.6) ? new SheetSpec { Gauge = dice.Said(0.3, 4) } : null;
         return new()
         {
@@ -36,11 +37,14 @@ internal static class RandomBuck
             Sheet = sheet,
             Drawn = sheet is not null && dice.Chance(0.15) ? dice.Any(Drawn.Inside, Drawn.Outside) : Drawn.Buck,
             Vents = plate is not null && sheet is not null && dice.Chance(0.3) ? Vents(dice) : null,
-            Plenum = plate is not null && (plate.Under ?? plate.Stock).Thickness >= MinThicknessOverPlenum && dice.Chance(0.2) ? Plenum(dice) : null,
+            Plenum = plate is not null && (plate.Under ?? plate.Stock).Thickness >= MinThicknessOverPlenum
+                && dice.Chance(0.2) ? Plenum(dice) : null,
             Jig = sheet is not null && dice.Chance(0.12)
-                ? new() { TrimHeight = dice.Said(2, Math.Max(2, depth)), Clearance = dice.Between(0, 1), Land = dice.Said(10, 50), Core = dice.Chance(0.7), Bed = dice.Chance(0.5) }
+                ? new() { TrimHeight = dice.Said(2, Math.Max(2, depth)), Clearance = dice.Between(0, 1), Land = dice.Said(10, 50),
+                    Core = dice.Chance(0.7), Bed = dice.Chance(0.5) }
                 : null,
-            Flange = sheet is not null && dice.Chance(0.1) ? new(AnyStock(dice)) { Width = dice.Said(2, 30), Bushing = dice.Said(6, 30), Bit = dice.Said(2, 6) } : null,
+            Flange = sheet is not null && dice.Chance(0.1)
+                ? new(AnyStock(dice)) { Width = dice.Said(2, 30), Bushing = dice.Said(6, 30), Bit = dice.Said(2, 6) } : null,
             Panel = sheet is not null && dice.Chance(0.12) ? Panel(dice) : null,
             BlockMargin = dice.Said(5, 40),
             Dowels = new(dice.Said(1, 10), dice.Between(0, 0.4), dice.Said(0.5, 8)),
@@ -48,7 +52,8 @@ internal static class RandomBuck
         };
     }
 
-    private static ImmutableArray<Stock> Stocks(RandomSource dice) => [.. Enumerable.Range(0, dice.Whole(1, 3)).Select(_ => AnyStock(dice))];
+    private static ImmutableArray<Stock> Stocks(RandomSource dice) =>
+        [.. Enumerable.Range(0, dice.Whole(1, 3)).Select(_ => AnyStock(dice))];
 
     private static Stock AnyStock(RandomSource dice)
     {
@@ -66,7 +71,8 @@ internal static class RandomBuck
     private static double Depth(RandomSource dice, ImmutableArray<Stock> stock)
     {
         var thickest = stock.Max(s => s.Thickness);
-        return dice.Chance(0.03) ? dice.Scaled(0.1, 100) : Math.Min(1000, dice.Said(thickest / 2, thickest * dice.Any(1, 2, 3, 6)));
+        return dice.Chance(0.03) ? dice.Scaled(0.1, 100)
+            : Math.Min(1000, dice.Said(thickest / 2, thickest * dice.Any(1, 2, 3, 6)));
     }
 
     private static VentSpec Vents(RandomSource dice) => new()
@@ -80,10 +86,13 @@ internal static class RandomBuck
         Land = dice.Said(0.5, 4),
         Air = new() { WantedTime = dice.Any(1, 10, 60) },
         Points = dice.Chance(0.2) ? [new(dice.Between(-60, 60), dice.Between(-60, 60))] : [],
-        KeepOut = dice.Chance(0.2) ? [Bounds.FromCorners(new(dice.Between(-60, 60), dice.Between(-60, 60)), new(dice.Between(-60, 60), dice.Between(-60, 60)))] : [],
+        KeepOut = dice.Chance(0.2)
+            ? [Bounds.FromCorners(new(dice.Between(-60, 60), dice.Between(-60, 60)),
+                new(dice.Between(-60, 60), dice.Between(-60, 60)))] : [],
     };
 
-    private static PlenumSpec Plenum(RandomSource dice) => new(AnyStock(dice), dice.Chance(0.95) ? PlenumKind.Channels : PlenumKind.Feet)
+    private static PlenumSpec Plenum(RandomSource dice) =>
+        new(AnyStock(dice), dice.Chance(0.95) ? PlenumKind.Channels : PlenumKind.Feet)
     {
         Width = dice.Said(5, 25), PortDiameter = dice.Said(8, 40), MaxBow = dice.Any(0.3, 1),
     };

@@ -13,11 +13,13 @@ internal sealed record RandomDrawing(string Kind, string FileName, byte[] Conten
 
     private static readonly (Func<RandomSource, IEnumerable<SketchLoop>> Draw, string Kind, double Weight)[] Sketches =
     [
-        (Star.Draw, "star", 20), (Rings.Draw, "rings", 10), (Neighbours.Draw, "neighbours", 14), (Slivers.Draw, "slivers", 8), (Petals.Draw, "petals", 10),
+        (Star.Draw, "star", 20), (Rings.Draw, "rings", 10), (Neighbours.Draw, "neighbours", 14), (Slivers.Draw, "slivers", 8),
+        (Petals.Draw, "petals", 10),
         (Plate.Draw, "plate", 14), (Comb.Draw, "comb", 14), (ManyCorners.Draw, "many corners", 0.4),
     ];
 
-    private static readonly Lazy<IReadOnlyList<CorpusBytes>> Dxf = new(() => CorpusBytes.In("dxf")), Svg = new(() => CorpusBytes.In("svg"));
+    private static readonly Lazy<IReadOnlyList<CorpusBytes>> Dxf = new(() => CorpusBytes.In("dxf")),
+        Svg = new(() => CorpusBytes.In("svg"));
 
     public static RandomDrawing Create(RandomSource dice, int seed, int number)
     {

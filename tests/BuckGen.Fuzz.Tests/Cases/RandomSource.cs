@@ -17,5 +17,6 @@ internal sealed class RandomSource(int seed, int number)
     public T Any<T>(params IReadOnlyList<T> choices) => choices[random.Next(choices.Count)];
 
     /// <summary>Rounded as a person would say it, mostly.</summary>
-    public double Said(double from, double to) => Chance(0.7) ? Math.Clamp(Math.Round(Between(from, to) * 2) / 2, from, to) : Between(from, to);
+    public double Said(double from, double to) =>
+        Chance(0.7) ? Math.Clamp(Math.Round(Between(from, to) * 2) / 2, from, to) : Between(from, to);
 }

@@ -19,7 +19,9 @@ internal sealed record BoardFile(BoardLayout Layout, IReadOnlyList<(Placement Pl
         }
 
         if (parts.Count != layout.Placements.Length || paths.Count > 0)
-            throw new InvalidDataException($"Board {layout.Number} has {parts.Count} outer edges for {layout.Placements.Length} parts, and {paths.Count} paths after them.");
+            throw new InvalidDataException(
+                $"Board {layout.Number} has {parts.Count} outer edges for {layout.Placements.Length} parts, and "
+                + $"{paths.Count} paths after them.");
         return new(layout, [.. layout.Placements.Zip(parts)]);
     }
 }

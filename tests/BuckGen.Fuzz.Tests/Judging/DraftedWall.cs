@@ -56,13 +56,16 @@ internal sealed class DraftedWall
             // Moved to and fro a narrow place is lost or filled; the same way twice is once by the sum.
             var (exact, sameWay) = (depth + allowance + run, Math.Sign(allowance) * Math.Sign(run) >= 0);
             var tight = reach == 1;
-            return (tight && (sameWay || allowance > 0) ? exact : double.NegativeInfinity, tight && (sameWay || allowance < 0) ? exact : double.PositiveInfinity);
+            return (tight && (sameWay || allowance > 0) ? exact : double.NegativeInfinity, tight
+                && (sameWay || allowance < 0) ? exact : double.PositiveInfinity);
         }
 
         return (depth + (run < 0 ? run * reach : run), depth + (run > 0 ? run * reach : run));
     }
 
-    /// <summary>Bounds of how deep a point lies in the wood of a layer, mm: the outline itself, or a block less the cavity.</summary>
+    /// <summary>
+    /// Bounds of how deep a point lies in the wood of a layer, mm: the outline itself, or a block less the cavity.
+    /// </summary>
     public (double Least, double Most) InWood(Vec2 p, double height, Bounds block)
     {
         var (min, max) = InOutline(p, height);

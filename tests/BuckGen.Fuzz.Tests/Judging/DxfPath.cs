@@ -23,7 +23,9 @@ internal sealed record DxfPath(string Layer, bool IsCircle, bool IsClosed, IRead
 
     public Shape AsShape() => new([Corners]);
 
-    /// <summary>Area that the cuts leave, mm²: inside the outer edges, less the holes; which way each runs does not matter.</summary>
+    /// <summary>
+    /// Area that the cuts leave, mm²: inside the outer edges, less the holes; which way each runs does not matter.
+    /// </summary>
     public static double AreaLeft(IEnumerable<DxfPath> paths) => paths.Sum(p => p.Layer switch
     {
         "CUT_OUTER" => Math.Abs(p.AsShape().Area),

@@ -4,13 +4,16 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Judging;
 
-/// <summary>A DXF reader for judging alone: polylines and circles of the ENTITIES section, straight from the pairs of lines.</summary>
+/// <summary>
+/// A DXF reader for judging alone: polylines and circles of the ENTITIES section, straight from the pairs of lines.
+/// </summary>
 internal static class DxfText
 {
     public static IReadOnlyList<DxfPath> Read(IEnumerable<byte> content)
     {
         var lines = Encoding.ASCII.GetString([.. content]).Split('\n');
-        var pairs = Enumerable.Range(0, lines.Length / 2).Select(i => (Code: int.Parse(lines[2 * i], CultureInfo.InvariantCulture), Value: lines[2 * i + 1].Trim())).ToArray();
+        var pairs = Enumerable.Range(0, lines.Length / 2)
+            .Select(i => (Code: int.Parse(lines[2 * i], CultureInfo.InvariantCulture), Value: lines[2 * i + 1].Trim())).ToArray();
         var start = Array.FindIndex(pairs, p => p is { Code: 2, Value: "ENTITIES" });
         var paths = new List<DxfPath>();
         for (var i = start + 1; pairs[i] is not { Code: 0, Value: "ENDSEC" };)
@@ -32,7 +35,8 @@ internal static class DxfText
         return kind switch
         {
             "CIRCLE" => DxfPath.Circle(layer, new(Number(own, 10), Number(own, 20)), Number(own, 40)),
-            "POLYLINE" or "LWPOLYLINE" => new(layer, false, ((int)Number(own, 70) & 1) == 1, Corners(kind == "POLYLINE" ? pairs[own.Length..] : pairs)),
+            "POLYLINE" or "LWPOLYLINE" =>
+                new(layer, false, ((int)Number(own, 70) & 1) == 1, Corners(kind == "POLYLINE" ? pairs[own.Length..] : pairs)),
             _ => throw new InvalidDataException($"A {kind} in a cut file."),
         };
     }

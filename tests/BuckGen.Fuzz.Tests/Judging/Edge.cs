@@ -2,7 +2,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Judging;
 
-/// <summary>A line or arc with school geometry of its own: how far a point is from it, and what it adds to the winding round a point.</summary>
+/// <summary>
+/// A line or arc with school geometry of its own: how far a point is from it, and what it adds to the winding round a point.
+/// </summary>
 internal readonly struct Edge
 {
     /// <summary>An arc that rises less than this above its chord, mm, is judged as the chord.</summary>
@@ -21,7 +23,8 @@ internal readonly struct Edge
         var sagitta = bulge * chord.Length / 2;
         if (Math.Abs(sagitta) >= Flat)
         {
-            // The centre lies on the chord's bisector; the arc of a positive bulge runs counter-clockwise, to the right of its chord.
+            // The centre lies on the chord's bisector; the arc of a positive bulge runs counter-clockwise, to the right of its
+            // chord.
             (turn, radius) = (Math.Sign(bulge), chord.Length * (1 + bulge * bulge) / (4 * Math.Abs(bulge)));
             var right = new Vec2(chord.Y, -chord.X) * (1 / chord.Length);
             Middle = (start + end) * 0.5 + right * sagitta;
@@ -71,7 +74,9 @@ internal readonly struct Edge
         return p.DistanceTo(Start + chord * t);
     }
 
-    /// <summary>The chord's crossing of the ray to the right of the point, and a whole turn more for a point between arc and chord.</summary>
+    /// <summary>
+    /// The chord's crossing of the ray to the right of the point, and a whole turn more for a point between arc and chord.
+    /// </summary>
     public int WindingAround(Vec2 p)
     {
         if (p.Y < Box.MinY || p.Y > Box.MaxY || p.X > Box.MaxX) return 0;

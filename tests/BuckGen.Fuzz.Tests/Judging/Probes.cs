@@ -29,9 +29,12 @@ internal static class Probes
     public static IEnumerable<Vec2> Over(Bounds box, int across = 10) =>
         from i in Enumerable.Range(0, across)
         from j in Enumerable.Range(0, across)
-        select new Vec2(box.MinX + box.Width * (i + 0.437) / (across - 0.1), box.MinY + box.Height * (j + 0.411) / (across - 0.2));
+        select new Vec2(box.MinX + box.Width * (i + 0.437) / (across - 0.1),
+            box.MinY + box.Height * (j + 0.411) / (across - 0.2));
 
-    /// <summary>A disc: its middle and rings, so close that between two points the edge bends by less than 0.0002 of the radius.</summary>
+    /// <summary>
+    /// A disc: its middle and rings, so close that between two points the edge bends by less than 0.0002 of the radius.
+    /// </summary>
     public static IEnumerable<Vec2> Disc(Vec2 centre, double radius) =>
         from ring in Enumerable.Range(0, Rings + 1)
         from i in Enumerable.Range(0, ring == 0 ? 1 : Round)

@@ -2,19 +2,25 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Judging;
 
-/// <summary>Loops in the plane, judged from first principles; nothing here comes from the code under test but the corners.</summary>
+/// <summary>
+/// Loops in the plane, judged from first principles; nothing here comes from the code under test but the corners.
+/// </summary>
 internal sealed class Shape
 {
-    /// <summary>Points often lie in line with corners, where a ray meets two edges at once; so little aside they do not.</summary>
+    /// <summary>
+    /// Points often lie in line with corners, where a ray meets two edges at once; so little aside they do not.
+    /// </summary>
     private static readonly Vec2 OffTheLine = new(3.1e-8, 1.7e-8);
 
     private readonly Edge[][] loops;
 
     public Shape(IEnumerable<IReadOnlyList<(Vec2 Point, double Bulge)>> corners)
     {
-        loops = [.. corners.Select(c => c.Select((corner, i) => new Edge(corner.Point, c[(i + 1) % c.Count].Point, corner.Bulge)).ToArray())];
+        loops = [.. corners
+            .Select(c => c.Select((corner, i) => new Edge(corner.Point, c[(i + 1) % c.Count].Point, corner.Bulge)).ToArray())];
         Edges = [.. loops.SelectMany(l => l)];
-        Box = Edges.Length == 0 ? default : new(Edges.Min(e => e.Box.MinX), Edges.Min(e => e.Box.MinY), Edges.Max(e => e.Box.MaxX), Edges.Max(e => e.Box.MaxY));
+        Box = Edges.Length == 0 ? default
+            : new(Edges.Min(e => e.Box.MinX), Edges.Min(e => e.Box.MinY), Edges.Max(e => e.Box.MaxX), Edges.Max(e => e.Box.MaxY));
     }
 
     public Edge[] Edges { get; }
@@ -32,7 +38,8 @@ internal sealed class Shape
 
     public static Shape FromRegion(Region region) => FromLoops(region.Loops);
 
-    public static Shape FromLoops(IEnumerable<Loop> loops) => new(loops.Select(l => l.Segments.Select(s => (s.Start, s.Bulge)).ToArray()));
+    public static Shape FromLoops(IEnumerable<Loop> loops) =>
+        new(loops.Select(l => l.Segments.Select(s => (s.Start, s.Bulge)).ToArray()));
 
     /// <summary>How often the loops wind round a point; 1 in the material of a sound region, 0 elsewhere.</summary>
     public int WindingAround(Vec2 p)
@@ -61,7 +68,8 @@ internal sealed class Shape
 
     private static double ToBox(Bounds box, Vec2 p)
     {
-        var (x, y) = (Math.Max(Math.Max(box.MinX - p.X, p.X - box.MaxX), 0), Math.Max(Math.Max(box.MinY - p.Y, p.Y - box.MaxY), 0));
+        var (x, y) = (Math.Max(Math.Max(box.MinX - p.X, p.X - box.MaxX), 0),
+            Math.Max(Math.Max(box.MinY - p.Y, p.Y - box.MaxY), 0));
         return Math.Sqrt(x * x + y * y);
     }
 }

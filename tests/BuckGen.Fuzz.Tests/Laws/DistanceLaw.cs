@@ -15,7 +15,9 @@ internal sealed class DistanceLaw : ILaw
             {
                 var (min, max) = run.Wall.InWood(p, height, run.Block);
                 if (min <= Slack.Curve && max >= -Slack.Curve) continue;
-                yield return FormattableString.Invariant($"the edge of layer {layer.Number} at {p} lies {min:0.####} to {max:0.####} mm deep in the wall at {height:0.###} mm");
+                yield return FormattableString.Invariant(
+                    $"the edge of layer {layer.Number} at {p} lies {min:0.####} to {max:0.####} mm deep in the wall at ")
+                    + FormattableString.Invariant($"{height:0.###} mm");
                 break;
             }
         }

@@ -3,7 +3,9 @@ using BuckGen.Fuzz.Tests.Runs;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 
-/// <summary>A dowel goes down through every layer to the base, has its wall of wood all round in each, and keeps off other dowels.</summary>
+/// <summary>
+/// A dowel goes down through every layer to the base, has its wall of wood all round in each, and keeps off other dowels.
+/// </summary>
 internal sealed class DowelLaw : ILaw
 {
     private const double SamePlace = 1e-9;
@@ -20,16 +22,23 @@ internal sealed class DowelLaw : ILaw
             foreach (var hole in holes)
             {
                 var depth = run.Wood(layers[n]).DepthAt(hole.Centre);
-                if (depth < free) yield return FormattableString.Invariant($"the dowel at {hole.Centre} lies {depth:0.####} mm from the edge of layer {layers[n].Number}");
-                if (n > 0 && spec.Draft >= 0 && !layers[n - 1].Parts.Any(p => p.Dowels.Any(d => d.Centre.DistanceTo(hole.Centre) <= SamePlace)))
-                    yield return FormattableString.Invariant($"the dowel at {hole.Centre} of layer {layers[n].Number} stops there");
+                if (depth < free)
+                    yield return FormattableString.Invariant(
+                        $"the dowel at {hole.Centre} lies {depth:0.####} mm from the edge of layer {layers[n].Number}");
+                if (n > 0 && spec.Draft >= 0
+                    && !layers[n - 1].Parts.Any(p => p.Dowels.Any(d => d.Centre.DistanceTo(hole.Centre) <= SamePlace)))
+                    yield return FormattableString.Invariant(
+                        $"the dowel at {hole.Centre} of layer {layers[n].Number} stops there");
             }
 
             for (var i = 0; i < holes.Length; i++)
                 for (var j = 0; j < i; j++)
-                    if (holes[i].Centre.DistanceTo(holes[j].Centre) < spec.Dowels.HoleDiameter + Math.Min(spec.Dowels.Wall, spec.Dowels.HoleDiameter) - Slack.Curve)
-                        yield return FormattableString.Invariant($"dowels at {holes[i].Centre} and {holes[j].Centre} of layer {layers[n].Number} run into each other");
-            if (n > 0 && layers[n].Parts.Any(p => p.Dowels.Length < 2) && run.Design.Findings.All(f => f.Id is not ("dowels-no-room" or "dowel-alone")))
+                    if (holes[i].Centre.DistanceTo(holes[j].Centre) < spec.Dowels.HoleDiameter
+                        + Math.Min(spec.Dowels.Wall, spec.Dowels.HoleDiameter) - Slack.Curve)
+                        yield return FormattableString.Invariant(
+                            $"dowels at {holes[i].Centre} and {holes[j].Centre} of layer {layers[n].Number} run into each other");
+            if (n > 0 && layers[n].Parts.Any(p => p.Dowels.Length < 2)
+                && run.Design.Findings.All(f => f.Id is not ("dowels-no-room" or "dowel-alone")))
                 yield return $"a piece of layer {layers[n].Number} has fewer than two dowels, and nothing says so";
         }
     }

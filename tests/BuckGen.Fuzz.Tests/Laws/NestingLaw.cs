@@ -16,7 +16,8 @@ internal sealed class NestingLaw : ILaw
             foreach (var p in Probes.Beside(above, 0, Slack.Aside).Concat(Probes.Over(above.Box)))
             {
                 if (above.DepthAt(p) <= Slack.Curve || below.DepthAt(p) >= -Slack.Curve) continue;
-                yield return FormattableString.Invariant($"layer {upper.Number} has wood at {p}, {-below.DepthAt(p):0.####} mm outside layer {lower.Number}");
+                yield return FormattableString.Invariant(
+                    $"layer {upper.Number} has wood at {p}, {-below.DepthAt(p):0.####} mm outside layer {lower.Number}");
                 break;
             }
         }

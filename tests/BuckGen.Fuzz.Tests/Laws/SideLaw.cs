@@ -4,7 +4,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Laws;
 
-/// <summary>Every point is on the right side of every layer's edge: wood where the drafted wall has wood, air where it has air.</summary>
+/// <summary>
+/// Every point is on the right side of every layer's edge: wood where the drafted wall has wood, air where it has air.
+/// </summary>
 internal sealed class SideLaw : ILaw
 {
     public IEnumerable<string> Broken(DesignRun run)
@@ -18,7 +20,9 @@ internal sealed class SideLaw : ILaw
                 var winding = wood.WindingAround(p);
                 var wrong = min > Slack.Curve ? winding != 1 : max < -Slack.Curve && winding != 0;
                 if (!wrong) continue;
-                yield return FormattableString.Invariant($"layer {layer.Number} winds {winding} times round {p}, which lies {min:0.####} to {max:0.####} mm deep in the wall at {height:0.###} mm");
+                yield return FormattableString.Invariant(
+                    $"layer {layer.Number} winds {winding} times round {p}, which lies {min:0.####} to {max:0.####} mm ")
+                    + FormattableString.Invariant($"deep in the wall at {height:0.###} mm");
                 break;
             }
         }

@@ -22,8 +22,10 @@ internal sealed class DesignRun
         Wall = new(design);
         Walls = [.. design.Layers.Where(l => l.Role == LayerRole.Wall)];
         Boards = [.. files.Boards.Select(b => BoardFile.Read(b.Board, b.Dxf))];
-        Parts = design.Layers.SelectMany(l => l.Parts.Select(p => (Name: FormattableString.Invariant($"{l.Number}{p.Letter}"), p)))
-            .Concat(design.Accessories.SelectMany(l => l.Parts.Select(p => (Name: FormattableString.Invariant($"{p.Letter}{l.Number}"), p))))
+        Parts = design.Layers
+            .SelectMany(l => l.Parts.Select(p => (Name: FormattableString.Invariant($"{l.Number}{p.Letter}"), p)))
+            .Concat(design.Accessories
+                .SelectMany(l => l.Parts.Select(p => (Name: FormattableString.Invariant($"{p.Letter}{l.Number}"), p))))
             .ToDictionary(n => n.Name, n => n.p);
         Block = Wall.IsMale || Walls.IsEmpty ? default : Wood(Walls[^1]).Box;
     }
@@ -56,7 +58,8 @@ internal sealed class DesignRun
         clock.Mark("lay out");
         var plan = CutPlan.Create(design, made.Cutting, cancellation: cancellation);
         clock.Mark("make files");
-        return new(design, plan, made.Whole ? MadeFiles.Whole(plan, made.Output, cancellation) : MadeFiles.Few(plan, made.Output));
+        return new(design, plan, made.Whole ? MadeFiles.Whole(plan, made.Output, cancellation)
+            : MadeFiles.Few(plan, made.Output));
     }
 
     /// <summary>The wood of a layer.</summary>
@@ -68,5 +71,6 @@ internal sealed class DesignRun
 
     // Damage takes the unit from many drawings; it is no use to refuse them all.
     private static OutlineOptions Reading(RandomDrawing drawing) =>
-        drawing.FileName.EndsWith(".dxf", StringComparison.Ordinal) ? OutlineOptions.Default with { Units = "mm" } : OutlineOptions.Default;
+        drawing.FileName.EndsWith(".dxf", StringComparison.Ordinal) ? OutlineOptions.Default with { Units = "mm" }
+            : OutlineOptions.Default;
 }

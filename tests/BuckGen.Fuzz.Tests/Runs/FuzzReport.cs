@@ -41,7 +41,8 @@ internal sealed partial class FuzzReport
     {
         var report = new FuzzReport();
         var clock = Stopwatch.StartNew();
-        Parallel.For(settings.First, settings.First + settings.Count, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, (number, loop) =>
+        Parallel.For(settings.First, settings.First + settings.Count,
+            new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, (number, loop) =>
         {
             if (report.faults.Count > MaxReported) loop.Stop();
             else report.Watch(DesignCase.Create(settings.Seed, number), laws);
@@ -52,9 +53,12 @@ internal sealed partial class FuzzReport
 
     public override string ToString() => string.Join(Environment.NewLine,
     [
-        FormattableString.Invariant($"{Runs} runs in {seconds:0} s, {designed} with wood, {empty} without, {refusals.Values.Sum()} refused, {faults.Count} faults"),
+        FormattableString.Invariant(
+            $"{Runs} runs in {seconds:0} s, {designed} with wood, {empty} without, {refusals.Values.Sum()} refused, ")
+            + FormattableString.Invariant($"{faults.Count} faults"),
         .. refusals.OrderByDescending(r => r.Value).Select(r => $"{r.Value,8}  {r.Key}"),
-        "The slowest:", .. times.SelectMany(t => t.Steps.Select(s => (s.Step, s.Seconds, t.Case))).OrderByDescending(s => s.Seconds).Take(Slowest)
+        "The slowest:", .. times.SelectMany(t => t.Steps.Select(s => (s.Step, s.Seconds, t.Case)))
+            .OrderByDescending(s => s.Seconds).Take(Slowest)
             .Select(s => FormattableString.Invariant($"{s.Seconds,8:0.0} s, {s.Step}: {s.Case}")),
         "All in all:", .. times.SelectMany(t => t.Steps).GroupBy(s => s.Step, s => s.Seconds).OrderByDescending(g => g.Sum())
             .Select(g => FormattableString.Invariant($"{g.Sum(),8:0.0} s, {g.Key}")),
@@ -77,7 +81,8 @@ internal sealed partial class FuzzReport
             clock.Mark("judge");
             Interlocked.Increment(ref run.Walls.IsEmpty ? ref empty : ref designed);
             foreach (var law in laws)
-                if (law.Broken(run).FirstOrDefault() is { } broken) faults.Add((made.Number, $"{law.GetType().Name}: {broken}; {made}"));
+                if (law.Broken(run).FirstOrDefault() is { } broken)
+                    faults.Add((made.Number, $"{law.GetType().Name}: {broken}; {made}"));
         }
         catch (Exception refusal) when (refusal is OutlineException or SpecException or DrillException)
         {
@@ -92,15 +97,19 @@ internal sealed partial class FuzzReport
     /// <summary>The exception with the place in our own code that it comes from.</summary>
     private static string InALine(Exception fault)
     {
-        var own = (fault.StackTrace ?? "").Split('\n').Where(l => l.Contains("at BuckGen.", StringComparison.Ordinal)).Take(Frames).Select(l => l.Split('(')[0].Trim());
+        var own = (fault.StackTrace ?? "").Split('\n').Where(l => l.Contains("at BuckGen.", StringComparison.Ordinal))
+            .Take(Frames).Select(l => l.Split('(')[0].Trim());
         return $"{fault.GetType().Name}: {fault.Message.ReplaceLineEndings(" ")} {string.Join(' ', own)}";
     }
 
-    /// <summary>The message without what differs from drawing to drawing; how a damaged file is broken does not matter here.</summary>
+    /// <summary>
+    /// The message without what differs from drawing to drawing; how a damaged file is broken does not matter here.
+    /// </summary>
     private static string Reason(Exception refusal, RandomDrawing drawing)
     {
         var message = refusal.Message.Replace(drawing.FileName, "", StringComparison.Ordinal).TrimStart(':', ',', ' ');
-        if (drawing.IsDamaged && refusal is OutlineException && !message.Contains("offset", StringComparison.Ordinal)) return "a damaged file";
+        if (drawing.IsDamaged && refusal is OutlineException && !message.Contains("offset", StringComparison.Ordinal))
+            return "a damaged file";
         message = Quoted().Replace(Number().Replace(message, "#"), "\"\"");
         return $"{refusal.GetType().Name}: {(message.Length > 75 ? message[..75] : message)}";
     }

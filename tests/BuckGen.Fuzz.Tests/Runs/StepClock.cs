@@ -14,5 +14,6 @@ internal sealed class StepClock : IProgress<DesignProgress>
 
     /// <summary>Each step so far with its time, s.</summary>
     public IReadOnlyList<(string Step, double Seconds)> Read() =>
-        [.. marks.Zip(marks.Skip(1).Append(("", Stopwatch.GetTimestamp())), (a, b) => (a.Step, Stopwatch.GetElapsedTime(a.At, b.Item2).TotalSeconds))];
+        [.. marks.Zip(marks.Skip(1).Append(("", Stopwatch.GetTimestamp())),
+            (a, b) => (a.Step, Stopwatch.GetElapsedTime(a.At, b.Item2).TotalSeconds))];
 }

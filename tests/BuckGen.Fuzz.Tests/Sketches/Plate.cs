@@ -16,7 +16,8 @@ internal static class Plate
             {
                 var centre = new Vec2((i + 0.5) * width - 0.5, (j + 0.5) * height - 0.25);
                 var (w, h) = (width * dice.Between(0.05, 0.97), height * dice.Between(0.05, 0.97));
-                yield return dice.Chance(0.5) ? SketchLoop.Circle(centre, Math.Min(w, h) / 2) : SketchLoop.Rectangle(centre, w, h);
+                yield return dice.Chance(0.5) ? SketchLoop.Circle(centre, Math.Min(w, h) / 2)
+                    : SketchLoop.Rectangle(centre, w, h);
                 if (dice.Chance(0.2)) yield return SketchLoop.Circle(centre, Math.Min(w, h) * dice.Between(0.1, 0.45));
             }
     }

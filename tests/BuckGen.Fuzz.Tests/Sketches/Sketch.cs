@@ -15,7 +15,8 @@ internal sealed record SketchLoop(IReadOnlyList<(Vec2 Point, double Bulge)> Corn
 
     /// <summary>A circle of two or more arcs.</summary>
     public static SketchLoop Circle(Vec2 centre, double radius, int arcs = 2) =>
-        new([.. Enumerable.Range(0, arcs).Select(i => (centre + Towards(2 * Math.PI * i / arcs) * radius, Math.Tan(Math.PI / 2 / arcs)))]);
+        new([.. Enumerable.Range(0, arcs)
+            .Select(i => (centre + Towards(2 * Math.PI * i / arcs) * radius, Math.Tan(Math.PI / 2 / arcs)))]);
 
     public static SketchLoop RegularPolygon(Vec2 centre, double radius, int corners, double turn) =>
         Polygon(Enumerable.Range(0, corners).Select(i => centre + Towards(turn + 2 * Math.PI * i / corners) * radius));

@@ -8,7 +8,8 @@ internal static class SketchDxf
 {
     public static byte[] Write(IEnumerable<SketchLoop> loops)
     {
-        var text = new StringBuilder("0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n");
+        var text = new StringBuilder(
+            "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n");
         foreach (var loop in loops)
         {
             text.Append("0\nPOLYLINE\n8\n0\n66\n1\n70\n1\n");

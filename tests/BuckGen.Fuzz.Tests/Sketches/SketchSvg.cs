@@ -8,7 +8,9 @@ internal static class SketchSvg
 {
     public static byte[] Write(IEnumerable<SketchLoop> loops)
     {
-        var text = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"1000mm\" height=\"1000mm\" viewBox=\"0 0 1000 1000\"><path fill-rule=\"evenodd\" d=\"");
+        var text = new StringBuilder(
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"1000mm\" height=\"1000mm\" viewBox=\"0 0 1000 1000\"><path "
+            + "fill-rule=\"evenodd\" d=\"");
         foreach (var loop in loops) Append(text, loop);
         return Encoding.ASCII.GetBytes(text.Append("\"/></svg>").ToString());
     }
@@ -27,7 +29,8 @@ internal static class SketchSvg
             }
 
             var radius = (end - start).Length * (1 + bulge * bulge) / (4 * Math.Abs(bulge));
-            text.Append(CultureInfo.InvariantCulture, $"A{radius:R} {radius:R} 0 {(Math.Abs(bulge) > 1 ? 1 : 0)} {(bulge > 0 ? 0 : 1)} {end.X:R} {-end.Y:R}");
+            text.Append(CultureInfo.InvariantCulture,
+                $"A{radius:R} {radius:R} 0 {(Math.Abs(bulge) > 1 ? 1 : 0)} {(bulge > 0 ? 0 : 1)} {end.X:R} {-end.Y:R}");
         }
 
         text.Append('Z');

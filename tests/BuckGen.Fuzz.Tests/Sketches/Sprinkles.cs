@@ -3,7 +3,9 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Sketches;
 
-/// <summary>Spikes, gaps, doubled corners and slivers of 0.000001 to 0.001 mm strewn along loops, as careless programs leave them.</summary>
+/// <summary>
+/// Spikes, gaps, doubled corners and slivers of 0.000001 to 0.001 mm strewn along loops, as careless programs leave them.
+/// </summary>
 internal static class Sprinkles
 {
     public static SketchLoop On(SketchLoop loop, RandomSource dice)

@@ -73,11 +73,13 @@ public class CheckedOffsetterTests
 
     private sealed class Broken : IOffsetter
     {
-        public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default) => throw new OffsetFailedException("gave up");
+        public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default) =>
+            throw new OffsetFailedException("gave up");
     }
 
     private sealed class Wrong : IOffsetter
     {
-        public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default) => new ArcOffsetter().Offset(region, distance * 1.5, join, cancellation);
+        public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default) =>
+            new ArcOffsetter().Offset(region, distance * 1.5, join, cancellation);
     }
 }

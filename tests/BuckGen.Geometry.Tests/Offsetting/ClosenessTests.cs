@@ -5,7 +5,8 @@ namespace BuckGen.Geometry.Tests.Offsetting;
 
 public class ClosenessTests
 {
-    private static readonly Loop Left = Loop.Rectangle(new(0, 0, 10, 10)), Middle = Loop.Rectangle(new(14, 0, 24, 10)), Right = Loop.Rectangle(new(30, 0, 40, 10));
+    private static readonly Loop Left = Loop.Rectangle(new(0, 0, 10, 10)), Middle = Loop.Rectangle(new(14, 0, 24, 10)),
+        Right = Loop.Rectangle(new(30, 0, 40, 10));
 
     [Fact]
     public void Loops_meet_one_after_the_other_the_nearest_first()
@@ -37,7 +38,10 @@ public class ClosenessTests
         Assert.Equal(24, Closeness.Place(Middle, [Right]).X);
     }
 
-    /// <summary>Found by an attack: 2,000 islands that grow together took minutes, since each step compared every loop with all that had met.</summary>
+    /// <summary>
+    /// Found by an attack: 2,000 islands that grow together took minutes, since each step compared every loop with all that
+    /// had met.
+    /// </summary>
     [Theory]
     [InlineData(1, 0)]
     [InlineData(2, 0)]
@@ -46,7 +50,10 @@ public class ClosenessTests
     {
         var random = new Random(seed);
         // On a bare grid all gaps are alike, so that the order of equals matters too.
-        var loops = Enumerable.Range(0, 49).Select(i => Loop.Circle(new Vec2(i % 7 * 20, i / 7 * 20) + new Vec2(random.NextDouble(), random.NextDouble()) * jitter, 6)).ToArray();
+        var loops = Enumerable.Range(0, 49)
+            .Select(i =>
+                Loop.Circle(new Vec2(i % 7 * 20, i / 7 * 20) + new Vec2(random.NextDouble(), random.NextDouble()) * jitter, 6))
+                    .ToArray();
         loops = [.. loops.OrderBy(_ => random.Next())];
 
         Assert.Equal(Plainly([.. loops]), Closeness.Joints(loops));
@@ -58,12 +65,16 @@ public class ClosenessTests
         apart.RemoveAt(0);
         while (apart.Count > 0)
         {
-            var (loop, place, _) = apart.SelectMany(l => Samples(l).Select(p => (Loop: l, Place: p, Distance: met.SelectMany(m => m.Segments).Min(s => s.DistanceTo(p))))).MinBy(c => c.Distance);
+            var (loop, place, _) = apart
+                .SelectMany(l => Samples(l)
+                    .Select(p => (Loop: l, Place: p, Distance: met.SelectMany(m => m.Segments).Min(s => s.DistanceTo(p)))))
+                    .MinBy(c => c.Distance);
             yield return place;
             apart.Remove(loop);
             met.Add(loop);
         }
     }
 
-    private static IEnumerable<Vec2> Samples(Loop loop) => loop.Segments.SelectMany(s => (Vec2[])[s.PointAt(0), s.PointAt(0.25), s.PointAt(0.5), s.PointAt(0.75)]);
+    private static IEnumerable<Vec2> Samples(Loop loop) =>
+        loop.Segments.SelectMany(s => (Vec2[])[s.PointAt(0), s.PointAt(0.25), s.PointAt(0.5), s.PointAt(0.75)]);
 }

@@ -70,5 +70,6 @@ public class CoincidentPiecesTests
     }
 
     private static Segment[] Resolved(params Segment[] pieces) =>
-        [.. CoincidentPieces.Resolve([.. pieces.Select((s, i) => new RawPiece(s, i))], TestContext.Current.CancellationToken).Select(p => p.Segment)];
+        [.. CoincidentPieces.Resolve([.. pieces.Select((s, i) => new RawPiece(s, i))], TestContext.Current.CancellationToken)
+            .Select(p => p.Segment)];
 }

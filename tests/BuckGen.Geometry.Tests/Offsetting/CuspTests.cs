@@ -4,12 +4,14 @@ using Xunit;
 namespace BuckGen.Geometry.Tests.Offsetting;
 
 /// <summary>
-/// The corner of a square of 50 mm outside the circle that fills it: where the circle touches the sides are cusps, points without an angle.
+/// The corner of a square of 50 mm outside the circle that fills it: where the circle touches the sides are cusps, points
+/// without an angle.
 /// Its edge is 100 + 25·π mm long, its area 2500·(1 - π/4) mm².
 /// </summary>
 public class CuspTests
 {
-    private static readonly Loop Spandrel = Loop.FromCorners([(new(50, 50), 0), (new(50, 0), 0), (new(100, 0), -Math.Tan(Math.PI / 8))]);
+    private static readonly Loop Spandrel =
+        Loop.FromCorners([(new(50, 50), 0), (new(50, 0), 0), (new(100, 0), -Math.Tan(Math.PI / 8))]);
 
     private static readonly double Area = 2500 - 625 * Math.PI, Edge = 100 + 25 * Math.PI;
 
@@ -18,7 +20,8 @@ public class CuspTests
     [InlineData(true)]
     public void A_cusp_grows_a_half_circle(bool bothSides)
     {
-        var grown = new ArcOffsetter(bothSides ? MovedSides.Both : MovedSides.Drawn).Offset(Region.FromLoops([Spandrel]), 5, CornerJoin.Round);
+        var grown = new ArcOffsetter(bothSides ? MovedSides.Both : MovedSides.Drawn)
+            .Offset(Region.FromLoops([Spandrel]), 5, CornerJoin.Round);
 
         // Whatever turns once round grows by its edge times the distance and a circle (Steiner).
         Assert.Equal(Area + Edge * 5 + Math.PI * 25, grown.Area, 1e-6);
@@ -35,7 +38,9 @@ public class CuspTests
     public void A_cusp_of_any_size_grows_alike(double side)
     {
         // To which side the edge seems to turn at a cusp is left to rounding.
-        var source = Region.FromLoops([Loop.FromCorners([.. Spandrel.Segments.Select(s => (s.Start * (side / 50) + new Vec2(0.1, 0.7), s.Bulge))])]);
+        var source =
+            Region.FromLoops(
+                [Loop.FromCorners([.. Spandrel.Segments.Select(s => (s.Start * (side / 50) + new Vec2(0.1, 0.7), s.Bulge))])]);
 
         var grown = new ArcOffsetter().Offset(source, 5, CornerJoin.Round);
 
@@ -49,7 +54,8 @@ public class CuspTests
     {
         var plate = Region.FromLoops([Loop.Rectangle(new(-100, -100, 200, 200)), Spandrel]);
 
-        Assert.Equal(290 * 290 - (Area + Edge * 5 + Math.PI * 25), new ArcOffsetter(bothSides ? MovedSides.Both : MovedSides.Drawn).Offset(plate, -5, CornerJoin.Round).Area, 1e-6);
+        Assert.Equal(290 * 290 - (Area + Edge * 5 + Math.PI * 25),
+            new ArcOffsetter(bothSides ? MovedSides.Both : MovedSides.Drawn).Offset(plate, -5, CornerJoin.Round).Area, 1e-6);
     }
 
     [Fact]

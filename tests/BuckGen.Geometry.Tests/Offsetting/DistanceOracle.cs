@@ -6,7 +6,9 @@ namespace BuckGen.Geometry.Tests.Offsetting;
 /// </summary>
 internal static class DistanceOracle
 {
-    /// <summary>The first point of a grid over both regions that the offset has on the wrong side; null when there is none.</summary>
+    /// <summary>
+    /// The first point of a grid over both regions that the offset has on the wrong side; null when there is none.
+    /// </summary>
     /// <param name="source">The region that was offset.</param>
     /// <param name="result">The offset.</param>
     /// <param name="distance">The distance, mm.</param>
@@ -21,11 +23,13 @@ internal static class DistanceOracle
             {
                 // Off the round numbers on which edges lie, and in no step with them.
                 var p = new Vec2(
-                    bounds.MinX + bounds.Width * (i + 0.137) / (across + 0.3), bounds.MinY + bounds.Height * (j + 0.411) / (across + 0.7));
+                    bounds.MinX + bounds.Width * (i + 0.137) / (across + 0.3),
+                    bounds.MinY + bounds.Height * (j + 0.411) / (across + 0.7));
                 var (inside, away) = (source.Contains(p), source.DistanceToEdge(p));
                 var depth = (inside ? away : -away) + distance;
                 if (Math.Abs(depth) > uncertain && result.Contains(p) != depth > 0)
-                    return FormattableString.Invariant($"{p} is {(depth > 0 ? "missing from" : "wrongly in")} the offset by {distance} mm ({depth:F4} mm deep)");
+                    return FormattableString.Invariant(
+                        $"{p} is {(depth > 0 ? "missing from" : "wrongly in")} the offset by {distance} mm ({depth:F4} mm deep)");
             }
         }
 

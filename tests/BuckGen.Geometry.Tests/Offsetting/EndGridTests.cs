@@ -46,5 +46,6 @@ public class EndGridTests
     }
 
     [Fact]
-    public void Points_in_one_place_are_all_found() => Assert.Equal(3, new EndGrid([new(5, 5), new(5, 5), new(5, 5)], 0.1).Near(new(5, 5)).Count());
+    public void Points_in_one_place_are_all_found() =>
+        Assert.Equal(3, new EndGrid([new(5, 5), new(5, 5), new(5, 5)], 0.1).Near(new(5, 5)).Count());
 }

@@ -6,7 +6,8 @@ namespace BuckGen.Geometry.Tests.Offsetting;
 public class FlatArcOffsetterTests
 {
     /// <summary>
-    /// Found by a damaged file: a spike of five metres whose side was an arc of 80 km radius. Here a plate with a tail of 1.65 m, and such an
+    /// Found by a damaged file: a spike of five metres whose side was an arc of 80 km radius. Here a plate with a tail of 1.65
+    /// m, and such an
     /// arc on the tail's side behind an inside corner.
     /// </summary>
     private static readonly Region Tailed = Region.FromLoops([Loop.FromSegments(
@@ -36,7 +37,8 @@ public class FlatArcOffsetterTests
     {
         var disc = Region.FromLoops([Loop.Circle(new(0, 0), 20)]);
 
-        Assert.Equal(Math.PI * 21 * 21, new FlatArcOffsetter(new ArcOffsetter(), 0.0025).Offset(disc, 1, CornerJoin.Round).Area, 1e-9);
+        Assert.Equal(Math.PI * 21 * 21,
+            new FlatArcOffsetter(new ArcOffsetter(), 0.0025).Offset(disc, 1, CornerJoin.Round).Area, 1e-9);
     }
 
     [Fact]

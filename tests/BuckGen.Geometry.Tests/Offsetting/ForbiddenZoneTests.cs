@@ -24,7 +24,8 @@ public class ForbiddenZoneTests
     [InlineData(-2.1, 0, false)]
     [InlineData(11.5, 1.5, false)]
     [InlineData(11.3, 1.3, true)]
-    public void Near_a_line_is_what_a_disc_that_runs_along_it_covers(double x, double y, bool inside) => Assert.Equal(inside, Line.Contains(new(x, y)));
+    public void Near_a_line_is_what_a_disc_that_runs_along_it_covers(double x, double y, bool inside) =>
+        Assert.Equal(inside, Line.Contains(new(x, y)));
 
     [Theory]
     [InlineData(0, 6.9, true)]
@@ -35,7 +36,8 @@ public class ForbiddenZoneTests
     [InlineData(5, -1.9, true)]
     [InlineData(5, -2.1, false)]
     [InlineData(0, -5, false)]
-    public void Near_an_arc_is_what_a_disc_that_runs_along_it_covers(double x, double y, bool inside) => Assert.Equal(inside, Arc.Contains(new(x, y)));
+    public void Near_an_arc_is_what_a_disc_that_runs_along_it_covers(double x, double y, bool inside) =>
+        Assert.Equal(inside, Arc.Contains(new(x, y)));
 
     [Theory]
     [InlineData(2, 1, true)]
@@ -47,7 +49,8 @@ public class ForbiddenZoneTests
     [InlineData(2, -1, false)]
     [InlineData(-0.1, 2, false)]
     [InlineData(2, 3.1, false)]
-    public void A_wedge_holds_what_lies_left_of_all_its_sides(double x, double y, bool inside) => Assert.Equal(inside, Wedge.Contains(new(x, y)));
+    public void A_wedge_holds_what_lies_left_of_all_its_sides(double x, double y, bool inside) =>
+        Assert.Equal(inside, Wedge.Contains(new(x, y)));
 
     [Fact]
     public void Bounds_reach_as_far_as_the_zone()
@@ -88,7 +91,8 @@ public class ForbiddenZoneTests
         // A half circle of 4 mm round the origin, upper side: Line's band reaches to y = 2, which is 30° of 180° from either end.
         AssertOpen([(1 / 6.0, 1)], new(new(4, 0), new(-4, 0), 1), new NearSegment(new(new(0, 0), new(20, 0)), 2));
         // A wedge takes what lies between its sides: y from 0 to 3 for x from 0 to 4 leaves asin(3/4) to the end.
-        AssertOpen([(Math.Asin(0.75) / Math.PI, 1)], new(new(4, -1e-6), new(-4, 0), 1), new InsideMitre([new(0, -1), new(5, -1), new(5, 3), new(0, 3)]), 1e-5);
+        AssertOpen([(Math.Asin(0.75) / Math.PI, 1)], new(new(4, -1e-6), new(-4, 0), 1),
+            new InsideMitre([new(0, -1), new(5, -1), new(5, 3), new(0, 3)]), 1e-5);
     }
 
     [Theory]
@@ -97,14 +101,17 @@ public class ForbiddenZoneTests
     [InlineData(-1e-10)]
     public void An_arc_that_only_touches_the_edge_of_a_zone_is_cut_there(double shift)
     {
-        // From the band beside the line, over the tangent at the top of the disc round its end, and on beyond that end. A hair lower the
+        // From the band beside the line, over the tangent at the top of the disc round its end, and on beyond that end. A hair
+        // lower the
         // circle misses the band's edge; taken as a whole it would be judged by its middle.
         var (start, end) = (new Vec2(10 - Math.Sqrt(2), Math.Sqrt(2) - shift), new Vec2(12, -shift));
 
-        AssertOpen([(1 / 3.0, 1)], Segment.Arc(start, end, -0.75 * Math.PI), new NearSegment(new(new(0, 0), new(10, 0)), 2), 1e-4);
+        AssertOpen([(1 / 3.0, 1)], Segment.Arc(start, end, -0.75 * Math.PI),
+            new NearSegment(new(new(0, 0), new(10, 0)), 2), 1e-4);
     }
 
-    private static void AssertOpen((double From, double To)[] expected, Segment piece, ForbiddenZone zone, double precision = 1e-9)
+    private static void AssertOpen((double From, double To)[] expected, Segment piece, ForbiddenZone zone,
+        double precision = 1e-9)
     {
         var open = new OpenIntervals();
         open.Reset();

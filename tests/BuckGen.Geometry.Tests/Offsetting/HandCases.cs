@@ -184,9 +184,11 @@ public class HandCases
     }
 
     [Theory]
-    // Growing leaves the joins of its chords slightly unlike, so that arcs are not found again: a known weakness of the safe rung.
+    // Growing leaves the joins of its chords slightly unlike, so that arcs are not found again: a known weakness of the safe
+    // rung.
     [InlineData(7.0, 400)]
     [InlineData(-7.0, 24)]
     public void The_polygon_rung_keeps_the_number_of_pieces_within_bounds(double d, int most) =>
-        Assert.InRange(new PolygonOffsetter(0.01).Offset(Shapes.Slot(60, 20), d, CornerJoin.Round).OnlyLoop().Segments.Length, 4, most);
+        Assert.InRange(new PolygonOffsetter(0.01).Offset(Shapes.Slot(60, 20), d, CornerJoin.Round)
+            .OnlyLoop().Segments.Length, 4, most);
 }

@@ -20,7 +20,8 @@ public class IntersectionsTests
     // A miss by less than 0.000001 mm is rounding.
     [InlineData(5, 5.0000005, 5, new[] { 0.5, 0.5 })]
     [InlineData(5, 5.000002, 5, new double[0])]
-    public void A_circle_meets_a_line(double x, double y, double radius, double[] at) => AssertAt(at, WithCircle(Line, new(x, y), radius));
+    public void A_circle_meets_a_line(double x, double y, double radius, double[] at) =>
+        AssertAt(at, WithCircle(Line, new(x, y), radius));
 
     [Theory]
     // At (4, 3): acos(4/5) is 36.87 of 180°. At (4, -3) there is no arc.
@@ -29,7 +30,8 @@ public class IntersectionsTests
     [InlineData(0, 0, 4, new double[0])]
     [InlineData(0, 11, 5, new double[0])]
     [InlineData(0, 10.0000005, 5, new[] { 0.5, 0.5 })]
-    public void A_circle_meets_an_arc(double x, double y, double radius, double[] at) => AssertAt(at, WithCircle(Half, new(x, y), radius));
+    public void A_circle_meets_an_arc(double x, double y, double radius, double[] at) =>
+        AssertAt(at, WithCircle(Half, new(x, y), radius));
 
     [Theory]
     [InlineData(0, 3, new[] { 0.204833, 0.795167 })]

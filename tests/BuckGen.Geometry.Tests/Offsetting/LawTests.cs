@@ -42,7 +42,8 @@ public class LawTests
     public void Farther_offsets_contain_nearer_ones() =>
         Gen.Select(RandomRegion.Islands, Gen.Double[-6, 10], Gen.Double[0.5, 5]).Sample((region, near, more) =>
         {
-            var (small, large) = (Exact.Offset(region, near, CornerJoin.Round), Exact.Offset(region, near + more, CornerJoin.Round));
+            var (small, large) = (Exact.Offset(region, near, CornerJoin.Round),
+                Exact.Offset(region, near + more, CornerJoin.Round));
 
             AssertContains(large, small);
         }, iter: 300);
@@ -98,12 +99,14 @@ public class LawTests
 
     [Fact]
     public void Moving_and_turning_the_region_moves_and_turns_the_offset() =>
-        Gen.Select(RandomRegion.Islands, Either, Gen.Double[-3, 3], Gen.Double[-1000, 1000], Gen.Enum<Corners>()).Sample((region, d, angle, shift, corners) =>
+        Gen.Select(RandomRegion.Islands, Either, Gen.Double[-3, 3], Gen.Double[-1000, 1000], Gen.Enum<Corners>())
+            .Sample((region, d, angle, shift, corners) =>
         {
             var map = Affine.Rotation(angle, new(3, 4)).Then(Affine.Translation(new(shift, -shift / 2)));
 
             AssertSame(
-                Exact.Offset(region, d, new(corners)).Transformed(map), Exact.Offset(region.Transformed(map), d, new(corners)), 1e-5);
+                Exact.Offset(region, d, new(corners)).Transformed(map),
+                Exact.Offset(region.Transformed(map), d, new(corners)), 1e-5);
         }, iter: 200);
 
     [Fact]
@@ -112,7 +115,8 @@ public class LawTests
         {
             var map = Affine.Reflection(new(1, 2), new(3, 1));
 
-            AssertSame(Exact.Offset(region, d, CornerJoin.Round).Transformed(map), Exact.Offset(region.Transformed(map), d, CornerJoin.Round), 1e-5);
+            AssertSame(Exact.Offset(region, d, CornerJoin.Round).Transformed(map),
+                Exact.Offset(region.Transformed(map), d, CornerJoin.Round), 1e-5);
         }, iter: 100);
 
     [Fact]
@@ -122,7 +126,8 @@ public class LawTests
             var map = Affine.Scaling(factor, new(0, 0));
 
             AssertSame(
-                Exact.Offset(region, d, CornerJoin.Round).Transformed(map), Exact.Offset(region.Transformed(map), d * factor, CornerJoin.Round), 1e-4);
+                Exact.Offset(region, d, CornerJoin.Round).Transformed(map),
+                Exact.Offset(region.Transformed(map), d * factor, CornerJoin.Round), 1e-4);
         }, iter: 100);
 
     [Fact]

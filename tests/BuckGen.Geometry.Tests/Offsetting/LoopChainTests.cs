@@ -62,7 +62,8 @@ public class LoopChainTests
         // The first square's upper side starts 0.000005 mm beside the corner, the second square just there.
         Segment upper = new(new(10 - 5e-6, 10), new(0, 10));
 
-        Assert.Equal([25, 100], LoopChain.Close([.. Square[..2], .. Sides(10, 10, 5), upper, Square[3]], 1).Select(l => Math.Round(l.SignedArea, 3)).Order());
+        Assert.Equal([25, 100], LoopChain.Close([.. Square[..2], .. Sides(10, 10, 5), upper, Square[3]], 1)
+            .Select(l => Math.Round(l.SignedArea, 3)).Order());
     }
 
     [Fact]
@@ -89,7 +90,8 @@ public class LoopChainTests
         // A bite of 0.00008 mm at a corner: its pieces are nearer to each other than ends may lie apart.
         var bite = new Vec2(10, 8e-5);
         List<Segment> pieces =
-            [new(new(0, 0), new(10, 0)), new(new(10, 0), bite), new(bite, new(10, 10)), new(new(10, 10), new(0, 10)), new(new(0, 10), new(0, 0))];
+            [new(new(0, 0), new(10, 0)), new(new(10, 0), bite), new(bite, new(10, 10)), new(new(10, 10), new(0, 10)),
+                new(new(0, 10), new(0, 0))];
 
         Assert.Equal(100, Assert.Single(LoopChain.Close(pieces, 1)).SignedArea, 1e-9);
     }
@@ -108,7 +110,9 @@ public class LoopChainTests
     public void What_has_no_width_is_no_loop()
     {
         Segment there = new(new(0, 0), new(10, 0)), back = new(new(10, 0), new(0, 0));
-        List<Segment> thin = [new(new(0, 0), new(10, 0)), new(new(10, 0), new(10, 1.9e-5)), new(new(10, 1.9e-5), new(0, 1.9e-5)), new(new(0, 1.9e-5), new(0, 0))];
+        List<Segment> thin =
+            [new(new(0, 0), new(10, 0)), new(new(10, 0), new(10, 1.9e-5)), new(new(10, 1.9e-5), new(0, 1.9e-5)),
+                new(new(0, 1.9e-5), new(0, 0))];
 
         Assert.Empty(LoopChain.Close([there, back], 1));
         Assert.Empty(LoopChain.Close(thin, 0.001));

@@ -16,7 +16,8 @@ public class MissingEdgesTests
         var square = Shapes.Rectangle(3, 3);
         // 0.3 mm of the lower edge lie 1 mm too low.
         var dented = Shapes.Polygon(
-            (-0.5, -0.5), (gone - 0.15, -0.5), (gone - 0.15, -1.5), (gone + 0.15, -1.5), (gone + 0.15, -0.5), (3.5, -0.5), (3.5, 3.5), (-0.5, 3.5));
+            (-0.5, -0.5), (gone - 0.15, -0.5), (gone - 0.15, -1.5), (gone + 0.15, -1.5), (gone + 0.15, -0.5), (3.5, -0.5),
+            (3.5, 3.5), (-0.5, 3.5));
 
         Assert.Equal($"no edge runs through ({gone:F3}, -0.500)", Fault(square, dented, 0.5));
         Assert.Null(Fault(square, Shapes.RectangleAt(-0.5, -0.5, 4, 4), 0.5));
@@ -37,7 +38,8 @@ public class MissingEdgesTests
         var square = Shapes.Rectangle(30, 30);
 
         Assert.Null(Fault(square, Shapes.RectangleAt(-3, -3, 36, 36), 3));
-        Assert.Equal("no edge runs through (32.121, -2.121)", Fault(square, Shapes.RectangleAt(-3, -3, 36, 36), 3, mitred: false));
+        Assert.Equal("no edge runs through (32.121, -2.121)",
+            Fault(square, Shapes.RectangleAt(-3, -3, 36, 36), 3, mitred: false));
     }
 
     private static string? Fault(Region source, Region result, double distance, bool mitred = true) =>

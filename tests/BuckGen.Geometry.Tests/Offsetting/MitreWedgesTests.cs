@@ -3,7 +3,9 @@ using Xunit;
 
 namespace BuckGen.Geometry.Tests.Offsetting;
 
-/// <summary>Mitres of 10 mm round a rectangle: each fills a square of 10 mm beside its corner, as far as the limit lets it.</summary>
+/// <summary>
+/// Mitres of 10 mm round a rectangle: each fills a square of 10 mm beside its corner, as far as the limit lets it.
+/// </summary>
 public class MitreWedgesTests
 {
     private static readonly Region Rectangle = Shapes.Rectangle(100, 60);

@@ -9,7 +9,8 @@ public class OffsetterArgumentTests
     private static readonly Region Source = Shapes.Rectangle(100, 60);
 
     private static readonly IOffsetter[] All =
-        [new ArcOffsetter(), new PolygonOffsetter(0.01), CheckedOffsetter.Standard(Tolerance.Default), new TidiedOffsetter(new ArcOffsetter())];
+        [new ArcOffsetter(), new PolygonOffsetter(0.01), CheckedOffsetter.Standard(Tolerance.Default),
+            new TidiedOffsetter(new ArcOffsetter())];
 
     [Fact]
     public void Nothing_is_refused()
@@ -33,12 +34,17 @@ public class OffsetterArgumentTests
         var stopped = new CancellationToken(true);
         var edges = new SegmentIndex(Source.Segments);
 
-        foreach (var offsetter in All) Assert.Throws<OperationCanceledException>(() => offsetter.Offset(Source, 3, CornerJoin.Round, stopped));
-        foreach (var offsetter in All[..2]) Assert.Throws<OperationCanceledException>(() => offsetter.Offset(Source, 0, CornerJoin.Round, stopped));
+        foreach (var offsetter in All)
+            Assert.Throws<OperationCanceledException>(() => offsetter.Offset(Source, 3, CornerJoin.Round, stopped));
+        foreach (var offsetter in All[..2])
+            Assert.Throws<OperationCanceledException>(() => offsetter.Offset(Source, 0, CornerJoin.Round, stopped));
         Assert.Throws<OperationCanceledException>(() => CoincidentPieces.Resolve([new(Source.Segments.First(), 0)], stopped));
-        Assert.Throws<OperationCanceledException>(() => OffsetCheck.Fault(Source, Shapes.RectangleAt(-3, -3, 106, 66), 3, CornerJoin.Mitre, 0.01, stopped));
-        Assert.Throws<OperationCanceledException>(() => new SideLaw(edges, new(Source), 3, null, 0.01).Fault(Source.OnlyLoop(), stopped));
-        Assert.Throws<OperationCanceledException>(() => new MissingEdges(Source, edges, new(Source), 3, null, 0.01).Fault(Source, stopped));
+        Assert.Throws<OperationCanceledException>(() =>
+            OffsetCheck.Fault(Source, Shapes.RectangleAt(-3, -3, 106, 66), 3, CornerJoin.Mitre, 0.01, stopped));
+        Assert.Throws<OperationCanceledException>(() =>
+            new SideLaw(edges, new(Source), 3, null, 0.01).Fault(Source.OnlyLoop(), stopped));
+        Assert.Throws<OperationCanceledException>(() =>
+            new MissingEdges(Source, edges, new(Source), 3, null, 0.01).Fault(Source, stopped));
     }
 
     [Fact]

@@ -1,7 +1,8 @@
 namespace BuckGen.Geometry.Tests.Offsetting;
 
 /// <summary>
-/// Judges an offset with round corners by its definition, with nothing but corners and bulges of the regions: arcs are cut into chords
+/// Judges an offset with round corners by its definition, with nothing but corners and bulges of the regions: arcs are cut
+/// into chords
 /// here, a point's side is the sum of the angles under which it sees the chords, its distance that to the nearest chord.
 /// </summary>
 internal sealed class PlainJudge
@@ -29,7 +30,9 @@ internal sealed class PlainJudge
             var inside = source.Count(l => Winding(l, p) != 0) % 2 != 0;
             var depth = (inside ? away : -away) + distance;
             if (Math.Abs(depth) > uncertain && edges.Count(l => Winding(l, p) != 0) % 2 != 0 != depth > 0)
-                return FormattableString.Invariant($"({p.X:R}, {p.Y:R}) is {(depth > 0 ? "missing from" : "wrongly in")} the offset by {distance:R} mm, {depth:F4} mm deep");
+                return FormattableString.Invariant(
+                    $"({p.X:R}, {p.Y:R}) is {(depth > 0 ? "missing from" : "wrongly in")} the offset by {distance:R} mm, ")
+                    + FormattableString.Invariant($"{depth:F4} mm deep");
         }
 
         return null;
@@ -49,7 +52,8 @@ internal sealed class PlainJudge
             var (from, sweep) = (Math.Atan2(s.Start.Y - cy, s.Start.X - cx), 4 * Math.Atan(s.Bulge));
             var steps = (int)Math.Clamp(Math.Ceiling(Math.Abs(sweep) / Math.Sqrt(8 * ChordError / radius)), 1, 2000);
             for (var k = 1; k < steps; k++)
-                corners.AddRange([cx + radius * Math.Cos(from + sweep * k / steps), cy + radius * Math.Sin(from + sweep * k / steps)]);
+                corners.AddRange(
+                    [cx + radius * Math.Cos(from + sweep * k / steps), cy + radius * Math.Sin(from + sweep * k / steps)]);
         }
 
         return [.. corners];

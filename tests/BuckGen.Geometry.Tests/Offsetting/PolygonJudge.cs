@@ -18,10 +18,12 @@ internal static class PolygonJudge
     /// <param name="crosses">True for a region that crosses itself; the library's own fixer puts it right first.</param>
     public static double DifferingArea(Region source, Region result, double distance, bool crosses)
     {
-        var segments = (int)Math.Clamp(Math.Ceiling(Math.PI / 4 / Math.Acos(1 - Math.Min(0.5, ChordError / Math.Abs(distance)))), 8, 500);
+        var segments =
+            (int)Math.Clamp(Math.Ceiling(Math.PI / 4 / Math.Acos(1 - Math.Min(0.5, ChordError / Math.Abs(distance)))), 8, 500);
         var outline = crosses ? GeometryFixer.Fix(OfRegion(source)) : OfRegion(source);
         var buffer = outline.Buffer(distance, new BufferParameters { QuadrantSegments = segments, SimplifyFactor = 1e-4 });
-        return OverlayNGRobust.Overlay(buffer, OfRegion(result), NetTopologySuite.Operation.Overlay.SpatialFunction.SymDifference).Area;
+        return OverlayNGRobust.Overlay(buffer, OfRegion(result),
+            NetTopologySuite.Operation.Overlay.SpatialFunction.SymDifference).Area;
     }
 
     private static MultiPolygon OfRegion(Region region) => Factory.CreateMultiPolygon(
@@ -32,7 +34,8 @@ internal static class PolygonJudge
         var corners = new List<Coordinate>();
         foreach (var s in loop.Segments)
         {
-            var count = s.IsArc ? (int)Math.Clamp(Math.Ceiling(Math.Abs(s.Sweep) / Math.Sqrt(8 * ChordError / s.Radius)), 1, 2000) : 1;
+            var count = s.IsArc ? (int)Math.Clamp(Math.Ceiling(Math.Abs(s.Sweep) / Math.Sqrt(8 * ChordError / s.Radius)), 1, 2000)
+                : 1;
             for (var k = 0; k < count; k++) corners.Add(new(s.PointAt((double)k / count).X, s.PointAt((double)k / count).Y));
         }
 

@@ -45,7 +45,8 @@ public class RegionChangesTests
     {
         // The other way along: the part shrinks as the parameter grows.
         var change = Assert.Single(RegionChanges.Find(
-            d => new ArcOffsetter().Offset(TwoSquares, d, CornerJoin.Round), [3, 2, 1, 0], false, 0.01, TestContext.Current.CancellationToken));
+            d => new ArcOffsetter().Offset(TwoSquares, d, CornerJoin.Round), [3, 2, 1, 0], false, 0.01,
+            TestContext.Current.CancellationToken));
 
         Assert.Equal(RegionChangeKind.NeckPinches, change.Kind);
         Assert.Equal(1.7, change.At, 0.01);
@@ -54,14 +55,17 @@ public class RegionChangesTests
     [Fact]
     public void A_neck_pinches_at_half_its_width()
     {
-        var dumbbell = Shapes.Polygon((0, 0), (10, 0), (10, 4), (20, 4), (20, 0), (30, 0), (30, 10), (20, 10), (20, 6), (10, 6), (10, 10), (0, 10));
+        var dumbbell =
+            Shapes.Polygon((0, 0), (10, 0), (10, 4), (20, 4), (20, 0), (30, 0), (30, 10), (20, 10), (20, 6), (10, 6),
+                (10, 10), (0, 10));
 
         AssertOne(RegionChangeKind.NeckPinches, 1, Found(dumbbell, -1), new(8, 3, 22, 7));
     }
 
     [Fact]
     public void An_island_vanishes_at_its_radius() =>
-        AssertOne(RegionChangeKind.IslandVanishes, 1.5, Found(Shapes.Union(Shapes.Rectangle(10, 10), Shapes.DiscAt(20, 5, 1.5)), -1), new(19.9, 4.9, 20.1, 5.1));
+        AssertOne(RegionChangeKind.IslandVanishes, 1.5,
+            Found(Shapes.Union(Shapes.Rectangle(10, 10), Shapes.DiscAt(20, 5, 1.5)), -1), new(19.9, 4.9, 20.1, 5.1));
 
     [Fact]
     public void A_hole_closes_at_its_radius() =>
@@ -70,12 +74,14 @@ public class RegionChangesTests
     [Fact]
     public void A_hole_splits_at_its_narrow_place() =>
         AssertOne(RegionChangeKind.HoleSplits, 1, Found(Plate(Loop.Polygon(
-            new(5, 0), new(15, 0), new(15, 4), new(20, 4), new(20, 0), new(30, 0), new(30, 10), new(20, 10), new(20, 6), new(15, 6), new(15, 10), new(5, 10))), 1),
+            new(5, 0), new(15, 0), new(15, 4), new(20, 4), new(20, 0), new(30, 0), new(30, 10), new(20, 10), new(20, 6),
+            new(15, 6), new(15, 10), new(5, 10))), 1),
             new(13, 3, 22, 7));
 
     [Fact]
     public void Holes_merge_at_half_the_wall_between_them() =>
-        AssertOne(RegionChangeKind.HolesMerge, 1.5, Found(Plate(Loop.Rectangle(new(5, 0, 15, 10)), Loop.Rectangle(new(18, 0, 28, 10))), -1), new(14, -2, 19, 12));
+        AssertOne(RegionChangeKind.HolesMerge, 1.5,
+            Found(Plate(Loop.Rectangle(new(5, 0, 15, 10)), Loop.Rectangle(new(18, 0, 28, 10))), -1), new(14, -2, 19, 12));
 
     [Fact]
     public void A_hole_opens_at_half_the_wall_round_it() =>
@@ -84,14 +90,17 @@ public class RegionChangesTests
     [Fact]
     public void A_bay_closes_at_half_its_mouth()
     {
-        var pot = Shapes.Polygon((0, 0), (30, 0), (30, 30), (16, 30), (16, 25), (25, 25), (25, 10), (5, 10), (5, 25), (14, 25), (14, 30), (0, 30));
+        var pot = Shapes.Polygon((0, 0), (30, 0), (30, 30), (16, 30), (16, 25), (25, 25), (25, 10), (5, 10), (5, 25), (14, 25),
+            (14, 30), (0, 30));
 
         AssertOne(RegionChangeKind.BayCloses, 1, Found(pot, 1), new(5, 10, 25, 25));
     }
 
     [Fact]
     public void Three_islands_that_merge_at_once_are_two_changes() =>
-        Assert.Equal(2, Found(Shapes.Union(Shapes.Rectangle(10, 10), Shapes.RectangleAt(13, 0, 10, 10), Shapes.RectangleAt(26, 0, 10, 10)), 1).Count);
+        Assert.Equal(2,
+            Found(Shapes.Union(Shapes.Rectangle(10, 10), Shapes.RectangleAt(13, 0, 10, 10), Shapes.RectangleAt(26, 0, 10, 10)),
+                1).Count);
 
     [Fact]
     public void What_keeps_its_parts_has_no_changes() => Assert.Empty(Found(Plate(Loop.Rectangle(new(5, 0, 30, 10))), 1));
@@ -101,7 +110,8 @@ public class RegionChangesTests
         Assert.Throws<OperationCanceledException>(() => RegionChanges.Find(_ => TwoSquares, [0, 1], true, 0.01, new(true)));
 
     /// <summary>The changes while a region grows (1) or shrinks (-1).</summary>
-    private static List<RegionChange> Found(Region region, int sign, double resolution = 0.01, params double[] steps) => RegionChanges.Find(
+    private static List<RegionChange> Found(Region region, int sign, double resolution = 0.01, params double[] steps) =>
+        RegionChanges.Find(
         d => new ArcOffsetter().Offset(region, sign * d, CornerJoin.Round),
         steps.Length > 0 ? steps : [0, 0.8, 1.6, 2.4], sign > 0, resolution, TestContext.Current.CancellationToken);
 

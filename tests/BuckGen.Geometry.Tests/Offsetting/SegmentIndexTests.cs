@@ -5,7 +5,8 @@ namespace BuckGen.Geometry.Tests.Offsetting;
 
 public class SegmentIndexTests
 {
-    private static readonly SegmentIndex Index = new([new(new(0, 0), new(10, 0)), new(new(0, 5), new(10, 5)), new(new(20, 0), new(20, 10))]);
+    private static readonly SegmentIndex Index =
+        new([new(new(0, 0), new(10, 0)), new(new(0, 5), new(10, 5)), new(new(20, 0), new(20, 10))]);
 
     [Theory]
     [InlineData(3, 1.9)]

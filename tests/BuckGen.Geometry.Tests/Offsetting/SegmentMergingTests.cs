@@ -15,7 +15,9 @@ public class SegmentMergingTests
         Assert.Equal([Line(0, 0, 10, 0), Line(10, 0, 10, 10), Line(10, 10, 0, 0)],
             SegmentMerging.Merge([Line(4, 0, 10, 0), Line(10, 0, 10, 10), Line(10, 10, 0, 0), Line(0, 0, 4, 0)]));
 
-    /// <summary>Found by a random design: the ends of the shortest arc were set on each other, and the next offset was not a number.</summary>
+    /// <summary>
+    /// Found by a random design: the ends of the shortest arc were set on each other, and the next offset was not a number.
+    /// </summary>
     [Fact]
     public void A_piece_of_which_nothing_is_left_is_left_out()
     {

@@ -59,7 +59,8 @@ public class SideLawTests
     {
         // 2 mm of the lower edge lie 0.5 mm inside instead of outside.
         var loop = Loop.Polygon(
-            new(-0.5, -0.5), new(50, -0.5), new(50, 0.5), new(52, 0.5), new(52, -0.5), new(100.5, -0.5), new(100.5, 60.5), new(-0.5, 60.5));
+            new(-0.5, -0.5), new(50, -0.5), new(50, 0.5), new(52, 0.5), new(52, -0.5), new(100.5, -0.5), new(100.5, 60.5),
+            new(-0.5, 60.5));
 
         Assert.Equal("the edge at (51.000, 0.500) lies in the material", Fault(loop, 0.5));
     }
@@ -91,14 +92,18 @@ public class SideLawTests
         var loop = Loop.Polygon(new(x1, y1), new(x2, y2), new(-30, -0.1));
         var law = new SideLaw(new(source.Segments), new(source), distance, new(source, distance, 5), 0.01);
 
-        Assert.Equal(told, law.Fault(distance > 0 ? loop : loop.Reversed())?.EndsWith("has its material on the wrong side", StringComparison.Ordinal) == true);
+        Assert.Equal(told,
+            law.Fault(distance > 0 ? loop : loop.Reversed())?.EndsWith("has its material on the wrong side",
+                StringComparison.Ordinal) == true);
     }
 
     [Theory]
     [InlineData(0.009, false)]
     [InlineData(0.011, true)]
     public void As_near_to_the_outline_as_the_tolerance_both_sides_are_right(double inside, bool told) =>
-        Assert.Equal(told, Fault(Loop.Rectangle(new(inside, inside, 100 - inside, 60 - inside)), 0.001)!.EndsWith("lies in the material", StringComparison.Ordinal));
+        Assert.Equal(told,
+            Fault(Loop.Rectangle(new(inside, inside, 100 - inside, 60 - inside)), 0.001)!
+                .EndsWith("lies in the material", StringComparison.Ordinal));
 
     private static string? Fault(Loop loop, double distance)
     {

@@ -53,7 +53,8 @@ public class TinyPiecesTests
     [InlineData(0.0024, 5)]
     [InlineData(0.0026, 6)]
     public void A_piece_from_a_quarter_of_a_hundredth_on_is_meant(double length, int pieces) =>
-        Assert.Equal(pieces, TinyPieces.Remove(Loop.Polygon([new(0, 0), new(50, 0), new(50 + length, 0.0001), .. Rest])).Segments.Length);
+        Assert.Equal(pieces,
+            TinyPieces.Remove(Loop.Polygon([new(0, 0), new(50, 0), new(50 + length, 0.0001), .. Rest])).Segments.Length);
 
     [Fact]
     public void An_arc_between_near_ends_may_be_large()
@@ -81,7 +82,8 @@ public class TinyPiecesTests
     public void A_sliver_is_folded_away(double back, double forth)
     {
         // The edge runs to its end, 40 mm back and forth again.
-        var tidied = TinyPieces.Remove(Loop.Polygon([new(0, 0), new(100, 0), new(60, back), new(100, forth), new(100, 60), new(0, 60)]));
+        var tidied =
+            TinyPieces.Remove(Loop.Polygon([new(0, 0), new(100, 0), new(60, back), new(100, forth), new(100, 60), new(0, 60)]));
 
         Assert.Equal([new(0, 0), new(60, back), new(100, forth), new(100, 60), new(0, 60)], tidied.Segments.Select(s => s.Start));
     }
@@ -90,7 +92,8 @@ public class TinyPiecesTests
     public void A_sliver_may_run_back_before_its_edge()
     {
         // A slot whose mouth, from (20, 0) to (60, 0), is drawn back before the edge is drawn over it.
-        var tidied = TinyPieces.Remove(Loop.Polygon([new(0, 0), new(20, -0.001), new(60, -30), new(60, 0), new(20, 0.001), .. Rest]));
+        var tidied =
+            TinyPieces.Remove(Loop.Polygon([new(0, 0), new(20, -0.001), new(60, -30), new(60, 0), new(20, 0.001), .. Rest]));
 
         Assert.Equal([new(0, 0), new(20, -0.001), new(60, -30), new(60, 0), .. Rest], tidied.Segments.Select(s => s.Start));
     }
@@ -105,7 +108,8 @@ public class TinyPiecesTests
 
     [Fact]
     public void A_loop_that_is_tiny_all_round_keeps_two_pieces() =>
-        Assert.Equal(2, TinyPieces.Remove(Loop.Polygon(new(0, 0), new(0.001, 0), new(0.001, 0.001), new(0, 0.001))).Segments.Length);
+        Assert.Equal(2,
+            TinyPieces.Remove(Loop.Polygon(new(0, 0), new(0.001, 0), new(0.001, 0.001), new(0, 0.001))).Segments.Length);
 
     [Fact]
     public void A_needle_and_a_slit_stay()

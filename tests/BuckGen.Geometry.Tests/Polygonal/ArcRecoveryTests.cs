@@ -58,8 +58,10 @@ public class ArcRecoveryTests
     {
         var points = Round(10, 0, 20, 40, 60);
 
-        Assert.All(ArcRecovery.Recover([points[0], points[1] * 1.05, points[2], points[3], new(0, 0)], 0.2).Segments, s => Assert.False(s.IsArc));
-        Assert.All(ArcRecovery.Recover([points[0], points[1], points[2] * 1.05, points[3], new(0, 0)], 0.2).Segments, s => Assert.False(s.IsArc));
+        Assert.All(ArcRecovery.Recover([points[0], points[1] * 1.05, points[2], points[3], new(0, 0)], 0.2).Segments,
+            s => Assert.False(s.IsArc));
+        Assert.All(ArcRecovery.Recover([points[0], points[1], points[2] * 1.05, points[3], new(0, 0)], 0.2).Segments,
+            s => Assert.False(s.IsArc));
     }
 
     [Theory]
@@ -88,7 +90,8 @@ public class ArcRecoveryTests
     public void Up_to_eight_sides_in_a_row_may_say_nothing_of_an_arc(int corners, bool round)
     {
         // Corners on a line, 1 mm apart; only the one after them bends it.
-        Vec2[] points = [.. Enumerable.Range(0, corners).Select(i => new Vec2(i, 0)), new(corners, 0.001), new(corners, 20), new(0, 20)];
+        Vec2[] points =
+            [.. Enumerable.Range(0, corners).Select(i => new Vec2(i, 0)), new(corners, 0.001), new(corners, 20), new(0, 20)];
 
         Assert.Equal(round, ArcRecovery.Recover(points, 0.01).Segments[0].IsArc);
     }
@@ -106,5 +109,6 @@ public class ArcRecoveryTests
     }
 
     /// <summary>Points on a circle round the origin.</summary>
-    private static Vec2[] Round(double radius, params double[] degrees) => [.. degrees.Select(d => new Vec2(radius, 0).Turned(d * Math.PI / 180))];
+    private static Vec2[] Round(double radius, params double[] degrees) =>
+        [.. degrees.Select(d => new Vec2(radius, 0).Turned(d * Math.PI / 180))];
 }

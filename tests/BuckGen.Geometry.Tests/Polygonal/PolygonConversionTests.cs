@@ -6,7 +6,10 @@ namespace BuckGen.Geometry.Tests.Polygonal;
 
 public sealed class PolygonConversionTests
 {
-    /// <summary>Found by random settings: channels cut 4 m from the origin left such a corner, and the kerf was then offset from a side of no length.</summary>
+    /// <summary>
+    /// Found by random settings: channels cut 4 m from the origin left such a corner, and the kerf was then offset from a side
+    /// of no length.
+    /// </summary>
     [Fact]
     public void A_corner_a_rounding_apart_from_the_one_before_is_left_out()
     {
@@ -19,7 +22,9 @@ public sealed class PolygonConversionTests
 
     [Fact]
     public void A_short_side_that_can_be_seen_stays() =>
-        Assert.Equal(5, PolygonConversion.FromGeometry(Square(new(100, 4000), new(100, 4000.001)), 0.0001).Islands.Single().Outer.Segments.Length);
+        Assert.Equal(5,
+            PolygonConversion.FromGeometry(Square(new(100, 4000), new(100, 4000.001)), 0.0001).Islands
+                .Single().Outer.Segments.Length);
 
     [Fact]
     public void A_triangle_keeps_three_corners_however_small_it_is()
@@ -49,7 +54,8 @@ public sealed class PolygonConversionTests
 
     [Fact]
     public void Lines_keep_their_corners() =>
-        Assert.Equal([new(0, 0), new(10, 0), new(10, 5), new(0, 5)], PolygonConversion.Flattened(Loop.Rectangle(new(0, 0, 10, 5)), 0.01));
+        Assert.Equal([new(0, 0), new(10, 0), new(10, 5), new(0, 5)],
+            PolygonConversion.Flattened(Loop.Rectangle(new(0, 0, 10, 5)), 0.01));
 
     [Fact]
     public void Islands_and_holes_come_back_as_they_were()

@@ -6,7 +6,9 @@ namespace BuckGen.References.Tests.Browser;
 [Collection(BrowserTests.Name)]
 public class FindingPlaceTests(ReportBrowser browser)
 {
-    /// <summary>What is amiss with the place that was asked for: it must be in the window, on top, and stand out from the others.</summary>
+    /// <summary>
+    /// What is amiss with the place that was asked for: it must be in the window, on top, and stand out from the others.
+    /// </summary>
     private const string PlaceFaults = """
         id => {
           const place = document.getElementById(id), faults = [];
@@ -54,7 +56,9 @@ public class FindingPlaceTests(ReportBrowser browser)
             Assert.Equal(
                 ["true", "true", "true"],
                 await report.Page.EvaluateAsync<string[]>(
-                    "id => { const f = document.getElementById(id), b = f.getBoundingClientRect(), s = getComputedStyle(f); return [f.matches(':target'), b.top > -1 && b.top < innerHeight, s.backgroundColor !== 'rgba(0, 0, 0, 0)'].map(String); }", finding));
+                    "id => { const f = document.getElementById(id), b = f.getBoundingClientRect(), s = "
+                    + "getComputedStyle(f); return [f.matches(':target'), b.top > -1 && b.top < innerHeight, "
+                    + "s.backgroundColor !== 'rgba(0, 0, 0, 0)'].map(String); }", finding));
         }
     }
 

@@ -42,7 +42,8 @@ public class LoadingTests(ReportBrowser browser)
     {
         await using var report = await browser.Open(example, window);
         // What is asked for late, by scrolling or by the script, is asked for by then.
-        await report.Page.EvaluateAsync("() => { scrollTo(0, document.body.scrollHeight); return new Promise(r => setTimeout(r, 300)); }");
+        await report.Page
+            .EvaluateAsync("() => { scrollTo(0, document.body.scrollHeight); return new Promise(r => setTimeout(r, 300)); }");
 
         Assert.Empty(report.Errors);
         Assert.Empty(report.ExternalRequests);

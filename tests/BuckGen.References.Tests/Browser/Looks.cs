@@ -12,7 +12,8 @@ internal static class Looks
 {
     public static readonly string[] Examples = ["boathouse-sign", "specimen-box"];
 
-    public static TheoryData<string, Window> All { get; } = new(Examples.SelectMany(e => Enum.GetValues<Window>().Select(w => (e, w))));
+    public static TheoryData<string, Window> All { get; } =
+        new(Examples.SelectMany(e => Enum.GetValues<Window>().Select(w => (e, w))));
 
     public static (int Width, int Height) Size(Window window) => window == Window.Phone ? (390, 844) : (1280, 900);
 }

@@ -72,7 +72,9 @@ public class ModelViewTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task Without_three_dimensions_the_still_picture_stands_alone(string example, Window window)
     {
-        const string Without = "const usual = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function (kind, ...rest) { return kind.startsWith('webgl') ? null : usual.call(this, kind, ...rest); };";
+        const string Without =
+            "const usual = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function "
+            + "(kind, ...rest) { return kind.startsWith('webgl') ? null : usual.call(this, kind, ...rest); };";
         await using var report = await browser.Open(example, window, Without);
 
         Assert.False(await report.Page.Locator("#view").IsVisibleAsync());
@@ -84,6 +86,7 @@ public class ModelViewTests(ReportBrowser browser)
     private static async Task<(int Colours, double Commonest, int Sum)> Looked(ILocator canvas)
     {
         var look = await canvas.EvaluateAsync<JsonElement>(Look);
-        return (look.GetProperty("colours").GetInt32(), look.GetProperty("commonest").GetDouble(), look.GetProperty("sum").GetInt32());
+        return (look.GetProperty("colours").GetInt32(), look.GetProperty("commonest").GetDouble(),
+            look.GetProperty("sum").GetInt32());
     }
 }

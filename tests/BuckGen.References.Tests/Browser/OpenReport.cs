@@ -23,7 +23,9 @@ internal sealed class OpenReport : IAsyncDisposable
     public IReadOnlyList<string> Errors => errors;
 
     /// <summary>What was asked for beside the report itself.</summary>
-    public IEnumerable<string> ExternalRequests => requests.Where(r => r.Split('#')[0] != address && !r.StartsWith("data:", StringComparison.Ordinal) && !r.StartsWith("blob:", StringComparison.Ordinal));
+    public IEnumerable<string> ExternalRequests =>
+        requests.Where(r => r.Split('#')[0] != address && !r.StartsWith("data:", StringComparison.Ordinal)
+            && !r.StartsWith("blob:", StringComparison.Ordinal));
 
     public async Task Load() => await Page.GotoAsync(address);
 

@@ -21,19 +21,26 @@ public class PrintTests(ReportBrowser browser)
     public async Task Every_heading_is_printed_and_no_text_leaves_the_paper(string example, string paper)
     {
         await using var report = await browser.Open(example, Window.Desktop);
-        var headings = await report.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('h1, h2, h3')].map(h => h.textContent)");
-        var captions = await report.Page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('figcaption:not(#view-help)')].map(h => h.textContent)");
+        var headings = await report.Page
+            .EvaluateAsync<string[]>("() => [...document.querySelectorAll('h1, h2, h3')].map(h => h.textContent)");
+        var captions =
+            await report.Page
+                .EvaluateAsync<string[]>(
+                    "() => [...document.querySelectorAll('figcaption:not(#view-help)')].map(h => h.textContent)");
 
         using var printed = PdfDocument.Open(await report.Page.PdfAsync(new() { Format = paper, PreferCSSPageSize = false }));
         var pages = printed.GetPages().ToList();
         Assert.InRange(pages.Count, 3, 16);
 
         var text = Bare(string.Concat(pages.Select(p => p.Text)));
-        Faults.None(headings.Concat(captions).Where(h => !text.Contains(Bare(h), StringComparison.Ordinal)).Select(h => $"not printed: {h}"));
+        Faults.None(headings.Concat(captions).Where(h => !text.Contains(Bare(h), StringComparison.Ordinal))
+            .Select(h => $"not printed: {h}"));
         Faults.None(pages.SelectMany(p => p.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value))
-            .Where(l => l.BoundingBox.Left < 0 || l.BoundingBox.Bottom < 0 || l.BoundingBox.Right > p.Width || l.BoundingBox.Top > p.Height)
+            .Where(l => l.BoundingBox.Left < 0 || l.BoundingBox.Bottom < 0 || l.BoundingBox.Right > p.Width
+                || l.BoundingBox.Top > p.Height)
             .Select(l => $"page {p.Number}: {l.Value} at {l.BoundingBox}")));
-        Faults.None(pages.Where(p => p.Letters.Count(l => !string.IsNullOrWhiteSpace(l.Value)) < 20).Select(p => $"page {p.Number} is all but empty: {p.Text}"));
+        Faults.None(pages.Where(p => p.Letters.Count(l => !string.IsNullOrWhiteSpace(l.Value)) < 20)
+            .Select(p => $"page {p.Number} is all but empty: {p.Text}"));
     }
 
     // A browser shrinks a print that is too wide; so it is measured as laid out for the paper, before that.
@@ -54,5 +61,6 @@ public class PrintTests(ReportBrowser browser)
     }
 
     /// <summary>Letters without blanks, since a printed line breaks where it will; the font's joined letters apart.</summary>
-    private static string Bare(string text) => string.Concat(text.Normalize(NormalizationForm.FormKD).Where(c => !char.IsWhiteSpace(c)));
+    private static string Bare(string text) =>
+        string.Concat(text.Normalize(NormalizationForm.FormKD).Where(c => !char.IsWhiteSpace(c)));
 }

@@ -4,7 +4,9 @@ using Microsoft.Playwright;
 
 namespace BuckGen.References.Tests.Browser;
 
-/// <summary>A browser and the examples' reports, made once a run. Debian's own browser: Playwright's would have to be fetched.</summary>
+/// <summary>
+/// A browser and the examples' reports, made once a run. Debian's own browser: Playwright's would have to be fetched.
+/// </summary>
 public sealed class ReportBrowser : IAsyncDisposable
 {
     private readonly ScratchFolder scratch = new();
@@ -20,7 +22,10 @@ public sealed class ReportBrowser : IAsyncDisposable
     {
         var report = Report(example);
         var (width, height) = Looks.Size(window);
-        var context = await (browser ??= await Launched()).NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ReducedMotion = ReducedMotion.Reduce });
+        var context =
+            await (browser ??= await Launched())
+                .NewContextAsync(
+                    new() { ViewportSize = new() { Width = width, Height = height }, ReducedMotion = ReducedMotion.Reduce });
         if (before is not null) await context.AddInitScriptAsync(before);
         var open = new OpenReport(context, await context.NewPageAsync(), new Uri(report).AbsoluteUri);
         await open.Load();
@@ -40,7 +45,9 @@ public sealed class ReportBrowser : IAsyncDisposable
         if (reports.TryGetValue(example, out var made)) return made;
         var folder = scratch.File($"{example}/x")[..^2];
         var job = Path.Combine(RepositoryFolder.Path, "examples", example, "job.toml");
-        var run = ToolOutput.Capture(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "buckgen.dll"), "make", job, "--out", folder]), TimeSpan.FromMinutes(2));
+        var run = ToolOutput
+            .Capture(new ProcessStartInfo("dotnet",
+                [Path.Combine(AppContext.BaseDirectory, "buckgen.dll"), "make", job, "--out", folder]), TimeSpan.FromMinutes(2));
         Assert.True(run.ExitCode == 0, run.All);
         return reports[example] = Path.Combine(folder, "report.html");
     }
@@ -63,7 +70,8 @@ public sealed class ReportBrowser : IAsyncDisposable
     }
 
     private static string? Found() =>
-        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(f => Path.Combine(f, "chromium")).FirstOrDefault(File.Exists);
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(f => Path.Combine(f, "chromium"))
+            .FirstOrDefault(File.Exists);
 }
 
 /// <summary>Tests that share the browser and the reports.</summary>

@@ -21,7 +21,8 @@ public class OutlineAreaTests(ITestOutputHelper log)
         var (listing, chains) = (scratch.File("files.json"), scratch.File("chains.json"));
         File.WriteAllText(listing, JsonSerializer.Serialize(
             files.Select(f => new { file = f.File, source = f.FullPath, mmPerUnit = f.MillimetresPerUnit })));
-        string[] drawings = [.. files.Where(f => f.File.EndsWith(".dxf", StringComparison.Ordinal) && !Hangs(f)).Select(f => f.FullPath)];
+        string[] drawings =
+            [.. files.Where(f => f.File.EndsWith(".dxf", StringComparison.Ordinal) && !Hangs(f)).Select(f => f.FullPath)];
         var chained = Reference.DxfParser.Run(TimeSpan.FromMinutes(2), [RepositoryFolder.Script("dxf_chains.js"), .. drawings]);
         Assert.True(chained.ExitCode == 0, chained.Error);
         File.WriteAllText(chains, chained.Output);
@@ -41,7 +42,8 @@ public class OutlineAreaTests(ITestOutputHelper log)
                 var area = file.Read().Region.Islands.Sum(i => i.Area);
                 foreach (var (key, reader) in Readers(file))
                 {
-                    if (others[file.File].GetProperty(key) is { ValueKind: JsonValueKind.Number } other && Agrees(other.GetDouble(), file))
+                    if (others[file.File].GetProperty(key) is { ValueKind: JsonValueKind.Number } other
+                        && Agrees(other.GetDouble(), file))
                         compared.Add((file.File, reader, Math.Abs(area - other.GetDouble()) / file.Area));
                 }
             }
@@ -56,19 +58,24 @@ public class OutlineAreaTests(ITestOutputHelper log)
         }
 
         foreach (var reader in compared.GroupBy(c => c.Reader))
-            log.WriteLine($"{reader.Key}: {reader.Count()} files, the largest miss {reader.Max(c => c.Miss):P4} in {reader.MaxBy(c => c.Miss).File}");
+            log.WriteLine(
+                $"{reader.Key}: {reader.Count()} files, the largest miss {reader.Max(c => c.Miss):P4} in "
+                + $"{reader.MaxBy(c => c.Miss).File}");
         Faults.None(refused);
-        Faults.None(compared.Where(c => c.Miss > CorpusFile.UsualAreaTolerance).Select(c => $"{c.File} and {c.Reader}: {c.Miss:P3} apart"));
+        Faults.None(compared.Where(c => c.Miss > CorpusFile.UsualAreaTolerance)
+            .Select(c => $"{c.File} and {c.Reader}: {c.Miss:P3} apart"));
         Assert.True(compared.Count(c => c.Reader == "ezdxf") >= 60);
         Assert.True(compared.Count(c => c.Reader == "dxf-parser") >= 40);
         Assert.True(compared.Count(c => c.Reader == "librsvg") >= 40);
     }
 
     private static (string Key, string Name)[] Readers(CorpusFile file) =>
-        file.File.EndsWith(".dxf", StringComparison.Ordinal) ? [("area", "ezdxf"), ("chained", "dxf-parser")] : [("area", "librsvg")];
+        file.File.EndsWith(".dxf", StringComparison.Ordinal) ? [("area", "ezdxf"), ("chained", "dxf-parser")]
+            : [("area", "librsvg")];
 
     private static bool Agrees(double area, CorpusFile file) =>
-        file.AreaTolerance <= CorpusFile.UsualAreaTolerance && Math.Abs(area - file.Area) <= CorpusFile.UsualAreaTolerance * file.Area;
+        file.AreaTolerance <= CorpusFile.UsualAreaTolerance
+            && Math.Abs(area - file.Area) <= CorpusFile.UsualAreaTolerance * file.Area;
 
     /// <summary>dxf-parser never ends on a polyline that states more vertices than it has.</summary>
     private static bool Hangs(CorpusFile file) => file.File == "dxf/b_lw_count.dxf";

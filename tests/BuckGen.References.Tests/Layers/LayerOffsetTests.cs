@@ -31,7 +31,8 @@ public class LayerOffsetTests(ITestOutputHelper log)
             LayerCase.Depth, LayerCase.Draft, LayerCase.Thickness, LayerCase.MitreLimit, LayerCase.BlockMargin, written.Outlines,
         }, Json));
 
-        var judged = Reference.Python.Run(TimeSpan.FromMinutes(15), "-W", "ignore", RepositoryFolder.Script("judge_layers.py"), listing);
+        var judged =
+            Reference.Python.Run(TimeSpan.FromMinutes(15), "-W", "ignore", RepositoryFolder.Script("judge_layers.py"), listing);
         Assert.True(judged.ExitCode == 0, judged.Error);
         var verdicts = judged.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries)
             .Select(line => JsonSerializer.Deserialize<LayerVerdict>(line, Json)!).ToList();
@@ -41,12 +42,14 @@ public class LayerOffsetTests(ITestOutputHelper log)
         Faults.None(verdicts.Where(v => v.AreaMiss > MaxAreaMiss || v.DiffersAcross).Select(v => v.ToString()));
         Assert.True(verdicts.Count(v => v.MaxDistance > MaxDistance) < verdicts.Count / 100, "too many tips and notches are off");
         Assert.True(verdicts.Count >= 1150, $"only {verdicts.Count} layers were compared");
-        Assert.True(verdicts.Where(v => v.ReadBy != "BuckGen").Select(v => v.File).Distinct().Count() >= 100, "too few outlines were read by others");
+        Assert.True(verdicts.Where(v => v.ReadBy != "BuckGen").Select(v => v.File).Distinct().Count() >= 100,
+            "too few outlines were read by others");
     }
 
     private void Report(List<LayerVerdict> verdicts)
     {
-        log.WriteLine($"{verdicts.Count} layers compared; {verdicts.Count(v => v.MaxDistance > MaxDistance)} with a longer tip or notch.");
+        log.WriteLine(
+            $"{verdicts.Count} layers compared; {verdicts.Count(v => v.MaxDistance > MaxDistance)} with a longer tip or notch.");
         foreach (var reader in verdicts.GroupBy(v => v.ReadBy))
         {
             log.WriteLine($"{reader.Select(v => v.File).Distinct().Count()} outlines read by {reader.Key}; the largest misses:");

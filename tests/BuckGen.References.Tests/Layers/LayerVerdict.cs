@@ -10,11 +10,16 @@ namespace BuckGen.References.Tests.Layers;
 /// <param name="MaxDistance">Hausdorff distance of the boundaries, mm.</param>
 /// <param name="DiffersAcross">True when that is too far and not only a sharp tip or notch that is a hair longer.</param>
 internal sealed record LayerVerdict(
-    string File, string ReadBy, LayerCase Case, int Layer, double ExpectedArea, double Area, double MaxDistance, bool DiffersAcross)
+    string File, string ReadBy, LayerCase Case, int Layer, double ExpectedArea, double Area, double MaxDistance,
+    bool DiffersAcross)
 {
-    /// <summary>By which share the area differs; what is smaller than a square millimetre counts as one, for there the chords of the arcs decide.</summary>
+    /// <summary>
+    /// By which share the area differs; what is smaller than a square millimetre counts as one, for there the chords of the
+    /// arcs decide.
+    /// </summary>
     public double AreaMiss => Math.Abs(Area - ExpectedArea) / Math.Max(1, Math.Max(ExpectedArea, Area));
 
     public override string ToString() => FormattableString.Invariant(
-        $"{File} read by {ReadBy}, {Case}, layer {Layer}: area {Area:F3} of {ExpectedArea:F3} mm2 ({AreaMiss:P3}), edges {MaxDistance:F4} mm apart");
+        $"{File} read by {ReadBy}, {Case}, layer {Layer}: area {Area:F3} of {ExpectedArea:F3} mm2 ({AreaMiss:P3}), edges ")
+        + FormattableString.Invariant($"{MaxDistance:F4} mm apart");
 }

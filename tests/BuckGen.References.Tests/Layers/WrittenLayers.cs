@@ -19,7 +19,9 @@ internal sealed record WrittenOutline(
 /// <summary>Layer files of many outlines, made in many ways.</summary>
 internal sealed class WrittenLayers
 {
-    /// <summary>Two of its squares share an edge: BuckGen keeps them apart, as the corpus asks, and GEOS dissolves the edge.</summary>
+    /// <summary>
+    /// Two of its squares share an edge: BuckGen keeps them apart, as the corpus asks, and GEOS dissolves the edge.
+    /// </summary>
     private const string SharedEdge = "dxf/ez_touching.dxf";
 
     private const int LongOutline = 150, VeryLongOutline = 5000;
@@ -33,7 +35,8 @@ internal sealed class WrittenLayers
     public IReadOnlyCollection<string> Refusals => refusals;
 
     /// <summary>
-    /// Core outlines are made in six ways, the others and the very long core ones in a few, each in other ones than its neighbours.
+    /// Core outlines are made in six ways, the others and the very long core ones in a few, each in other ones than its
+    /// neighbours.
     /// </summary>
     public static WrittenLayers Create(IReadOnlyList<CorpusFile> files, ScratchFolder scratch)
     {

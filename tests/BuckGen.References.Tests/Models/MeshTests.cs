@@ -30,7 +30,8 @@ public partial class MeshTests(ITestOutputHelper log)
 
     public static TheoryData<string> Names => [.. Outlines, "examples/boathouse-sign/job.toml", "examples/specimen-box/job.toml"];
 
-    // ADMesh: knows nothing of our corners' numbers, only of coordinates; what it joins must be closed and turned the right way round.
+    // ADMesh: knows nothing of our corners' numbers, only of coordinates; what it joins must be closed and turned the right
+    // way round.
     [Theory]
     [MemberData(nameof(Names))]
     public void ADMesh_finds_a_closed_mesh_of_the_right_volume(string name)
@@ -49,12 +50,15 @@ public partial class MeshTests(ITestOutputHelper log)
             var file = scratch.File("model.stl");
             File.WriteAllBytes(file, [.. StlFile.Write(mesh)]);
             var said = AdMesh.Run(Minute, file).All;
-            var wrong = Result().Matches(said).Where(m => m.Groups[1].Value is not ("Number of parts" or "Volume") && Number(m) != 0).Select(m => m.Value.Trim());
+            var wrong = Result().Matches(said)
+                .Where(m => m.Groups[1].Value is not ("Number of parts" or "Volume") && Number(m) != 0)
+                .Select(m => m.Value.Trim());
             Assert.Empty(wrong);
             Assert.Equal(mesh.Triangles.Length, int.Parse(Facets().Match(said).Groups[1].Value, CultureInfo.InvariantCulture));
             var measured = Number(Result().Matches(said).Single(m => m.Groups[1].Value == "Volume"));
             Assert.InRange(measured / volume, 0.999, 1.001);
-            log.WriteLine($"{name}: {mesh.Triangles.Length} triangles, {measured:F0} mm³, {measured / volume:F6} of what is expected.");
+            log.WriteLine(
+                $"{name}: {mesh.Triangles.Length} triangles, {measured:F0} mm³, {measured / volume:F6} of what is expected.");
         }
     }
 
@@ -69,10 +73,12 @@ public partial class MeshTests(ITestOutputHelper log)
         var file = scratch.File("model.glb");
         File.WriteAllBytes(file, [.. GlbFile.Write(mesh, "buck")]);
 
-        var report = Written.GateTests.Json(GltfValidator.Run(Minute, RepositoryFolder.Script("validate_gltf.js"), file)).Single();
+        var report = Written.GateTests.Json(GltfValidator.Run(Minute, RepositoryFolder.Script("validate_gltf.js"), file))
+            .Single();
 
         Faults.None(Written.GateTests.FaultsOf(report));
-        Assert.Equal((mesh.Triangles.Length, mesh.Points.Length), (report.GetProperty("triangles").GetInt32(), report.GetProperty("vertices").GetInt32()));
+        Assert.Equal((mesh.Triangles.Length, mesh.Points.Length),
+            (report.GetProperty("triangles").GetInt32(), report.GetProperty("vertices").GetInt32()));
     }
 
     // The formed sheet with its colours.
@@ -88,10 +94,12 @@ public partial class MeshTests(ITestOutputHelper log)
         var file = scratch.File("part.glb");
         File.WriteAllBytes(file, [.. GlbFile.Write(part, "part")]);
 
-        var report = Written.GateTests.Json(GltfValidator.Run(Minute, RepositoryFolder.Script("validate_gltf.js"), file)).Single();
+        var report = Written.GateTests.Json(GltfValidator.Run(Minute, RepositoryFolder.Script("validate_gltf.js"), file))
+            .Single();
 
         Faults.None(Written.GateTests.FaultsOf(report));
-        Assert.Equal((part.Triangles.Length, part.Points.Length), (report.GetProperty("triangles").GetInt32(), report.GetProperty("vertices").GetInt32()));
+        Assert.Equal((part.Triangles.Length, part.Points.Length),
+            (report.GetProperty("triangles").GetInt32(), report.GetProperty("vertices").GetInt32()));
     }
 
     [Fact]
@@ -109,7 +117,8 @@ public partial class MeshTests(ITestOutputHelper log)
         File.WriteAllBytes(stl, open);
         File.WriteAllBytes(glb, astray);
 
-        Assert.Contains(Result().Matches(AdMesh.Run(Minute, stl).All), m => m.Groups[1].Value == "Total disconnected facets" && Number(m) > 0);
+        Assert.Contains(Result().Matches(AdMesh.Run(Minute, stl).All), m => m.Groups[1].Value == "Total disconnected facets"
+            && Number(m) > 0);
         var report = Written.GateTests.Json(GltfValidator.Run(Minute, RepositoryFolder.Script("validate_gltf.js"), glb)).Single();
         Assert.NotEmpty(Written.GateTests.FaultsOf(report));
     }
@@ -134,7 +143,8 @@ public partial class MeshTests(ITestOutputHelper log)
 
     private static double Number(Match line) => double.Parse(line.Groups[2].Value, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"(Total disconnected facets|Number of parts|Degenerate facets|Edges fixed|Facets removed|Facets added|Facets reversed|Backwards edges|Normals fixed|Volume) *: *(-?[\d.]+)")]
+    [GeneratedRegex(
+        @"(Total disconnected facets|Number of parts|Degenerate facets|Edges fixed|Facets removed|Facets added|Facets reversed|Backwards edges|Normals fixed|Volume) *: *(-?[\d.]+)")]
     private static partial Regex Result();
 
     [GeneratedRegex(@"Number of facets *: *(\d+)")]

@@ -66,7 +66,9 @@ public sealed partial class PackageTests(PackedFeed feed) : IClassFixture<Packed
         RunSnippet(project, "BuckGen");
 
         var outline = OutlineReader.Read(File.ReadAllBytes(project.File("sign.svg")), "sign.svg");
-        var design = BuckDesign.Create(outline, new BuckSpec { Depth = 12, Stock = [new("MDF 6", 6.0)] }, cancellation: TestContext.Current.CancellationToken);
+        var design =
+            BuckDesign.Create(outline, new BuckSpec { Depth = 12, Stock = [new("MDF 6", 6.0)] },
+                cancellation: TestContext.Current.CancellationToken);
         var files = OutputFiles.Create(CutPlan.Create(design, new CuttingSpec(Kerf: 0.2)), new OutputOptions())
             .Where(f => f.Path.EndsWith(".dxf", StringComparison.Ordinal)).ToArray();
         Assert.NotEmpty(files);
@@ -82,18 +84,21 @@ public sealed partial class PackageTests(PackedFeed feed) : IClassFixture<Packed
     }
 
     [Fact]
-    public void The_package_shows_the_same_program_as_the_readme() => Assert.Equal(Snippet("README.md"), Snippet("src/BuckGen/README.md"));
+    public void The_package_shows_the_same_program_as_the_readme() =>
+        Assert.Equal(Snippet("README.md"), Snippet("src/BuckGen/README.md"));
 
     [Fact]
     public void The_tool_is_installed_and_makes_an_example()
     {
         feed.Need();
         using var place = new ScratchFolder();
-        feed.Run(place.Path, "tool", "install", "BuckGen.Cli", "--version", PackedFeed.Version, "--tool-path", place.Path, "--configfile", feed.Settings);
+        feed.Run(place.Path, "tool", "install", "BuckGen.Cli", "--version", PackedFeed.Version, "--tool-path", place.Path,
+            "--configfile", feed.Settings);
         var tool = new Reference(Path.Combine(place.Path, "buckgen"), ["--version"], "see what 'dotnet tool install' said");
         Assert.StartsWith(PackedFeed.Version, tool.Run(TimeSpan.FromSeconds(60), "--version").Output, StringComparison.Ordinal);
 
-        foreach (var file in (string[])["job.toml", "outline.svg"]) File.Copy(Path.Combine(Sign, file), place.File($"sign/{file}"));
+        foreach (var file in (string[])["job.toml", "outline.svg"])
+            File.Copy(Path.Combine(Sign, file), place.File($"sign/{file}"));
         var made = tool.Run(TimeSpan.FromSeconds(120), "make", place.File("sign/job.toml"));
         Assert.True(made is { ExitCode: 0, Error: "" }, made.All);
         Assert.NotEmpty(Directory.GetFiles(Path.Combine(place.Path, "sign", "out", "cut"), "*.dxf"));
@@ -117,7 +122,8 @@ public sealed partial class PackageTests(PackedFeed feed) : IClassFixture<Packed
         return feed.Run(project.Path, "run").Output;
     }
 
-    private static string Snippet(string readme) => Fence().Match(File.ReadAllText(Path.Combine(RepositoryFolder.Path, readme))).Groups[1].Value;
+    private static string Snippet(string readme) =>
+        Fence().Match(File.ReadAllText(Path.Combine(RepositoryFolder.Path, readme))).Groups[1].Value;
 
     private static Func<string, string> Metadata(ZipArchive package, string id)
     {

@@ -13,13 +13,15 @@ public sealed class PackedFeed : IDisposable
     public PackedFeed()
     {
         packing = Dotnet.Run(
-            RepositoryFolder.Path, null, "pack", "BuckGen.sln", "-p:ContinuousIntegrationBuild=true", "-o", Path.Combine(scratch.Path, "feed"));
+            RepositoryFolder.Path, null, "pack", "BuckGen.sln", "-p:ContinuousIntegrationBuild=true", "-o",
+            Path.Combine(scratch.Path, "feed"));
         if (packing.ExitCode == 0) File.WriteAllText(Settings, SettingsText());
     }
 
     /// <summary>The version that is packed.</summary>
     public static string Version { get; } =
-        typeof(BuckDesign).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
+        typeof(BuckDesign).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion
+            .Split('+')[0];
 
     /// <summary>A settings file that has our packages come from the feed and from nowhere else.</summary>
     public string Settings => scratch.File("nuget.config");
@@ -27,7 +29,9 @@ public sealed class PackedFeed : IDisposable
     /// <summary>A package, or its symbols.</summary>
     public string Package(string id, string extension = "nupkg") => scratch.File($"feed/{id}.{Version}.{extension}");
 
-    /// <summary>Fails the running test where packing failed, or skips it where only a package of others could not be had.</summary>
+    /// <summary>
+    /// Fails the running test where packing failed, or skips it where only a package of others could not be had.
+    /// </summary>
     public void Need() => AssertDone(packing);
 
     /// <summary>Runs the SDK with the feed, in a folder outside the repository.</summary>
@@ -45,17 +49,21 @@ public sealed class PackedFeed : IDisposable
     {
         // NU1101: a package is nowhere; NU1301: a source of packages does not answer.
         if (run.All.Contains("NU1101", StringComparison.Ordinal) || run.All.Contains("NU1301", StringComparison.Ordinal))
-            Reference.Miss($"a package that BuckGen needs is not in the machine's cache; connect to its source and run 'dotnet restore'\n{run.All}");
+            Reference.Miss(
+                $"a package that BuckGen needs is not in the machine's cache; connect to its source and run 'dotnet "
+                + $"restore'\n{run.All}");
         Assert.True(run.ExitCode == 0, run.All);
     }
 
     /// <summary>
-    /// Packages of others come from the machine's cache, which has them since these tests were built with them; ours never do, since an
+    /// Packages of others come from the machine's cache, which has them since these tests were built with them; ours never do,
+    /// since an
     /// older one of the same version may lie there.
     /// </summary>
     private string SettingsText()
     {
-        var cache = Dotnet.Run(RepositoryFolder.Path, null, "nuget", "locals", "global-packages", "--list").Output.Split(": ")[^1].Trim();
+        var cache = Dotnet.Run(RepositoryFolder.Path, null, "nuget", "locals", "global-packages", "--list").Output
+            .Split(": ")[^1].Trim();
         return $"""
             <configuration>
               <packageSources>

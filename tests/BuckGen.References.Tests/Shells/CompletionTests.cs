@@ -8,7 +8,8 @@ public class CompletionTests
     private static readonly Reference Terminal = new("/usr/bin/python3", ["-c", "import pty"], "apt-get install python3");
     private static readonly Reference Bash = new("bash", ["--version"], "apt-get install bash");
     private static readonly Reference Zsh = new("zsh", ["--version"], "apt-get install zsh");
-    private static readonly Reference PowerShell = new("pwsh", ["-NoProfile", "-Command", "exit"], "dotnet tool install --global PowerShell --version 7.6.9");
+    private static readonly Reference PowerShell =
+        new("pwsh", ["-NoProfile", "-Command", "exit"], "dotnet tool install --global PowerShell --version 7.6.9");
 
     /// <summary>Where the program lies that these tests were built with.</summary>
     private static readonly string Programs = AppContext.BaseDirectory;
@@ -29,7 +30,8 @@ public class CompletionTests
         Bash.Need();
         using var home = Home();
         var settings = home.File(".settings");
-        File.WriteAllText(settings, $"cd '{home.Path}'; PATH='{Programs}':$PATH; source <(buckgen completion bash); {Show}; PS1='ready> '\n");
+        File.WriteAllText(settings,
+            $"cd '{home.Path}'; PATH='{Programs}':$PATH; source <(buckgen completion bash); {Show}; PS1='ready> '\n");
         AssertCompletes(typed, completed, "bash", "--noprofile", "--rcfile", settings, "-i");
     }
 
@@ -41,7 +43,8 @@ public class CompletionTests
         using var home = Home();
         File.WriteAllText(
             home.File(".zshrc"),
-            $"cd '{home.Path}'; PATH='{Programs}':$PATH; autoload -Uz compinit && compinit -D -u; source <(buckgen completion zsh); {Show}; PS1='ready> '\n");
+            $"cd '{home.Path}'; PATH='{Programs}':$PATH; autoload -Uz compinit && compinit -D -u; source <(buckgen "
+            + $"completion zsh); {Show}; PS1='ready> '\n");
         AssertCompletes(typed, completed, "env", $"ZDOTDIR={home.Path}", "zsh", "-i");
     }
 
@@ -80,7 +83,8 @@ public class CompletionTests
     private static void AssertCompletes(string typed, string completed, params string[] shell)
     {
         var run = Terminal.Run(
-            TimeSpan.FromSeconds(60), [RepositoryFolder.Script("type_in_shell.py"), $"{typed}\t\u0001show \r", "> shown", .. shell]);
+            TimeSpan.FromSeconds(60),
+            [RepositoryFolder.Script("type_in_shell.py"), $"{typed}\t\u0001show \r", "> shown", .. shell]);
         Assert.Contains($"<{completed.Replace(" ", "><", StringComparison.Ordinal)}> shown", run.All, StringComparison.Ordinal);
     }
 }

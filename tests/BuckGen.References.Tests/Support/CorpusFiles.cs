@@ -21,7 +21,8 @@ internal sealed record CorpusFile(
     public string FullPath => Path.Combine(CorpusFiles.Root, File);
 
     /// <summary>The outline as BuckGen reads it.</summary>
-    public Outline Read() => OutlineReader.Read(System.IO.File.ReadAllBytes(FullPath), File, OutlineOptions.Default with { Units = Units });
+    public Outline Read() =>
+        OutlineReader.Read(System.IO.File.ReadAllBytes(FullPath), File, OutlineOptions.Default with { Units = Units });
 }
 
 /// <summary>The outline files that all test projects share.</summary>
@@ -34,7 +35,8 @@ internal static class CorpusFiles
     {
         using var manifest = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(Root, "manifest.json")));
         return [.. manifest.RootElement.GetProperty("files").EnumerateArray()
-            .Where(f => f.GetProperty("expect").GetString() is { } e && (e.StartsWith("accept", StringComparison.Ordinal) || e == "repair"))
+            .Where(f => f.GetProperty("expect").GetString() is { } e
+                && (e.StartsWith("accept", StringComparison.Ordinal) || e == "repair"))
             .Select(Parse)];
     }
 
@@ -51,6 +53,7 @@ internal static class CorpusFiles
             isSilent ? (unit == 25.4 ? "in" : "mm") : null,
             truth.GetProperty("area_evenodd_mm2").GetDouble(),
             hasTolerance ? tolerance.GetProperty("area_rel").GetDouble() : CorpusFile.UsualAreaTolerance,
-            file.GetProperty("expect").GetString() is { } expect && (expect.EndsWith("error", StringComparison.Ordinal) || expect.EndsWith("reject", StringComparison.Ordinal)));
+            file.GetProperty("expect").GetString() is { } expect
+                && (expect.EndsWith("error", StringComparison.Ordinal) || expect.EndsWith("reject", StringComparison.Ordinal)));
     }
 }

@@ -11,7 +11,8 @@ internal sealed record Reference(string Program, string[] Probe, string Remedy)
 {
     /// <summary>Debian's own Python: another one earlier on the path would not see Debian's modules.</summary>
     public static Reference Python { get; } = new(
-        "/usr/bin/python3", ["-c", "import ezdxf, shapely, scipy"], "apt-get install python3-ezdxf python3-shapely python3-scipy");
+        "/usr/bin/python3", ["-c", "import ezdxf, shapely, scipy"],
+        "apt-get install python3-ezdxf python3-shapely python3-scipy");
 
     public static Reference Librsvg { get; } = new("rsvg-convert", ["--version"], "apt-get install librsvg2-bin");
 

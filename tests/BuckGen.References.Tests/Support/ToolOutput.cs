@@ -17,7 +17,8 @@ internal sealed record ToolOutput(int ExitCode, string Output, string Error)
         if (!process.WaitForExit(limit))
         {
             process.Kill(entireProcessTree: true);
-            throw new TimeoutException($"{start.FileName} {string.Join(' ', start.ArgumentList)} did not end within {limit.TotalSeconds:F0} s");
+            throw new TimeoutException(
+                $"{start.FileName} {string.Join(' ', start.ArgumentList)} did not end within {limit.TotalSeconds:F0} s");
         }
 
         return new(process.ExitCode, output.Result, error.Result);

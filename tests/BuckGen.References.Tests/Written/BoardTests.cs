@@ -36,7 +36,8 @@ public class BoardTests(WrittenBucks bucks, ITestOutputHelper log) : IClassFixtu
             name = placement.Part.Name,
             layerFile = source.LayerFile,
             island = source.Island,
-            map = (double[])[placement.Map.A, placement.Map.C, placement.Map.B, placement.Map.D, placement.Map.E, placement.Map.F],
+            map = (double[])[placement.Map.A, placement.Map.C, placement.Map.B, placement.Map.D, placement.Map.E,
+                placement.Map.F],
         }),
     };
 }

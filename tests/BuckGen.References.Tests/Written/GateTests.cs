@@ -28,8 +28,11 @@ public partial class GateTests(WrittenBucks bucks, ITestOutputHelper log) : ICla
         Assert.Equal(bucks.Files.Count, reports.Count);
         Faults.None(reports.SelectMany(r => FaultsOf(r)));
         Assert.Equal(
-            bucks.Files.Select(f => (f.Path, Version: f.Version == DxfVersion.R12 ? "AC1009" : "AC1015", Count: f.Drawing.Paths.Length)),
-            reports.Select(r => (r.GetProperty("file").GetString()!, r.GetProperty("version").GetString()!, r.GetProperty("entities").GetInt32())));
+            bucks.Files.Select(f =>
+                (f.Path, Version: f.Version == DxfVersion.R12 ? "AC1009" : "AC1015", Count: f.Drawing.Paths.Length)),
+            reports.Select(r =>
+                (r.GetProperty("file").GetString()!, r.GetProperty("version").GetString()!,
+                    r.GetProperty("entities").GetInt32())));
     }
 
     // GDAL: a reader of its own that measures what it read.
@@ -44,7 +47,8 @@ public partial class GateTests(WrittenBucks bucks, ITestOutputHelper log) : ICla
             if (said.Contains("ERROR", StringComparison.Ordinal)) faults.Add($"{file.Path}: {said}");
             else if (Extent(said) is not { } seen || !seen.Grown(0.02).Contains(expected) || !expected.Grown(0.02).Contains(seen))
                 faults.Add($"{file.Path}: {Extent(said)} instead of {expected}");
-            else if (int.Parse(FeatureCount().Match(said).Groups[1].Value, CultureInfo.InvariantCulture) != file.Drawing.Paths.Length)
+            else if (int.Parse(FeatureCount().Match(said).Groups[1].Value, CultureInfo.InvariantCulture)
+                != file.Drawing.Paths.Length)
                 faults.Add($"{file.Path}: {FeatureCount().Match(said)} instead of {file.Drawing.Paths.Length}");
         }
 
@@ -56,7 +60,8 @@ public partial class GateTests(WrittenBucks bucks, ITestOutputHelper log) : ICla
     public void dxf_parser_counts_every_path()
     {
         Reference.DxfParser.Need();
-        var counts = Json(Reference.DxfParser.Run(Minute * 5, [RepositoryFolder.Script("count_entities.js"), .. bucks.Paths])).Single();
+        var counts = Json(Reference.DxfParser.Run(Minute * 5, [RepositoryFolder.Script("count_entities.js"), .. bucks.Paths]))
+            .Single();
         foreach (var file in bucks.Files)
         {
             var circles = file.Drawing.Paths.Count(p => p.AsLoop()?.AsCircle(1e-4) is not null);
@@ -101,7 +106,8 @@ public partial class GateTests(WrittenBucks bucks, ITestOutputHelper log) : ICla
                 File.WriteAllText(script, $"import(\"{file.Path}\", layer=\"{layer.Name()}\", $fn=64);\n");
                 var said = Reference.OpenScad.Run(Minute, "-o", scratch.File("import.svg"), script).All;
                 var contours = ContourCount().Match(said).Groups[1].Value;
-                if (said.Contains("WARNING", StringComparison.Ordinal) || contours != file.Count(layer).ToString(CultureInfo.InvariantCulture))
+                if (said.Contains("WARNING", StringComparison.Ordinal)
+                    || contours != file.Count(layer).ToString(CultureInfo.InvariantCulture))
                     faults.Add($"{file.Path}, {layer.Name()}: {contours} contours instead of {file.Count(layer)}\n{said}");
             }
         }
@@ -113,7 +119,8 @@ public partial class GateTests(WrittenBucks bucks, ITestOutputHelper log) : ICla
     [Fact]
     public void Every_contour_is_closed_and_cut_once_and_holes_come_first()
     {
-        var reports = Json(Reference.Python.Run(Minute * 5, ["-W", "ignore", RepositoryFolder.Script("contours.py"), .. bucks.Paths]));
+        var reports =
+            Json(Reference.Python.Run(Minute * 5, ["-W", "ignore", RepositoryFolder.Script("contours.py"), .. bucks.Paths]));
         Assert.Equal(bucks.Files.Count, reports.Count);
         Faults.None(reports.SelectMany(r => FaultsOf(r)));
         log.WriteLine($"{reports.Count} files, {bucks.Files.Sum(f => f.Drawing.Paths.Length)} paths.");

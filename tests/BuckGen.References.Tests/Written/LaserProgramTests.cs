@@ -33,18 +33,21 @@ public class LaserProgramTests
             Assert.Equal(drawing.Paths.Length, runs.Count);
             foreach (var (path, run) in drawing.Paths.Zip(runs))
             {
-                Assert.True(path.Segments[0].Start.DistanceTo(run.Start) < 0.001, $"a path at {path.Segments[0].Start} begins at {run.Start}");
+                Assert.True(path.Segments[0].Start.DistanceTo(run.Start) < 0.001,
+                    $"a path at {path.Segments[0].Start} begins at {run.Start}");
                 Assert.True(path.Segments[^1].End.DistanceTo(run.End) < 0.001);
                 // Four decimals in the program; a short arc's centre is found from them.
                 Assert.Equal(path.Length, run.Length, 0.002 * path.Segments.Length + 0.001 * path.Length);
-                Assert.Equal((path.Layer == CutLayer.Mark ? 2000 : 400, path.Layer == CutLayer.Mark ? 8 : 80), (run.Feed, run.Power));
+                Assert.Equal((path.Layer == CutLayer.Mark ? 2000 : 400, path.Layer == CutLayer.Mark ? 8 : 80),
+                    (run.Feed, run.Power));
             }
         }
     }
 
     private static CutPlan Plan(string outline, double depth)
     {
-        var read = OutlineReader.Read(File.ReadAllBytes(System.IO.Path.Combine(RepositoryFolder.Path, outline)), Path.GetFileName(outline));
+        var read = OutlineReader
+            .Read(File.ReadAllBytes(System.IO.Path.Combine(RepositoryFolder.Path, outline)), Path.GetFileName(outline));
         return CutPlan.Create(BuckDesign.Create(read, new() { Depth = depth, Stock = [new("MDF 6", 6)] }), new());
     }
 
@@ -62,14 +65,20 @@ public class LaserProgramTests
     /// <summary>One stretch with the beam on.</summary>
     private sealed record Run(Vec2 Start, Vec2 End, double Length, double Feed, double Power);
 
-    /// <summary>The stretches, from the canonical machining functions that the interpreter prints; a move across with the beam on fails.</summary>
+    /// <summary>
+    /// The stretches, from the canonical machining functions that the interpreter prints; a move across with the beam on
+    /// fails.
+    /// </summary>
     private static List<Run> Runs(string output)
     {
-        var (runs, here, start, length, on, feed, power) = (new List<Run>(), new Vec2(0, 0), new Vec2(0, 0), 0.0, false, 0.0, 0.0);
+        var (runs, here, start, length, on, feed, power) = (new List<Run>(), new Vec2(0, 0), new Vec2(0, 0), 0.0,
+            false, 0.0, 0.0);
         foreach (var line in output.Split('\n'))
         {
             var call = line[(line.IndexOf("..... ", StringComparison.Ordinal) + 1)..].TrimStart('.', ' ');
-            double[] Numbers() => [.. call[(call.IndexOf('(', StringComparison.Ordinal) + 1)..call.LastIndexOf(')')].Split(',').Select(n => double.TryParse(n, NumberStyles.Float, CultureInfo.InvariantCulture, out var v) ? v : 0)];
+            double[] Numbers() =>
+                [.. call[(call.IndexOf('(', StringComparison.Ordinal) + 1)..call.LastIndexOf(')')].Split(',')
+                    .Select(n => double.TryParse(n, NumberStyles.Float, CultureInfo.InvariantCulture, out var v) ? v : 0)];
             if (call.StartsWith("SET_FEED_RATE(", StringComparison.Ordinal)) feed = Numbers()[0];
             else if (call.StartsWith("SET_SPINDLE_SPEED(", StringComparison.Ordinal)) power = Numbers()[^1];
             else if (call.StartsWith("START_SPINDLE_CLOCKWISE(", StringComparison.Ordinal)) (on, start, length) = (true, here, 0);
@@ -82,7 +91,8 @@ public class LaserProgramTests
             {
                 var n = Numbers();
                 var end = new Vec2(n[0], n[1]);
-                Assert.False(on && call.StartsWith("STRAIGHT_TRAVERSE", StringComparison.Ordinal), "a move across with the beam on");
+                Assert.False(on && call.StartsWith("STRAIGHT_TRAVERSE", StringComparison.Ordinal),
+                    "a move across with the beam on");
                 if (on) length += here.DistanceTo(end);
                 here = end;
             }

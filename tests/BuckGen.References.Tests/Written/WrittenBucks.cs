@@ -40,7 +40,8 @@ public sealed class WrittenBucks : IDisposable
     public WrittenBucks()
     {
         foreach (var job in Jobs) WriteJob(Path.Combine(RepositoryFolder.Path, "examples", job));
-        foreach (var (number, file) in CorpusFiles.Valid().Where(f => Outlines.Contains(f.File)).Index()) WriteOutline(number, file);
+        foreach (var (number, file) in CorpusFiles.Valid().Where(f => Outlines.Contains(f.File))
+            .Index()) WriteOutline(number, file);
     }
 
     public List<WrittenFile> Files { get; } = [];
@@ -78,11 +79,13 @@ public sealed class WrittenBucks : IDisposable
                 File.WriteAllBytes(scratch.File($"{folder}/{file.Path}"), [.. file.Content]);
             // Jigs and panels are gated like the buck itself.
             var layers = plan.Design.Layers.Concat(plan.Design.Accessories).ToDictionary(l => l, l => new WrittenFile(
-                scratch.File($"{folder}/{(l.Name.Length == 0 ? CutFilePaths.Layer(l.Number) : CutFilePaths.Accessory(l))}"), version, LayerDrawing.Create(l)));
+                scratch.File($"{folder}/{(l.Name.Length == 0 ? CutFilePaths.Layer(l.Number) : CutFilePaths.Accessory(l))}"),
+                version, LayerDrawing.Create(l)));
             Files.AddRange(layers.Values);
             foreach (var board in plan.Boards)
             {
-                var path = Directory.GetFiles(scratch.File($"{folder}/cut/x").TrimEnd('x'), $"board-{board.Number:00}-*.dxf").Single();
+                var path = Directory.GetFiles(scratch.File($"{folder}/cut/x").TrimEnd('x'), $"board-{board.Number:00}-*.dxf")
+                    .Single();
                 Files.Add(new(path, version, BoardDrawing.Create(board)));
                 Boards.Add(new(Files[^1], board, plan.Spec, [.. board.Placements.Select(p => Source(p.Part.Name))]));
             }

@@ -13,10 +13,13 @@ internal sealed record ApiType(IReadOnlyList<string> Calls, string? Data)
         if (isInterface) return new([$"{head} {{ {string.Join("; ", members)} }}"], null);
         if (head.Contains("static class ", StringComparison.Ordinal))
         {
-            return new([.. members.Where(IsMethod).Select(m => Call(name, m))], Held(head, members.Where(m => !IsMethod(m)).ToList(), always: false));
+            return new([.. members.Where(IsMethod).Select(m => Call(name, m))],
+                Held(head, members.Where(m => !IsMethod(m)).ToList(), always: false));
         }
-        var calls = members.Where(m => IsMethod(m) && !IsConstructor(m, name) && !m.Contains("override ", StringComparison.Ordinal));
-        return new([.. calls.Select(m => Call(name, m))], Held(head, members.Where(m => !IsMethod(m) || IsConstructor(m, name)).ToList(), always: true));
+        var calls = members.Where(m => IsMethod(m) && !IsConstructor(m, name)
+            && !m.Contains("override ", StringComparison.Ordinal));
+        return new([.. calls.Select(m => Call(name, m))],
+            Held(head, members.Where(m => !IsMethod(m) || IsConstructor(m, name)).ToList(), always: true));
     }
 
     private static string? Held(string head, List<string> members, bool always) =>

@@ -6,7 +6,8 @@ namespace BuckGen.Tests.Conventions;
 /// <summary>What every source file keeps to.</summary>
 public class FileTests
 {
-    private static readonly string[] Sources = [.. Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
+    private static readonly string[] Sources =
+        [.. Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}"))];
 
     [Fact]
@@ -19,15 +20,21 @@ public class FileTests
 
     [Fact]
     public void A_file_lies_where_its_namespace_says() =>
-        Assert.Empty(Sources.Where(f => Namespace(f) is { } n && n != Expected(f)).Select(f => $"{Name(f)} is in {Namespace(f)}"));
+        Assert.Empty(Sources.Where(f => Namespace(f) is { } n && n != Expected(f))
+            .Select(f => $"{Name(f)} is in {Namespace(f)}"));
 
     [Fact]
     public void Nobody_asks_the_clock_or_rolls_dice() =>
-        Assert.Empty(Sources.Where(f => Regex.IsMatch(File.ReadAllText(f), @"DateTime(Offset)?\.(Utc)?Now|Guid\.NewGuid|new Random\b|Random\.Shared")).Select(Name));
+        Assert.Empty(
+            Sources.Where(f =>
+                Regex.IsMatch(File.ReadAllText(f), @"DateTime(Offset)?\.(Utc)?Now|Guid\.NewGuid|new Random\b|Random\.Shared"))
+                    .Select(Name));
 
     private static string Name(string file) => Path.GetRelativePath(Repository.Root, file);
 
-    private static string? Namespace(string file) => Regex.Match(File.ReadAllText(file), @"^namespace ([\w.]+);", RegexOptions.Multiline) is { Success: true } m ? m.Groups[1].Value : null;
+    private static string? Namespace(string file) =>
+        Regex.Match(File.ReadAllText(file), @"^namespace ([\w.]+);", RegexOptions.Multiline) is { Success: true } m
+            ? m.Groups[1].Value : null;
 
     /// <summary>The project's name and the folders.</summary>
     private static string Expected(string file) => string.Join('.', Name(file).Split(Path.DirectorySeparatorChar)[1..^1]);

@@ -56,14 +56,20 @@ public sealed partial class PlainWordsTests
     {
         var found = Strange("a.cs", ["// The limit.", "// Is told of every step, and held against the limit."]).ToArray();
 
-        Assert.Equal(["a.cs, line 2: \"told\"; write \"reported\", \"listed\", \"shown\" or \"distinguished\"", "a.cs, line 2: \"held against\"; write \"compare with\" or \"check against\""], found);
+        Assert.Equal(
+            ["a.cs, line 2: \"told\"; write \"reported\", \"listed\", \"shown\" or \"distinguished\"",
+                "a.cs, line 2: \"held against\"; write \"compare with\" or \"check against\""], found);
     }
 
     [Fact]
     public void No_sentence_of_the_guides_is_longer_than_35_words()
     {
-        string[] guides = [Path.Combine(Repository.Root, "README.md"), .. Directory.GetFiles(Path.Combine(Repository.Root, "src/docs"), "*.md", SearchOption.AllDirectories)];
-        var sentences = guides.SelectMany(g => Sentences(File.ReadAllText(g)).Select(s => (Guide: Name(g), Text: s, Words: Word().Count(s)))).ToArray();
+        string[] guides =
+            [Path.Combine(Repository.Root, "README.md"),
+                .. Directory.GetFiles(Path.Combine(Repository.Root, "src/docs"), "*.md", SearchOption.AllDirectories)];
+        var sentences =
+            guides.SelectMany(g => Sentences(File.ReadAllText(g)).Select(s => (Guide: Name(g), Text: s, Words: Word().Count(s))))
+                .ToArray();
 
         Assert.InRange(sentences.Count(s => s.Words > 3), 150, int.MaxValue);
         AssertNone(sentences.Where(s => s.Words > MaxSentenceLength).Select(s => $"{s.Guide}: {s.Words} words: {s.Text}"));
@@ -71,9 +77,12 @@ public sealed partial class PlainWordsTests
 
     [Theory]
     [InlineData("One. Two\nthree: Four!", new[] { "One.", "Two three:", "Four!" })]
-    [InlineData("# Head\nText `a.b. C` goes\non [here](x.md. Y).\n\n```\nCode. Code\n```\n", new[] { "# Head", "Text code goes on [here]." })]
-    [InlineData("- one item\n- another\n  of two lines\n\n| cell. Two | other |", new[] { "one item", "another of two lines", "cell.", "Two", "other" })]
-    public void A_guide_is_taken_apart_into_its_sentences(string guide, string[] sentences) => Assert.Equal(sentences, Sentences(guide));
+    [InlineData("# Head\nText `a.b. C` goes\non [here](x.md. Y).\n\n```\nCode. Code\n```\n",
+        new[] { "# Head", "Text code goes on [here]." })]
+    [InlineData("- one item\n- another\n  of two lines\n\n| cell. Two | other |",
+        new[] { "one item", "another of two lines", "cell.", "Two", "other" })]
+    public void A_guide_is_taken_apart_into_its_sentences(string guide, string[] sentences) =>
+        Assert.Equal(sentences, Sentences(guide));
 
     /// <summary>Fails with every line in full: the usual assertion cuts long texts.</summary>
     private static void AssertNone(IEnumerable<string> faults)
@@ -87,7 +96,8 @@ public sealed partial class PlainWordsTests
         var source = Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*", SearchOption.AllDirectories)
             .Where(f => Path.GetExtension(f) is ".cs" or ".toml" or ".md" || Path.GetFileName(f) == "summary.schema.json")
             .Where(f => !Name(f).Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"));
-        return [.. source.Order(StringComparer.Ordinal), Path.Combine(Repository.Root, "README.md"), Path.Combine(Repository.Root, "DEVELOPERS.md")];
+        return [.. source.Order(StringComparer.Ordinal), Path.Combine(Repository.Root, "README.md"),
+            Path.Combine(Repository.Root, "DEVELOPERS.md")];
     }
 
     private static IEnumerable<string> Strange(string name, string[] lines) =>
@@ -97,11 +107,14 @@ public sealed partial class PlainWordsTests
         where match.Success
         select $"{name}, line {line.Index + 1}: \"{match.Value}\"; write {phrase.Better}";
 
-    /// <summary>Headings, items, table cells and the sentences of paragraphs; code blocks left out, code in a line taken as one word.</summary>
+    /// <summary>
+    /// Headings, items, table cells and the sentences of paragraphs; code blocks left out, code in a line taken as one word.
+    /// </summary>
     private static IEnumerable<string> Sentences(string guide)
     {
         var plain = Target().Replace(Code().Replace(Block().Replace(guide, "\n"), "code"), "]");
-        return Break().Split(Item().Replace(plain, "\n\n")).SelectMany(b => End().Split(Space().Replace(b, " ").Trim())).Where(s => s.Length > 0);
+        return Break().Split(Item().Replace(plain, "\n\n")).SelectMany(b => End().Split(Space().Replace(b, " ").Trim()))
+            .Where(s => s.Length > 0);
     }
 
     private static string Name(string file) => Path.GetRelativePath(Repository.Root, file);

@@ -5,7 +5,8 @@ using PublicApiGenerator;
 namespace BuckGen.Tests.Conventions;
 
 /// <summary>
-/// The public face of an assembly in two texts a person can read: what one calls and what one implements, a line each, and the data
+/// The public face of an assembly in two texts a person can read: what one calls and what one implements, a line each, and the
+/// data
 /// that is handed over, a line for each type.
 /// </summary>
 /// <param name="Calls">Methods and interfaces.</param>
@@ -41,7 +42,8 @@ internal sealed partial record PublicApi(string Calls, string Data)
         {
             if (line.StartsWith("namespace ", StringComparison.Ordinal)) rooms.Add((line["namespace ".Length..], []));
             else if (line.StartsWith("        ", StringComparison.Ordinal)) rooms[^1].Types[^1].Add(Short(line));
-            else if (line.StartsWith("    ", StringComparison.Ordinal) && line.Trim() is not ("{" or "}")) rooms[^1].Types.Add([Short(line)]);
+            else if (line.StartsWith("    ", StringComparison.Ordinal) && line.Trim() is not ("{" or "}"))
+                rooms[^1].Types.Add([Short(line)]);
         }
         return rooms;
     }
@@ -49,7 +51,8 @@ internal sealed partial record PublicApi(string Calls, string Data)
     /// <summary>Attributes say nothing about calling, but for the names in a tuple, which no public member has.</summary>
     private static string[] WithoutAttributes(string text)
     {
-        if (text.Contains("TupleElementNames", StringComparison.Ordinal)) throw new InvalidOperationException("A public member has a tuple; make it a record.");
+        if (text.Contains("TupleElementNames", StringComparison.Ordinal))
+            throw new InvalidOperationException("A public member has a tuple; make it a record.");
         return Attribute().Replace(text, "").Split('\n');
     }
 
@@ -57,7 +60,8 @@ internal sealed partial record PublicApi(string Calls, string Data)
     private static string Short(string line)
     {
         var shorter = Namespaces().Replace(Equatable().Replace(line, ""), "").Trim();
-        return shorter.Replace(" { }", "", StringComparison.Ordinal).Replace("public ", "", StringComparison.Ordinal).TrimEnd(';', ',');
+        return shorter.Replace(" { }", "", StringComparison.Ordinal).Replace("public ", "", StringComparison.Ordinal)
+            .TrimEnd(';', ',');
     }
 
     [GeneratedRegex(@"\[[A-Z][\w.]*(?:\([^\n]*?\))?\](?:\n +(?=[a-z\[A-Z])| )")]

@@ -31,7 +31,8 @@ public class PublicApiTests
 
     private static void AssertApproved(Assembly assembly, string part, string face)
     {
-        var file = Path.Combine(Repository.Root, "tests", "BuckGen.Tests", "Conventions", $"{assembly.GetName().Name}.{part}.approved.txt");
+        var file = Path
+            .Combine(Repository.Root, "tests", "BuckGen.Tests", "Conventions", $"{assembly.GetName().Name}.{part}.approved.txt");
         if (Environment.GetEnvironmentVariable("BUCKGEN_APPROVE") == "1") File.WriteAllText(file, face);
 
         var approved = File.ReadAllText(file).ReplaceLineEndings("\n");

@@ -31,7 +31,8 @@ public sealed class ReadmeSnippetTests
         var before = Directory.GetCurrentDirectory();
         try
         {
-            File.Copy(Path.Combine(Path.GetDirectoryName(readme)!, "examples", "boathouse-sign", "outline.svg"), Path.Combine(folder, "sign.svg"));
+            File.Copy(Path.Combine(Path.GetDirectoryName(readme)!, "examples", "boathouse-sign", "outline.svg"),
+                Path.Combine(folder, "sign.svg"));
             Directory.SetCurrentDirectory(folder);
             Run();
             Assert.True(File.Exists(Path.Combine(folder, "sign", "layers", "layer-02.dxf")));

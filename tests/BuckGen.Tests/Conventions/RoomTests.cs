@@ -18,7 +18,8 @@ public partial class RoomTests
     private static readonly NamespaceGraph Graph = NamespaceGraph.FromAssembly(Library);
 
     /// <summary>The rooms in the order of the flow.</summary>
-    private static readonly string[] Rooms = [.. RoomRow().Matches(Repository.Text("DEVELOPERS.md").Split("| room |")[1].Split("| elsewhere |")[0])
+    private static readonly string[] Rooms =
+        [.. RoomRow().Matches(Repository.Text("DEVELOPERS.md").Split("| room |")[1].Split("| elsewhere |")[0])
         .SelectMany(row => Name().Matches(row.Groups[1].Value).Select(n => $"BuckGen.{n.Groups[1].Value}"))];
 
     public static TheoryData<Type> Projects => [typeof(BuckDesign), typeof(Region), typeof(DrawDown), typeof(DxfReader)];
@@ -69,10 +70,14 @@ public partial class RoomTests
     [Fact]
     public void Engine_types_stay_behind_our_own_names()
     {
-        var faces = Library.GetExportedTypes().SelectMany(t => t.GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)).ToArray();
+        var faces = Library.GetExportedTypes()
+            .SelectMany(t =>
+                t.GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly))
+                    .ToArray();
 
         Assert.InRange(faces.Length, 500, int.MaxValue);
-        Assert.DoesNotContain(faces.SelectMany(TypesOf), t => t.Namespace?.Split('.')[0] is "NetTopologySuite" or "Tomlyn" or "UnitsNet" or "Svg" or "ShimSkiaSharp");
+        Assert.DoesNotContain(faces.SelectMany(TypesOf), t => t.Namespace?.Split('.')[0] is "NetTopologySuite" or "Tomlyn"
+            or "UnitsNet" or "Svg" or "ShimSkiaSharp");
     }
 
     [Fact]
@@ -89,17 +94,20 @@ public partial class RoomTests
 
     private static IEnumerable<Type> TypesOf(MemberInfo member) => member switch
     {
-        MethodBase method => method.GetParameters().Select(p => p.ParameterType).Append((method as MethodInfo)?.ReturnType ?? typeof(void)),
+        MethodBase method =>
+            method.GetParameters().Select(p => p.ParameterType).Append((method as MethodInfo)?.ReturnType ?? typeof(void)),
         PropertyInfo property => [property.PropertyType],
         FieldInfo field => [field.FieldType],
         _ => [],
     };
 
     /// <summary>The room a namespace lies in: the longest name in the table that it begins with.</summary>
-    private static string? Room(string name) => Rooms.Where(r => name == r || name.StartsWith(r + ".", StringComparison.Ordinal)).MaxBy(r => r.Length);
+    private static string? Room(string name) =>
+        Rooms.Where(r => name == r || name.StartsWith(r + ".", StringComparison.Ordinal)).MaxBy(r => r.Length);
 
     private static string[] OursIn(Type one) =>
-        [.. one.Assembly.GetReferencedAssemblies().Select(a => a.Name!).Where(n => n.StartsWith("BuckGen", StringComparison.OrdinalIgnoreCase))];
+        [.. one.Assembly.GetReferencedAssemblies().Select(a => a.Name!)
+            .Where(n => n.StartsWith("BuckGen", StringComparison.OrdinalIgnoreCase))];
 
     [GeneratedRegex(@"^\| ((?:`[\w.]+`(?:, )?)+) \|", RegexOptions.Multiline)]
     private static partial Regex RoomRow();

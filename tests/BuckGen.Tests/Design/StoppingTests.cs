@@ -19,12 +19,17 @@ using Xunit;
 
 namespace BuckGen.Tests.Design;
 
-/// <summary>Whatever the work is doing when it is stopped, its caller gets an <see cref="OperationCanceledException"/> at once and no result.</summary>
+/// <summary>
+/// Whatever the work is doing when it is stopped, its caller gets an <see cref="OperationCanceledException"/> at once and no
+/// result.
+/// </summary>
 [Trait("Tier", "slow")]
 public sealed class StoppingTests
 {
-    private static readonly Outline Sign = Outline.FromRegion("sign", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(60, 40), 20)]));
-    private static readonly BuckSpec Spec = Vented.Spec(depth: 12, plenum: PlenumKind.Channels) with { Jig = new() { TrimHeight = 6 } };
+    private static readonly Outline Sign =
+        Outline.FromRegion("sign", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(60, 40), 20)]));
+    private static readonly BuckSpec Spec =
+        Vented.Spec(depth: 12, plenum: PlenumKind.Channels) with { Jig = new() { TrimHeight = 6 } };
 
     /// <summary>Far longer than any test: who waits for it fails.</summary>
     private static readonly TimeSpan Forever = TimeSpan.FromSeconds(60);
@@ -42,7 +47,8 @@ public sealed class StoppingTests
         Stopped(() => OutputFiles.Create(plan, new OutputOptions(), false, null, stopped));
         Stopped(() => OutputFiles.Jigs(plan, new OutputOptions(), false, null, stopped));
         Stopped(() => OutputFiles.DrillMap(plan, new OutputOptions(), null, stopped));
-        foreach (var offsetter in (IOffsetter[])[new ArcOffsetter(), new PolygonOffsetter(0.01), CheckedOffsetter.Standard(Tolerance.Default)])
+        foreach (var offsetter in
+            (IOffsetter[])[new ArcOffsetter(), new PolygonOffsetter(0.01), CheckedOffsetter.Standard(Tolerance.Default)])
             Stopped(() => offsetter.Offset(region, 1, CornerJoin.Round, stopped));
         Stopped(() => OffsetCheck.Fault(region, region, 0, CornerJoin.Round, 0.01, stopped));
     }
@@ -87,12 +93,16 @@ public sealed class StoppingTests
     [Fact]
     public void Nobody_waits_for_a_part_of_others_that_hangs()
     {
-        Hangs(hang => BuckDesign.Create(Sign, Spec with { Vents = Spec.Vents! with { Pattern = new HangingPattern(hang.Enter) } }, null, null, hang.Token));
+        Hangs(hang =>
+            BuckDesign.Create(Sign, Spec with { Vents = Spec.Vents! with { Pattern = new HangingPattern(hang.Enter) } }, null,
+                null, hang.Token));
         Hangs(hang => BuckDesign.Create(Sign, Spec, new() { Checks = [new HangingCheck(hang.Enter)] }, null, hang.Token));
         Hangs(hang => BuckDesign.Create(Sign, Spec, new() { Jigs = [new HangingJig(hang.Enter)] }, null, hang.Token));
         var plan = CutPlan.Create(BuckDesign.Create(Sign, Spec), new());
-        Hangs(hang => OutputFiles.Create(plan, new OutputOptions { Formats = [new HangingFormat(hang.Enter)] }, false, null, hang.Token));
-        Hangs(hang => OutputFiles.Create(plan, new OutputOptions { Sections = [new HangingSection(hang.Enter)] }, false, null, hang.Token));
+        Hangs(hang =>
+            OutputFiles.Create(plan, new OutputOptions { Formats = [new HangingFormat(hang.Enter)] }, false, null, hang.Token));
+        Hangs(hang =>
+            OutputFiles.Create(plan, new OutputOptions { Sections = [new HangingSection(hang.Enter)] }, false, null, hang.Token));
     }
 
     [Fact]
@@ -100,15 +110,20 @@ public sealed class StoppingTests
     {
         using var source = new CancellationTokenSource();
         var (one, other) = (BuckDesign.Create(Sign, Spec), BuckDesign.Create(Sign, Spec, null, null, source.Token));
-        var (files, again) = (OutputFiles.Create(CutPlan.Create(one, new()), new OutputOptions()), OutputFiles.Create(CutPlan.Create(other, new(), CutScope.Everything, source.Token), new OutputOptions(), false, null, source.Token));
-        Assert.Equal(files.Select(f => (f.Path, Convert.ToBase64String([.. f.Content]))), again.Select(f => (f.Path, Convert.ToBase64String([.. f.Content]))));
+        var (files, again) = (OutputFiles.Create(CutPlan.Create(one, new()), new OutputOptions()),
+            OutputFiles.Create(CutPlan.Create(other, new(), CutScope.Everything, source.Token), new OutputOptions(), false, null,
+                source.Token));
+        Assert.Equal(files.Select(f => (f.Path, Convert.ToBase64String([.. f.Content]))),
+            again.Select(f => (f.Path, Convert.ToBase64String([.. f.Content]))));
     }
 
     [Fact]
     public void A_fault_comes_through_as_it_is()
     {
         using var source = new CancellationTokenSource();
-        Assert.Contains("depth", Assert.Throws<SpecException>(() => BuckDesign.Create(Sign, Spec with { Depth = -1 }, null, null, source.Token)).Message);
+        Assert.Contains("depth",
+            Assert.Throws<SpecException>(() =>
+                BuckDesign.Create(Sign, Spec with { Depth = -1 }, null, null, source.Token)).Message);
     }
 
     private static void Stopped(Func<object?> work) => Assert.ThrowsAny<OperationCanceledException>(work);
@@ -120,7 +135,9 @@ public sealed class StoppingTests
         Assert.True(hang.WasEntered);
     }
 
-    /// <summary>A part of others: it asks to be stopped when it is called, and then does not come back before the test is over.</summary>
+    /// <summary>
+    /// A part of others: it asks to be stopped when it is called, and then does not come back before the test is over.
+    /// </summary>
     private sealed class Hanging : IDisposable
     {
         private readonly CancellationTokenSource source = new();

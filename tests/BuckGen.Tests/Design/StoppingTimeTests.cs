@@ -12,8 +12,10 @@ using Xunit;
 namespace BuckGen.Tests.Design;
 
 /// <summary>
-/// A large job stopped at instants all over it. When somebody asks with BUCKGEN_FUZZ, the way from the stop to the end may take 0.2 s at most, by the
-/// clock or, on a busy machine, in processor time of the process; the usual run stops it twice in its first second and takes no times.
+/// A large job stopped at instants all over it. When somebody asks with BUCKGEN_FUZZ, the way from the stop to the end may
+/// take 0.2 s at most, by the
+/// clock or, on a busy machine, in processor time of the process; the usual run stops it twice in its first second and takes
+/// no times.
 /// </summary>
 [Trait("Tier", "slow")]
 public sealed class StoppingTimeTests(ITestOutputHelper output)
@@ -48,7 +50,9 @@ public sealed class StoppingTimeTests(ITestOutputHelper output)
             {
                 stopped++;
                 var (clock, work) = (since.Elapsed, Environment.CpuUsage.TotalTime - spent);
-                output.WriteLine($"stopped after {after.TotalSeconds:0.00} s, ended {clock.TotalMilliseconds:0} ms later, {work.TotalMilliseconds:0} ms of processor time");
+                output.WriteLine(
+                    $"stopped after {after.TotalSeconds:0.00} s, ended {clock.TotalMilliseconds:0} ms later, "
+                    + $"{work.TotalMilliseconds:0} ms of processor time");
                 var way = clock < work ? clock : work;
                 if (way > longest) longest = way;
             }
@@ -68,13 +72,18 @@ public sealed class StoppingTimeTests(ITestOutputHelper output)
         return whole.Elapsed;
     }
 
-    /// <summary>A hundred islands and a jagged one of 1,000 corners, with vents, feet, jig, prediction and every kind of file.</summary>
+    /// <summary>
+    /// A hundred islands and a jagged one of 1,000 corners, with vents, feet, jig, prediction and every kind of file.
+    /// </summary>
     private static void Run(CancellationToken cancellation)
     {
         var loops = Enumerable.Range(0, 100).Select(i => Loop.Circle(new(i % 10 * 40, i / 10 * 40), 15))
-            .Append(Loop.Polygon(Enumerable.Range(0, 1000).Select(i => new Vec2(500, 200) + new Vec2(80 + 4 * Math.Sin(i * 0.3), 0).Turned(2 * Math.PI * i / 1000))));
+            .Append(Loop
+                .Polygon(Enumerable.Range(0, 1000)
+                    .Select(i => new Vec2(500, 200) + new Vec2(80 + 4 * Math.Sin(i * 0.3), 0).Turned(2 * Math.PI * i / 1000))));
         var spec = Vented.Spec(plenum: PlenumKind.Feet) with { Jig = new() { TrimHeight = 12 }, Prediction = new() };
         var design = BuckDesign.Create(Outline.FromRegion("large", Region.FromLoops(loops)), spec, null, null, cancellation);
-        OutputFiles.Create(CutPlan.Create(design, new(), CutScope.Everything, cancellation), new OutputOptions { Model = true, Drilling = new() }, true, null, cancellation);
+        OutputFiles.Create(CutPlan.Create(design, new(), CutScope.Everything, cancellation),
+            new OutputOptions { Model = true, Drilling = new() }, true, null, cancellation);
     }
 }

@@ -77,7 +77,10 @@ public sealed record ForeignText(string Name, string Text, string Shown)
 
     public static ForeignText Find(string name) => All.Single(t => t.Name == name);
 
-    /// <summary>The first character of a text that may never be printed or shown; null for none. Own list, from the Unicode code charts.</summary>
+    /// <summary>
+    /// The first character of a text that may never be printed or shown; null for none. Own list, from the Unicode code
+    /// charts.
+    /// </summary>
     /// <param name="text">What was printed.</param>
     /// <param name="allowed">What the channel itself uses, such as line breaks.</param>
     public static string? Hidden(string text, string allowed = "")
@@ -89,8 +92,10 @@ public sealed record ForeignText(string Name, string Text, string Shown)
             var pair = char.IsHighSurrogate(c) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]);
             if (pair && char.ConvertToUtf32(c, text[i + 1]) is >= 0xE0000 and <= 0xE007F) return $"a tag at {i}";
             if (pair) i++;
-            else if (c is < ' ' or (>= '\x7F' and <= '\x9F') or '\u00AD' or '\u034F' or '\u061C' or (>= '\u200B' and <= '\u200F') or (>= '\u2028' and <= '\u202E')
-                     or (>= '\u2060' and <= '\u206F') or '\uFEFF' or '\uFFFE' or '\uFFFF' or (>= '\uD800' and <= '\uDFFF')) return $"U+{(int)c:X4} at {i}";
+            else if (c is < ' ' or (>= '\x7F' and <= '\x9F') or '\u00AD' or '\u034F' or '\u061C' or (>= '\u200B' and <= '\u200F')
+                or (>= '\u2028' and <= '\u202E')
+                     or (>= '\u2060' and <= '\u206F') or '\uFEFF' or '\uFFFE' or '\uFFFF' or (>= '\uD800' and <= '\uDFFF'))
+                     return $"U+{(int)c:X4} at {i}";
         }
 
         return null;

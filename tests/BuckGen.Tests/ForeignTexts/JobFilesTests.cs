@@ -17,7 +17,10 @@ using Xunit;
 
 namespace BuckGen.Tests.ForeignTexts;
 
-/// <summary>All files of a job whose every name is foreign text: they are built as those of a job with plain names, and nothing hidden is in them.</summary>
+/// <summary>
+/// All files of a job whose every name is foreign text: they are built as those of a job with plain names, and nothing hidden
+/// is in them.
+/// </summary>
 [Trait("Tier", "slow")]
 public class JobFilesTests
 {
@@ -56,7 +59,8 @@ public class JobFilesTests
                 break;
             case ".html":
                 var (page, plainPage) = (Page(file), Page(plain));
-                Assert.Equal(plainPage.All.Select(e => $"{e.TagName} {string.Join(' ', e.Attributes.Select(a => a.Name))}"), page.All.Select(e => $"{e.TagName} {string.Join(' ', e.Attributes.Select(a => a.Name))}"));
+                Assert.Equal(plainPage.All.Select(e => $"{e.TagName} {string.Join(' ', e.Attributes.Select(a => a.Name))}"),
+                    page.All.Select(e => $"{e.TagName} {string.Join(' ', e.Attributes.Select(a => a.Name))}"));
                 Assert.Equal(plainPage.Scripts.Select(s => s.TextContent), page.Scripts.Select(s => s.TextContent));
                 Assert.Equal(shown.Trim(), page.QuerySelector("h1")!.TextContent.Trim());
                 Assert.Contains(shown, page.Body!.TextContent, StringComparison.Ordinal);
@@ -73,7 +77,8 @@ public class JobFilesTests
                 Assert.Null(ForeignText.Hidden(Utf8(file), "\n"));
                 break;
             case ".pdf":
-                using (var read = PdfDocument.Open([.. file.Content])) Assert.Contains(shown, read.Information.Title, StringComparison.Ordinal);
+                using (var read = PdfDocument.Open([.. file.Content])) Assert
+                    .Contains(shown, read.Information.Title, StringComparison.Ordinal);
                 break;
             case ".png":
                 Assert.Equal(plain.Content[..24], file.Content[..24]);
@@ -90,7 +95,8 @@ public class JobFilesTests
         var plan = CutPlan.Create(
             BuckDesign.Create(Outline.FromRegion(name, Shapes.Counter(80, 60, 40, 20)), PlainBuck.Spec with
             {
-                Depth = 36, Stock = [stock], Base = new(stock), Vents = new(), Jig = new() { TrimHeight = 24 }, Panel = new(stock),
+                Depth = 36, Stock = [stock], Base = new(stock), Vents = new(), Jig = new() { TrimHeight = 24 },
+                Panel = new(stock),
                 Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg")! with { Name = name } },
                 Checks = new() { Silenced = [new("air-too-slow", name)] },
             }), new());

@@ -7,21 +7,25 @@ public class VisibleTextTests
 {
     [Theory]
     [MemberData(nameof(ForeignText.Names), MemberType = typeof(ForeignText))]
-    public void What_is_seen_of_a_text_is_what_the_list_says(string name) => Assert.Equal(ForeignText.Find(name).Shown, VisibleText.Escape(ForeignText.Find(name).Text));
+    public void What_is_seen_of_a_text_is_what_the_list_says(string name) =>
+        Assert.Equal(ForeignText.Find(name).Shown, VisibleText.Escape(ForeignText.Find(name).Text));
 
     [Theory]
     [MemberData(nameof(ForeignText.Names), MemberType = typeof(ForeignText))]
-    public void What_is_seen_once_stays_as_it_is(string name) => Assert.Equal(ForeignText.Find(name).Shown, VisibleText.Escape(ForeignText.Find(name).Shown));
+    public void What_is_seen_once_stays_as_it_is(string name) =>
+        Assert.Equal(ForeignText.Find(name).Shown, VisibleText.Escape(ForeignText.Find(name).Shown));
 
     [Fact]
     public void No_character_of_any_plane_passes_that_may_not_be_shown()
     {
         for (var code = 0; code <= 0xFFFF; code++) Assert.Null(ForeignText.Hidden(VisibleText.Escape($"a{(char)code}b")));
-        for (var code = 0x10000; code <= 0x10FFFF; code++) Assert.Null(ForeignText.Hidden(VisibleText.Escape(char.ConvertFromUtf32(code))));
+        for (var code = 0x10000; code <= 0x10FFFF; code++)
+            Assert.Null(ForeignText.Hidden(VisibleText.Escape(char.ConvertFromUtf32(code))));
     }
 
     [Fact]
-    public void Lines_keep_their_breaks_and_nothing_else() => Assert.Equal("one\n\\u001Btwo\\r\n", VisibleText.Lines("one\n\etwo\r\n"));
+    public void Lines_keep_their_breaks_and_nothing_else() =>
+        Assert.Equal("one\n\\u001Btwo\\r\n", VisibleText.Lines("one\n\etwo\r\n"));
 
     [Theory]
     [InlineData(300, 300, 300)]
@@ -53,5 +57,6 @@ public class VisibleTextTests
     }
 
     [Fact]
-    public void A_limit_too_short_for_the_mark_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => VisibleText.Escape("x", 19));
+    public void A_limit_too_short_for_the_mark_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => VisibleText.Escape("x", 19));
 }

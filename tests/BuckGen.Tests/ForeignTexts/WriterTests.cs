@@ -25,7 +25,9 @@ using Xunit;
 
 namespace BuckGen.Tests.ForeignTexts;
 
-/// <summary>Each writer, given each text: another reader finds the text, whole and visible, and nothing else in its place.</summary>
+/// <summary>
+/// Each writer, given each text: another reader finds the text, whole and visible, and nothing else in its place.
+/// </summary>
 [Trait("Tier", "slow")]
 public class WriterTests
 {
@@ -46,7 +48,8 @@ public class WriterTests
         var read = Xml([.. SvgPicture.Write(picture)]);
 
         Assert.Equal(["svg", "title", "desc", "rect", "text", "a", "title"], Elements(read));
-        Assert.Equal([text.Shown, text.Shown, text.Shown], read.GetElementsByTagName("*").Cast<XmlElement>().Where(e => e.Name is "title" or "text").Select(e => e.InnerText));
+        Assert.Equal([text.Shown, text.Shown, text.Shown], read.GetElementsByTagName("*").Cast<XmlElement>()
+            .Where(e => e.Name is "title" or "text").Select(e => e.InnerText));
     }
 
     [Theory]
@@ -68,7 +71,8 @@ public class WriterTests
         var text = ForeignText.Find(name);
         var page = new Html();
         page.Raw("<!DOCTYPE html><html><head>").Line($"<title>{text.Text}</title>").Raw("</head><body>")
-            .Line($"<p title=\"{text.Text}\">{text.Text}</p>").Raw("<pre>").Raw(Html.EscapedLines($"first\n{text.Text}")).Raw("</pre></body></html>");
+            .Line($"<p title=\"{text.Text}\">{text.Text}</p>").Raw("<pre>").Raw(Html.EscapedLines($"first\n{text.Text}"))
+            .Raw("</pre></body></html>");
 
         var read = new HtmlParser().ParseDocument(page.ToString());
 
@@ -92,7 +96,8 @@ public class WriterTests
 
         Assert.Equal(text.Shown, read.Information.Title);
         // The standard font has Latin letters only.
-        Assert.Equal(string.Concat(text.Shown.EnumerateRunes().Select(r => r.Value <= 0xFF ? r.ToString() : "?")), read.GetPage(1).Text);
+        Assert.Equal(string.Concat(text.Shown.EnumerateRunes().Select(r => r.Value <= 0xFF ? r.ToString() : "?")),
+            read.GetPage(1).Text);
     }
 
     [Theory]
@@ -131,7 +136,8 @@ public class WriterTests
     {
         var text = ForeignText.Find(name);
 
-        var file = Encoding.UTF8.GetString([.. SummaryJson.Write(OutlineReport.Create(Outline.FromRegion(text.Text, Shapes.Rectangle(40, 30))))]);
+        var file = Encoding.UTF8
+            .GetString([.. SummaryJson.Write(OutlineReport.Create(Outline.FromRegion(text.Text, Shapes.Rectangle(40, 30))))]);
 
         Assert.Equal(WellFormed(text.Text), JsonDocument.Parse(file).RootElement.GetProperty("name").GetString());
         Assert.Null(ForeignText.Hidden(file, "\n"));
@@ -192,5 +198,6 @@ public class WriterTests
         return read;
     }
 
-    private static IEnumerable<string> Elements(XmlDocument read) => read.GetElementsByTagName("*").Cast<XmlElement>().Select(e => e.Name);
+    private static IEnumerable<string> Elements(XmlDocument read) =>
+        read.GetElementsByTagName("*").Cast<XmlElement>().Select(e => e.Name);
 }

@@ -42,7 +42,8 @@ public partial class JobFileTests
         var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
         Assert.Equal(defaults, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
-        Assert.Equal((DxfVersion.R12, false, Paper.A4, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
+        Assert.Equal((DxfVersion.R12, false, Paper.A4, false),
+            (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
         Assert.Equal(new FormingSpec(), job.Forming);
         Assert.Equal("sign", job.Title);
         Assert.Null(job.Reading.Units);
@@ -57,7 +58,8 @@ public partial class JobFileTests
         Assert.Equal("sign.svg", job.OutlineFile);
         Assert.Equal(new BuckSpec { Depth = 36, Stock = job.Buck.Stock }, job.Buck);
         Assert.Equal(new CuttingSpec(), job.Cutting);
-        Assert.Equal((DxfVersion.R12, false, Paper.A4, false), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
+        Assert.Equal((DxfVersion.R12, false, Paper.A4, false),
+            (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
     }
 
     [Fact]
@@ -70,12 +72,16 @@ public partial class JobFileTests
         Assert.Equal(0.5, job.Buck.Shrinkage);
         Assert.Equal(new BasePlate(job.Buck.Stock[0]) { Under = job.Buck.Stock[0] }, job.Buck.Base);
         Assert.Equal(defaults with { Shrinkage = 0.5, Base = job.Buck.Base, Vents = job.Buck.Vents, Plenum = job.Buck.Plenum,
-            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange, Panel = job.Buck.Panel, Prediction = new() { Friction = 0.3 },
+            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange,
+            Panel = job.Buck.Panel, Prediction = new() { Friction = 0.3 },
             Checks = job.Buck.Checks }, job.Buck);
         Assert.Equal([new Silence("corner-sharp", "the customer wants it so")], job.Buck.Checks.Silenced);
         // What is left out follows the plastic; shown are the values for plastics in general.
-        Assert.Equal(new CheckSpec { MinDraftMale = 3, MinDraftFemale = 2, MaxDepthMale = 1, MaxDepthFemale = 0.75 }, job.Buck.Checks with { Silenced = [] });
-        Assert.Equal(new SheetSpec { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, PricePerSquareMetre = 12.5, Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
+        Assert.Equal(new CheckSpec { MinDraftMale = 3, MinDraftFemale = 2, MaxDepthMale = 1, MaxDepthFemale = 0.75 },
+            job.Buck.Checks with { Silenced = [] });
+        Assert.Equal(
+            new SheetSpec { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, PricePerSquareMetre = 12.5,
+                Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
         Assert.Equal([new RectangleSize(1220, 610)], job.Buck.Sheet.Sizes);
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40, PlugGap = 5 }, job.Buck.Former);
         Assert.Equal(new FormingSpec { Friction = 0.3 }, job.Forming);
@@ -85,9 +91,12 @@ public partial class JobFileTests
         var vents = job.Buck.Vents!;
         Assert.Equal(new VentSpec { Diameter = 0.8, Points = vents.Points, KeepOut = vents.KeepOut, Air = vents.Air }, vents);
         // 67.725 kPa below 101.325 kPa of air.
-        Assert.Equal((2.0, 40.0, 33_600.0, 1.0), (vents.Air.PumpDisplacement, vents.Air.ReservoirVolume, vents.Air.ReservoirPressure, vents.Air.WantedTime));
+        Assert.Equal((2.0, 40.0, 33_600.0, 1.0),
+            (vents.Air.PumpDisplacement, vents.Air.ReservoirVolume, vents.Air.ReservoirPressure, vents.Air.WantedTime));
         Assert.Equal(new PlenumSpec(job.Buck.Stock[0]) { Port = new(100, 60) }, job.Buck.Plenum);
-        Assert.Equal(new RateSpec { Currency = "EUR", Labour = 40, Machine = 30, MarkFeed = 3000, PathSeconds = 1, BoardMinutes = 2, DrillSeconds = 10, GlueMinutes = 5 }, job.Output.Rates);
+        Assert.Equal(
+            new RateSpec { Currency = "EUR", Labour = 40, Machine = 30, MarkFeed = 3000, PathSeconds = 1, BoardMinutes = 2,
+                DrillSeconds = 10, GlueMinutes = 5 }, job.Output.Rates);
         Assert.Equal((9.8, 900), (job.Buck.Stock[0].Price, job.Buck.Stock[0].CutFeed));
         Assert.Equal(new CuttingSpec { Bed = new(600, 400) }, job.Cutting);
         Assert.Equal(("panel.svg", "PANEL"), (job.PanelDrawing!.File, job.PanelDrawing.Reading.Layers.Single()));
@@ -101,7 +110,9 @@ public partial class JobFileTests
     public void The_template_shows_every_key_that_is_understood()
     {
         // A wrong key makes the reader list the ones it knows, table by table.
-        foreach (var table in (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "forming", "jig", "flange", "panel", "checks", "dowels", "cutting", "rates", "output"])
+        foreach (var table in
+            (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "forming", "jig", "flange",
+                "panel", "checks", "dowels", "cutting", "rates", "output"])
         {
             var text = Regex.Replace(Everything, $@"^\[{table}\]", $"[{table}]\nzzz = 1", RegexOptions.Multiline);
             var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml", Catalog.BuiltIn)).Message;
@@ -115,7 +126,8 @@ public partial class JobFileTests
     [Fact]
     public void The_template_shows_every_key_above_the_tables()
     {
-        var message = Assert.Throws<JobFileException>(() => JobFile.Read("zzz = 1\n" + Everything, "job.toml", Catalog.BuiltIn)).Message;
+        var message =
+            Assert.Throws<JobFileException>(() => JobFile.Read("zzz = 1\n" + Everything, "job.toml", Catalog.BuiltIn)).Message;
 
         Assert.EndsWith("known here: catalog, isolate-plugins, plugin-seconds, plugins, title.", message);
         Assert.Equal("my-catalog.toml", JobFile.CatalogName(Everything, "job.toml"));
@@ -125,27 +137,33 @@ public partial class JobFileTests
     [Fact]
     public void A_job_takes_its_stocks_from_the_catalog_it_is_given()
     {
-        var catalog = CatalogFile.Read("[[stock]]\nid = \"oak\"\nname = \"Oak\"\nthickness = 9.8\nsource = \"measured\"", "my.toml");
+        var catalog =
+            CatalogFile.Read("[[stock]]\nid = \"oak\"\nname = \"Oak\"\nthickness = 9.8\nsource = \"measured\"", "my.toml");
         var text = MinimalJob.Replace("thickness = \"12mm\"", "catalog = \"oak\"", StringComparison.Ordinal);
 
         Assert.Null(JobFile.CatalogName(text, "job.toml"));
-        Assert.Equal(("Oak", 9.8), JobFile.Read(text, "job.toml", catalog).Buck.Stock.Select(s => (s.Name, s.Thickness)).Single());
-        Assert.Contains("\"oak\" is not in the catalog", Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message);
+        Assert.Equal(("Oak", 9.8),
+            JobFile.Read(text, "job.toml", catalog).Buck.Stock.Select(s => (s.Name, s.Thickness)).Single());
+        Assert.Contains("\"oak\" is not in the catalog",
+            Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message);
     }
 
     [Fact]
     public void A_job_whose_catalog_was_not_read_along_is_refused()
     {
-        var message = Assert.Throws<JobFileException>(() => JobFile.Read("catalog = \"my.toml\"\n" + MinimalJob, "job.toml")).Message;
+        var message =
+            Assert.Throws<JobFileException>(() => JobFile.Read("catalog = \"my.toml\"\n" + MinimalJob, "job.toml")).Message;
 
         Assert.StartsWith("job.toml, line 1: the job names the catalog \"my.toml\"", message);
-        Assert.StartsWith("job.toml, line 1: ", Assert.Throws<JobFileException>(() => JobFile.CatalogName("catalog = 3", "job.toml")).Message);
+        Assert.StartsWith("job.toml, line 1: ",
+            Assert.Throws<JobFileException>(() => JobFile.CatalogName("catalog = 3", "job.toml")).Message);
     }
 
     [Fact]
     public void A_prediction_out_of_range_is_refused_with_its_line()
     {
-        var message = Assert.Throws<JobFileException>(() => JobFile.Read(MinimalJob + "\n[forming]\nmodulus = 0\n", "job.toml")).Message;
+        var message =
+            Assert.Throws<JobFileException>(() => JobFile.Read(MinimalJob + "\n[forming]\nmodulus = 0\n", "job.toml")).Message;
 
         Assert.Matches(@"^job\.toml, line 8: .*stiffness of the hot sheet.*from 0\.001 to 10 MPa", message);
     }
@@ -192,7 +210,8 @@ public partial class JobFileTests
             """, "otter.toml");
 
         Assert.Equal(("Otter sign", "../drawings/otter.dxf", "in"), (job.Title, job.OutlineFile, job.Reading.Units));
-        Assert.Equal((38.1, 3.0, BuckKind.Female, OutlineAt.Base), (Math.Round(job.Buck.Depth, 12), job.Buck.Draft, job.Buck.Kind, job.Buck.OutlineAt));
+        Assert.Equal((38.1, 3.0, BuckKind.Female, OutlineAt.Base),
+            (Math.Round(job.Buck.Depth, 12), job.Buck.Draft, job.Buck.Kind, job.Buck.OutlineAt));
         Assert.Equal(new CornerJoin(Corners.Mitre, 2.5), job.Buck.Corners);
         Assert.Equal((Steps.Middle, 0.5, 0.25), (job.Buck.Steps, job.Buck.Shrinkage, job.Buck.DepthTolerance));
         Assert.Equal(new Stock("oak", 9.2, 24 * 25.4, 300), job.Buck.Stock[0]);
@@ -200,13 +219,15 @@ public partial class JobFileTests
         Assert.Equal(new BasePlate(job.Buck.Stock[0], 10), job.Buck.Base);
         Assert.Equal(6.35, job.Buck.Dowels.Diameter);
         Assert.Equal((Machine.Router, 0.0), (job.Cutting.Machine, job.Cutting.Kerf));
-        Assert.Equal((DxfVersion.R2000, true, Paper.Letter, true), (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
+        Assert.Equal((DxfVersion.R2000, true, Paper.Letter, true),
+            (job.Output.DxfVersion, job.Output.Svg, job.Output.Paper, job.Output.Model));
     }
 
     [Theory]
     [InlineData("[buck]\ndepht = 3", "line 2", "in [buck] \"depht\" is not known; the nearest known is \"depth\"")]
     [InlineData("[buck]\nzigzag = 3", "line 2", "in [buck] \"zigzag\" is not known; known here: ")]
-    [InlineData("color = \"red\"", "line 1", "\"color\" is not known; known here: catalog, isolate-plugins, plugin-seconds, plugins, title")]
+    [InlineData("color = \"red\"", "line 1",
+        "\"color\" is not known; known here: catalog, isolate-plugins, plugin-seconds, plugins, title")]
     [InlineData("[bucket]\na = 1", "line 1", "the table [bucket] is not known; the nearest known is [buck]")]
     [InlineData("[zigzag]\na = 1", "line 1", "the table [zigzag] is not known; known are [outline]")]
     [InlineData("[[cutting]]\nkerf = 1", "line 1", "the table cutting is written [cutting]")]

@@ -7,7 +7,9 @@ using Xunit;
 
 namespace BuckGen.Tests.Jobs;
 
-/// <summary>Every setting that is declared is read from a job file, stands in the template, and refuses what is out of range.</summary>
+/// <summary>
+/// Every setting that is declared is read from a job file, stands in the template, and refuses what is out of range.
+/// </summary>
 public class SettingTests
 {
     private static readonly (string Table, Setting Setting)[] All =
@@ -133,7 +135,8 @@ public class SettingTests
 
     [Fact]
     public void Every_mistake_that_the_TOML_reader_finds_is_named() =>
-        Assert.Equal([1, 3], Assert.Throws<JobFileException>(() => JobFile.Read("title = \nx = 1\ny = = 2\n", "job.toml")).Faults.Select(f => f.Line).Distinct());
+        Assert.Equal([1, 3], Assert.Throws<JobFileException>(() => JobFile.Read("title = \nx = 1\ny = = 2\n", "job.toml")).Faults
+            .Select(f => f.Line).Distinct());
 
     /// <summary>The ranges of the maker's settings are those of the physics behind them.</summary>
     [Fact]
@@ -142,7 +145,8 @@ public class SettingTests
         var usual = new AirFlowSpec();
         foreach (var (setting, with) in ((NumberSetting, Func<double, AirFlowSpec>)[])
             [
-                (VentSettings.Pump, v => usual with { PumpDisplacement = v }), (VentSettings.Tank, v => usual with { ReservoirVolume = v }),
+                (VentSettings.Pump, v => usual with { PumpDisplacement = v }),
+                (VentSettings.Tank, v => usual with { ReservoirVolume = v }),
                 (VentSettings.Seconds, v => usual with { WantedTime = v }),
                 (VentSettings.Vacuum, v => usual with { ReservoirPressure = usual.AmbientPressure - v }),
             ])

@@ -16,16 +16,21 @@ using Xunit;
 namespace BuckGen.Tests.Plugins;
 
 /// <summary>
-/// The plug-in Evil does one deed after another: its part is named with what it did, everything else comes out as without it, and nothing is thrown.
+/// The plug-in Evil does one deed after another: its part is named with what it did, everything else comes out as without it,
+/// and nothing is thrown.
 /// </summary>
 [Trait("Tier", "slow")]
 public sealed class EvilPluginTests : IDisposable
 {
-    private const string Svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100mm\" height=\"80mm\" viewBox=\"0 0 100 80\"><path d=\"M5 5H95V75H5Z\"/></svg>";
+    private const string Svg =
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100mm\" height=\"80mm\" viewBox=\"0 0 100 80\"><path d=\"M5 "
+        + "5H95V75H5Z\"/></svg>";
 
     /// <summary>The same job without the plug-in: it asks for no vents of its own.</summary>
     private static readonly Lazy<SortedDictionary<string, ImmutableArray<byte>>> Without =
-        new(() => new(Made(Extensions.BuiltIn, VentPatterns.Given).Files.ToDictionary(f => f.Path, f => f.Content), StringComparer.Ordinal));
+        new(() =>
+            new(Made(Extensions.BuiltIn, VentPatterns.Given).Files.ToDictionary(f => f.Path, f => f.Content),
+                StringComparer.Ordinal));
 
     private readonly string folder = Directory.CreateTempSubdirectory("buckgen-evil-").FullName;
 
@@ -84,7 +89,9 @@ public sealed class EvilPluginTests : IDisposable
     {
         var (outline, files) = Made(deed);
 
-        var finding = Assert.Single(SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content).Findings, f => f.Id == "plugin-failed");
+        var finding =
+            Assert.Single(SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content).Findings,
+                f => f.Id == "plugin-failed");
         Assert.StartsWith($"The plug-in part \"{part}\" failed: ", finding.Message);
         Assert.Contains(says, finding.Message);
         Assert.Empty(outline.Notes);
@@ -140,7 +147,8 @@ public sealed class EvilPluginTests : IDisposable
         var plugin = Assert.Single(Load(deed).Plugins);
 
         Assert.Contains(says, plugin.Problem);
-        Assert.DoesNotContain(plugin.Parts, p => p.Name == (deed.StartsWith("catalog", StringComparison.Ordinal) ? "evil-catalog" : "evil check"));
+        Assert.DoesNotContain(plugin.Parts,
+            p => p.Name == (deed.StartsWith("catalog", StringComparison.Ordinal) ? "evil-catalog" : "evil check"));
         Assert.Equal(Extensions.BuiltIn.Catalog.Stock, Load(deed).AddTo(Extensions.BuiltIn).Catalog.Stock);
     }
 
@@ -159,7 +167,9 @@ public sealed class EvilPluginTests : IDisposable
     public void What_is_changed_after_it_was_handed_over_does_not_change_the_design()
     {
         var all = Load("jig: change it later").AddTo(Extensions.BuiltIn);
-        var design = BuckDesign.Create(Read(all), Spec(VentPatterns.Given), all.Design, cancellation: TestContext.Current.CancellationToken);
+        var design =
+            BuckDesign.Create(Read(all), Spec(VentPatterns.Given), all.Design,
+                cancellation: TestContext.Current.CancellationToken);
         Thread.Sleep(300);
 
         Assert.Equal("EVIL", Assert.Single(design.Accessories).Name);
@@ -168,7 +178,9 @@ public sealed class EvilPluginTests : IDisposable
     [Fact]
     public void Words_with_brackets_are_words()
     {
-        var finding = SummaryJson.Read(Made("check: message with brackets").Files.Single(f => f.Path == OutputFiles.SummaryPath).Content).Findings.Single(f => f.Id == "evil");
+        var finding =
+            SummaryJson.Read(Made("check: message with brackets").Files
+                .Single(f => f.Path == OutputFiles.SummaryPath).Content).Findings.Single(f => f.Id == "evil");
 
         Assert.Equal("it is [red]red[/] ] [", finding.Message);
     }
@@ -177,10 +189,14 @@ public sealed class EvilPluginTests : IDisposable
     public void A_part_that_hung_once_is_not_called_again()
     {
         var calls = new List<PluginCall>();
-        var all = Load("pattern: hang", new PluginRun { Call = TimeSpan.FromSeconds(1), Calls = new RecordingProgress(calls) }).AddTo(Extensions.BuiltIn);
+        var all = Load("pattern: hang", new PluginRun { Call = TimeSpan.FromSeconds(1), Calls = new RecordingProgress(calls) })
+            .AddTo(Extensions.BuiltIn);
         var pattern = all.VentPatterns.Single(p => p.Name == "evil-pattern");
 
-        for (var i = 0; i < 3; i++) Assert.Throws<PluginException>(() => pattern.Places(new(new(BuckGen.Geometry.Loop.Rectangle(new(0, 0, 1, 1)), []), BuckGen.Geometry.Region.Empty), new()));
+        for (var i = 0; i < 3; i++)
+            Assert.Throws<PluginException>(() =>
+                pattern.Places(new(new(BuckGen.Geometry.Loop.Rectangle(new(0, 0, 1, 1)), []), BuckGen.Geometry.Region.Empty),
+                    new()));
 
         Assert.Single(calls, c => c.Part == "evil-pattern");
     }
@@ -190,17 +206,23 @@ public sealed class EvilPluginTests : IDisposable
     {
         var (_, files) = Made("check: exit", new PluginRun { LeftOut = [new(Plugin, "evil check", "it ended the program")] });
 
-        Assert.Contains(SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content).Findings, f => f.Message == "The plug-in part \"evil check\" failed: it ended the program.");
-        Assert.Equal("it ended the program", Assert.Single(Load("start: exit", new PluginRun { LeftOut = [new(Plugin, "", "it ended the program")] }).Plugins).Problem);
+        Assert.Contains(SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content).Findings,
+            f => f.Message == "The plug-in part \"evil check\" failed: it ended the program.");
+        Assert.Equal("it ended the program",
+            Assert.Single(
+                Load("start: exit", new PluginRun { LeftOut = [new(Plugin, "", "it ended the program")] }).Plugins).Problem);
     }
 
     [Fact]
     public void A_run_that_is_stopped_does_not_wait_for_a_plug_in()
     {
         using var stop = new CancellationTokenSource();
-        var all = Load("check: hang", new PluginRun { Call = TimeSpan.FromHours(1), Calls = new Stopping(stop), Cancellation = stop.Token }).AddTo(Extensions.BuiltIn);
+        var all = Load("check: hang",
+            new PluginRun { Call = TimeSpan.FromHours(1), Calls = new Stopping(stop), Cancellation = stop.Token })
+                .AddTo(Extensions.BuiltIn);
 
-        Assert.ThrowsAny<OperationCanceledException>(() => BuckDesign.Create(Read(all), Spec(VentPatterns.Given), all.Design, cancellation: CancellationToken.None));
+        Assert.ThrowsAny<OperationCanceledException>(() =>
+            BuckDesign.Create(Read(all), Spec(VentPatterns.Given), all.Design, cancellation: CancellationToken.None));
     }
 
     private string Plugin => Path.Combine(folder, "Evil.dll");
@@ -208,9 +230,13 @@ public sealed class EvilPluginTests : IDisposable
     private static void AssertSameAsWithout(ImmutableArray<OutputFile> files)
     {
         var without = Without.Value;
-        Assert.Equal(without.Keys, files.Select(f => f.Path).Where(p => !p.EndsWith(".evil", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
+        Assert.Equal(without.Keys, files.Select(f => f.Path).Where(p => !p.EndsWith(".evil", StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal));
         // Those that show the findings have one more to show.
-        Assert.All(files.Where(f => without.ContainsKey(f.Path) && f.Path is not (OutputFiles.SummaryPath or OutputFiles.ReportPath or OutputFiles.PreviewPath)), f => Assert.Equal(without[f.Path], f.Content));
+        Assert.All(files
+            .Where(f => without.ContainsKey(f.Path)
+                && f.Path is not (OutputFiles.SummaryPath or OutputFiles.ReportPath or OutputFiles.PreviewPath)),
+                f => Assert.Equal(without[f.Path], f.Content));
     }
 
     private PluginSet Load(string deed, PluginRun? run = null)
@@ -235,11 +261,14 @@ public sealed class EvilPluginTests : IDisposable
         return (outline, OutputFiles.Create(plan, new() { Formats = all.CutFileFormats, Sections = all.ReportSections }));
     }
 
-    private static Outline Read(Extensions all) => OutlineReader.Read(Encoding.UTF8.GetBytes(Svg), "plate.svg", OutlineOptions.Default with { Formats = all.OutlineFormats });
+    private static Outline Read(Extensions all) =>
+        OutlineReader.Read(Encoding.UTF8.GetBytes(Svg), "plate.svg",
+            OutlineOptions.Default with { Formats = all.OutlineFormats });
 
     private static BuckSpec Spec(IVentPattern pattern) => Formed.Spec(BuckKind.Male, 24, 5) with
     {
-        Stock = [Formed.Mdf6], Base = new(Formed.Mdf6, 20, Formed.Mdf6), Vents = new() { Pattern = pattern }, Former = new() { Opening = new(300, 300) },
+        Stock = [Formed.Mdf6], Base = new(Formed.Mdf6, 20, Formed.Mdf6), Vents = new() { Pattern = pattern },
+        Former = new() { Opening = new(300, 300) },
     };
 
     private sealed class RecordingProgress(List<PluginCall> calls) : IProgress<PluginCall>

@@ -24,7 +24,8 @@ internal static class PluginFiles
         using (var reader = new PEReader(new MemoryStream(bytes)))
         {
             var metadata = reader.GetMetadataReader();
-            var row = metadata.AssemblyReferences.Single(r => metadata.GetString(metadata.GetAssemblyReference(r).Name) == "BuckGen.Core");
+            var row = metadata.AssemblyReferences
+                .Single(r => metadata.GetString(metadata.GetAssemblyReference(r).Name) == "BuckGen.Core");
             var offset = reader.PEHeaders.MetadataStartOffset + metadata.GetTableMetadataOffset(TableIndex.AssemblyRef)
                 + (MetadataTokens.GetRowNumber(row) - 1) * metadata.GetTableRowSize(TableIndex.AssemblyRef);
             foreach (var (number, i) in new[] { version.Major, version.Minor, version.Build, 0 }.Select((n, i) => (n, i)))

@@ -3,7 +3,10 @@ using Xunit;
 
 namespace BuckGen.Tests.Plugins;
 
-/// <summary>Loading plug-ins from their files: what fits is listed with its parts, what does not is named with the reason, and nothing is thrown.</summary>
+/// <summary>
+/// Loading plug-ins from their files: what fits is listed with its parts, what does not is named with the reason, and nothing
+/// is thrown.
+/// </summary>
 public sealed class PluginSetTests : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("buckgen-plugins-").FullName;
@@ -44,7 +47,8 @@ public sealed class PluginSetTests : IDisposable
     [Fact]
     public void One_that_hangs_is_left_behind()
     {
-        var plugins = PluginSet.Load([PluginFiles.Hanging, PluginFiles.Pegboard], new() { Start = TimeSpan.FromSeconds(2) }).Plugins;
+        var plugins =
+            PluginSet.Load([PluginFiles.Hanging, PluginFiles.Pegboard], new() { Start = TimeSpan.FromSeconds(2) }).Plugins;
 
         Assert.Equal("it did not start within 2 s", plugins[0].Problem);
         Assert.Empty(plugins[0].Parts);
@@ -61,7 +65,8 @@ public sealed class PluginSetTests : IDisposable
         var plugin = PluginSet.Load([PluginFiles.BuiltAgainst(new(version), PluginFiles.Pegboard, folder)]).Plugins.Single();
 
         Assert.Equal(fits, plugin.Problem is null);
-        if (!fits) Assert.Equal($"it was built against BuckGen {version}, and this is 0.1.0; ask its author for one that fits", plugin.Problem);
+        if (!fits) Assert.Equal($"it was built against BuckGen {version}, and this is 0.1.0; ask its author for one that fits",
+            plugin.Problem);
     }
 
     [Fact]
@@ -70,7 +75,10 @@ public sealed class PluginSetTests : IDisposable
         var text = Path.Combine(folder, "text.dll");
         File.WriteAllText(text, "not an assembly");
 
-        var problems = PluginSet.Load([text, Path.Combine(folder, "gone.dll"), typeof(FactAttribute).Assembly.Location, typeof(PluginSetTests).Assembly.Location])
+        var problems =
+            PluginSet.Load(
+                [text, Path.Combine(folder, "gone.dll"), typeof(FactAttribute).Assembly.Location,
+                    typeof(PluginSetTests).Assembly.Location])
             .Plugins.Select(p => p.Problem).ToArray();
 
         Assert.Equal("it is no .NET assembly for this machine", problems[0]);
@@ -87,7 +95,8 @@ public sealed class PluginSetTests : IDisposable
         File.WriteAllText(Path.Combine(folder, "Pegboard", "other.dll"), "a library of its own");
         File.WriteAllText(Path.Combine(folder, "BuckGen.Dxf.dll"), "copied along by mistake");
 
-        Assert.Equal(["LineProgram.dll", "Pegboard/Pegboard.dll"], PluginSet.Find(folder).Select(f => Path.GetRelativePath(folder, f).Replace('\\', '/')));
+        Assert.Equal(["LineProgram.dll", "Pegboard/Pegboard.dll"],
+            PluginSet.Find(folder).Select(f => Path.GetRelativePath(folder, f).Replace('\\', '/')));
         Assert.Empty(PluginSet.Find(Path.Combine(folder, "nowhere")));
     }
 

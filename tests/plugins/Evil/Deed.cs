@@ -12,7 +12,8 @@ internal static class Deed
     public static string Read(string part)
     {
         var file = Path.Combine(Folder, "Evil.txt");
-        var line = File.Exists(file) ? File.ReadAllLines(file).FirstOrDefault(l => l.StartsWith(part + ": ", StringComparison.Ordinal)) : null;
+        var line = File.Exists(file)
+            ? File.ReadAllLines(file).FirstOrDefault(l => l.StartsWith(part + ": ", StringComparison.Ordinal)) : null;
         return line is null ? "" : line[(part.Length + 2)..];
     }
 
@@ -28,8 +29,10 @@ internal static class Deed
             case "exit elsewhere": OnThread(() => Environment.Exit(0)); Thread.Sleep(Timeout.Infinite); break;
             case "fail fast": Environment.FailFast("enough"); break;
             case "overflow the stack": _ = Deeper(1); break;
-            case "throw elsewhere": OnThread(() => throw new InvalidOperationException("a thread fell apart")); Thread.Sleep(300); break;
-            case "throw in the pool": ThreadPool.QueueUserWorkItem(_ => throw new InvalidOperationException("the pool fell apart")); Thread.Sleep(300); break;
+            case "throw elsewhere": OnThread(() => throw new InvalidOperationException("a thread fell apart")); Thread
+                .Sleep(300); break;
+            case "throw in the pool": ThreadPool
+                .QueueUserWorkItem(_ => throw new InvalidOperationException("the pool fell apart")); Thread.Sleep(300); break;
             case "throw later": Later(); Thread.Sleep(300); break;
             case "hang": Thread.Sleep(Timeout.Infinite); break;
             case "tell the process and hang":

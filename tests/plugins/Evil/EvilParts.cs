@@ -116,7 +116,8 @@ public sealed class EvilJig : IJig
             "null part" => new([layer with { Parts = [null!] }], []),
             "null shape" => new([layer with { Parts = [layer.Parts[0] with { Shape = null! }] }], []),
             "no dowels" => new([layer with { Parts = [layer.Parts[0] with { Dowels = default }] }], []),
-            "dowel without numbers" => new([layer with { Parts = [layer.Parts[0] with { Dowels = [new(new(double.NaN, 0), double.NaN)] }] }], []),
+            "dowel without numbers" =>
+                new([layer with { Parts = [layer.Parts[0] with { Dowels = [new(new(double.NaN, 0), double.NaN)] }] }], []),
             "no name" => new([layer with { Name = null! }], []),
             "no stock" => new([layer with { Stock = null! }], []),
             "stock without numbers" => new([layer with { Stock = new("evil", double.NaN) }], []),
@@ -165,7 +166,8 @@ public sealed class EvilReader : IOutlineFormat
             case "null path": return new([null!], "mm", []);
             case "no curves": return new([new(default, true, "evil")], "mm", []);
             case "null curve": return new([new([null!], true, "evil")], "mm", []);
-            case "curve without numbers": return new([new([line, new LineCurve(new(10, 0), new(double.NaN, 5))], true, "evil")], "mm", []);
+            case "curve without numbers": return new([new([line, new LineCurve(new(10, 0), new(double.NaN, 5))], true, "evil")],
+                "mm", []);
             case "curve of its own": return new([new([new EvilCurve()], true, "evil")], "mm", []);
             case "no unit": return new([new([line], true, "evil")], null!, []);
             case "null note": return new([new([line], true, "evil")], "mm", [null!]);
@@ -220,7 +222,9 @@ public sealed class EvilCatalog : ICatalogSource
             "no stocks" => onto with { Stock = default },
             "null stock" => onto with { Stock = [null!] },
             "stock without thickness" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil", Figures = [] }) },
-            "thickness without number" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil", Figures = [mdf.Figures[0] with { Range = new(double.NaN, double.NaN) }] }) },
+            "thickness without number" =>
+                onto with { Stock = onto.Stock
+                    .Add(mdf with { Id = "evil", Figures = [mdf.Figures[0] with { Range = new(double.NaN, double.NaN) }] }) },
             "id with brackets" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil[/]" }) },
             "good" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil" }) },
             _ => onto,

@@ -65,7 +65,8 @@ public sealed class FaultyReader : IOutlineFormat
 
     public bool Recognises(ReadOnlySpan<byte> content) => throw new InvalidOperationException("the reader fell apart");
 
-    public Drawing Read(byte[] content, string name, OutlineOptions options) => throw new InvalidOperationException("never asked");
+    public Drawing Read(byte[] content, string name, OutlineOptions options) =>
+        throw new InvalidOperationException("never asked");
 }
 
 /// <summary>Falls apart while it is made.</summary>

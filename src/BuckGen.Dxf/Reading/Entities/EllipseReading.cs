@@ -10,7 +10,8 @@ internal static class EllipseReading
     {
         // Some programs leave out the zero y of a level axis.
         if (group.Find(11) is { } x && group.Find(21) is null)
-            context.Note(DxfNoteKind.DefaultTaken, "the ELLIPSE has no y for its major axis (group code 21); 0 was taken", x.Line);
+            context.Note(DxfNoteKind.DefaultTaken,
+                "the ELLIPSE has no y for its major axis (group code 21); 0 was taken", x.Line);
         else
             group.Required(11, "x of the major axis");
         return new DxfEllipse(

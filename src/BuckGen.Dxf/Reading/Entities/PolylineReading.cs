@@ -45,7 +45,8 @@ internal static class PolylineReading
         if (end.Type == "SEQEND")
             cursor.Take();
         else
-            context.Note(DxfNoteKind.MissingSequenceEnd, $"the POLYLINE has no SEQEND; it ends before {Excerpt.Shorten(end.Type)}", head.Line);
+            context.Note(DxfNoteKind.MissingSequenceEnd,
+                $"the POLYLINE has no SEQEND; it ends before {Excerpt.Shorten(end.Type)}", head.Line);
         return vertices;
     }
 

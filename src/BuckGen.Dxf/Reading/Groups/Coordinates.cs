@@ -32,8 +32,8 @@ internal static class Coordinates
         if (Math.Abs(value) <= context.Limits.MaxCoordinate)
             return value;
         var at = line ?? group.Find(code)?.Line ?? group.Line - 1;
-        FormattableString message =
-            $"group code {code} is {value}, beyond the limit of {context.Limits.MaxCoordinate} drawing units; move or repair the drawing";
-        throw new DxfException(message.ToString(CultureInfo.InvariantCulture), at + 1, Excerpt.Shorten(group.Type));
+        FormattableString limit =
+            $"group code {code} is {value}, beyond the limit of {context.Limits.MaxCoordinate} drawing units";
+        throw new DxfException($"{limit.ToString(CultureInfo.InvariantCulture)}; move or repair the drawing", at + 1, Excerpt.Shorten(group.Type));
     }
 }

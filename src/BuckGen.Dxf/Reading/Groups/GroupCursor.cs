@@ -36,7 +36,8 @@ internal sealed class GroupCursor : IDisposable
     public DxfException Truncated() => last is null
         ? new DxfException("the file holds no DXF groups")
         : new DxfException(
-            $"the file ends inside {Excerpt.Shorten(last.Type)}, which begins at line {last.Line}; it is cut off, export it again",
+            $"the file ends inside {Excerpt.Shorten(last.Type)}, which begins at line {last.Line}; it is cut off, export "
+            + "it again",
             last.Line,
             Excerpt.Shorten(last.Type));
 

@@ -18,7 +18,11 @@ internal sealed class ReadContext(DxfReadLimits limits, CancellationToken cancel
     public DxfReadLimits Limits => limits;
 
     public ImmutableArray<DxfNote> Notes =>
-        [.. notes, .. counts.Where(t => t.Value > MaxNotesPerKind).Select(t => new DxfNote(t.Key, $"there are {t.Value - MaxNotesPerKind} more places like the {MaxNotesPerKind} before noted with {t.Key}", 0))];
+        [.. notes, .. counts.Where(t => t.Value > MaxNotesPerKind)
+            .Select(t =>
+                new DxfNote(t.Key,
+                    $"there are {t.Value - MaxNotesPerKind} more places like the {MaxNotesPerKind} before noted with {t.Key}",
+                    0))];
 
     public void Note(DxfNoteKind kind, string message, int line)
     {

@@ -46,5 +46,6 @@ internal sealed class TagGroup(string type, int line, IReadOnlyList<DxfTag> tags
         : throw Bad(tag, NumberText.WhyNotNumber(tag.Value));
 
     private DxfException Bad(DxfTag tag, string why) =>
-        new($"the value of group code {tag.Code} is \"{Excerpt.Shorten(tag.Value)}\": {why}", tag.Line + 1, Excerpt.Shorten(type));
+        new($"the value of group code {tag.Code} is \"{Excerpt.Shorten(tag.Value)}\": {why}", tag.Line + 1,
+            Excerpt.Shorten(type));
 }

@@ -33,7 +33,8 @@ internal static class UnicodeEscapes
     private static char? Escape(ReadOnlySpan<char> text) =>
         text.Length >= Mark.Length + Digits
         && text.StartsWith(Mark, StringComparison.OrdinalIgnoreCase)
-        && ushort.TryParse(text.Slice(Mark.Length, Digits), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var code)
+        && ushort.TryParse(text.Slice(Mark.Length, Digits), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture,
+            out var code)
             ? (char)code
             : null;
 }

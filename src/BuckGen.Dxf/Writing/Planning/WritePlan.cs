@@ -15,7 +15,8 @@ internal sealed record WritePlan(
             WritableCheck.Refuse(entity);
         var entities = drawing.Entities.Select(Cleaned).ToImmutableArray();
         var units = drawing.InsertionUnits ?? DxfUnits.Millimetres;
-        return new(units, drawing.Measurement ?? Measure(units), LayerTable.Complete(drawing), entities, Extents.FromEntities(entities));
+        return new(units, drawing.Measurement
+            ?? Measure(units), LayerTable.Complete(drawing), entities, Extents.FromEntities(entities));
     }
 
     private static DxfEntity Cleaned(DxfEntity entity) =>

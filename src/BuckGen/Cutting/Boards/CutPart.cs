@@ -33,7 +33,8 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
     /// <param name="spec">How they are cut.</param>
     /// <param name="offsetter">Moves the edges.</param>
     /// <param name="cancellation">Stops the work.</param>
-    internal static IEnumerable<CutPart> FromLayer(Layer layer, CuttingSpec spec, IOffsetter offsetter, CancellationToken cancellation)
+    internal static IEnumerable<CutPart> FromLayer(Layer layer, CuttingSpec spec, IOffsetter offsetter,
+        CancellationToken cancellation)
     {
         var (compensation, smallest) = (spec.Compensation, spec.MinHoleDiameter(layer.Thickness));
         Loop[] lines = [.. layer.SandTo, .. layer.GlueUp];
@@ -42,7 +43,8 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
             var whole = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round, cancellation).Islands[0];
             var speck = whole.Holes.FirstOrDefault(h => Across(h) < MinAcross);
             var cut = whole with { Holes = [.. whole.Holes.Where(h => Across(h) >= MinAcross)] };
-            var marks = lines.Where(l => l.Bounds.Intersects(part.Shape.Outer.Bounds)).Where(l => part.Shape.Contains(l.Segments[0].Start) || IsOn(part, l));
+            var marks = lines.Where(l => l.Bounds.Intersects(part.Shape.Outer.Bounds))
+                .Where(l => part.Shape.Contains(l.Segments[0].Start) || IsOn(part, l));
             IEnumerable<CutPath> paths =
             [
                 .. marks.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
@@ -50,11 +52,13 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
                 .. part.Vents.Where(v => v.Diameter < smallest).SelectMany(v => Cross(v.Centre)),
                 .. part.Vents.Where(v => v.Diameter >= smallest)
                     .Select(v => CutPath.FromLoop(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2 - compensation))),
-                .. part.Dowels.Select(d => CutPath.FromLoop(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2 - compensation))),
+                .. part.Dowels
+                    .Select(d => CutPath.FromLoop(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2 - compensation))),
                 .. cut.Holes.Select(h => CutPath.FromLoop(CutLayer.CutInner, h)),
                 CutPath.FromLoop(CutLayer.CutOuter, cut.Outer),
             ];
-            yield return new(layer.NameOf(part), layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter, cancellation));
+            yield return new(layer.NameOf(part), layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre
+                ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter, cancellation));
         }
     }
 

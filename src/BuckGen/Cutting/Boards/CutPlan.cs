@@ -43,14 +43,16 @@ public sealed record CutPlan(
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     /// <exception cref="SpecException">A number of the spec is out of range.</exception>
-    public static CutPlan Create(BuckDesign design, CuttingSpec spec, CutScope scope = CutScope.Everything, CancellationToken cancellation = default)
+    public static CutPlan Create(BuckDesign design, CuttingSpec spec, CutScope scope = CutScope.Everything,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(spec);
         spec.Validate();
         if (spec.Compensation * 2 >= design.Spec.Dowels.HoleDiameter)
             throw new SpecException(FormattableString.Invariant(
-                $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a smaller kerf or thicker dowels."));
+                $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a ")
+                + FormattableString.Invariant($"smaller kerf or thicker dowels."));
         return CancellableWork.Run(() => LaidOut(design, spec, scope, cancellation), cancellation);
     }
 
@@ -60,7 +62,8 @@ public sealed record CutPlan(
         var parts = Parts(design, layers, spec, cancellation);
         var boards = ImmutableArray.CreateBuilder<BoardLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        findings.AddRange(layers.Select(l => l.Stock).DistinctBy(s => s.Name).Select(s => LaserCheck.Run(s, spec)).OfType<Finding>());
+        findings.AddRange(layers.Select(l => l.Stock).DistinctBy(s => s.Name).Select(s => LaserCheck.Run(s, spec))
+            .OfType<Finding>());
         findings.AddRange(layers.Select(l => DrillByHand(l, spec)).OfType<Finding>());
         findings.AddRange(parts.Where(p => p.Lost is not null).Select(p => NarrowerThanKerf(p, spec)));
         foreach (var group in parts.GroupBy(p => p.Stock).OrderByDescending(g => g.Key.Thickness))
@@ -69,7 +72,8 @@ public sealed record CutPlan(
             var piece = MachineBed.Piece(stock, spec);
             var (laidOut, tooLarge) = ShelfLayout.Arrange(group, piece, spec, cancellation);
             foreach (var placements in laidOut) boards.Add(new(boards.Count + 1, stock, [.. placements]) { Piece = piece });
-            if (tooLarge.MaxBy(p => Math.Max(p.Bounds.Width, p.Bounds.Height)) is { } largest) findings.Add(TooLarge(largest, [.. tooLarge.Select(p => p.Name)], piece, spec));
+            if (tooLarge.MaxBy(p => Math.Max(p.Bounds.Width, p.Bounds.Height)) is { } largest)
+                findings.Add(TooLarge(largest, [.. tooLarge.Select(p => p.Name)], piece, spec));
             if (MachineBed.Finding(stock, piece, spec) is { } cut) findings.Add(cut);
             if (stock != group.Key) findings.Add(SizeAssumed(stock));
         }
@@ -79,7 +83,9 @@ public sealed record CutPlan(
 
     private static Finding NarrowerThanKerf(CutPart part, CuttingSpec spec) =>
         new("narrower-than-kerf", Severity.Warning,
-            FormattableString.Invariant($"Part {part.Name} has a hole or a slot narrower than the kerf of {spec.Kerf:0.###} mm; it can't be cut to size."),
+            FormattableString.Invariant(
+                $"Part {part.Name} has a hole or a slot narrower than the kerf of {spec.Kerf:0.###} mm; it can't be cut ")
+                + FormattableString.Invariant($"to size."),
             "Make it wider, or drill or file it by hand.")
         {
             Place = part.Lost, Limit = spec.Kerf,
@@ -93,14 +99,17 @@ public sealed record CutPlan(
             ? null
             : new("vents-drill-by-hand", Severity.Note,
                 FormattableString.Invariant(
-                    $"{narrow.Length} holes of {narrow[0].Diameter:0.##} mm in layer {layer.Number} are narrower than the machine can cut through {layer.Thickness:0.##} mm ({smallest:0.##} mm); they are marked with crosses."),
+                    $"{narrow.Length} holes of {narrow[0].Diameter:0.##} mm in layer {layer.Number} are narrower than the ")
+                    + FormattableString.Invariant(
+                        $"machine can cut through {layer.Thickness:0.##} mm ({smallest:0.##} mm); they are marked with crosses."),
                 "Drill them by the drill map, or use a thinner stock for the surface of the base.")
             {
                 Height = layer.Top, Value = narrow[0].Diameter, Limit = smallest, Source = "common practice, no source",
             };
     }
 
-    private static CutPart[] Parts(BuckDesign design, ImmutableArray<Layer> layers, CuttingSpec spec, CancellationToken cancellation)
+    private static CutPart[] Parts(BuckDesign design, ImmutableArray<Layer> layers, CuttingSpec spec,
+        CancellationToken cancellation)
     {
         try
         {
@@ -121,7 +130,8 @@ public sealed record CutPlan(
         var height = parts.Max(p => Math.Min(p.Bounds.Width, p.Bounds.Height)) + 2 * spec.EdgeMargin;
         return width <= stock.BoardWidth && height <= stock.BoardHeight
             ? stock
-            : stock with { BoardWidth = UpToTen(Math.Max(width, stock.BoardWidth)), BoardHeight = UpToTen(Math.Max(height, stock.BoardHeight)) };
+            : stock with { BoardWidth = UpToTen(Math.Max(width, stock.BoardWidth)),
+                BoardHeight = UpToTen(Math.Max(height, stock.BoardHeight)) };
     }
 
     private static double UpToTen(double length) => Math.Ceiling(length / 10) * 10;
@@ -129,7 +139,8 @@ public sealed record CutPlan(
     private static Finding SizeAssumed(Stock stock) =>
         new("board-size-assumed", Severity.Warning,
             FormattableString.Invariant(
-                $"The size of the boards of {stock.Name} is not given; {stock.BoardWidth:0} x {stock.BoardHeight:0} mm is assumed, so that the largest part fits."),
+                $"The size of the boards of {stock.Name} is not given; {stock.BoardWidth:0} x {stock.BoardHeight:0} mm is ")
+                + FormattableString.Invariant($"assumed, so that the largest part fits."),
             "Give the size of your boards.")
         {
             Value = stock.BoardWidth,
@@ -142,9 +153,12 @@ public sealed record CutPlan(
         return new("part-larger-than-stock", Severity.Error,
             FormattableString.Invariant($"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; ")
             + (spec.Bed is null ? "a board of " : "what the machine's bed holds of ") + part.Stock.Name
-            + FormattableString.Invariant($" is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part does not fit on a board.")
+            + FormattableString.Invariant(
+                $" is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part ")
+                + FormattableString.Invariant($"does not fit on a board.")
             + others,
-            $"{(spec.Bed is null ? "Use a larger board" : "Cut it on a larger machine")}, or make the outline or the base margin smaller.")
+            $"{(spec.Bed is null ? "Use a larger board" : "Cut it on a larger machine")}, or make the outline or the base "
+            + "margin smaller.")
         {
             Place = part.Bounds.Centre,
             Value = Math.Max(part.Bounds.Width, part.Bounds.Height),

@@ -35,7 +35,9 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
     /// <exception cref="SpecException">The piece is larger than the hole.</exception>
     internal static double KerfOfTest(double hole, double piece) => hole >= piece
         ? (hole - piece) / 2
-        : throw new SpecException(FormattableString.Invariant($"The test piece is {piece} mm and its hole {hole} mm wide; the hole must be the larger, so measure again."));
+        : throw new SpecException(
+            FormattableString.Invariant(
+                $"The test piece is {piece} mm and its hole {hole} mm wide; the hole must be the larger, so measure again."));
 
     /// <summary>Smallest round hole the machine makes through a board, mm.</summary>
     /// <param name="thickness">Thickness of the board, mm.</param>

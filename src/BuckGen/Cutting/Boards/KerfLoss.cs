@@ -15,7 +15,8 @@ internal static class KerfLoss
     /// <param name="compensation">Half the kerf, mm.</param>
     /// <param name="offsetter">Makes the offset.</param>
     /// <param name="cancellation">Stops the work.</param>
-    public static Vec2? Find(Island nominal, Island cut, double compensation, IOffsetter offsetter, CancellationToken cancellation)
+    public static Vec2? Find(Island nominal, Island cut, double compensation, IOffsetter offsetter,
+        CancellationToken cancellation)
     {
         if (compensation == 0) return null;
         var made = new SegmentIndex(offsetter.Offset(new([cut]), -compensation, CornerJoin.Round, cancellation).Segments);

@@ -20,11 +20,14 @@ internal static class MachineBed
         piece.Width == stock.BoardWidth && piece.Height == stock.BoardHeight
             ? null
             : new("board-larger-than-bed", Severity.Note,
-                FormattableString.Invariant($"A board of {stock.Name} is {stock.BoardWidth:0.##} x {stock.BoardHeight:0.##} mm, the machine's bed {spec.Bed!.Width:0.##} x {spec.Bed.Height:0.##} mm."),
+                FormattableString.Invariant(
+                    $"A board of {stock.Name} is {stock.BoardWidth:0.##} x {stock.BoardHeight:0.##} mm, the machine's bed ")
+                    + FormattableString.Invariant($"{spec.Bed!.Width:0.##} x {spec.Bed.Height:0.##} mm."),
                 FormattableString.Invariant($"Cut the board into pieces of {piece.Width:0.##} x {piece.Height:0.##} mm first."))
             {
                 Value = Math.Max(stock.BoardWidth, stock.BoardHeight), Limit = Math.Max(spec.Bed.Width, spec.Bed.Height),
             };
 
-    private static RectangleSize Smaller(RectangleSize board, double width, double height) => new(Math.Min(board.Width, width), Math.Min(board.Height, height));
+    private static RectangleSize Smaller(RectangleSize board, double width, double height) =>
+        new(Math.Min(board.Width, width), Math.Min(board.Height, height));
 }

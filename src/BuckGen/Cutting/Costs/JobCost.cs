@@ -40,8 +40,10 @@ internal sealed record JobCost(string Currency, ImmutableArray<MaterialCost> Mat
         ArgumentNullException.ThrowIfNull(rates);
         rates.Validate();
         var plastic = MaterialCost.Plastic(plan);
-        ImmutableArray<MaterialCost> materials = [.. MaterialCost.Stock(plan), .. plastic is null ? Array.Empty<MaterialCost>() : [plastic]];
-        var isPriced = rates != RateSpec.None || materials.Any(m => m.UnitPrice is not null) || plan.Boards.Any(s => s.Stock.CutFeed is not null);
+        ImmutableArray<MaterialCost> materials =
+            [.. MaterialCost.Stock(plan), .. plastic is null ? Array.Empty<MaterialCost>() : [plastic]];
+        var isPriced = rates != RateSpec.None || materials.Any(m => m.UnitPrice is not null)
+            || plan.Boards.Any(s => s.Stock.CutFeed is not null);
         return isPriced ? new(rates.Currency, materials, WorkStep.FromPlan(plan, rates)) : null;
     }
 }

@@ -20,7 +20,8 @@ internal sealed record MaterialCost(string Name, string Unit, int Count, double 
 
     /// <summary>The stocks that are cut, in the order in which they are laid out.</summary>
     internal static ImmutableArray<MaterialCost> Stock(CutPlan plan) =>
-        [.. plan.Boards.GroupBy(b => b.Stock.Name).Select(g => new MaterialCost(g.Key, "board", WholeBoards(g), g.Sum(Used), g.First().Stock.Price))];
+        [.. plan.Boards.GroupBy(b => b.Stock.Name)
+            .Select(g => new MaterialCost(g.Key, "board", WholeBoards(g), g.Sum(Used), g.First().Stock.Price))];
 
     /// <summary>
     /// The plastic: a blank of the first of the shop's sheets that holds one; null when no such sheet is known.
@@ -34,7 +35,8 @@ internal sealed record MaterialCost(string Name, string Unit, int Count, double 
             : null;
     }
 
-    private static double? Price(double? perSquareMetre, BlankYield yield) => perSquareMetre * yield.Sheet.Width * yield.Sheet.Height / 1e6;
+    private static double? Price(double? perSquareMetre, BlankYield yield) =>
+        perSquareMetre * yield.Sheet.Width * yield.Sheet.Height / 1e6;
 
     /// <summary>Boards are bought whole; several pieces that fit the machine's bed come from one.</summary>
     private static int WholeBoards(IEnumerable<BoardLayout> boards)

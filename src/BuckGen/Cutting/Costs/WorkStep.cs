@@ -27,7 +27,8 @@ internal sealed record WorkStep(string Name, double Amount, string Unit, double?
             + (plan.Design.Jig is { } jig ? GlueLines(jig.Core.Length + (jig.Bed is null ? 0 : 1)) : 0);
         IEnumerable<WorkStep> steps =
         [
-            .. placed.GroupBy(p => p.Stock.Name).Select(g => Cutting(g.Key, g.Sum(p => p.Part.CutLength), g.First().Stock.CutFeed, rates)),
+            .. placed.GroupBy(p => p.Stock.Name)
+                .Select(g => Cutting(g.Key, g.Sum(p => p.Part.CutLength), g.First().Stock.CutFeed, rates)),
             new("mark and letter", marks, "mm", marks / rates.MarkFeed, rates.Machine),
             new("start paths", paths.Length, "paths", paths.Length * rates.PathSeconds / 60, rates.Machine),
             new("load boards", plan.Boards.Length, "boards", plan.Boards.Length * rates.BoardMinutes, rates.Labour),
@@ -37,7 +38,8 @@ internal sealed record WorkStep(string Name, double Amount, string Unit, double?
         return [.. steps.Where(s => s.Amount > 0)];
     }
 
-    private static WorkStep Cutting(string stock, double length, double? feed, RateSpec rates) => new($"cut {stock}", length, "mm", length / feed, rates.Machine);
+    private static WorkStep Cutting(string stock, double length, double? feed, RateSpec rates) =>
+        new($"cut {stock}", length, "mm", length / feed, rates.Machine);
 
     private static int GlueLines(int layers) => Math.Max(0, layers - 1);
 }

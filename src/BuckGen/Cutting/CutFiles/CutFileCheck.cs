@@ -16,7 +16,8 @@ internal static class CutFileCheck
     {
         var entities = DxfReader.Read(file).Entities;
         if (entities.Length != drawing.Paths.Length)
-            throw new CutFileException($"\"{drawing.Title}\" has {drawing.Paths.Length} paths, its DXF reads back {entities.Length}.");
+            throw new CutFileException(
+                $"\"{drawing.Title}\" has {drawing.Paths.Length} paths, its DXF reads back {entities.Length}.");
         for (var i = 0; i < entities.Length; i++)
         {
             var (path, entity) = (drawing.Paths[i], entities[i]);
@@ -26,7 +27,8 @@ internal static class CutFileCheck
                 || Math.Abs(length - path.Length) > LengthShare * path.Length + 0.01
                 || !expected.Grown(0.01).Contains(bounds) || !bounds.Grown(0.01).Contains(expected))
                 throw new CutFileException(FormattableString.Invariant(
-                    $"\"{drawing.Title}\": path {i + 1} on {path.Layer.Name()} is {path.Length:F3} mm long, its DXF reads back {length:F3} mm on {entity.Layer}."));
+                    $"\"{drawing.Title}\": path {i + 1} on {path.Layer.Name()} is {path.Length:F3} mm long, its DXF reads ")
+                    + FormattableString.Invariant($"back {length:F3} mm on {entity.Layer}."));
         }
     }
 
@@ -39,7 +41,8 @@ internal static class CutFileCheck
                 return (true, circle.Length, circle.Bounds);
             case DxfPolyline p:
                 var count = p.Closed ? p.Vertices.Length : p.Vertices.Length - 1;
-                var segments = Enumerable.Range(0, count).Select(i => Between(p.Vertices[i], p.Vertices[(i + 1) % p.Vertices.Length])).ToArray();
+                var segments = Enumerable.Range(0, count)
+                    .Select(i => Between(p.Vertices[i], p.Vertices[(i + 1) % p.Vertices.Length])).ToArray();
                 return (p.Closed, segments.Sum(s => s.Length), segments.Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds)));
             default:
                 throw new CutFileException($"A {entity.Type} was read back; cut files hold only polylines and circles.");

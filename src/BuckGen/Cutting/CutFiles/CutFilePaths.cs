@@ -17,7 +17,8 @@ internal static class CutFilePaths
     public static string Accessory(Layer layer)
     {
         ArgumentNullException.ThrowIfNull(layer);
-        return string.Create(CultureInfo.InvariantCulture, $"{(layer.Role == LayerRole.Panel ? "panel" : "jig")}/{layer.Name.ToLowerInvariant()}-{layer.Number:00}.dxf");
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{(layer.Role == LayerRole.Panel ? "panel" : "jig")}/{layer.Name.ToLowerInvariant()}-{layer.Number:00}.dxf");
     }
 
     /// <summary>A board's DXF: "cut/board-01-mdf-12.dxf".</summary>

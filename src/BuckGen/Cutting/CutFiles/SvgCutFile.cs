@@ -17,7 +17,8 @@ public static class SvgCutFile
         var (width, height) = (SvgText.Number(page.Width), SvgText.Number(page.Height));
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\">\n");
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} "
+            + $"{height}\">\n");
         text.Append(CultureInfo.InvariantCulture, $"<title>{SvgText.Escaped(drawing.Title)}</title>\n");
         foreach (var group in drawing.Paths.GroupBy(p => p.Layer).OrderBy(g => g.Key))
         {
@@ -31,6 +32,7 @@ public static class SvgCutFile
     }
 
     private static string Element(CutPath path, Bounds page) => path.AsCircle() is { } circle
-        ? $"<circle cx=\"{SvgText.X(circle.Centre, page)}\" cy=\"{SvgText.Y(circle.Centre, page)}\" r=\"{SvgText.Number(circle.Radius)}\"/>"
+        ? $"<circle cx=\"{SvgText.X(circle.Centre, page)}\" cy=\"{SvgText.Y(circle.Centre, page)}\" "
+            + $"r=\"{SvgText.Number(circle.Radius)}\"/>"
         : $"<path d=\"{SvgText.PathData(path.Segments, path.Closed, page)}\"/>";
 }

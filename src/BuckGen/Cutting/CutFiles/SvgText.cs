@@ -35,7 +35,8 @@ internal static class SvgText
         {
             // An arc that turns left here turns the other way on a page whose y points down.
             data.Append(s.IsArc
-                ? $"A{Number(s.Radius)} {Number(s.Radius)} 0 {(Math.Abs(s.Bulge) > 1 ? 1 : 0)} {(s.Bulge > 0 ? 0 : 1)} {X(s.End, page)} {Y(s.End, page)}"
+                ? $"A{Number(s.Radius)} {Number(s.Radius)} 0 {(Math.Abs(s.Bulge) > 1 ? 1 : 0)} {(s.Bulge > 0 ? 0 : 1)} "
+                    + $"{X(s.End, page)} {Y(s.End, page)}"
                 : $"L{X(s.End, page)} {Y(s.End, page)}");
         }
 

@@ -17,7 +17,9 @@ internal static class WriterResult
         var bytes = format.Write(drawing);
         if (!ForeignCode.IsForeign(format)) return bytes;
         if (bytes.IsDefault) throw new ForeignResultException("it gave no bytes");
-        if (bytes.Length > MaxBytes) throw new ForeignResultException(FormattableString.Invariant($"it gave a file of {bytes.Length} bytes; the limit is {MaxBytes}"));
+        if (bytes.Length > MaxBytes)
+            throw new ForeignResultException(
+                FormattableString.Invariant($"it gave a file of {bytes.Length} bytes; the limit is {MaxBytes}"));
         return [.. bytes.AsSpan()];
     }
 }

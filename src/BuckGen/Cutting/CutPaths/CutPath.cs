@@ -26,7 +26,8 @@ public sealed record CutPath(CutLayer Layer, ImmutableArray<Segment> Segments, b
         ArgumentNullException.ThrowIfNull(stroke);
         var v = stroke.Vertices;
         return new(layer,
-            [.. Enumerable.Range(0, v.Length - 1).Select(i => new Segment(new(v[i].X, v[i].Y), new(v[i + 1].X, v[i + 1].Y), v[i].Bulge))],
+            [.. Enumerable.Range(0, v.Length - 1)
+                .Select(i => new Segment(new(v[i].X, v[i].Y), new(v[i + 1].X, v[i + 1].Y), v[i].Bulge))],
             false);
     }
 
@@ -36,7 +37,8 @@ public sealed record CutPath(CutLayer Layer, ImmutableArray<Segment> Segments, b
         ArgumentNullException.ThrowIfNull(map);
         return this with
         {
-            Segments = [.. Segments.Select(s => new Segment(map.Apply(s.Start), map.Apply(s.End), map.Mirrors ? -s.Bulge : s.Bulge))],
+            Segments = [
+                .. Segments.Select(s => new Segment(map.Apply(s.Start), map.Apply(s.End), map.Mirrors ? -s.Bulge : s.Bulge))],
         };
     }
 

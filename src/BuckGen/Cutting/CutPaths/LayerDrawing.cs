@@ -15,13 +15,15 @@ public static class LayerDrawing
             .. layer.SandTo.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
             .. layer.GlueUp.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
             .. layer.Parts.SelectMany(p => p.Label?.Strokes ?? []).Select(s => CutPath.FromStroke(CutLayer.Mark, s)),
-            .. layer.Parts.SelectMany(p => p.Vents).Select(v => CutPath.FromLoop(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2))),
+            .. layer.Parts.SelectMany(p => p.Vents)
+                .Select(v => CutPath.FromLoop(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2))),
             .. layer.Parts.SelectMany(p => p.Dowels)
                 .Select(d => CutPath.FromLoop(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2))),
             .. layer.Parts.SelectMany(p => p.Shape.Holes).Select(h => CutPath.FromLoop(CutLayer.CutInner, h)),
             .. layer.Parts.Select(p => CutPath.FromLoop(CutLayer.CutOuter, p.Shape.Outer)),
         ];
-        var what = layer.Name.Length == 0 ? FormattableString.Invariant($"Layer {layer.Number}") : FormattableString.Invariant($"{layer.Name} {layer.Number}");
+        var what = layer.Name.Length == 0 ? FormattableString.Invariant($"Layer {layer.Number}")
+            : FormattableString.Invariant($"{layer.Name} {layer.Number}");
         var title = FormattableString.Invariant($"{what}, {layer.Stock.Name}, {layer.Thickness:0.###} mm, nominal size");
         return new(title, [.. paths], layer.Region.Bounds);
     }

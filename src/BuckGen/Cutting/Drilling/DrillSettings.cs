@@ -8,7 +8,9 @@ internal static class DrillSettings
     private static readonly DrillProgramSpec Default = new();
 
     public static readonly NumberSetting
-        SafeHeight = new("safe-height", "safe height", Default.SafeHeight, DrillText.Step, 500, "above the top of the board, clear of clamps")
+        SafeHeight =
+            new("safe-height", "safe height", Default.SafeHeight, DrillText.Step, 500,
+                "above the top of the board, clear of clamps")
         {
             Source = Setting.Practice,
         },
@@ -26,6 +28,7 @@ internal static class DrillSettings
 
     public static readonly FlagSetting Cycles = new("cycles", Default.Cycles, "false for controllers without drilling cycles");
 
-    public static readonly SettingTable Table = new("drilling", "Drill programs for a router (NIST RS274/NGC), one for each layer and bit",
+    public static readonly SettingTable Table =
+        new("drilling", "Drill programs for a router (NIST RS274/NGC), one for each layer and bit",
         [SafeHeight, RetractHeight, Feed, Spindle, Peck, Cycles]);
 }

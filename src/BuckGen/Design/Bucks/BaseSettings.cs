@@ -10,7 +10,8 @@ internal static class BaseSettings
         Under = new("under", "\"MDF 12\"", "a second plate below it, with the relief bores of the vents");
 
     public static readonly NumberSetting
-        Margin = new("margin", "base margin", new BasePlate(new("", 1)).Margin, 0, 500, "how far the plate reaches beyond the foot")
+        Margin = new("margin", "base margin", new BasePlate(new("", 1)).Margin, 0, 500,
+            "how far the plate reaches beyond the foot")
         {
             Option = "--base-margin", Source = Setting.Practice,
         };

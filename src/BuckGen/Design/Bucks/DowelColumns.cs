@@ -24,19 +24,24 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
         {
             // What is left of each piece on top, once a layer.
             var (blank, wood) = (layers[layer], woods[layer]);
-            var sanded = new Lazy<ILookup<int, Island>>(() => solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Find(i))));
+            var sanded =
+                new Lazy<ILookup<int, Island>>(() =>
+                    solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Find(i))));
             for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
             {
                 // Dowels that came down from an island above serve this one too, unless only one did: pieces under walls that
                 // lean the wrong way.
-                if (holes[layer][i].Count == 1) findings.Add(Alone(layers[layer], layers[layer].Wood.Islands[i], letters[layer][i]));
+                if (holes[layer][i].Count == 1)
+                    findings.Add(Alone(layers[layer], layers[layer].Wood.Islands[i], letters[layer][i]));
                 if (holes[layer][i].Count > 0) continue;
                 cancellation.ThrowIfCancellationRequested();
                 var left = spec.Steps == Steps.Inside ? [blank.Wood.Islands[i]] : sanded.Value[i];
-                var places = DowelPlacement.Choose(Allowed(left, spec.Dowels, offsetter, cancellation), 2 * spec.Dowels.HoleDiameter);
+                var places =
+                    DowelPlacement.Choose(Allowed(left, spec.Dowels, offsetter, cancellation), 2 * spec.Dowels.HoleDiameter);
                 CarryDown(holes, woods, layer, i, places, spec.Dowels.HoleDiameter);
                 if (places.IsEmpty) without[letters[layer][i]] = (layers[layer], layers[layer].Wood.Islands[i]);
-                else if (TurnCheck.FitsWrongWay(layers[layer].Wood.Islands[i], places)) findings.Add(Turnable(layers[layer], letters[layer][i], places[0]));
+                else if (TurnCheck.FitsWrongWay(layers[layer].Wood.Islands[i], places))
+                    findings.Add(Turnable(layers[layer], letters[layer][i], places[0]));
             }
         }
 
@@ -45,7 +50,8 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
     }
 
     /// <summary>Where a hole's centre may lie: in the wood that is left on top after sanding, with a wall all round.</summary>
-    private static Region Allowed(IEnumerable<Island> sanded, DowelSpec dowels, IOffsetter offsetter, CancellationToken cancellation) =>
+    private static Region Allowed(IEnumerable<Island> sanded, DowelSpec dowels, IOffsetter offsetter,
+        CancellationToken cancellation) =>
         offsetter.Offset(new([.. sanded]), -(dowels.HoleDiameter / 2 + dowels.Wall), CornerJoin.Round, cancellation);
 
     private static void CarryDown(
@@ -65,15 +71,18 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
     private static Finding NoRoom(LayerBlank layer, Island piece, string letter, DowelSpec dowels) =>
         new("dowels-no-room", Severity.Warning,
             FormattableString.Invariant(
-                $"From layer {layer.Number} up, island {letter} is too small for two {dowels.Diameter} mm dowels with {dowels.Wall} mm of wood round them."),
+                $"From layer {layer.Number} up, island {letter} is too small for two {dowels.Diameter} mm dowels with ")
+                + FormattableString.Invariant($"{dowels.Wall} mm of wood round them."),
             "Use thinner dowels or less wall, or glue these pieces by eye along the glue-up lines.")
         {
-            Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = dowels.Diameter, Source = "common practice, no source",
+            Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = dowels.Diameter,
+            Source = "common practice, no source",
         };
 
     private static Finding Alone(LayerBlank layer, Island piece, string letter) =>
         new("dowel-alone", Severity.Warning,
-            $"Island {letter} of layer {layer.Number} has only one dowel, about which it can turn: the others of the layer above stand beside it.",
+            $"Island {letter} of layer {layer.Number} has only one dowel, about which it can turn: the others of the layer "
+            + "above stand beside it.",
             "Let the walls lean the other way, or glue this piece by eye along the glue-up lines.")
         {
             Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = 1, Limit = 2, Source = "common practice, no source",

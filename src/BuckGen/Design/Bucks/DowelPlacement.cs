@@ -37,7 +37,8 @@ internal static class DowelPlacement
     {
         var (ab, bc, ca) = (a.DistanceTo(b), b.DistanceTo(c), c.DistanceTo(a));
         var height = Math.Abs((b - a).Cross(c - a)) / ab;
-        return height >= Distinct && Math.Abs(ab - bc) >= Distinct && Math.Abs(bc - ca) >= Distinct && Math.Abs(ca - ab) >= Distinct;
+        return height >= Distinct && Math.Abs(ab - bc) >= Distinct && Math.Abs(bc - ca) >= Distinct
+            && Math.Abs(ca - ab) >= Distinct;
     }
 
     /// <summary>Points along the edge of the allowed region: the farthest places always lie there.</summary>
@@ -65,7 +66,8 @@ internal static class DowelPlacement
             {
                 // Rounded only when it may be the longest: there are half a million pairs.
                 var exact = (points[i] - points[j]).LengthSquared;
-                if (exact > longest && Key(exact) is var squared && squared > longest) (best, longest) = ((points[i], points[j]), squared);
+                if (exact > longest && Key(exact) is var squared && squared > longest)
+                    (best, longest) = ((points[i], points[j]), squared);
             }
         return best;
     }

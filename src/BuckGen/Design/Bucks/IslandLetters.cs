@@ -16,7 +16,8 @@ internal static class IslandLetters
             letters[layer] = new string[islands.Length];
             var wood = new RegionInterior(layers[layer].Wood);
             var onto = layer + 1 < layers.Count
-                ? Enumerable.Range(0, letters[layer + 1].Length).ToLookup(a => wood.IslandAt(InsidePoint.Find(layers[layer + 1].Wood.Islands[a])))
+                ? Enumerable.Range(0, letters[layer + 1].Length)
+                .ToLookup(a => wood.IslandAt(InsidePoint.Find(layers[layer + 1].Wood.Islands[a])))
                 : null;
             // New letters run from left to right as one reads the plan.
             foreach (var i in Enumerable.Range(0, islands.Length).OrderBy(i => Math.Round(islands[i].Outer.Bounds.MinX, 6))
@@ -25,7 +26,8 @@ internal static class IslandLetters
                 var above = onto?[i].ToArray() ?? [];
                 letters[layer][i] = above.Length == 0
                     ? Letter(used++)
-                    : above.Select(a => letters[layer + 1][a]).OrderBy(l => l.Length).ThenBy(l => l, StringComparer.Ordinal).First();
+                    : above.Select(a => letters[layer + 1][a]).OrderBy(l => l.Length)
+                    .ThenBy(l => l, StringComparer.Ordinal).First();
             }
         }
 

@@ -31,11 +31,14 @@ internal static class LabelPlacement
         var smallest = height;
         while (smallest * Shrinking >= MinHeight) smallest *= Shrinking;
         var minBox = new LabelBox(StrokeText.Width(text, smallest), smallest, Clearance);
-        var places = new LabelPlaces(piece, obstacles, preferred.IsEmpty ? piece.Outer.Bounds : preferred.Bounds, minBox, height / 2 + Comfortable);
+        var places =
+            new LabelPlaces(piece, obstacles, preferred.IsEmpty ? piece.Outer.Bounds : preferred.Bounds, minBox,
+                height / 2 + Comfortable);
         for (var size = height; size >= MinHeight; size *= Shrinking)
         {
             var width = StrokeText.Width(text, size);
-            foreach (var (room, upright) in (ReadOnlySpan<(double, bool)>)[(Comfortable, true), (Comfortable, false), (Clearance, true), (Clearance, false)])
+            foreach (var (room, upright) in (ReadOnlySpan<(double, bool)>)[(Comfortable, true), (Comfortable, false),
+                (Clearance, true), (Clearance, false)])
             {
                 var (w, h) = upright ? (width, size) : (size, width);
                 if (places.First(new(w, h, room), upright) is { } centre) return Make(text, size, centre, w, h, upright);

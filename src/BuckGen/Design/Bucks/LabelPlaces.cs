@@ -89,11 +89,13 @@ internal sealed class LabelPlaces
         return Array.ConvertAll(order, n => Place((int)(n % Count)));
 
         Vec2 Place(int number) => new(
-            area.MinX + area.Width * (number % (Across + 1)) / Across, area.MinY + area.Height * (number / (Across + 1)) / Across);
+            area.MinX + area.Width * (number % (Across + 1)) / Across,
+            area.MinY + area.Height * (number / (Across + 1)) / Across);
     }
 
     /// <summary>True when the box is larger than the piece one way.</summary>
-    private bool IsTooLarge(LabelBox box) => box.Width + 2 * box.Room > bounds.Width + Rounding || box.Height + 2 * box.Room > bounds.Height + Rounding;
+    private bool IsTooLarge(LabelBox box) =>
+        box.Width + 2 * box.Room > bounds.Width + Rounding || box.Height + 2 * box.Room > bounds.Height + Rounding;
 
     /// <summary>False when the circle in the box is not clear, or when not even the smallest lettering fits there.</summary>
     private bool MayFit(int place, LabelBox box, bool level)

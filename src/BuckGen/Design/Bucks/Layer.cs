@@ -71,7 +71,8 @@ public sealed record Layer(
     internal string NameOf(LayerPart part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return Name.Length == 0 ? FormattableString.Invariant($"{Number}{part.Letter}") : FormattableString.Invariant($"{part.Letter}{Number}");
+        return Name.Length == 0 ? FormattableString.Invariant($"{Number}{part.Letter}")
+            : FormattableString.Invariant($"{part.Letter}{Number}");
     }
 
     /// <summary>What it is called before its number, such as "RING"; empty for the layers of the buck.</summary>

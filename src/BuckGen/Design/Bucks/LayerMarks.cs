@@ -26,15 +26,18 @@ internal static class LayerMarks
                 : [];
             // With steps outside, the layer above stands on the sand-to line: one line serves for both.
             // The base hides a plenum wholly: there is nothing to glue up to.
-            var glueUp = blank.Role == LayerRole.Plenum ? [] : NotYetDrawn(above.Loops, new SegmentIndex([.. blank.Wood.Segments, .. sandTo.SelectMany(l => l.Segments)]));
+            var glueUp = blank.Role == LayerRole.Plenum ? []
+                : NotYetDrawn(above.Loops, new SegmentIndex([.. blank.Wood.Segments, .. sandTo.SelectMany(l => l.Segments)]));
             var parts = ImmutableArray.CreateBuilder<LayerPart>(blank.Wood.Islands.Length);
             // What lies on which piece is computed once a layer, not once a piece.
             var wood = new RegionInterior(blank.Wood);
             var holesOf = dowels[n].ToLookup(d => wood.IslandAt(d.Centre));
             var boresOf = vents[n].ToLookup(v => wood.IslandAt(v.Centre));
             var hiddenOf = above.Islands.ToLookup(a => wood.IslandAt(InsidePoint.Find(a)));
-            var round = dowels[n].Select(h => Loop.Circle(h.Centre, h.Diameter / 2)).Concat(vents[n].Select(b => Loop.Circle(b.Centre, b.Diameter / 2)));
-            var obstacles = new SegmentIndex([.. blank.Wood.Segments, .. sandTo.Concat(glueUp).Concat(round).SelectMany(l => l.Segments)]);
+            var round = dowels[n].Select(h => Loop.Circle(h.Centre, h.Diameter / 2))
+                .Concat(vents[n].Select(b => Loop.Circle(b.Centre, b.Diameter / 2)));
+            var obstacles =
+                new SegmentIndex([.. blank.Wood.Segments, .. sandTo.Concat(glueUp).Concat(round).SelectMany(l => l.Segments)]);
             for (var i = 0; i < blank.Wood.Islands.Length; i++)
             {
                 cancellation.ThrowIfCancellationRequested();

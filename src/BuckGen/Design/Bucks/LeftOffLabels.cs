@@ -12,13 +12,17 @@ internal static class LeftOffLabels
     /// <param name="layers">The layers with their lettering.</param>
     public static IEnumerable<Finding> Find(IEnumerable<Layer> layers)
     {
-        var bare = layers.SelectMany(l => l.Parts.Where(p => p.Label is null).Select(p => (Name: l.NameOf(p), p.Shape, l.Top))).ToArray();
+        var bare = layers.SelectMany(l => l.Parts.Where(p => p.Label is null).Select(p => (Name: l.NameOf(p), p.Shape, l.Top)))
+            .ToArray();
         if (bare.Length == 0) yield break;
         var smallest = LabelPlacement.MinHeight;
         yield return new("label-no-room", Severity.Note,
             bare.Length == 1
-                ? FormattableString.Invariant($"The lettering {bare[0].Name} does not fit on its piece, even {smallest} mm high; it is left off.")
-                : FormattableString.Invariant($"The lettering of {bare.Length} pieces does not fit on them, even {smallest} mm high; it is left off: {Excerpt.ShortenList([.. bare.Select(b => b.Name)], MaxNamed)}."),
+                ? FormattableString.Invariant(
+                    $"The lettering {bare[0].Name} does not fit on its piece, even {smallest} mm high; it is left off.")
+                : FormattableString.Invariant(
+                    $"The lettering of {bare.Length} pieces does not fit on them, even {smallest} mm high; it is left off: ")
+                    + FormattableString.Invariant($"{Excerpt.ShortenList([.. bare.Select(b => b.Name)], MaxNamed)}."),
             "Pencil the number on the piece when it comes off the machine.")
         {
             Place = bare[0].Shape.Outer.Bounds.Centre, Height = bare[0].Top,

@@ -23,7 +23,8 @@ internal static class StackNesting
             var (larger, smaller) = draft >= 0 ? (walls[i - 1], walls[i]) : (walls[i], walls[i - 1]);
             if (Overhang(larger.Wood, smaller.Wood, 2 * tolerance.Chord) is not { } place) continue;
             throw new OffsetFailedException(FormattableString.Invariant(
-                $"at a height of {walls[i].Bottom:0.###} mm layer {smaller.Number} reaches beyond layer {larger.Number} at {place}, so one of the two is wrong; redraw the outline near that place"));
+                $"at a height of {walls[i].Bottom:0.###} mm layer {smaller.Number} reaches beyond layer {larger.Number} at ")
+                + FormattableString.Invariant($"{place}, so one of the two is wrong; redraw the outline near that place"));
         }
     }
 
@@ -37,7 +38,8 @@ internal static class StackNesting
         var (inside, near) = (new RegionInterior(other), new SegmentIndex(other.Segments));
         foreach (var segment in edges.Segments)
             foreach (var t in (ReadOnlySpan<double>)[0, 0.5])
-                if (segment.PointAt(t) is var p && near.DistanceWithin(p, tolerance) > tolerance && stray(inside.Contains(p))) return p;
+                if (segment.PointAt(t) is var p && near.DistanceWithin(p, tolerance) > tolerance && stray(inside.Contains(p)))
+                    return p;
         return null;
     }
 }

@@ -19,7 +19,8 @@ public sealed record StackPlan(ImmutableArray<Stock> LayerStocks, double Depth, 
     /// How far the depth is likely off, mm either way: the root sum of squares of the tolerances of the boards.
     /// </summary>
     public double LikelySpread => Math.Sqrt(LayerStocks.Sum(s =>
-        s is { ThicknessIsAssumed: true, Material: { Lower: { } lower, Upper: { } upper } } ? (upper - lower) * (upper - lower) / 4 : 0));
+        s is { ThicknessIsAssumed: true, Material: { Lower: { } lower, Upper: { } upper } }
+            ? (upper - lower) * (upper - lower) / 4 : 0));
 
     /// <summary>Maximum number of layers in a stack.</summary>
     private const int MaxLayers = 400;
@@ -72,7 +73,8 @@ public sealed record StackPlan(ImmutableArray<Stock> LayerStocks, double Depth, 
     {
         ReadOnlySpan<double> grains = [0.1, 0.01, 0.001];
         foreach (var grain in grains)
-            if (Array.TrueForAll(stocks, s => Math.Abs(s.Thickness / grain - Math.Round(s.Thickness / grain)) < 1e-6)) return grain;
+            if (Array.TrueForAll(stocks, s => Math.Abs(s.Thickness / grain - Math.Round(s.Thickness / grain)) < 1e-6))
+                return grain;
         return 0.0001;
     }
 

@@ -7,7 +7,8 @@ namespace BuckGen.Design.Bucks;
 /// <param name="Thickness">Measured thickness, mm, 0.2 to 100; not the nominal one.</param>
 /// <param name="BoardWidth">Width of a whole board, mm.</param>
 /// <param name="BoardHeight">Height of a whole board, mm.</param>
-public sealed record Stock(string Name, double Thickness, double BoardWidth = Stock.UsualWidth, double BoardHeight = Stock.UsualHeight)
+public sealed record Stock(string Name, double Thickness, double BoardWidth = Stock.UsualWidth,
+    double BoardHeight = Stock.UsualHeight)
 {
     /// <summary>
     /// Width assumed when the size of the boards is not given, mm: a common laser bed (common practice, no source).
@@ -39,12 +40,14 @@ public sealed record Stock(string Name, double Thickness, double BoardWidth = St
         ArgumentNullException.ThrowIfNull(material);
         return new(material.Name, material.Thickness)
         {
-            SizeIsAssumed = true, Material = material, ThicknessIsAssumed = true, Price = material.Price, CutFeed = material.CutFeed,
+            SizeIsAssumed = true, Material = material, ThicknessIsAssumed = true, Price = material.Price,
+            CutFeed = material.CutFeed,
         };
     }
 
     /// <summary>The words of its name that say what it is made of; none for a bare thickness.</summary>
-    internal IEnumerable<string> MaterialWords => Name.Split([' ', '-', '_', '/', ',', '.', '(', ')', '+'], StringSplitOptions.RemoveEmptyEntries)
+    internal IEnumerable<string> MaterialWords =>
+        Name.Split([' ', '-', '_', '/', ',', '.', '(', ')', '+'], StringSplitOptions.RemoveEmptyEntries)
         .Where(w => !w.All(char.IsAsciiDigit) && w is not ("mm" or "in"));
 
     internal void Validate()

@@ -11,22 +11,33 @@ internal static class CheckSettings
         WebGap = Ratio("web-gap", "minimum gap against webs", 1, 0, 10, "times the depth",
             "minimum gap between raised parts, times the depth", "guides of resin suppliers (from memory)"),
         MinNeck = Length("min-neck", "minimum neck", 3, 100, "narrowest wood"),
-        MinDraftMale = Draft("min-draft-male", "minimum draft of a male buck", 3, "left out: the plastic's own in the catalog, or 3 degrees"),
+        MinDraftMale =
+            Draft("min-draft-male", "minimum draft of a male buck", 3,
+                "left out: the plastic's own in the catalog, or 3 degrees"),
         MinDraftFemale = Draft("min-draft-female", "minimum draft of a cavity", 2, "left out: the plastic's own, or 2 degrees"),
         MaxDepthMale = Depth("max-depth-male", "maximum height of a buck over its width", 1,
-            "maximum height over width; left out: the plastic's own, or 1", "Throne, Technology of Thermoforming, 1996 (from memory)"),
+            "maximum height over width; left out: the plastic's own, or 1",
+            "Throne, Technology of Thermoforming, 1996 (from memory)"),
         MaxDepthFemale = Depth("max-depth-female", "maximum depth of a cavity over its width", 0.75,
-            "maximum depth of a cavity over its width; left out: the plastic's own, or 0.75", "a former's advice: 75 per cent of the smaller dimension"),
-        MaxDepthPlugged = Ratio("max-depth-plugged", "maximum depth with a plug over the width", 1.5, 0.01, 10, "times the width", "the same with a plug",
+            "maximum depth of a cavity over its width; left out: the plastic's own, or 0.75",
+            "a former's advice: 75 per cent of the smaller dimension"),
+        MaxDepthPlugged =
+            Ratio("max-depth-plugged", "maximum depth with a plug over the width", 1.5, 0.01, 10, "times the width",
+                "the same with a plug",
             "a sheet former's guide to wall thickness: a plug serves from 1 to 1.5"),
         MaxDraw = Ratio("max-draw", "maximum draw ratio", 3, 1, 20, "times the area", "maximum formed area over flat area"),
-        MaxThinning = Ratio("max-thinning", "maximum thinning", 6, 1, 100, "times as thin", "gauge over the thinnest predicted wall"),
+        MaxThinning =
+            Ratio("max-thinning", "maximum thinning", 6, 1, 100, "times as thin", "gauge over the thinnest predicted wall"),
         MinMeanWall = Length("min-mean-wall", "minimum mean wall", 0.2, 25, "a thinner part holds no shape"),
-        MinCorner = Ratio("min-corner", "minimum radius of a corner", 1, 0, 20, "times the gauge", "minimum radius of a corner, times the gauge", Former),
+        MinCorner = Ratio("min-corner", "minimum radius of a corner", 1, 0, 20, "times the gauge",
+            "minimum radius of a corner, times the gauge", Former),
         MaxStep = Ratio("max-step", "maximum step between layers", 0.5, 0, 20, "times the formed thickness",
             "maximum step between layers, times the formed thickness"),
-        GrainGauge = Length("grain-gauge", "gauge up to which grain shows", 1, 25, "gauge up to which the grain of plywood shows"),
-        MinFrameGap = Ratio("min-frame-gap", "minimum gap to the frame", 0.5, 0, 10, "times the depth", "from a male buck to the frame, times its depth"),
+        GrainGauge =
+            Length("grain-gauge", "gauge up to which grain shows", 1, 25, "gauge up to which the grain of plywood shows"),
+        MinFrameGap =
+            Ratio("min-frame-gap", "minimum gap to the frame", 0.5, 0, 10, "times the depth",
+                "from a male buck to the frame, times its depth"),
         MinGlueLand = Length("min-glue-land", "minimum glue land", 5, 100, "overlap of flange and panel"),
         MinPanelBridge = Ratio("min-panel-bridge", "minimum bridge of a panel", 1, 0, 20, "times the thickness",
             "narrowest wood between openings of the panel, times its thickness");
@@ -36,7 +47,8 @@ internal static class CheckSettings
 
     public static readonly SettingTable Table = new("checks", "Limits of the design checks, and findings you accept",
         [
-            WebGap, MinNeck, MinDraftMale, MinDraftFemale, MaxDepthMale, MaxDepthFemale, MaxDepthPlugged, MaxDraw, MaxThinning, MinMeanWall,
+            WebGap, MinNeck, MinDraftMale, MinDraftFemale, MaxDepthMale, MaxDepthFemale, MaxDepthPlugged, MaxDraw, MaxThinning,
+            MinMeanWall,
             MinCorner, MaxStep, GrainGauge, MinFrameGap, MinGlueLand, MinPanelBridge, Silence,
         ]);
 
@@ -44,7 +56,8 @@ internal static class CheckSettings
         new(key, name, value, 0, max, meaning) { Source = Setting.Practice };
 
     private static NumberSetting Ratio(
-        string key, string name, double? value, double min, double max, string unit, string meaning, string source = Setting.Practice) =>
+        string key, string name, double? value, double min, double max, string unit, string meaning,
+        string source = Setting.Practice) =>
         new(key, name, value, min, max, meaning) { Kind = QuantityKind.Number, Unit = unit, Source = source };
 
     private static NumberSetting Draft(string key, string name, double usual, string meaning) =>

@@ -17,10 +17,15 @@ internal sealed class CornerCheck : IDesignCheck
         var sharp = plan.Loops.SelectMany(l => TightTurn.Find(l, minRadius)).Where(t => t.Radius < minRadius).ToArray();
         if (sharp.Length == 0) yield break;
         yield return new("corner-sharp", Severity.Note,
-            FormattableString.Invariant($"{sharp.Length} corner{(sharp.Length == 1 ? " of the plan is" : "s of the plan are")} sharper than {minRadius:0.##} mm, the sheet is {sheet.Gauge:0.##} mm thick, the sharpest {sharp.Min(s => s.Radius):0.##} mm; it thins there."),
+            FormattableString.Invariant(
+                $"{sharp.Length} corner{(sharp.Length == 1 ? " of the plan is" : "s of the plan are")} sharper than ")
+                + FormattableString.Invariant(
+                    $"{minRadius:0.##} mm, the sheet is {sheet.Gauge:0.##} mm thick, the sharpest ")
+                    + FormattableString.Invariant($"{sharp.Min(s => s.Radius):0.##} mm; it thins there."),
             FormattableString.Invariant($"Sand them round to {minRadius:0.##} mm or more."))
         {
-            Place = sharp.MinBy(s => s.Radius).Place, Value = sharp.Min(s => s.Radius), Limit = minRadius, Source = "design guidelines of a former: radius at least the starting thickness",
+            Place = sharp.MinBy(s => s.Radius).Place, Value = sharp.Min(s => s.Radius), Limit = minRadius,
+            Source = "design guidelines of a former: radius at least the starting thickness",
         };
     }
 }

@@ -14,12 +14,17 @@ internal sealed class CounterCheck : IDesignCheck
         var depth = design.Plan.Depth;
         // A counter is a cavity, widest at the face; the limit of a cavity holds.
         var (limit, source) = design.Limits.MaxCavityDepthToWidth;
-        var counters = design.Shape.At(design.Shape.Face).Islands.SelectMany(i => i.Holes).Select(h => LargestCircle.In(new(h.Reversed(), [])))
+        var counters = design.Shape.At(design.Shape.Face).Islands.SelectMany(i => i.Holes)
+            .Select(h => LargestCircle.In(new(h.Reversed(), [])))
             .Where(c => depth / (2 * c.Radius) > limit).OrderBy(c => c.Radius).ToArray();
         if (counters.Length == 0) yield break;
         var ratio = depth / (2 * counters[0].Radius);
         yield return new("counter-deep", Severity.Warning,
-            FormattableString.Invariant($"{(counters.Length == 1 ? "A counter" : $"{counters.Length} counters, the narrowest")} {2 * counters[0].Radius:0.##} mm wide at the face is {depth:0.#} mm deep, {ratio:0.##} times its width: the sheet bridges it or tears in it."),
+            FormattableString.Invariant(
+                $"{(counters.Length == 1 ? "A counter" : $"{counters.Length} counters, the narrowest")} ")
+                + FormattableString.Invariant(
+                    $"{2 * counters[0].Radius:0.##} mm wide at the face is {depth:0.#} mm deep, {ratio:0.##} times its ")
+                    + FormattableString.Invariant($"width: the sheet bridges it or tears in it."),
             "Fill it, make it wider or the part lower, and vent it well.")
         {
             Place = counters[0].Centre, Height = design.Shape.Face, Value = ratio, Limit = limit, Source = source,

@@ -12,14 +12,24 @@ internal sealed class DepthCheck : IDesignCheck
     {
         var widest = design.Shape.At(design.IsMale ? design.Shape.Foot : design.Shape.Face);
         var (limit, source) = design.Limits.MaxDepthToWidth;
-        var circles = widest.Islands.Select(LargestCircle.In).Where(c => design.Plan.Depth / (2 * c.Radius) > limit).OrderBy(c => c.Radius).ToArray();
+        var circles = widest.Islands.Select(LargestCircle.In).Where(c => design.Plan.Depth / (2 * c.Radius) > limit)
+            .OrderBy(c => c.Radius).ToArray();
         if (circles.Length == 0) yield break;
         var narrow = circles[0];
         var plugged = design.Former.PlugGap is not null;
         var ratio = design.Plan.Depth / (2 * narrow.Radius);
         yield return new("too-deep", Severity.Warning,
-            FormattableString.Invariant($"{(circles.Length == 1 ? "A part" : $"{circles.Length} parts, the narrowest of them")} {2 * narrow.Radius:0.#} mm wide is {design.Plan.Depth:0.#} mm deep, {ratio:0.##} times its width; the limit is {limit:0.##} for {(design.IsMale ? "draping over a buck" : plugged ? "a cavity with a plug" : "a plain cavity; published limits run from 0.5 to 0.75")}."),
-            design.IsMale ? "Make it lower or wider, or stretch the sheet to a bubble first." : plugged ? "Make it shallower or wider, or drape it over a male buck." : "Make it shallower or wider, push the sheet in with a plug, or drape it over a male buck.")
+            FormattableString.Invariant(
+                $"{(circles.Length == 1 ? "A part" : $"{circles.Length} parts, the narrowest of them")} ")
+                + FormattableString.Invariant(
+                    $"{2 * narrow.Radius:0.#} mm wide is {design.Plan.Depth:0.#} mm deep, {ratio:0.##} times its width; ")
+                    + FormattableString.Invariant(
+                        $"the limit is {limit:0.##} for ")
+                        + FormattableString.Invariant(
+                            $"{(design.IsMale ? "draping over a buck" : plugged ? "a cavity with a plug" : "a plain cavity; published limits run from 0.5 to 0.75")}."),
+            design.IsMale ? "Make it lower or wider, or stretch the sheet to a bubble first." : plugged
+                ? "Make it shallower or wider, or drape it over a male buck."
+                : "Make it shallower or wider, push the sheet in with a plug, or drape it over a male buck.")
         {
             Place = narrow.Centre, Value = ratio, Limit = limit, Source = source,
         };

@@ -9,7 +9,8 @@ internal static class DesignChecks
     /// <summary>The checks that come with the library, in the order in which they run.</summary>
     public static ImmutableArray<IDesignCheck> BuiltIn { get; } =
     [
-        new DraftCheck(), new DepthCheck(), new DrawCheck(), new WebCheck(), new CounterCheck(), new NeckCheck(), new CornerCheck(),
+        new DraftCheck(), new DepthCheck(), new DrawCheck(), new WebCheck(), new CounterCheck(), new NeckCheck(),
+        new CornerCheck(),
         new StepCheck(), new GrainCheck(), new FormerCheck(),
     ];
 
@@ -17,7 +18,8 @@ internal static class DesignChecks
     public static IEnumerable<Finding> Run(DesignView design, ImmutableArray<IDesignCheck> checks, CancellationToken cancellation)
     {
         // A shape that vanishes has nothing left to look at but the draft that made it vanish; other findings say so.
-        var vanishes = design.Shape.At(design.Shape.Foot, cancellation).IsEmpty || design.Shape.At(design.Shape.Face, cancellation).IsEmpty;
+        var vanishes = design.Shape.At(design.Shape.Foot, cancellation).IsEmpty
+            || design.Shape.At(design.Shape.Face, cancellation).IsEmpty;
         foreach (var check in checks.Where(c => !vanishes || c is DraftCheck))
         {
             cancellation.ThrowIfCancellationRequested();

@@ -10,7 +10,8 @@ public sealed class DesignView
     internal DesignView(
         StackSpec spec, SheetSpec? sheet, FormerSpec former, CheckSpec checks, DraftedShape shape, StackPlan plan,
         IReadOnlyList<LayerBlank> layers, Blank? blank) =>
-        (Spec, Sheet, Former, Checks, Shape, Plan, Layers, Blank) = (spec, sheet, former, checks, shape, plan, [.. layers], blank);
+        (Spec, Sheet, Former, Checks, Shape, Plan, Layers, Blank) = (spec, sheet, former, checks, shape, plan,
+            [.. layers], blank);
 
     /// <summary>What was asked for.</summary>
     public StackSpec Spec { get; }

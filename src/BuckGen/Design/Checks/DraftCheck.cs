@@ -22,14 +22,21 @@ internal sealed class DraftCheck : IDesignCheck
         else if (draft == 0 && design.IsMale)
             yield return new("draft-locks", Severity.Error,
                 "The walls are upright: the sheet shrinks onto a male buck as it cools and does not come off.",
-                FormattableString.Invariant($"Give the walls {minDraft:0.##} degrees or more, or use a cavity: the part shrinks away from its walls."))
+                FormattableString.Invariant(
+                    $"Give the walls {minDraft:0.##} degrees or more, or use a cavity: the part shrinks away from its walls."))
             {
-                Value = 0, Limit = minDraft, Source = "SPE Thermoforming Quarterly 25(1), 2006: male moulds need draft, cavities may do without",
+                Value = 0, Limit = minDraft,
+                Source = "SPE Thermoforming Quarterly 25(1), 2006: male moulds need draft, cavities may do without",
             };
         else if (draft < minDraft)
             yield return new("draft-low", Severity.Warning,
-                FormattableString.Invariant($"A draft of {draft:0.##} degrees is little for a {(design.IsMale ? "male buck" : "cavity")}; {minDraft:0.##} is the minimum here, published figures range from {published.Low:0.##} to {published.High:0.##}."),
-                design.IsMale ? "Give the walls 5 degrees where the shape allows it, and sand them smooth." : "Polish the walls, or give them more draft.")
+                FormattableString.Invariant(
+                    $"A draft of {draft:0.##} degrees is little for a {(design.IsMale ? "male buck" : "cavity")}; ")
+                    + FormattableString.Invariant(
+                        $"{minDraft:0.##} is the minimum here, published figures range from {published.Low:0.##} to ")
+                        + FormattableString.Invariant($"{published.High:0.##}."),
+                design.IsMale ? "Give the walls 5 degrees where the shape allows it, and sand them smooth."
+                    : "Polish the walls, or give them more draft.")
             {
                 Value = draft, Limit = minDraft, Source = source,
             };

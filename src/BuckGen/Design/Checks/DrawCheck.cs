@@ -13,14 +13,20 @@ internal sealed class DrawCheck : IDesignCheck
         var (limit, film) = (design.Checks.MaxDraw, design.Checks.MinMeanWall);
         if (blank.Ratios.Areal > limit || blank.MeanThickness < film)
             yield return new("may-tear", Severity.Warning,
-                FormattableString.Invariant($"The sheet is drawn to {blank.Ratios.Areal:0.##} times its area: {blank.Gauge:0.##} mm becomes {blank.MeanThickness:0.##} mm on average, and less in corners."),
+                FormattableString.Invariant(
+                    $"The sheet is drawn to {blank.Ratios.Areal:0.##} times its area: {blank.Gauge:0.##} mm becomes ")
+                    + FormattableString.Invariant($"{blank.MeanThickness:0.##} mm on average, and less in corners."),
                 "Use a thicker sheet, a shallower shape, more draft, or a larger blank round a male buck.")
             {
-                Value = blank.Ratios.Areal, Limit = limit, Source = "mean thickness by areas (SPE Thermoforming Quarterly 24(4), 2005); the limit is common practice, no source",
+                Value = blank.Ratios.Areal, Limit = limit,
+                Source = "mean thickness by areas (SPE Thermoforming Quarterly 24(4), 2005); the limit is common practice, "
+                    + "no source",
             };
         if (blank.GaugeForMinWall is { } needed && needed > blank.Gauge)
             yield return new("gauge-too-thin", Severity.Warning,
-                FormattableString.Invariant($"For a mean wall of {design.Sheet!.MinWall:0.##} mm the sheet must be {needed:0.##} mm thick; it is {blank.Gauge:0.##} mm."),
+                FormattableString.Invariant(
+                    $"For a mean wall of {design.Sheet!.MinWall:0.##} mm the sheet must be {needed:0.##} mm thick; it is ")
+                    + FormattableString.Invariant($"{blank.Gauge:0.##} mm."),
                 "Order thicker sheet.")
             {
                 Value = blank.Gauge, Limit = needed, Source = "area method",
@@ -30,7 +36,9 @@ internal sealed class DrawCheck : IDesignCheck
                 FormattableString.Invariant($"The plug carries the floor at full gauge and leaves {wall:0.##} mm for the walls."),
                 "Use a smaller plug, so that more of the sheet is left to stretch, a thicker sheet or a shallower shape.")
             {
-                Value = wall, Limit = film, Source = "area balance with a plug (Crawford, Plastics Engineering, 3rd ed., example 4.7); the limit is common practice, no source",
+                Value = wall, Limit = film,
+                Source = "area balance with a plug (Crawford, Plastics Engineering, 3rd ed., example 4.7); the limit is "
+                    + "common practice, no source",
             };
     }
 }

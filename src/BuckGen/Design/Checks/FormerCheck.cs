@@ -15,7 +15,8 @@ internal sealed class FormerCheck : IDesignCheck
     {
         if (design.Former.Travel is { } travel && design.Height > travel)
             yield return new("taller-than-travel", Severity.Error,
-                FormattableString.Invariant($"The buck is {design.Height:0.#} mm high with its base; the former lifts it {travel:0.#} mm."),
+                FormattableString.Invariant(
+                    $"The buck is {design.Height:0.#} mm high with its base; the former lifts it {travel:0.#} mm."),
                 "Make the part shallower, or leave out the base or the plenum.")
             {
                 Height = design.Height, Value = design.Height, Limit = travel,
@@ -25,17 +26,23 @@ internal sealed class FormerCheck : IDesignCheck
         var minGap = design.IsMale ? Math.Max(Blank.MinGap, design.Checks.MinFrameGap * design.Plan.Depth) : Blank.MinGap;
         if (blank.Gap < 0)
             yield return new("frame-too-small", Severity.Error,
-                FormattableString.Invariant($"The part is {-2 * blank.Gap:0.#} mm larger than the frame of {blank.Opening.Width:0.#} x {blank.Opening.Height:0.#} mm."),
+                FormattableString.Invariant(
+                    $"The part is {-2 * blank.Gap:0.#} mm larger than the frame of {blank.Opening.Width:0.#} x ")
+                    + FormattableString.Invariant($"{blank.Opening.Height:0.#} mm."),
                 "Use a larger former, or make the part smaller.")
             {
                 Value = blank.Gap, Limit = 0,
             };
         else if (blank.Gap < minGap - Rounding)
             yield return new("frame-tight", Severity.Warning,
-                FormattableString.Invariant($"Only {blank.Gap:0.#} mm lie between buck and frame; under {minGap:0.#} mm the walls thin, and {Math.Max(Blank.MinGap, design.IsMale ? design.Plan.Depth : 0):0.#} mm is comfortable."),
+                FormattableString.Invariant(
+                    $"Only {blank.Gap:0.#} mm lie between buck and frame; under {minGap:0.#} mm the walls thin, and ")
+                    + FormattableString.Invariant(
+                        $"{Math.Max(Blank.MinGap, design.IsMale ? design.Plan.Depth : 0):0.#} mm is comfortable."),
                 "Use a larger frame, a lower buck, or turn it.")
             {
-                Value = blank.Gap, Limit = minGap, Source = "Takahashi and Bando, Dental Traumatology 2018 (measured); the limit is common practice, no source",
+                Value = blank.Gap, Limit = minGap,
+                Source = "Takahashi and Bando, Dental Traumatology 2018 (measured); the limit is common practice, no source",
             };
     }
 }

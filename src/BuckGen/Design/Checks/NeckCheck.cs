@@ -18,13 +18,18 @@ internal sealed class NeckCheck : IDesignCheck
         // A male buck is narrowest at its face; between the pockets of a cavity wood is narrowest at the rim.
         var edge = design.Shape.At(design.Shape.Face);
         var minNeck = design.Checks.MinNeck;
-        var necks = FacingEdges.Within(edge, minNeck, width => LongEnough * width).Where(p => p.ThroughWood == design.IsMale).ToArray();
+        var necks = FacingEdges.Within(edge, minNeck, width => LongEnough * width)
+            .Where(p => p.ThroughWood == design.IsMale).ToArray();
         if (necks.Length == 0) yield break;
         yield return new("neck-fragile", Severity.Warning,
-            FormattableString.Invariant($"The wood is only {necks[0].Width:0.##} mm wide{(necks.Length > 1 ? FormattableString.Invariant($", and narrow in {necks.Length - 1} more places") : "")}; under {minNeck:0.##} mm it breaks in gluing, sanding or forming."),
+            FormattableString.Invariant(
+                $"The wood is only {necks[0].Width:0.##} mm ")
+                + FormattableString.Invariant(
+                    $"wide{(necks.Length > 1 ? FormattableString.Invariant($", and narrow in {necks.Length - 1} more places") : "")}; under {minNeck:0.##} mm it breaks in gluing, sanding or forming."),
             "Make it wider, or glue a stronger material in there.")
         {
-            Place = necks[0].Middle, Height = design.Shape.Face, Value = necks[0].Width, Limit = minNeck, Source = "common practice, no source",
+            Place = necks[0].Middle, Height = design.Shape.Face, Value = necks[0].Width, Limit = minNeck,
+            Source = "common practice, no source",
         };
     }
 }

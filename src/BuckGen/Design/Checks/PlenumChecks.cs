@@ -14,7 +14,8 @@ internal static class PlenumChecks
         var widest = PlenumLayer.MaxChannelWidth(plenum, plate);
         var opening = Math.Max(plenum.Width, plenum.PortDiameter);
         if (plenum.Kind == PlenumKind.Channels && opening > widest)
-            yield return Bows($"The opening of {opening:0.#} mm in the plenum is wider than the base spans ({widest:0.#} mm)", plenum, opening, widest);
+            yield return Bows($"The opening of {opening:0.#} mm in the plenum is wider than the base spans ({widest:0.#} mm)",
+                plenum, opening, widest);
         if (plenum.Kind == PlenumKind.Feet && PlenumLayer.FeetPitch(plenum, plate) is null)
             yield return Bows("The base is too thin to stand on feet of this size", plenum, plenum.Width, null);
         var left = layers.FirstOrDefault(l => l.Role == LayerRole.Plenum);
@@ -27,13 +28,17 @@ internal static class PlenumChecks
 
     private static Finding Vanishes(PlenumSpec plenum, Bounds plate) => plenum.Kind == PlenumKind.Channels
         ? new("plenum-vanishes", Severity.Error,
-            FormattableString.Invariant($"Channels of {plenum.Width:0.##} mm and a port of {plenum.PortDiameter:0.##} mm leave nothing of a plenum of {plate.Width:0.##} x {plate.Height:0.##} mm."),
+            FormattableString.Invariant(
+                $"Channels of {plenum.Width:0.##} mm and a port of {plenum.PortDiameter:0.##} mm leave nothing of a plenum ")
+                + FormattableString.Invariant($"of {plate.Width:0.##} x {plate.Height:0.##} mm."),
             "Use narrower channels, a smaller port or a larger base.")
         {
-            Place = plate.Centre, Value = Math.Max(plenum.Width, plenum.PortDiameter), Limit = Math.Min(plate.Width, plate.Height),
+            Place = plate.Centre, Value = Math.Max(plenum.Width, plenum.PortDiameter),
+            Limit = Math.Min(plate.Width, plate.Height),
         }
         : new("plenum-vanishes", Severity.Error,
-            FormattableString.Invariant($"No foot of {plenum.Width:0.##} mm has room under a base of {plate.Width:0.##} x {plate.Height:0.##} mm."),
+            FormattableString.Invariant(
+                $"No foot of {plenum.Width:0.##} mm has room under a base of {plate.Width:0.##} x {plate.Height:0.##} mm."),
             "Use smaller feet or a larger base.")
         {
             Place = plate.Centre, Value = plenum.Width, Limit = Math.Min(plate.Width, plate.Height),
@@ -47,6 +52,7 @@ internal static class PlenumChecks
             FormattableString.Invariant($"{what} without bowing {plenum.MaxBow:0.##} mm or breaking under one atmosphere."),
             "Use a thicker base, narrower channels or larger feet.")
         {
-            Value = value, Limit = limit, Source = "plate theory (Timoshenko and Woinowsky-Krieger); the worse of MDF and birch plywood",
+            Value = value, Limit = limit,
+            Source = "plate theory (Timoshenko and Woinowsky-Krieger); the worse of MDF and birch plywood",
         };
 }

@@ -16,7 +16,10 @@ internal static class ShapeChangeFindings
         foreach (var change in changes) yield return Describe(change, spec);
         if (changes.Count(c => c.Within > resolution) is > 0 and var rough)
             yield return new("changes-rough", Severity.Note,
-                FormattableString.Invariant($"The shape changes in too many places to find every height exactly: the heights of {rough} changes are known only to {changes.Max(c => c.Within):0.##} mm instead of {resolution:0.##} mm."),
+                FormattableString.Invariant(
+                    $"The shape changes in too many places to find every height exactly: the heights of {rough} changes ")
+                    + FormattableString.Invariant(
+                        $"are known only to {changes.Max(c => c.Within):0.##} mm instead of {resolution:0.##} mm."),
                 "Simplify the outline, or look at the layers themselves.")
             {
                 Value = changes.Max(c => c.Within), Limit = resolution,

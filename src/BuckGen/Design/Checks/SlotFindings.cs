@@ -52,7 +52,8 @@ internal static class SlotFindings
         };
         var beyond = spec.OutlineAt == OutlineAt.Face ? "below" : "above";
         return new(id, Severity.Warning,
-            FormattableString.Invariant($"{what} {place.Width:0.00} mm wide is gone {beyond} {height:F2} mm above the bottom of the stack."),
+            FormattableString.Invariant(
+                $"{what} {place.Width:0.00} mm wide is gone {beyond} {height:F2} mm above the bottom of the stack."),
             "Make it wider, or use less draft or depth.")
         {
             Place = place.Middle, Height = height, Value = place.Width,

@@ -10,9 +10,12 @@ internal static class StackChecks
     public static IEnumerable<Finding> Run(StackPlan plan, StackSpec spec, StackedSolid solid, IReadOnlyList<LayerBlank> layers)
     {
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
-            yield return new("depth-missed", Math.Abs(plan.Miss) > spec.Stock.Min(s => s.Thickness) / 2 ? Severity.Error : Severity.Warning,
+            yield return new("depth-missed", Math.Abs(plan.Miss) > spec.Stock.Min(s => s.Thickness) / 2 ? Severity.Error
+                : Severity.Warning,
                 FormattableString.Invariant(
-                    $"The stock gives a depth of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm {(plan.Miss > 0 ? "more" : "less")} than the {spec.StackDepth:F2} mm it should have."),
+                    $"The stock gives a depth of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm ")
+                    + FormattableString.Invariant(
+                        $"{(plan.Miss > 0 ? "more" : "less")} than the {spec.StackDepth:F2} mm it should have."),
                 "Add a thinner stock, or accept the depth.")
             {
                 Value = plan.Miss, Limit = spec.DepthTolerance,
@@ -20,7 +23,9 @@ internal static class StackChecks
         if (plan.LikelySpread > 0)
             yield return new("stock-not-measured", plan.LikelySpread > spec.DepthTolerance ? Severity.Warning : Severity.Note,
                 FormattableString.Invariant(
-                    $"Thicknesses are the catalog's averages: the depth may be anywhere from {plan.DepthRange.Low:0.##} to {plan.DepthRange.High:0.##} mm, most likely within {plan.LikelySpread:0.##} mm."),
+                    $"Thicknesses are the catalog's averages: the depth may be anywhere from {plan.DepthRange.Low:0.##} to ")
+                    + FormattableString.Invariant(
+                        $"{plan.DepthRange.High:0.##} mm, most likely within {plan.LikelySpread:0.##} mm."),
                 "Measure your boards and give their thickness.")
             {
                 Value = plan.LikelySpread, Limit = spec.DepthTolerance, Source = "tolerances of the boards in the catalog",
@@ -30,7 +35,8 @@ internal static class StackChecks
         if (spec.Kind == BuckKind.Male && solid.Shape.At(solid.Shape.Face).IsEmpty)
             yield return new("nothing-left", Severity.Error,
                 FormattableString.Invariant(
-                    $"The draft leaves no wood at the top: {walls} of {plan.LayerStocks.Length} layers have any, up to {reached:F2} mm."),
+                    $"The draft leaves no wood at the top: {walls} of {plan.LayerStocks.Length} layers have any, up to ")
+                    + FormattableString.Invariant($"{reached:F2} mm."),
                 "Use less draft or depth, a larger outline, or let the outline be to size at the face.")
             {
                 Height = reached, Value = reached - solid.Shape.Foot, Limit = plan.Depth,

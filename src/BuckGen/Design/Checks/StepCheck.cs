@@ -16,8 +16,11 @@ internal sealed class StepCheck : IDesignCheck
         var maxStep = design.Checks.MaxStep * blank.MeanThickness;
         if (step <= maxStep) yield break;
         yield return new("steps-telegraph", Severity.Note,
-            FormattableString.Invariant($"The steps between layers are up to {step:0.##} mm wide, the formed sheet is {blank.MeanThickness:0.##} mm thick: left as they are they show through."),
-            design.Spec.Steps == Steps.Inside ? "Fill them flush with the edges." : "Sand them down to the marked lines, or use thinner layers.")
+            FormattableString.Invariant(
+                $"The steps between layers are up to {step:0.##} mm wide, the formed sheet is {blank.MeanThickness:0.##} ")
+                + FormattableString.Invariant($"mm thick: left as they are they show through."),
+            design.Spec.Steps == Steps.Inside ? "Fill them flush with the edges."
+                : "Sand them down to the marked lines, or use thinner layers.")
         {
             Height = thickest.Top, Value = step, Limit = maxStep, Source = "common practice, no source",
         };

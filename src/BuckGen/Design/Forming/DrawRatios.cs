@@ -16,7 +16,8 @@ namespace BuckGen.Design.Forming;
 public sealed record DrawRatios(double Areal, double Linear, double HeightToWidth)
 {
     /// <summary>The ratios of a drafted solid.</summary>
-    internal static DrawRatios Compute(FormedSurface surface, DraftedShape shape, BuckKind kind, double draft, double depth, double openingAcross)
+    internal static DrawRatios Compute(FormedSurface surface, DraftedShape shape, BuckKind kind, double draft, double depth,
+        double openingAcross)
     {
         var walls = 2 * depth / Math.Cos(draft * Math.PI / 180);
         var (foot, face) = (Across(shape.At(shape.Foot)), Across(shape.At(shape.Face)));

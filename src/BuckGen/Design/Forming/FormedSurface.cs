@@ -18,7 +18,8 @@ public sealed record FormedSurface(double Flat, double Formed, double Wall)
     /// <param name="opening">Clear opening of the frame, mm²; used over a male buck.</param>
     /// <param name="steps">Heights from foot to face, rising, between which the wall is followed.</param>
     /// <param name="cancellation">Stops the work.</param>
-    internal static FormedSurface Compute(DraftedShape shape, BuckKind kind, double draft, double opening, IReadOnlyList<double> steps, CancellationToken cancellation)
+    internal static FormedSurface Compute(DraftedShape shape, BuckKind kind, double draft, double opening,
+        IReadOnlyList<double> steps, CancellationToken cancellation)
     {
         var wall = 0.0;
         shape.Prepare(steps.Zip(steps.Skip(1), (low, high) => (low + high) / 2), cancellation);
@@ -26,7 +27,8 @@ public sealed record FormedSurface(double Flat, double Formed, double Wall)
         {
             // Simpson's rule: exact while no part comes or goes, for then the perimeter changes in proportion to the height.
             var (low, high) = (steps[i - 1], steps[i]);
-            var around = shape.At(low, cancellation).Perimeter + 4 * shape.At((low + high) / 2, cancellation).Perimeter + shape.At(high, cancellation).Perimeter;
+            var around = shape.At(low, cancellation).Perimeter + 4 * shape.At((low + high) / 2, cancellation).Perimeter
+                + shape.At(high, cancellation).Perimeter;
             wall += around / 6 * (high - low);
         }
 

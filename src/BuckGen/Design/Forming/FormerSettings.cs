@@ -9,8 +9,10 @@ internal static class FormerSettings
         "clear opening of the clamp frame; left out: as large as the blank needs") { Option = "--frame" };
 
     public static readonly NumberSetting
-        Travel = new("travel", "travel of the former", null, 1, 2000, "how far the former lifts the buck") { Example = 120, Option = "--travel" },
-        Gap = new("gap", "gap between buck and frame", null, 0, 1000, "from buck to frame; left out: as much as the buck is high, 25 mm at least")
+        Travel = new("travel", "travel of the former", null, 1, 2000, "how far the former lifts the buck") { Example = 120,
+            Option = "--travel" },
+        Gap = new("gap", "gap between buck and frame", null, 0, 1000,
+            "from buck to frame; left out: as much as the buck is high, 25 mm at least")
         {
             Example = 40, Source = "Takahashi and Bando, Dental Traumatology 2018",
         },
@@ -25,5 +27,6 @@ internal static class FormerSettings
 
     public static readonly FlagSetting HeaterBelow = new("heater-below", false, "true for a second heater under the sheet");
 
-    public static readonly SettingTable Table = new("former", "The former", [Frame, Travel, Gap, PlugGap, Heater, HeaterBelow, Grip, Lip]);
+    public static readonly SettingTable Table =
+        new("former", "The former", [Frame, Travel, Gap, PlugGap, Heater, HeaterBelow, Grip, Lip]);
 }

@@ -10,11 +10,13 @@ internal static class FormingSettings
 
     public static readonly FlagSetting
         Predict = new("predict", true, "false: the wall is not predicted"),
-        Stepped = new("stepped", false, "true: over the layers with their steps; false: over the wall after sanding") { Option = "--stepped" };
+        Stepped = new("stepped", false,
+            "true: over the layers with their steps; false: over the wall after sanding") { Option = "--stepped" };
 
     public static readonly NumberSetting
         CornerBall = new("corner-ball", "ball for inside corners", 2, 0.5, 50,
-            "the thinnest wall is measured where a ball of this radius can touch it") { Option = "--corner-ball", Source = Setting.Practice },
+            "the thinnest wall is measured where a ball of this radius can touch it") { Option = "--corner-ball",
+            Source = Setting.Practice },
         Modulus = new("modulus", "stiffness of the hot sheet", 0.1, 0.001, 10,
             "stiffness of the hot sheet, MPa; the stiffer, the rounder inside corners stay")
         {
@@ -25,11 +27,13 @@ internal static class FormingSettings
         {
             Kind = QuantityKind.Number, Example = 0.3, Source = Setting.Practice,
         },
-        Stiffening = new("stiffening", "stiffening of the hot sheet", 0.1, 0, 10, "how much it stiffens as it is drawn; 0: not at all")
+        Stiffening =
+            new("stiffening", "stiffening of the hot sheet", 0.1, 0, 10, "how much it stiffens as it is drawn; 0: not at all")
         {
             Kind = QuantityKind.Number, Source = Setting.Practice,
         };
 
-    public static readonly SettingTable Table = new("forming", "The wall of the formed part, predicted before wood is cut (it needs [sheet])",
+    public static readonly SettingTable Table =
+        new("forming", "The wall of the formed part, predicted before wood is cut (it needs [sheet])",
         [Predict, Detail, Stepped, CornerBall, Modulus, Friction, Stiffening]);
 }

@@ -103,7 +103,8 @@ internal sealed class PartForming
             if (Math.Abs(there.Thickness / targetWall - 1) <= GaugeTolerance) break;
             gauge *= targetWall / there.Thickness;
         }
-        return gauge >= SheetSettings.Gauge.Min && gauge <= SheetSettings.Gauge.Max ? Math.Ceiling(gauge * 100 - 1e-6) / 100 : null;
+        return gauge >= SheetSettings.Gauge.Min
+            && gauge <= SheetSettings.Gauge.Max ? Math.Ceiling(gauge * 100 - 1e-6) / 100 : null;
     }
 }
 

@@ -15,7 +15,8 @@ internal static class BuckSettings
     };
 
     public static readonly ChoiceSetting<Drawn> Drawn = new("drawn", Forming.Drawn.Buck,
-        "what the drawing shows: the buck, or the inside or outside of the part (they need the sheet)") { IsSet = true, Option = "--drawn" };
+        "what the drawing shows: the buck, or the inside or outside of the part (they need the sheet)") { IsSet = true,
+        Option = "--drawn" };
 
     public static readonly SettingTable Table = new("buck", "",
         [

@@ -31,14 +31,17 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
     {
         if (panel.Plane >= shell.Depth)
             throw new SpecException(FormattableString.Invariant(
-                $"The plane of the panel is {panel.Plane} mm above the flange, but the part is only {shell.Depth:0.##} mm deep."));
+                $"The plane of the panel is {panel.Plane} mm above the flange, but the part is only {shell.Depth:0.##} ")
+                + FormattableString.Invariant($"mm deep."));
         var part = shell.Outside(panel.Plane);
         var wanted = FitFor(part.Bounds, panel, spec);
         var fit = panel.Fit ?? wanted;
         var opening = shell.Moved(part, fit);
         if (opening.IsEmpty)
             throw new SpecException(FormattableString.Invariant(
-                $"The fit of the panel is {fit:0.##} mm: a press fit so tight that no opening is left for a part {Math.Min(part.Bounds.Width, part.Bounds.Height):0.##} mm wide; use a looser fit."));
+                $"The fit of the panel is {fit:0.##} mm: a press fit so tight that no opening is left for a part ")
+                + FormattableString.Invariant(
+                    $"{Math.Min(part.Bounds.Width, part.Bounds.Height):0.##} mm wide; use a looser fit."));
         var holes = PartShell.Filled(opening);
         var edge = Edge(shell, panel, holes);
         // An opening that reaches over a drawn edge can't be cut out of it; a finding says so.
@@ -52,7 +55,8 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
             inlays.IsEmpty
                 ? null
                 : PlainLayers.Create(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.Stack.LetterHeight),
-            [.. over is { } place ? [PanelEdgeCheck.Finding(place)] : Array.Empty<Finding>(), .. PanelFindings.Find(shell, panel, opening, wood, inlays, fit, wanted, spec.Checks)]);
+            [.. over is { } place ? [PanelEdgeCheck.Finding(place)] : Array.Empty<Finding>(),
+                .. PanelFindings.Find(shell, panel, opening, wood, inlays, fit, wanted, spec.Checks)]);
     }
 
     /// <summary>
@@ -62,7 +66,8 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
     private static double FitFor(Bounds part, PanelSpec panel, TrimmingSpec spec)
     {
         var length = Math.Max(part.Width, part.Height);
-        var perDegree = (spec.Sheet.Plastic?.Expansion?.High * Millionth ?? Expansion) - (panel.Stock.Material?.Expansion?.Low * Millionth ?? 0);
+        var perDegree = (spec.Sheet.Plastic?.Expansion?.High * Millionth ?? Expansion)
+            - (panel.Stock.Material?.Expansion?.Low * Millionth ?? 0);
         return (PartTolerance.Formed.At(length) + ThermalGrowth.LengthChange(length, Math.Max(0, perDegree), Warming)) / 2;
     }
 

@@ -9,14 +9,18 @@ internal static class FlangeSettings
 
     public static readonly NumberSetting
         Width = new("width", "width of the flange", 15, 2, 200, "width of the finished flange") { Option = "--flange" },
-        Bushing = new("bushing", "diameter of the bushing", 16, 1, 100, "outer diameter of the router's guide bushing, or of the bearing")
+        Bushing = new("bushing", "diameter of the bushing", 16, 1, 100,
+            "outer diameter of the router's guide bushing, or of the bearing")
         {
             Option = "--bushing",
         },
-        Bit = new("bit", "diameter of the bit", 6, 1, 50, "diameter of the router's bit; the bushing is no smaller") { Option = "--bit" },
+        Bit = new("bit", "diameter of the bit", 6, 1, 50,
+            "diameter of the router's bit; the bushing is no smaller") { Option = "--bit" },
         Land = new("land", "land of the nest", 40, 10, 300, "wood of the nest round it") { Source = Setting.Practice },
-        Screw = new("screw", "diameter of the screw holes", 4.5, 1, 20, "diameter of the screw holes in the nest") { Source = Setting.Practice };
+        Screw = new("screw", "diameter of the screw holes", 4.5, 1, 20,
+            "diameter of the screw holes in the nest") { Source = Setting.Practice };
 
     public static readonly SettingTable Table = new("flange",
-        "A template to rout a flange to width, and the nest the part hangs in meanwhile (it needs [sheet])", [Stock, Width, Bushing, Bit, Land, Screw]);
+        "A template to rout a flange to width, and the nest the part hangs in meanwhile (it needs [sheet])",
+        [Stock, Width, Bushing, Bit, Land, Screw]);
 }

@@ -29,7 +29,8 @@ public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Templa
         var corners = edge.Bounds.Grown(-inset);
         ImmutableArray<DowelHole> screws =
         [
-            .. ((Vec2[])[new(corners.MinX, corners.MinY), new(corners.MaxX, corners.MinY), new(corners.MaxX, corners.MaxY), new(corners.MinX, corners.MaxY)])
+            .. ((Vec2[])[new(corners.MinX, corners.MinY), new(corners.MaxX, corners.MinY), new(corners.MaxX, corners.MaxY),
+                new(corners.MinX, corners.MaxY)])
                 .Select(c => new DowelHole(c, flange.Screw)),
         ];
         return new(trimLine, flange.Offset,
@@ -40,7 +41,9 @@ public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Templa
 
     private static Finding Lost(FlangeSpec flange, Region trimLine) =>
         new("template-vanishes", Severity.Error,
-            FormattableString.Invariant($"The template must stay {flange.Offset:0.##} mm inside the trim line for a bushing of {flange.Bushing:0.##} mm and a bit of {flange.Bit:0.##} mm; parts of it vanish."),
+            FormattableString.Invariant(
+                $"The template must stay {flange.Offset:0.##} mm inside the trim line for a bushing of ")
+                + FormattableString.Invariant($"{flange.Bushing:0.##} mm and a bit of {flange.Bit:0.##} mm; parts of it vanish."),
             "Use a smaller bushing or a bit with a bearing, or a wider flange.")
         {
             Place = trimLine.Bounds.Centre, Value = flange.Offset,

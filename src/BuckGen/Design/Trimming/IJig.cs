@@ -4,7 +4,9 @@ using BuckGen.Findings;
 
 namespace BuckGen.Design.Trimming;
 
-/// <summary>Something cut from boards that follows the forming: a jig that holds or trims the part, a panel it goes into.</summary>
+/// <summary>
+/// Something cut from boards that follows the forming: a jig that holds or trims the part, a panel it goes into.
+/// </summary>
 public interface IJig
 {
     /// <summary>Its word, such as "ring".</summary>

@@ -12,7 +12,9 @@ internal static class JigFindings
     {
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
             yield return new("jig-height-missed", Severity.Warning,
-                FormattableString.Invariant($"The stock gives the jig a height of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm {(plan.Miss > 0 ? "more" : "less")} than the cut at {jig.TrimHeight:F2} mm."),
+                FormattableString.Invariant(
+                    $"The stock gives the jig a height of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm ")
+                    + FormattableString.Invariant($"{(plan.Miss > 0 ? "more" : "less")} than the cut at {jig.TrimHeight:F2} mm."),
                 "Add a thinner stock, or cut at the height it gives.")
             {
                 Height = plan.Depth, Value = plan.Miss, Limit = spec.DepthTolerance,

@@ -22,9 +22,11 @@ internal static class JigResult
         if (jig.Make(part, spec) is not { } parts) return [];
         if (!ForeignCode.IsForeign(jig)) return [parts];
         var layers = ForeignResult.List(parts.Layers, MaxLayers, "layer", NameFault).Select(Copied).ToImmutableArray();
-        if (layers.Sum(l => Loops(l).Sum(loop => (long)loop.Segments.Length)) > MaxSegments) throw new ForeignResultException($"it has more than {MaxSegments} lines and arcs");
+        if (layers.Sum(l => Loops(l).Sum(loop => (long)loop.Segments.Length)) > MaxSegments)
+            throw new ForeignResultException($"it has more than {MaxSegments} lines and arcs");
         if (layers.FirstOrDefault(l => Crosses(l, spec.Stack.Tolerance)) is { } crossed)
-            throw new ForeignResultException($"the edges of layer {crossed.Name} {crossed.Number} cross, or run the wrong way round");
+            throw new ForeignResultException(
+                $"the edges of layer {crossed.Name} {crossed.Number} cross, or run the wrong way round");
         return [new(layers, FindingResult.Validate(parts.Findings))];
     }
 
@@ -32,9 +34,11 @@ internal static class JigResult
     private static string? NameFault(Layer layer) =>
         layer.Name is not { Length: > 0 and <= MaxNameLength } name || !name.All(char.IsAsciiLetterUpper)
             ? $"must be named in 1 to {MaxNameLength} capital letters A to Z"
-            : layer.Number is < 1 or > 99 ? FormattableString.Invariant($"({name}) has the number {layer.Number}; it must be from 1 to 99")
+            : layer.Number is < 1 or > 99
+            ? FormattableString.Invariant($"({name}) has the number {layer.Number}; it must be from 1 to 99")
             : layer.Role is not (LayerRole.Jig or LayerRole.Panel) ? $"({name}) is neither for a jig nor for a panel"
-            : !ForeignResult.IsPlace(layer.Bottom) || !ForeignResult.IsPlace(layer.Top) || layer.Top <= layer.Bottom ? $"({name}) has no height"
+            : !ForeignResult.IsPlace(layer.Bottom) || !ForeignResult.IsPlace(layer.Top)
+            || layer.Top <= layer.Bottom ? $"({name}) has no height"
             : StockFault(layer.Stock) is { } stock ? $"({name}) {stock}"
             : null;
 
@@ -64,7 +68,12 @@ internal static class JigResult
         Shape = new(part.Shape.Outer, ValidateList(layer, part.Shape.Holes, "hole", LoopFault)),
         Dowels = ValidateList(layer, part.Dowels, "dowel hole", d => HoleFault(d.Centre, d.Diameter)),
         Vents = ValidateList(layer, part.Vents, "vent", v => HoleFault(v.Centre, v.Diameter)),
-        Label = part.Label is { } label ? label with { Strokes = [.. ValidateList(layer, label.Strokes, "stroke", s => s.Vertices.IsDefaultOrEmpty ? "is empty" : null).Select(s => s with { Vertices = ValidateList(layer, s.Vertices, "corner", v => HoleFault(new(v.X, v.Y), Math.Abs(v.Bulge))) })] } : null,
+        Label = part.Label is { } label
+            ? label with { Strokes = [
+                .. ValidateList(layer, label.Strokes, "stroke", s => s.Vertices.IsDefaultOrEmpty ? "is empty" : null)
+                    .Select(s =>
+                        s with { Vertices = ValidateList(layer, s.Vertices, "corner",
+                            v => HoleFault(new(v.X, v.Y), Math.Abs(v.Bulge))) })] } : null,
     };
 
     private static ImmutableArray<T> ValidateList<T>(Layer layer, ImmutableArray<T> given, string what, Func<T, string?> fault)
@@ -85,12 +94,15 @@ internal static class JigResult
         : part.Label is { Text: null } ? "has a label without text"
         : LoopFault(outer) is { } fault ? $"has an edge that {fault}" : null;
 
-    private static string? LoopFault(Loop loop) => ForeignResult.IsPlace(loop.Bounds.MinX) && ForeignResult.IsPlace(loop.Bounds.MinY) && ForeignResult.IsPlace(loop.Bounds.MaxX) && ForeignResult.IsPlace(loop.Bounds.MaxY)
+    private static string? LoopFault(Loop loop) =>
+        ForeignResult.IsPlace(loop.Bounds.MinX) && ForeignResult.IsPlace(loop.Bounds.MinY)
+            && ForeignResult.IsPlace(loop.Bounds.MaxX) && ForeignResult.IsPlace(loop.Bounds.MaxY)
         ? null
         : "reaches farther than 1 km";
 
     private static string? HoleFault(Vec2 centre, double diameter) =>
-        ForeignResult.IsPlace(centre.X) && ForeignResult.IsPlace(centre.Y) && diameter >= 0 && ForeignResult.IsPlace(diameter) ? null : "is no place within 1 km, or has no size";
+        ForeignResult.IsPlace(centre.X) && ForeignResult.IsPlace(centre.Y) && diameter >= 0
+            && ForeignResult.IsPlace(diameter) ? null : "is no place within 1 km, or has no size";
 
     private static IEnumerable<Loop> Loops(Layer layer) => layer.Parts.SelectMany(p => p.Shape.Loops);
 
@@ -100,6 +112,7 @@ internal static class JigResult
         ImmutableArray<Loop> loops = [.. Loops(layer)];
         if (layer.Parts.Any(p => p.Shape.Outer.SignedArea <= 0 || p.Shape.Holes.Any(h => h.SignedArea >= 0))) return true;
         var search = CrossingSearch.Run(loops, tolerance, CancellationToken.None);
-        return search.Entangled || !search.Crossings.IsEmpty || Math.Abs(Region.FromLoops(loops).Area - layer.Region.Area) > tolerance.Chord * layer.Region.Perimeter;
+        return search.Entangled || !search.Crossings.IsEmpty
+            || Math.Abs(Region.FromLoops(loops).Area - layer.Region.Area) > tolerance.Chord * layer.Region.Perimeter;
     }
 }

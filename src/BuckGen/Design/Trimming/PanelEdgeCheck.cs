@@ -13,7 +13,8 @@ internal static class PanelEdgeCheck
     /// <param name="tolerance">How finely arcs are followed.</param>
     public static Vec2? ReachesOver(Region panel, Region openings, Tolerance tolerance)
     {
-        var (wood, cut) = (PolygonConversion.ToGeometry(panel, tolerance.Chord), PolygonConversion.ToGeometry(openings, tolerance.Chord));
+        var (wood, cut) = (PolygonConversion.ToGeometry(panel, tolerance.Chord),
+            PolygonConversion.ToGeometry(openings, tolerance.Chord));
         if (wood.Contains(cut)) return null;
         var place = cut.Difference(wood).InteriorPoint;
         return place.IsEmpty ? openings.Bounds.Centre : new(place.X, place.Y);
@@ -22,7 +23,9 @@ internal static class PanelEdgeCheck
     /// <summary>The finding about such a place.</summary>
     public static Finding Finding(Vec2 place) =>
         new("panel-edge-cut", Severity.Error,
-            FormattableString.Invariant($"The opening for the part reaches over the panel's drawn edge, or over a hole in it, at {place}: it is left out."),
+            FormattableString.Invariant(
+                $"The opening for the part reaches over the panel's drawn edge, or over a hole in it, at {place}: it is ")
+                + FormattableString.Invariant($"left out."),
             "Draw the panel larger, or move its outline or hole; both drawings share one origin.")
         {
             Place = place, Value = 0, Limit = 0,

@@ -54,8 +54,12 @@ public sealed record PanelSpec(Stock Stock)
     internal void Validate()
     {
         Stock.Validate();
-        if (Edge == PanelEdge.Drawn && Outline is not { IsEmpty: false }) throw new SpecException("The panel's edge is set to drawn, but no outline is given for it; name its drawing.");
-        if (Edge != PanelEdge.Drawn && Outline is not null) throw new SpecException("The panel has a drawn outline, but its edge is not set to drawn; set the edge to drawn or leave the drawing out.");
+        if (Edge == PanelEdge.Drawn && Outline is not { IsEmpty: false })
+            throw new SpecException("The panel's edge is set to drawn, but no outline is given for it; name its drawing.");
+        if (Edge != PanelEdge.Drawn && Outline is not null)
+            throw new SpecException(
+                "The panel has a drawn outline, but its edge is not set to drawn; set the edge to drawn or leave the "
+                + "drawing out.");
         PanelSettings.Fit.Require(Fit);
         PanelSettings.Plane.Require(Plane);
         PanelSettings.Margin.Require(Margin);

@@ -50,8 +50,10 @@ public sealed class PartShell
     {
         ArgumentNullException.ThrowIfNull(region);
         var outers = region.Islands.Select(i => i.Outer).ToArray();
-        return new([.. outers.Where(o => !outers.Any(other => other != o && Nesting.Encloses(other, o))).Select(o => new Island(o, []))]);
+        return new([.. outers.Where(o => !outers.Any(other => other != o && Nesting.Encloses(other, o)))
+            .Select(o => new Island(o, []))]);
     }
 
-    private Region Touching(double fromFlange) => shape.At(kind == BuckKind.Male ? shape.Foot + fromFlange : shape.Face - fromFlange, cancellation);
+    private Region Touching(double fromFlange) =>
+        shape.At(kind == BuckKind.Male ? shape.Foot + fromFlange : shape.Face - fromFlange, cancellation);
 }

@@ -20,7 +20,8 @@ public static class PlainLayers
     /// <param name="letterHeight">Wanted height of the lettering, mm.</param>
     /// <param name="glueUp">Lines on it where something is glued.</param>
     public static Layer Create(
-        int number, LayerRole role, string name, Stock stock, double bottom, Region wood, IReadOnlyList<DowelHole> holes, double letterHeight,
+        int number, LayerRole role, string name, Stock stock, double bottom, Region wood, IReadOnlyList<DowelHole> holes,
+        double letterHeight,
         ImmutableArray<Loop>? glueUp = null)
     {
         ArgumentNullException.ThrowIfNull(stock);
@@ -34,7 +35,10 @@ public static class PlainLayers
         LayerPart Part(Island piece, string letter)
         {
             ImmutableArray<DowelHole> through = [.. holes.Where(h => piece.Contains(h.Centre))];
-            var obstacles = new SegmentIndex([.. piece.Loops.Concat(lines).SelectMany(l => l.Segments), .. through.SelectMany(h => Loop.Circle(h.Centre, h.Diameter / 2).Segments)]);
+            var obstacles =
+                new SegmentIndex(
+                    [.. piece.Loops.Concat(lines).SelectMany(l => l.Segments),
+                        .. through.SelectMany(h => Loop.Circle(h.Centre, h.Diameter / 2).Segments)]);
             var text = letter + number.ToString(CultureInfo.InvariantCulture);
             return new(letter, piece, through, [], LabelPlacement.Place(text, letterHeight, piece, obstacles, Region.Empty));
         }

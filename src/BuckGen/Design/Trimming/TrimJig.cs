@@ -18,7 +18,8 @@ namespace BuckGen.Design.Trimming;
 /// <param name="Bed">The bed under ring and core; null without a core.</param>
 /// <param name="Findings">What its maker should know.</param>
 public sealed record TrimJig(
-    double TrimHeight, double Height, ImmutableArray<Layer> Ring, ImmutableArray<Layer> Core, Layer? Bed, ImmutableArray<Finding> Findings)
+    double TrimHeight, double Height, ImmutableArray<Layer> Ring, ImmutableArray<Layer> Core, Layer? Bed,
+    ImmutableArray<Finding> Findings)
     : JigParts([.. Ring, .. Core, .. Bed is null ? Array.Empty<Layer>() : [Bed]], Findings)
 {
     /// <summary>The part's outside where the ring has it cut.</summary>
@@ -46,7 +47,9 @@ public sealed record TrimJig(
         }
 
         var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, shell);
-        ImmutableArray<Layer> ring = [.. blanks.Select((b, i) => PlainLayers.Create(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
+        ImmutableArray<Layer> ring =
+            [.. blanks.Select((b, i) =>
+                PlainLayers.Create(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
         var core = jig.Core ? CoreOf(shell, jig, spec, bottom) : [];
         var bed = jig.Bed && !core.IsEmpty ? BedOf(core, outer, spec) : null;
         return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Find(jig, plan, spec, relieved, core)])
@@ -73,7 +76,9 @@ public sealed record TrimJig(
         }
 
         var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, shell);
-        return [.. blanks.Select((b, i) => PlainLayers.Create(i + 1, LayerRole.Jig, "CORE", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
+        return [.. blanks
+            .Select((b, i) =>
+                PlainLayers.Create(i + 1, LayerRole.Jig, "CORE", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
     }
 
     /// <summary>A board as large as the ring, on which the place of the core is marked.</summary>
@@ -82,7 +87,8 @@ public sealed record TrimJig(
         ImmutableArray<Loop> footprint = [.. core[0].Region.Loops];
         // The gaps between separate rings are filled: one board carries them all.
         var board = outer.Islands.Length == 1 ? outer : new([new(Loop.Rectangle(outer.Bounds), [])]);
-        return PlainLayers.Create(1, LayerRole.Jig, "BED", core[0].Stock, -core[0].Stock.Thickness, board, [], spec.LetterHeight, footprint);
+        return PlainLayers.Create(1, LayerRole.Jig, "BED", core[0].Stock, -core[0].Stock.Thickness, board, [],
+            spec.LetterHeight, footprint);
     }
 
     /// <summary>Dowels through every layer of a stack, placed where the narrowest of them has room.</summary>

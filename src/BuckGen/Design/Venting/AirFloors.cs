@@ -27,7 +27,8 @@ internal static class AirFloors
         {
             if (layers[n + 1].Role != LayerRole.Wall) continue;
             var walls = solid.At(layers[n + 1].Bottom);
-            IEnumerable<Island> air = layers[n].Role == LayerRole.Base ? OverThePlate(layers[n].Wood, walls, solid.Block) : Pits(layers[n].Wood, walls);
+            IEnumerable<Island> air = layers[n].Role == LayerRole.Base ? OverThePlate(layers[n].Wood, walls, solid.Block)
+                : Pits(layers[n].Wood, walls);
             var standing = new FloorWalls(walls);
             foreach (var island in air) yield return new(layers[n], island, standing);
         }
@@ -35,7 +36,8 @@ internal static class AirFloors
 
     /// <summary>Round and inside what stands on the plate; round a block with a cavity nothing is formed.</summary>
     private static IEnumerable<Island> OverThePlate(Region plate, Region walls, Loop? block) =>
-        Region.FromLoops(plate.Loops.Concat(walls.Loops)).Islands.Where(i => block is null || block.Contains(InsidePoint.Find(i)));
+        Region.FromLoops(plate.Loops.Concat(walls.Loops)).Islands
+            .Where(i => block is null || block.Contains(InsidePoint.Find(i)));
 
     /// <summary>Holes in the layer above that the layer below does not have.</summary>
     private static IEnumerable<Island> Pits(Region below, Region walls)

@@ -35,7 +35,8 @@ internal sealed class BoreRoom
     public bool IsFree(Vec2 p, LayerBlank surface)
     {
         if (spec.KeepOut.Any(k => k.Contains(p))) return false;
-        if (centres.Within(p, widest).Any(i => dowels[i].Centre.DistanceTo(p) < dowels[i].Diameter / 2 + spec.BoreDiameter / 2 + spec.Land)) return false;
+        if (centres.Within(p, widest)
+            .Any(i => dowels[i].Centre.DistanceTo(p) < dowels[i].Diameter / 2 + spec.BoreDiameter / 2 + spec.Land)) return false;
         foreach (var (layer, edges, wood) in layers)
         {
             if (layer.Number > surface.Number) break;

@@ -16,7 +16,8 @@ internal sealed class FloorVents
     private readonly VentCandidates candidates;
     private readonly WallFoot[] feet;
 
-    public FloorVents(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter, CancellationToken cancellation)
+    public FloorVents(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter,
+        CancellationToken cancellation)
     {
         Floor = floor;
         candidates = new(floor, distance, spec, apart, middle, offsetter, cancellation);
@@ -53,7 +54,8 @@ internal sealed class FloorVents
             }
 
             foreach (var stretch in stretches)
-                yield return VentFindings.FarApart(foot.PointAt((stretch.From + stretch.To) / 2), stretch.Length, spacing, Floor.Layer);
+                yield return VentFindings.FarApart(foot.PointAt((stretch.From + stretch.To) / 2), stretch.Length, spacing,
+                    Floor.Layer);
         }
     }
 

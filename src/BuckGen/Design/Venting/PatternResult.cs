@@ -12,7 +12,9 @@ internal static class PatternResult
 
     /// <summary>The places.</summary>
     /// <exception cref="ForeignResultException">A plug-in's pattern returned something that can't be used.</exception>
-    public static ImmutableArray<Vec2> FindPlaces(IVentPattern pattern, VentFloor floor, VentSpec spec) => ForeignCode.IsForeign(pattern)
-        ? ForeignResult.List(pattern.Places(floor, spec), MaxPlaces, "place", p => ForeignResult.IsPlace(p.X) && ForeignResult.IsPlace(p.Y) ? null : "is no place within 1 km")
+    public static ImmutableArray<Vec2> FindPlaces(IVentPattern pattern, VentFloor floor, VentSpec spec) =>
+        ForeignCode.IsForeign(pattern)
+        ? ForeignResult.List(pattern.Places(floor, spec), MaxPlaces, "place", p => ForeignResult.IsPlace(p.X)
+            && ForeignResult.IsPlace(p.Y) ? null : "is no place within 1 km")
         : [.. pattern.Places(floor, spec).Take(VentPlacing.MaxCandidates + 1)];
 }

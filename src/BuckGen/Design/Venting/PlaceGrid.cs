@@ -39,7 +39,8 @@ internal sealed class PlaceGrid(double cell)
         // A large rectangle has more cells than there are places.
         var found = (high.X - low.X + 1.0) * (high.Y - low.Y + 1.0) > places.Count
             ? Enumerable.Range(0, places.Count)
-            : Enumerable.Range(low.X, high.X - low.X + 1).SelectMany(x => Enumerable.Range(low.Y, high.Y - low.Y + 1).SelectMany(y => cells.GetValueOrDefault((x, y)) ?? []));
+            : Enumerable.Range(low.X, high.X - low.X + 1)
+            .SelectMany(x => Enumerable.Range(low.Y, high.Y - low.Y + 1).SelectMany(y => cells.GetValueOrDefault((x, y)) ?? []));
         return found.Where(i => bounds.Contains(places[i]));
     }
 

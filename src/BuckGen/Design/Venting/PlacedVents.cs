@@ -23,8 +23,10 @@ internal sealed class PlacedVents(double apart)
     public bool IsTaken(Vec2 place) => places.HasWithin(place, apart);
 
     /// <summary>The vents of a layer that are too near to a place for another.</summary>
-    public IEnumerable<Vent> Beside(Vec2 place, int layer) => places.Within(place, apart).Select(i => vents[i]).Where(v => v.Layer == layer);
+    public IEnumerable<Vent> Beside(Vec2 place, int layer) =>
+        places.Within(place, apart).Select(i => vents[i]).Where(v => v.Layer == layer);
 
     /// <summary>The vents of a layer in a rectangle.</summary>
-    public IEnumerable<Vent> Inside(Bounds bounds, int layer) => places.Inside(bounds).Select(i => vents[i]).Where(v => v.Layer == layer);
+    public IEnumerable<Vent> Inside(Bounds bounds, int layer) =>
+        places.Inside(bounds).Select(i => vents[i]).Where(v => v.Layer == layer);
 }

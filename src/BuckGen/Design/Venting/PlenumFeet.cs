@@ -23,21 +23,26 @@ internal static class PlenumFeet
     /// <param name="pitch">Maximum distance of two feet, mm.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">There would be too many feet.</exception>
-    public static Region Set(Bounds plate, ImmutableArray<Vec2> bores, double diameter, double boreDiameter, double pitch, CancellationToken cancellation)
+    public static Region Set(Bounds plate, ImmutableArray<Vec2> bores, double diameter, double boreDiameter, double pitch,
+        CancellationToken cancellation)
     {
         var room = plate.Grown(-diameter / 2);
         var (columns, rows) = (Count(room.Width, pitch), Count(room.Height, pitch));
         if ((columns + 1.0) * (rows + 1.0) is > MaxFeet and var count)
             throw new SpecException(FormattableString.Invariant(
-                $"The base of {plate.Width:0.#} x {plate.Height:0.#} mm would stand on {count} feet, at most {pitch:0.#} mm apart; the limit is {MaxFeet}. Use a thicker base, larger feet, or a plenum of channels."));
-        var (feet, standing, open) = (new List<Vec2>(), new PlaceGrid(diameter + Clear), new PlaceGrid((diameter + boreDiameter) / 2 + Clear));
+                $"The base of {plate.Width:0.#} x {plate.Height:0.#} mm would stand on {count} feet, at most {pitch:0.#} ")
+                + FormattableString.Invariant(
+                    $"mm apart; the limit is {MaxFeet}. Use a thicker base, larger feet, or a plenum of channels."));
+        var (feet, standing, open) = (new List<Vec2>(), new PlaceGrid(diameter + Clear),
+            new PlaceGrid((diameter + boreDiameter) / 2 + Clear));
         foreach (var bore in bores) open.Add(bore);
         for (var j = 0; j <= rows; j++)
         {
             cancellation.ThrowIfCancellationRequested();
             for (var i = 0; i <= columns; i++)
             {
-                if (Place(new(room.MinX + room.Width * i / columns, room.MinY + room.Height * j / rows)) is not { } place) continue;
+                if (Place(new(room.MinX + room.Width * i / columns, room.MinY + room.Height * j / rows)) is not { } place)
+                    continue;
                 feet.Add(place);
                 standing.Add(place);
             }

@@ -58,7 +58,8 @@ internal static class PlenumLayer
         return blank with
         {
             Wood = spec.Kind == PlenumKind.Channels
-                ? PlenumChannels.Cut(blank.Wood, bores, port, spec.Width, spec.PortDiameter, stack.Tolerance.Chord / 8, cancellation)
+                ? PlenumChannels.Cut(blank.Wood, bores, port, spec.Width, spec.PortDiameter, stack.Tolerance.Chord / 8,
+                    cancellation)
                 : PlenumFeet.Set(
                     blank.Wood.Bounds, bores, spec.Width, vents?.Spec.BoreDiameter ?? 0,
                     FeetPitch(spec, stack.Base!) ?? 1.5 * spec.Width, cancellation),

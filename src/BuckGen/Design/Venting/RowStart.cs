@@ -49,7 +49,8 @@ internal static class RowStart
             if (!piece.IsArc) continue;
             var centre = piece.Centre;
             foreach (var away in (Vec2[])[centre - own, centre - middle, new(1, 0)])
-                if (away.Length > Alike && piece.ParameterOf(centre + away) is > 0 and < 1 and var t) yield return (measure.StartOf(i) + t * piece.Length, piece.PointAt(t));
+                if (away.Length > Alike && piece.ParameterOf(centre + away) is > 0 and < 1 and var t)
+                    yield return (measure.StartOf(i) + t * piece.Length, piece.PointAt(t));
         }
     }
 

@@ -16,7 +16,8 @@ internal static class TrappedAir
     {
         var shape = solid.Shape;
         var inside = layers.Where(l => l.Role == LayerRole.Wall).Sum(l =>
-            (shape.At(l.Bottom).Area + 4 * shape.At((l.Bottom + l.Top) / 2).Area + shape.At(l.Top).Area) * (l.Top - l.Bottom) / 6);
+            (shape.At(l.Bottom).Area + 4 * shape.At((l.Bottom + l.Top) / 2).Area + shape.At(l.Top).Area)
+                * (l.Top - l.Bottom) / 6);
         var plate = layers.Last(l => l.Role == LayerRole.Base).Wood.Area;
         var air = solid.Kind == BuckKind.Male ? plate * (shape.Face - shape.Foot) - inside : inside;
         // Walls that lean out over the edge of the plate enclose more than the box over it.

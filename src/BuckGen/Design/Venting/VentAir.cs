@@ -11,5 +11,6 @@ namespace BuckGen.Design.Venting;
 public sealed record VentAir(double Volume, int? Needed, bool RuledByFlow, DrawDownResult DrawDown)
 {
     /// <summary>Length of the narrow hole, mm: the whole surface layer, or what a bore drilled from below leaves of it.</summary>
-    internal static double HoleLength(LayerBlank surface, VentSpec spec) => Math.Min(surface.Top - surface.Bottom, spec.FaceThickness);
+    internal static double HoleLength(LayerBlank surface, VentSpec spec) =>
+        Math.Min(surface.Top - surface.Bottom, spec.FaceThickness);
 }

@@ -8,4 +8,5 @@ namespace BuckGen.Design.Venting;
 /// <param name="Way">The place a way along its row, mm; null when it stands alone.</param>
 /// <param name="Along">How far along the row it lies, mm.</param>
 /// <param name="Turn">How sharp the corner is, radians; 0 for no corner.</param>
-internal sealed record VentCandidate(Vec2 Centre, VentReason Reason, Func<double, Vec2>? Way = null, double Along = 0, double Turn = 0);
+internal sealed record VentCandidate(Vec2 Centre, VentReason Reason, Func<double, Vec2>? Way = null, double Along = 0,
+    double Turn = 0);

@@ -28,7 +28,8 @@ internal sealed class VentCandidates
     /// <param name="offsetter">Makes the offsets.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">The pattern has too many places.</exception>
-    public VentCandidates(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter, CancellationToken cancellation)
+    public VentCandidates(AirFloor floor, double distance, VentSpec spec, double apart, Vec2 middle, IOffsetter offsetter,
+        CancellationToken cancellation)
     {
         (this.floor, this.distance, this.spec) = (floor, distance, spec);
         if (floor.DeepestPoint is { } deepest)
@@ -40,11 +41,14 @@ internal sealed class VentCandidates
         var air = new Region([floor.Air]);
         Region Shrunk(double d) => offsetter.Offset(air, -d, CornerJoin.Round, cancellation);
         alone.AddRange(RegionChanges.Find(Shrunk, [0, distance], grows: false, Resolution, cancellation)
-            .Select(c => new VentCandidate(c.Place, c.Kind == RegionChangeKind.IslandVanishes ? VentReason.Counter : VentReason.Gap)));
+            .Select(c =>
+                new VentCandidate(c.Place, c.Kind == RegionChangeKind.IslandVanishes ? VentReason.Counter : VentReason.Gap)));
         var inner = Shrunk(distance);
         if (spec.Pattern.AlongWalls) rows = [.. inner.Loops.Select(l => new VentRow(l, apart, middle))];
         else alone.AddRange(inner.Islands.Select(i => new VentCandidate(InsidePoint.Find(i), VentReason.Counter)));
-        var (places, failure) = ForeignCode.Call(spec.Pattern, () => spec.Pattern.Name, () => PatternResult.FindPlaces(spec.Pattern, new(floor.Air, inner), spec));
+        var (places, failure) = ForeignCode
+            .Call(spec.Pattern, () => spec.Pattern.Name,
+                () => PatternResult.FindPlaces(spec.Pattern, new(floor.Air, inner), spec));
         if (failure is not null)
         {
             Failures = [failure];

@@ -40,7 +40,8 @@ internal static class VentDesigner
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">There are too many places for vents.</exception>
     public static VentDesign Design(
-        IReadOnlyList<LayerBlank> layers, IEnumerable<DowelHole> dowels, StackedSolid solid, IEnumerable<Vec2> closings, VentSpec spec,
+        IReadOnlyList<LayerBlank> layers, IEnumerable<DowelHole> dowels, StackedSolid solid, IEnumerable<Vec2> closings,
+        VentSpec spec,
         CatalogPlastic? plastic, Blank blank, IOffsetter offsetter, CancellationToken cancellation)
     {
         var sizing = VentSizing.FromBlank(blank, plastic);
@@ -48,18 +49,23 @@ internal static class VentDesigner
         var surface = layers.Last(l => l.Role == LayerRole.Base);
         var volume = TrappedAir.Litres(layers, solid);
         if (!(volume <= DrawDown.MaxVolume))
-            throw new SpecException(FormattableString.Invariant($"There are {volume:0} L of air under the sheet; the limit is {DrawDown.MaxVolume:0} L. Check the drawing's unit."));
+            throw new SpecException(
+                FormattableString.Invariant(
+                    $"There are {volume:0} L of air under the sheet; the limit is {DrawDown.MaxVolume:0} L. Check the ")
+                    + FormattableString.Invariant($"drawing's unit."));
         var length = VentAir.HoleLength(surface, spec);
         var needed = DrawDown.MinHoleCount(volume, diameter, length, spec.Air);
 
         var room = new BoreRoom(layers, dowels, spec, diameter);
         var middle = EdgeCentroid.Compute(solid.Shape.At(solid.Shape.ReferenceHeight, cancellation).Loops);
         var floors = AirFloors.Find(layers, solid, closings)
-            .Select(f => new FloorVents(f, spec.WallDistance + diameter / 2, spec, room.Apart, middle, offsetter, cancellation)).ToArray();
+            .Select(f => new FloorVents(f, spec.WallDistance + diameter / 2, spec, room.Apart, middle, offsetter, cancellation))
+            .ToArray();
         var (spacing, byShape) = (spec.Spacing, Placed(spec.Spacing));
         var placed = byShape;
         var wanted = Math.Min(needed ?? 0, MaxForFlow);
-        for (var round = 0; round < Rounds && wanted > placed.Vents.Count && spacing > room.Apart && spec.Pattern.AlongWalls; round++)
+        for (var round = 0; round < Rounds && wanted > placed.Vents.Count && spacing > room.Apart
+            && spec.Pattern.AlongWalls; round++)
         {
             // Bores that run into each other are no further vents; nor does a shop drill tens of thousands.
             spacing = Math.Max(room.Apart, spacing * placed.Vents.Count / wanted);
@@ -70,7 +76,8 @@ internal static class VentDesigner
         var air = new VentAir(volume, needed, placed.Vents.Count > byShape.Vents.Count, draw);
         ImmutableArray<Finding> findings =
         [
-            .. floors.SelectMany(f => f.Failures).DistinctBy(f => f.Message), .. VentFindings.OfSize(diameter, sizing), .. VentFindings.OfAir(air, placed.Vents.Count, spec.Air), .. placed.Findings,
+            .. floors.SelectMany(f => f.Failures).DistinctBy(f => f.Message), .. VentFindings.OfSize(diameter, sizing),
+            .. VentFindings.OfAir(air, placed.Vents.Count, spec.Air), .. placed.Findings,
         ];
         return new(spec, sizing, diameter, spacing, [.. placed.Vents], air, findings)
         {

@@ -41,7 +41,8 @@ public static class VentPatterns
             var room = new RegionInterior(floor.Room);
             for (var j = 0; j <= rows; j++)
                 for (var i = 0; i <= columns; i++)
-                    if (box.Centre + new Vec2((i - columns / 2.0) * pitch, (j - rows / 2.0) * pitch) is var place && room.Contains(place))
+                    if (box.Centre + new Vec2((i - columns / 2.0) * pitch, (j - rows / 2.0) * pitch) is var place
+                        && room.Contains(place))
                         yield return place;
         }
     }

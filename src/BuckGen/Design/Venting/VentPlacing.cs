@@ -33,7 +33,8 @@ internal sealed class VentPlacing
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="SpecException">There are too many places for vents.</exception>
     public static VentPlacing Create(
-        IReadOnlyList<FloorVents> floors, BoreRoom room, VentSpec spec, double diameter, double spacing, Vec2 middle, CancellationToken cancellation)
+        IReadOnlyList<FloorVents> floors, BoreRoom room, VentSpec spec, double diameter, double spacing, Vec2 middle,
+        CancellationToken cancellation)
     {
         var placing = new VentPlacing(room.Apart);
         var left = MaxCandidates;
@@ -61,7 +62,9 @@ internal sealed class VentPlacing
 
     /// <summary>The refusal of a spacing or pattern that needs more vents than the limit.</summary>
     public static SpecException TooMany() =>
-        new(FormattableString.Invariant($"The outline and the spacing ask for more than {MaxCandidates} places for vents, which is the limit; use a larger spacing, a larger pitch of the grid or fewer points."));
+        new(FormattableString.Invariant(
+            $"The outline and the spacing ask for more than {MaxCandidates} places for vents, which is the limit; use a ")
+            + FormattableString.Invariant($"larger spacing, a larger pitch of the grid or fewer points."));
 
     /// <summary>A floor, its placement and the wishes not yet checked.</summary>
     private sealed record Turn(FloorVents Vents, VentPlacement Placement, Queue<VentCandidate> Waiting)
@@ -97,5 +100,6 @@ internal sealed class VentPlacing
     }
 
     private void ReportPointsOffFloors(IReadOnlyList<FloorVents> floors, VentSpec spec) =>
-        findings.AddRange(spec.Points.Where(p => !floors.Any(f => f.Floor.DeepestPoint is null && f.Floor.Air.Contains(p))).Select(VentFindings.NotOnAFloor));
+        findings.AddRange(spec.Points.Where(p => !floors.Any(f => f.Floor.DeepestPoint is null && f.Floor.Air.Contains(p)))
+            .Select(VentFindings.NotOnAFloor));
 }

@@ -27,7 +27,8 @@ internal sealed class VentRow
     public IEnumerable<VentCandidate> Candidates(double spacing)
     {
         var corners = Corners(spacing).Order().ToList();
-        foreach (var (along, turn) in corners) yield return new(line.PointAt(along), VentReason.Corner, line.PointAt, along, turn);
+        foreach (var (along, turn) in corners) yield return new(line.PointAt(along), VentReason.Corner, line.PointAt,
+            along, turn);
         var starts = corners.Select(c => c.Along).ToList();
         if (starts.Count == 0) starts.Add(RowStart.Find(line, middle));
         for (var c = 0; c < starts.Count; c++)
@@ -72,8 +73,10 @@ internal sealed class VentRow
         for (var i = 0; i < pieces.Length; i++)
         {
             var (before, segment) = (pieces[(i + pieces.Length - 1) % pieces.Length], pieces[i]);
-            if (before.DirectionAt(1).AngleTo(segment.DirectionAt(0)) is var turn && turn >= CornerTurn) yield return (line.StartOf(i), turn);
-            if (segment.Sweep >= CornerTurn && segment.Length <= spacing / 2) yield return (line.StartOf(i) + segment.Length / 2, segment.Sweep);
+            if (before.DirectionAt(1).AngleTo(segment.DirectionAt(0)) is var turn && turn >= CornerTurn)
+                yield return (line.StartOf(i), turn);
+            if (segment.Sweep >= CornerTurn && segment.Length <= spacing / 2)
+                yield return (line.StartOf(i) + segment.Length / 2, segment.Sweep);
         }
     }
 }

@@ -7,7 +7,8 @@ namespace BuckGen.Design.Venting;
 internal static class VentSettings
 {
     public static readonly TextSetting
-        Pattern = new("pattern", "\"walls\"", "walls: along every wall; grid; given: only the points below; or the name of a plug-in's pattern")
+        Pattern = new("pattern", "\"walls\"",
+            "walls: along every wall; grid; given: only the points below; or the name of a plug-in's pattern")
         {
             Option = "--vents",
         },
@@ -19,8 +20,10 @@ internal static class VentSettings
         {
             Option = "--vent-spacing", Source = Setting.Practice,
         },
-        GridPitch = new("grid-pitch", "pitch of the vent grid", 50, 5, 500, "distance in the pattern grid") { Source = Setting.Practice },
-        WallDistance = new("wall-distance", "distance of vents from the wall", 0.5, 0, 20, "from the foot of the wall to the hole")
+        GridPitch = new("grid-pitch", "pitch of the vent grid", 50, 5, 500,
+            "distance in the pattern grid") { Source = Setting.Practice },
+        WallDistance =
+            new("wall-distance", "distance of vents from the wall", 0.5, 0, 20, "from the foot of the wall to the hole")
         {
             Source = Setting.Practice,
         },
@@ -32,7 +35,8 @@ internal static class VentSettings
         {
             Option = "--bore", Source = Setting.Practice,
         },
-        FaceThickness = new("face-thickness", "thickness left over a relief bore", 3, 0.5, 50, "left over a bore drilled from below")
+        FaceThickness =
+            new("face-thickness", "thickness left over a relief bore", 3, 0.5, 50, "left over a bore drilled from below")
         {
             Source = Setting.Practice,
         },
@@ -61,7 +65,8 @@ internal static class VentSettings
 
     public static readonly SettingTable
         Table = new("vents",
-            "Vents, where the sheet would trap air (they need [base] and [sheet]); holes are no wider than the sheet ends up thick",
+            "Vents, where the sheet would trap air (they need [base] and [sheet]); holes are no wider than the sheet ends "
+            + "up thick",
             [Pattern, Spacing, GridPitch, WallDistance, Diameter, Bore, FaceThickness, Land, Points, KeepOut]),
         VacuumTable = new("vacuum", "The former's vacuum, to check that the air leaves in time", [Vacuum, Pump, Tank, Seconds]);
 }

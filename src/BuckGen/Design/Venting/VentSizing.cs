@@ -9,10 +9,14 @@ namespace BuckGen.Design.Venting;
 /// <param name="MaxDiameter">Maximum diameter of a hole, mm.</param>
 public sealed record VentSizing(double ArealRatio, double FormedThickness, double MaxDiameter)
 {
-    /// <summary>Maximum diameter of a hole for any sheet, mm: heavy rigid sheet (SPI Plastics Engineering Handbook, from memory).</summary>
+    /// <summary>
+    /// Maximum diameter of a hole for any sheet, mm: heavy rigid sheet (SPI Plastics Engineering Handbook, from memory).
+    /// </summary>
     public const double UpperLimit = 1.5;
 
-    /// <summary>Minimum diameter of a hole that is worth drilling, mm: a common small drill (common practice, no source).</summary>
+    /// <summary>
+    /// Minimum diameter of a hole that is worth drilling, mm: a common small drill (common practice, no source).
+    /// </summary>
     public const double LowerLimit = 0.4;
 
     /// <summary>
@@ -20,5 +24,6 @@ public sealed record VentSizing(double ArealRatio, double FormedThickness, doubl
     /// </summary>
     internal static VentSizing FromBlank(Blank blank, CatalogPlastic? plastic) =>
         // To a twentieth of a millimetre, as drills come; always downward.
-        new(blank.Ratios.Areal, blank.MeanThickness, Math.Min(plastic?.MaxVentDiameter(blank.Gauge) ?? UpperLimit, Math.Floor(blank.MeanThickness * 20) / 20));
+        new(blank.Ratios.Areal, blank.MeanThickness,
+            Math.Min(plastic?.MaxVentDiameter(blank.Gauge) ?? UpperLimit, Math.Floor(blank.MeanThickness * 20) / 20));
 }

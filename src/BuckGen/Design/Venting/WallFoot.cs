@@ -55,7 +55,8 @@ internal sealed class WallFoot
     public VentCandidate CandidateAt(double along)
     {
         var place = PlaceAt(along);
-        return new(place, place.DistanceTo(PointAt(along)) < distance - Narrow ? VentReason.Gap : VentReason.Wall, PlaceAt, along);
+        return new(place, place.DistanceTo(PointAt(along)) < distance - Narrow ? VentReason.Gap
+            : VentReason.Wall, PlaceAt, along);
     }
 
     /// <summary>
@@ -67,7 +68,8 @@ internal sealed class WallFoot
     {
         var feet = vents.SelectMany(v => FeetOf(v.Centre)).Order().ToArray();
         if (feet.Length == 0) return [new(start.Value, start.Value + Length, IsServed: false)];
-        return [.. feet.Select((f, i) => new WallStretch(f, i + 1 < feet.Length ? feet[i + 1] : feet[0] + Length, IsServed: true)).Where(s => s.Length > spacing + 1e-6)];
+        return [.. feet.Select((f, i) => new WallStretch(f, i + 1 < feet.Length ? feet[i + 1] : feet[0] + Length, IsServed: true))
+            .Where(s => s.Length > spacing + 1e-6)];
     }
 
     /// <summary>
@@ -100,10 +102,13 @@ internal sealed class WallFoot
             var piece = line.Loop.Segments[i];
             var t = piece.NearestParameter(vent);
             // An end is nearest only when it is so for both pieces that meet there; it is counted with the second.
-            if (t == 1 || (t == 0 && line.Loop.Segments[(i + line.Loop.Segments.Length - 1) % line.Loop.Segments.Length].NearestParameter(vent) < 1)) continue;
+            if (t == 1 || (t == 0
+                && line.Loop.Segments[(i + line.Loop.Segments.Length - 1) % line.Loop.Segments.Length].NearestParameter(vent)
+                < 1)) continue;
             var foot = piece.PointAt(t);
             var away = foot.DistanceTo(vent);
-            if (away <= reach && floor.Sees(vent, vent + (foot - vent) * (1 - 1e-3 / Math.Max(away, 0.01)))) yield return line.StartOf(i) + t * piece.Length;
+            if (away <= reach && floor.Sees(vent, vent + (foot - vent) * (1 - 1e-3 / Math.Max(away, 0.01))))
+                yield return line.StartOf(i) + t * piece.Length;
         }
     }
 }

@@ -27,7 +27,8 @@ public sealed record Catalog
     public CatalogEntry? FindEntry(string id) => Find(Stock, id) ?? Find(Plastic, id) as CatalogEntry;
 
     /// <summary>The same with further entries: an entry with a known id replaces the earlier one, others come last.</summary>
-    internal Catalog With(Catalog further) => new() { Stock = Merged(Stock, further.Stock), Plastic = Merged(Plastic, further.Plastic) };
+    internal Catalog With(Catalog further) =>
+        new() { Stock = Merged(Stock, further.Stock), Plastic = Merged(Plastic, further.Plastic) };
 
     private static ImmutableArray<T> Merged<T>(ImmutableArray<T> known, ImmutableArray<T> further) where T : CatalogEntry =>
         further.Aggregate(known, (all, entry) => Find(all, entry.Id) is { } old ? all.Replace(old, entry) : all.Add(entry));

@@ -28,5 +28,6 @@ public abstract record CatalogEntry
 
     private protected string? TextOf(string key) => Find(key)?.Text;
 
-    private protected Suitability? SuitabilityOf(string key) => Words.TryParse<Suitability>(TextOf(key), out var word) ? word : null;
+    private protected Suitability? SuitabilityOf(string key) =>
+        Words.TryParse<Suitability>(TextOf(key), out var word) ? word : null;
 }

@@ -36,11 +36,14 @@ public static class CatalogFile
         // In the order of the file, so that an entry can be like one above it.
         return new()
         {
-            Stock = Merge(onto.Stock, FigureKinds.Stock, (id, title, figures) => new CatalogStock { Id = id, Name = title, Figures = figures }),
-            Plastic = Merge(onto.Plastic, FigureKinds.Plastic, (id, title, figures) => new CatalogPlastic { Id = id, Name = title, Figures = figures }),
+            Stock = Merge(onto.Stock, FigureKinds.Stock,
+                (id, title, figures) => new CatalogStock { Id = id, Name = title, Figures = figures }),
+            Plastic = Merge(onto.Plastic, FigureKinds.Plastic,
+                (id, title, figures) => new CatalogPlastic { Id = id, Name = title, Figures = figures }),
         };
 
-        ImmutableArray<T> Merge<T>(ImmutableArray<T> known, FigureKinds kinds, Func<string, string, ImmutableArray<CatalogFigure>, T> make)
+        ImmutableArray<T> Merge<T>(ImmutableArray<T> known, FigureKinds kinds,
+            Func<string, string, ImmutableArray<CatalogFigure>, T> make)
             where T : CatalogEntry
         {
             var given = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
@@ -60,9 +63,11 @@ public static class CatalogFile
         return (key, syntax) is ("stock" or "plastic", TableArraySyntax) or ("sources", TableSyntax)
             ? key
             : throw new CatalogException(
-                $"{file}, line {syntax.Span.Start.Line + 1}: the table {(syntax is TableArraySyntax ? $"[[{key}]]" : $"[{key}]")} is not known; known are [[stock]], [[plastic]] and [sources].");
+                $"{file}, line {syntax.Span.Start.Line + 1}: the table {(syntax is TableArraySyntax ? $"[[{key}]]"
+                    : $"[{key}]")} is not known; known are [[stock]], [[plastic]] and [sources].");
     }
 
     private static CatalogTable TableOf(TableSyntaxBase syntax, string file) =>
-        new(file, syntax is TableArraySyntax ? $"[[{syntax.Name?.ToString().Trim()}]]" : "[sources]", syntax.Span.Start.Line + 1, syntax.Items);
+        new(file, syntax is TableArraySyntax ? $"[[{syntax.Name?.ToString().Trim()}]]" : "[sources]", syntax.Span.Start.Line + 1,
+            syntax.Items);
 }

@@ -21,7 +21,8 @@ public sealed record CatalogPlastic : CatalogEntry
     public double? SetTemperature => NumberOf("set-temperature");
 
     /// <summary>Shrinkage on cooling on a male buck, per cent of length.</summary>
-    public FigureRange Shrinkage => RangeOf("shrinkage") ?? throw new InvalidOperationException($"The plastic {Id} has no shrinkage.");
+    public FigureRange Shrinkage =>
+        RangeOf("shrinkage") ?? throw new InvalidOperationException($"The plastic {Id} has no shrinkage.");
 
     /// <summary>Shrinkage on cooling in a female buck, per cent of length; null when not known.</summary>
     public FigureRange? ShrinkageFemale => RangeOf("shrinkage-female");
@@ -32,7 +33,9 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Minimum draft for a male buck, degrees; null when not known.</summary>
     public double? MinDraftMale => NumberOf("min-draft-male");
 
-    /// <summary>From the minimum to the maximum draft that sources advise for a male buck, degrees; null when not known.</summary>
+    /// <summary>
+    /// From the minimum to the maximum draft that sources advise for a male buck, degrees; null when not known.
+    /// </summary>
     public FigureRange? DraftMalePublished => RangeOf("draft-male-published");
 
     /// <summary>Draft advised for a female buck, degrees; null when not known.</summary>
@@ -41,7 +44,9 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Minimum draft for a female buck, degrees; null when not known.</summary>
     public double? MinDraftFemale => NumberOf("min-draft-female");
 
-    /// <summary>From the minimum to the maximum draft that sources advise for a female buck, degrees; null when not known.</summary>
+    /// <summary>
+    /// From the minimum to the maximum draft that sources advise for a female buck, degrees; null when not known.
+    /// </summary>
     public FigureRange? DraftFemalePublished => RangeOf("draft-female-published");
 
     /// <summary>Maximum depth over width of straight male forming; null when not known.</summary>

@@ -46,13 +46,15 @@ internal sealed class CatalogTable
     public string Id() => Entry = RequiredText("id");
 
     /// <summary>All keys with their texts.</summary>
-    public IEnumerable<KeyValuePair<string, string>> AllTexts() => values.Keys.Select(key => KeyValuePair.Create(key, RequiredText(key)));
+    public IEnumerable<KeyValuePair<string, string>> AllTexts() =>
+        values.Keys.Select(key => KeyValuePair.Create(key, RequiredText(key)));
 
     /// <summary>Refuses unknown keys and lists the known ones.</summary>
     public void RejectUnknownKeys(string? known = null)
     {
         foreach (var key in values.Keys.Where(k => !usedKeys.Contains(k)))
-            throw Fault(key, $"\"{key}\" is not known; known here: {known ?? string.Join(", ", usedKeys.Order(StringComparer.Ordinal))}");
+            throw Fault(key,
+                $"\"{key}\" is not known; known here: {known ?? string.Join(", ", usedKeys.Order(StringComparer.Ordinal))}");
     }
 
     /// <summary>A fault of a key: at its line, or at the table's when it is not given.</summary>

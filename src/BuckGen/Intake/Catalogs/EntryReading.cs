@@ -13,11 +13,14 @@ internal static class EntryReading
         if (!IsId(id))
             throw table.Fault("id", "\"id\" must begin with a letter and hold only letters, digits, \"-\", \".\" and \"_\"");
         var like = table.Text("like") is { } other
-            ? Catalog.Find(known, other) ?? throw table.Fault("like", $"\"like\" is \"{other}\", but no [[{kinds.Title}]] above and no built-in one has that id")
+            ? Catalog.Find(known, other)
+            ?? throw table.Fault("like",
+                $"\"like\" is \"{other}\", but no [[{kinds.Title}]] above and no built-in one has that id")
             : null;
         var name = table.Text("name") ?? like?.Name ?? table.RequiredText("name");
         var reading = new FigureReading(table, sources);
-        var figures = kinds.All.Select(kind => reading.Read(kind) ?? like?.Find(kind.Key)).OfType<CatalogFigure>().ToImmutableArray();
+        var figures = kinds.All.Select(kind => reading.Read(kind) ?? like?.Find(kind.Key)).OfType<CatalogFigure>()
+            .ToImmutableArray();
         table.RejectUnknownKeys();
         foreach (var kind in kinds.All)
             if (kind.Required && figures.All(f => f.Key != kind.Key))
@@ -27,7 +30,8 @@ internal static class EntryReading
     }
 
     /// <summary>True for a word that can be an id.</summary>
-    public static bool IsId(string id) => char.IsAsciiLetter(id[0]) && id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.' or '_');
+    public static bool IsId(string id) =>
+        char.IsAsciiLetter(id[0]) && id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.' or '_');
 
     private static void CheckRising(CatalogTable table, ImmutableArray<string> row, ImmutableArray<CatalogFigure> figures)
     {

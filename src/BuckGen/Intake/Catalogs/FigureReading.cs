@@ -7,7 +7,8 @@ namespace BuckGen.Intake.Catalogs;
 internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<string, string> sources)
 {
     /// <summary>The sources of the entry, for figures that name none.</summary>
-    private readonly ImmutableArray<string> common = table.Take("source") is { } given ? Sources(table, "source", given, sources) : [];
+    private readonly ImmutableArray<string> common = table.Take("source") is { } given
+        ? Sources(table, "source", given, sources) : [];
 
     /// <summary>The figure, or null when it is not given.</summary>
     public CatalogFigure? Read(FigureKind kind)
@@ -16,7 +17,8 @@ internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<stri
         var (value, from) = given is Dictionary<string, object?> parts ? Parts(kind, parts) : (given, common);
         if (from.IsEmpty)
             throw table.Fault(kind.Key,
-                $"\"{kind.Key}\" has no source; write {kind.Key} = {{ value = {TomlValue.Shown(value)}, source = \"...\" }} or give the entry a source, such as source = \"measured\"");
+                $"\"{kind.Key}\" has no source; write {kind.Key} = {{ value = {TomlValue.Shown(value)}, source = \"...\" "
+                + $"}} or give the entry a source, such as source = \"measured\"");
         var figure = new CatalogFigure { Key = kind.Key, Name = kind.Name, Unit = kind.Unit, Sources = from };
         return kind.Limits is { } limits
             ? figure with { Range = Range(kind, limits, value) }
@@ -64,12 +66,15 @@ internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<stri
         value is string { Length: > 0 } text && (kind.Words.Length == 0 || kind.Words.Contains(text))
             ? text
             : throw table.Fault(kind.Key,
-                $"\"{kind.Key}\" is {TomlValue.Shown(value)}; it must be {(kind.Words.Length == 0 ? "text in quotes" : string.Join(" or ", kind.Words.Select(w => $"\"{w}\"")))}");
+                $"\"{kind.Key}\" is {TomlValue.Shown(value)}; it must be "
+                + $"{(kind.Words.Length == 0 ? "text in quotes" : string.Join(" or ", kind.Words.Select(w => $"\"{w}\"")))}");
 
     private static string Shape(FigureKind kind) =>
-        $"a number{(kind.Unit.Length > 0 ? $" of {kind.Unit}" : "")}{(kind.MayBeRange ? ", or two in brackets: [min, max]" : "")}";
+        $"a number{(kind.Unit.Length > 0 ? $" of {kind.Unit}"
+            : "")}{(kind.MayBeRange ? ", or two in brackets: [min, max]" : "")}";
 
-    private static ImmutableArray<string> Sources(CatalogTable table, string key, object? given, ImmutableDictionary<string, string> known)
+    private static ImmutableArray<string> Sources(CatalogTable table, string key, object? given,
+        ImmutableDictionary<string, string> known)
     {
         var texts = given as object?[] ?? [given];
         if (texts.Length == 0 || !texts.All(t => t is string { Length: > 0 }))

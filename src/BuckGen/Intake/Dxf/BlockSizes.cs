@@ -32,7 +32,12 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
         var max = Math.Min(MaxCurves, AnyDrawing + Repeats * spelt);
         if (total > max)
             throw new OutlineException(FormattableString.Invariant(
-                $"{name}: with every block in place the drawing has {(total < 1e15 ? total.ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} lines and curves; the limit for a file that spells out {spelt:0} is {max:0}; explode it and keep what is needed"));
+                $"{name}: with every block in place the drawing has ")
+                + FormattableString.Invariant(
+                    $"{(total < 1e15 ? total.ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} lines and ")
+                    + FormattableString.Invariant(
+                        $"curves; the limit for a file that spells out {spelt:0} is {max:0}; explode it and keep what ")
+                        + FormattableString.Invariant($"is needed"));
     }
 
     private static Dictionary<string, DxfBlock> ByName(DxfDrawing drawing)
@@ -58,9 +63,12 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
         if (Find(insert.Block) is not { } block) return 1;
         if (sizes.TryGetValue(block.Name, out var known)) return known;
         if (inside.Contains(block.Name, StringComparer.OrdinalIgnoreCase))
-            throw new OutlineException($"{name}: line {insert.Line}, INSERT: the block {Excerpt.Shorten(block.Name)} contains itself ({Excerpt.ShortenList([.. inside.AsEnumerable().Reverse()], 3)}); remove that insert");
+            throw new OutlineException(
+                $"{name}: line {insert.Line}, INSERT: the block {Excerpt.Shorten(block.Name)} contains itself "
+                + $"({Excerpt.ShortenList([.. inside.AsEnumerable().Reverse()], 3)}); remove that insert");
         if (inside.Count == MaxDepth)
-            throw new OutlineException($"{name}: line {insert.Line}, INSERT: blocks are nested more than {MaxDepth} deep; explode the drawing");
+            throw new OutlineException(
+                $"{name}: line {insert.Line}, INSERT: blocks are nested more than {MaxDepth} deep; explode the drawing");
         inside.Add(block.Name);
         var size = 1 + SizeOf(block.Entities);
         inside.RemoveAt(inside.Count - 1);

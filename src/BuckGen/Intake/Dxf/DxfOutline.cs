@@ -36,7 +36,8 @@ internal static class DxfOutline
         scale.RefuseUnlikelySize(bounds, name);
         ReadNote?[] unit = [paths.IsEmpty ? null : scale.Note(bounds)];
         return new(paths, scale.Words,
-            [.. drawing.Notes.Select(n => new ReadNote("dxf-oddity", n.Line > 0 ? $"line {n.Line}: {n.Message}" : n.Message)), .. leftOut.Notes, .. unit.OfType<ReadNote>()]);
+            [.. drawing.Notes.Select(n => new ReadNote("dxf-oddity", n.Line > 0 ? $"line {n.Line}: {n.Message}" : n.Message)),
+                .. leftOut.Notes, .. unit.OfType<ReadNote>()]);
     }
 
     private static ImmutableArray<DrawnPath> Paths(List<PlacedEntity> placed, LeftOut leftOut, CancellationToken cancellation)
@@ -50,8 +51,10 @@ internal static class DxfOutline
                 paths.Add(PathOf(curves, entity, layer, map, paths.Count));
                 Remark(entity, layer, leftOut);
             }
-            else if (entity is DxfText) leftOut.Add("text-ignored", entity, layer, "Convert text to outlines first if it is to be cut.");
-            else if (entity is DxfPolyline) leftOut.AddWords("entity-ignored", $"polygon mesh ({entity.Type}) on layer {Excerpt.Shorten(layer)}", "");
+            else if (entity is DxfText)
+                leftOut.Add("text-ignored", entity, layer, "Convert text to outlines first if it is to be cut.");
+            else if (entity is DxfPolyline)
+                leftOut.AddWords("entity-ignored", $"polygon mesh ({entity.Type}) on layer {Excerpt.Shorten(layer)}", "");
             else if (entity is not DxfHatch) leftOut.Add("entity-ignored", entity, layer);
         }
 
@@ -59,15 +62,18 @@ internal static class DxfOutline
     }
 
     private static DrawnPath PathOf(EntityCurves curves, DxfEntity entity, string layer, Affine map, int shape) =>
-        new([.. curves.Curves.Select(c => c.Transformed(map))], curves.Closed, $"{entity.Type} at line {entity.Line}", layer, shape);
+        new([.. curves.Curves.Select(c => c.Transformed(map))], curves.Closed, $"{entity.Type} at line {entity.Line}",
+            layer, shape);
 
     private static void Remark(DxfEntity entity, string layer, LeftOut leftOut)
     {
         if (entity is DxfPolyline { HasWidth: true })
-            leftOut.AddWords("width-ignored", $"line width of {entity.Type} on layer {Excerpt.Shorten(layer)}", "The middle of a wide line counts.");
+            leftOut.AddWords("width-ignored", $"line width of {entity.Type} on layer {Excerpt.Shorten(layer)}",
+                "The middle of a wide line counts.");
         if (entity is DxfSpline spline && SplineCurves.IsFitOnly(spline))
             leftOut.Report("spline-through-points",
-                $"The SPLINE at line {entity.Line} gives only points to pass through; a smooth curve was put through them. Check it, or save the drawing with control points.");
+                $"The SPLINE at line {entity.Line} gives only points to pass through; a smooth curve was put through them. "
+                + "Check it, or save the drawing with control points.");
     }
 
     private static IEnumerable<DrawnPath> HatchPaths(PlacedEntity placed)
@@ -75,7 +81,9 @@ internal static class DxfOutline
         var (hatch, layer, map) = placed;
         var toDrawing = FlatPlane.MapOf(hatch).Then(map);
         return ((DxfHatch)hatch).Paths.SelectMany((path, number) => path.Edges.Select(edge => (edge, number)))
-            .Select(e => PathOf(EntityCurves.FromEntity(e.edge)!, e.edge, layer, toDrawing, e.number) with { Source = $"HATCH at line {hatch.Line}" });
+            .Select(e =>
+                PathOf(EntityCurves.FromEntity(e.edge)!, e.edge, layer, toDrawing,
+                    e.number) with { Source = $"HATCH at line {hatch.Line}" });
     }
 
     private static Bounds BoundsOf(ImmutableArray<DrawnPath> paths, CancellationToken cancellation)

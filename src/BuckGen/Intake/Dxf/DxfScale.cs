@@ -51,7 +51,8 @@ internal sealed record DxfScale(double MillimetresPerUnit, string Words, DxfScal
         var known = Basis == Origin.Family ? "says only whether its unit is metric" : "does not say its unit";
         var other = MillimetresPerUnit == 1 ? (Name: "inches", Factor: 25.4) : (Name: "millimetres", Factor: 1 / 25.4);
         return new("unit-assumed", string.Create(CultureInfo.InvariantCulture,
-            $"the file {known}; taken as {(MillimetresPerUnit == 1 ? "millimetres" : "inches")} the drawing is {bounds.Width:0.###} x {bounds.Height:0.###} mm "
+            $"the file {known}; taken as {(MillimetresPerUnit == 1 ? "millimetres" : "inches")} the drawing is "
+            + $"{bounds.Width:0.###} x {bounds.Height:0.###} mm "
             + $"({bounds.Width / 25.4:0.###} x {bounds.Height / 25.4:0.###} in). If it was drawn in {other.Name} it is "
             + $"{bounds.Width * other.Factor:0.###} x {bounds.Height * other.Factor:0.###} mm: name the unit then."));
     }
@@ -62,7 +63,9 @@ internal sealed record DxfScale(double MillimetresPerUnit, string Words, DxfScal
         var largest = Math.Max(bounds.Width, bounds.Height);
         if (Basis == Origin.Asked || MillimetresPerUnit <= 1 || largest <= BeyondAnyBoard) return;
         throw new OutlineException(string.Create(CultureInfo.InvariantCulture,
-            $"{name}: by its header the drawing is in {Words} and {bounds.Width:0.#} x {bounds.Height:0.#} mm large, beyond {BeyondAnyBoard} mm; "
-            + $"in millimetres it would be {bounds.Width / MillimetresPerUnit:0.###} x {bounds.Height / MillimetresPerUnit:0.###} mm; name the unit to be used"));
+            $"{name}: by its header the drawing is in {Words} and {bounds.Width:0.#} x {bounds.Height:0.#} mm large, "
+            + $"beyond {BeyondAnyBoard} mm; "
+            + $"in millimetres it would be {bounds.Width / MillimetresPerUnit:0.###} x "
+            + $"{bounds.Height / MillimetresPerUnit:0.###} mm; name the unit to be used"));
     }
 }

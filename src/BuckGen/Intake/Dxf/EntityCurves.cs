@@ -39,14 +39,17 @@ internal sealed record EntityCurves(ImmutableArray<Curve> Curves, bool Closed)
     {
         var sweep = (arc.EndAngle - arc.StartAngle) % 360;
         if (sweep <= 0) sweep += 360;
-        return Circular(arc, arc.Centre, arc.Radius, double.DegreesToRadians(arc.StartAngle % 360), double.DegreesToRadians(sweep));
+        return Circular(arc, arc.Centre, arc.Radius, double.DegreesToRadians(arc.StartAngle % 360),
+            double.DegreesToRadians(sweep));
     }
 
     private static EntityCurves Circle(DxfCircle circle) => Circular(circle, circle.Centre, circle.Radius, 0, 2 * Math.PI);
 
-    private static EntityCurves Circular(DxfEntity entity, DxfPoint centre, double radius, double from, double sweep) => radius == 0
+    private static EntityCurves Circular(DxfEntity entity, DxfPoint centre, double radius, double from, double sweep) =>
+        radius == 0
         ? Point(FlatPlane.MapOf(entity).Apply(new(centre.X, centre.Y)))
-        : new([EllipseCurve.Circular(new(centre.X, centre.Y), Math.Abs(radius), from, from + sweep).Transformed(FlatPlane.MapOf(entity))],
+        : new([EllipseCurve.Circular(new(centre.X, centre.Y), Math.Abs(radius), from, from + sweep)
+            .Transformed(FlatPlane.MapOf(entity))],
             sweep >= 2 * Math.PI);
 
     private static EntityCurves Ellipse(DxfEllipse ellipse)
@@ -72,7 +75,8 @@ internal sealed record EntityCurves(ImmutableArray<Curve> Curves, bool Closed)
         var count = polyline.Closed ? corners.Length : corners.Length - 1;
         if (corners.IsEmpty) return new([], false);
         if (count < 1 || corners.Length < 2) return Point(map.Apply(new(corners[0].X, corners[0].Y)));
-        var pieces = Enumerable.Range(0, count).Select(i => Piece(corners[i], corners[(i + 1) % corners.Length]).Transformed(map));
+        var pieces = Enumerable.Range(0, count)
+            .Select(i => Piece(corners[i], corners[(i + 1) % corners.Length]).Transformed(map));
         return new([.. pieces], polyline.Closed);
     }
 

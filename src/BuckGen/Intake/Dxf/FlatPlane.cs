@@ -17,7 +17,8 @@ internal static class FlatPlane
     {
         var plane = DxfPlane.FromExtrusion(entity.Extrusion);
         if (Math.Abs(plane.ZAxis.Z) < 1 - LevelWithin)
-            throw new DxfException("the outline is not in the XY plane (its extrusion is tilted); draw it in plan", entity.Line, entity.Type);
+            throw new DxfException("the outline is not in the XY plane (its extrusion is tilted); draw it in plan", entity.Line,
+                entity.Type);
         return new(plane.XAxis.X, plane.XAxis.Y, plane.YAxis.X, plane.YAxis.Y, 0, 0);
     }
 
@@ -28,6 +29,7 @@ internal static class FlatPlane
         foreach (var z in heights) (low, high) = (Math.Min(low, z), Math.Max(high, z));
         if (high - low > 1e-6 * Math.Max(1, Math.Max(Math.Abs(low), Math.Abs(high))))
             throw new DxfException(string.Create(CultureInfo.InvariantCulture,
-                $"the outline is not in the XY plane (z from {low:0.####} to {high:0.####}); draw it in plan"), entity.Line, entity.Type);
+                $"the outline is not in the XY plane (z from {low:0.####} to {high:0.####}); draw it in plan"), entity.Line,
+                entity.Type);
     }
 }

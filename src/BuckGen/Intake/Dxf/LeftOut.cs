@@ -25,7 +25,8 @@ internal sealed class LeftOut
     /// <param name="layer">The layer it is on, and why it is not seen where that is the reason.</param>
     /// <param name="remedy">A sentence on what to do, or empty.</param>
     public void Add(string kind, DxfEntity entity, string layer, string remedy = "") =>
-        AddWords(kind, $"{Excerpt.Shorten(entity.Type)} on layer {(layer.Length > MaxLength ? Excerpt.Shorten(layer) : layer)}", remedy);
+        AddWords(kind, $"{Excerpt.Shorten(entity.Type)} on layer {(layer.Length > MaxLength ? Excerpt.Shorten(layer) : layer)}",
+            remedy);
 
     /// <summary>Counts one more thing, in words of its own.</summary>
     public void AddWords(string kind, string what, string remedy)
@@ -39,13 +40,16 @@ internal sealed class LeftOut
 
     /// <summary>One note for each kind and remedy, then the single ones.</summary>
     public ImmutableArray<ReadNote> Notes =>
-        [.. order.GroupBy(o => (o.Kind, o.Remedy)).Select(group => Gathered(group.Key.Kind, group.Key.Remedy, [.. group])), .. single.GroupBy(n => n.Kind).SelectMany(First)];
+        [.. order.GroupBy(o => (o.Kind, o.Remedy)).Select(group => Gathered(group.Key.Kind, group.Key.Remedy, [.. group])),
+            .. single.GroupBy(n => n.Kind).SelectMany(First)];
 
     private ReadNote Gathered(string kind, string remedy, ImmutableArray<(string Kind, string What, string Remedy)> group)
     {
         var named = string.Join(", ", group.Take(MaxNamed).Select(o => $"{counts[(o.Kind, o.What)]} {o.What}"));
         var rest = group.Skip(MaxNamed).Sum(o => counts[(o.Kind, o.What)]);
-        return new(kind, $"left out: {named}{(rest == 0 ? "" : $" and {rest} more on {group.Length - MaxNamed} other layers or of other types")}.{(remedy.Length == 0 ? "" : $" {remedy}")}");
+        return new(kind,
+            $"left out: "
+            + $"{named}{(rest == 0 ? "" : $" and {rest} more on {group.Length - MaxNamed} other layers or of other types")}.{(remedy.Length == 0 ? "" : $" {remedy}")}");
     }
 
     private static IEnumerable<ReadNote> First(IGrouping<string, ReadNote> kind)

@@ -20,7 +20,8 @@ internal sealed class PlacedEntities(BlockSizes blocks, Visibility visibility, L
             var layer = insertLayer is not null && entity.Layer == "0" ? insertLayer : entity.Layer;
             if (visibility.ReasonHidden(entity, layer) is { } reason)
             {
-                leftOut.Add("hidden-ignored", entity, $"{Excerpt.Shorten(layer)} ({reason})", "Show them if they belong to the outline.");
+                leftOut.Add("hidden-ignored", entity, $"{Excerpt.Shorten(layer)} ({reason})",
+                    "Show them if they belong to the outline.");
             }
             else if (entity is not DxfInsert insert)
             {
@@ -37,13 +38,15 @@ internal sealed class PlacedEntities(BlockSizes blocks, Visibility visibility, L
     {
         if (blocks.Find(insert.Block) is not { } block)
         {
-            leftOut.AddWords("block-missing", $"INSERT of the block {Excerpt.Shorten(insert.Block)}, which the file does not define", "");
+            leftOut.AddWords("block-missing",
+                $"INSERT of the block {Excerpt.Shorten(insert.Block)}, which the file does not define", "");
             return [];
         }
 
         if (insert.Scale.X == 0 || insert.Scale.Y == 0)
         {
-            leftOut.AddWords("insert-collapsed", $"INSERT of the block {Excerpt.Shorten(insert.Block)} with a scale of 0 (line {insert.Line})", "");
+            leftOut.AddWords("insert-collapsed",
+                $"INSERT of the block {Excerpt.Shorten(insert.Block)} with a scale of 0 (line {insert.Line})", "");
             return [];
         }
 

@@ -22,7 +22,8 @@ internal static class SplineCurves
         foreach (var (before, after) in stretches.Zip(stretches.Skip(1)))
             if (before.End.DistanceTo(after.Start) > MaxJump)
                 throw new DxfException(
-                    string.Create(CultureInfo.InvariantCulture, $"the curve breaks at {before.End}, where a knot is repeated more than {spline.Degree} times; redraw it"),
+                    string.Create(CultureInfo.InvariantCulture,
+                        $"the curve breaks at {before.End}, where a knot is repeated more than {spline.Degree} times; redraw it"),
                     spline.Line, spline.Type);
         return new([.. stretches], false);
     }

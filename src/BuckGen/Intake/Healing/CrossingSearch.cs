@@ -80,7 +80,8 @@ internal sealed class CrossingSearch
             var place = points[i];
             if (crossings.Exists(c => c.Place.DistanceTo(place) <= tolerance.Chord)) continue;
             if (ofA.Loop == ofB.Loop && AreNeighbours(loops[ofA.Loop], ofA.Index, ofB.Index, place)) continue;
-            var crosses = Passing.Crosses(loops[ofA.Loop], ofA.Index, loops[ofB.Loop], ofB.Index, place, tolerance.Chord, ref steps);
+            var crosses =
+                Passing.Crosses(loops[ofA.Loop], ofA.Index, loops[ofB.Loop], ofB.Index, place, tolerance.Chord, ref steps);
             if (crosses is true) crossings.Add(new(place, ofA.Loop, ofB.Loop));
             else if (crosses is null && ofA.Loop != ofB.Loop) sharing.TryAdd((ofA.Loop, ofB.Loop), place);
         }
@@ -90,7 +91,8 @@ internal sealed class CrossingSearch
         sharedLength += shared.Straight;
         if (ofA.Loop != ofB.Loop) sharing.TryAdd((ofA.Loop, ofB.Loop), shared.Place);
         // Back along itself a loop may run, as in a slit; along the same way it goes round twice.
-        else if (shared.SameWay && crossings.TrueForAll(c => !c.Twice)) crossings.Add(new(shared.Place, ofA.Loop, ofB.Loop, true));
+        else if (shared.SameWay && crossings.TrueForAll(c => !c.Twice))
+            crossings.Add(new(shared.Place, ofA.Loop, ofB.Loop, true));
     }
 
     /// <summary>

@@ -12,7 +12,8 @@ namespace BuckGen.Intake.Healing;
 internal static class DoubledPieces
 {
     /// <summary>The pieces without needless copies; null when too many lie on each other to resolve.</summary>
-    public static Healed<ImmutableArray<Piece>>? Remove(ImmutableArray<Piece> pieces, Tolerance tolerance, CancellationToken cancellation)
+    public static Healed<ImmutableArray<Piece>>? Remove(ImmutableArray<Piece> pieces, Tolerance tolerance,
+        CancellationToken cancellation)
     {
         var nodes = EndNodes.Find(pieces, tolerance, cancellation);
         if (FindSets(pieces, nodes, tolerance, cancellation) is not { } found) return null;
@@ -33,8 +34,12 @@ internal static class DoubledPieces
         var count = doubled.Sum(s => s.Members.Length - 1);
         var longest = doubled.Max(s => s.Members.Select(m => pieces[m].Segment.Length).Order().SkipLast(1).Last());
         return new([.. result.OfType<Piece>()], [new("duplicate-removed", count, longest,
-            [.. doubled.SelectMany(s => s.Members.Skip(1)).Select(m => pieces[m].Segment.PointAt(0.5))], FormattableString.Invariant(
-            $"{CountText.Format(count, "line or arc", "lines or arcs")} drawn again on top of others {CountText.WasOrWere(count)} removed, the longest {longest:0.###} mm, the first {pieces[doubled[0].Members[^1]].Path.Source}."))]);
+            [.. doubled.SelectMany(s => s.Members.Skip(1)).Select(m => pieces[m].Segment.PointAt(0.5))],
+            FormattableString.Invariant(
+            $"{CountText.Format(count, "line or arc", "lines or arcs")} drawn again on top of others ")
+            + FormattableString.Invariant(
+                $"{CountText.WasOrWere(count)} removed, the longest {longest:0.###} mm, the first ")
+                + FormattableString.Invariant($"{pieces[doubled[0].Members[^1]].Path.Source}."))]);
 
         // Changes the degrees from all copies to the one kept, or back.
         void Count(DoubledSet set, int sign)
@@ -61,11 +66,13 @@ internal static class DoubledPieces
     }
 
     /// <summary>Exact copies first; one of each then takes part in the search for overlaps.</summary>
-    private static ImmutableArray<DoubledSet>? FindSets(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance, CancellationToken cancellation)
+    private static ImmutableArray<DoubledSet>? FindSets(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance,
+        CancellationToken cancellation)
     {
         var repeated = RepeatedPieces.Find(pieces, nodes, tolerance, cancellation);
         var copies = repeated.SelectMany(s => s.Members.Skip(1)).ToHashSet();
-        var lines = Enumerable.Range(0, pieces.Length).Where(i => !pieces[i].Segment.IsArc && !copies.Contains(i)).ToImmutableArray();
+        var lines = Enumerable.Range(0, pieces.Length).Where(i => !pieces[i].Segment.IsArc && !copies.Contains(i))
+            .ToImmutableArray();
         if (OverlappingLines.Find(pieces, lines, nodes, tolerance, cancellation) is not { } overlapping) return null;
         var copiesOf = repeated.ToDictionary(s => s.Members[0]);
         ImmutableArray<DoubledSet> whole = [.. overlapping.Select(s => s with

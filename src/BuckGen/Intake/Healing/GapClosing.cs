@@ -33,10 +33,12 @@ internal static class GapClosing
         return new(
             new([.. nodes.From.Select(n => merged[n])], [.. nodes.To.Select(n => merged[n])], places),
             closed.Count == 0 ? [] : [new("gap-joined", closed.Count, largest, [.. closed], FormattableString.Invariant(
-                $"{CountText.Format(closed.Count, "gap")} between ends {CountText.WasOrWere(closed.Count)} closed, the largest {largest:0.####} mm; up to {tolerance.Join:0.####} mm is closed."))]);
+                $"{CountText.Format(closed.Count, "gap")} between ends {CountText.WasOrWere(closed.Count)} closed, the ")
+                + FormattableString.Invariant($"largest {largest:0.####} mm; up to {tolerance.Join:0.####} mm is closed."))]);
     }
 
-    private static IEnumerable<(double Distance, int A, int B)> Candidates(Vec2[] places, int[] degrees, double reach, CancellationToken cancellation)
+    private static IEnumerable<(double Distance, int A, int B)> Candidates(Vec2[] places, int[] degrees, double reach,
+        CancellationToken cancellation)
     {
         var grid = new PointGrid(reach);
         var pairs = new List<(double, int, int)>();

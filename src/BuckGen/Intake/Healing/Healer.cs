@@ -15,14 +15,18 @@ internal static class Healer
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The paths do not make up closed loops that lie clear of each other, are too large or
     /// too many.</exception>
-    public static Outline Heal(Drawing drawing, string name, OutlineOptions options, int maxPieces, CancellationToken cancellation)
+    public static Outline Heal(Drawing drawing, string name, OutlineOptions options, int maxPieces,
+        CancellationToken cancellation)
     {
         var tolerance = options.Tolerance;
         var (fitted, curves) = PathFitting.Fit(drawing.Paths, name, tolerance, maxPieces, cancellation);
         var loose = DoubledPieces.Remove(PiecesOf(fitted.Result), tolerance, cancellation)
-            ?? throw new OutlineException($"{name}: too many lines lie on each other to tell what is meant; draw every edge once");
+            ?? throw new OutlineException(
+                $"{name}: too many lines lie on each other to tell what is meant; draw every edge once");
         var joined = Joining.Join(loose.Result, tolerance, cancellation);
-        var cleaned = LoopCleaning.Clean([.. ClosedOf(fitted.Result, cancellation), .. joined.Result.Loops], tolerance, options.MinLoopWidth, cancellation);
+        var cleaned =
+            LoopCleaning.Clean([.. ClosedOf(fitted.Result, cancellation), .. joined.Result.Loops], tolerance,
+                options.MinLoopWidth, cancellation);
         var single = LoopDuplicates.Remove(cleaned.Result, name, tolerance, cancellation);
         var open = OpenEnds.Judge(joined.Result.Open, single.Result, name, tolerance, cancellation);
         if (single.Result.IsEmpty) throw Nothing();
@@ -34,14 +38,16 @@ internal static class Healer
         if (region.IsEmpty) throw Nothing();
         OutlineSize.Require(name, region, tolerance);
         return new(name, region, drawing.Units,
-            [.. fitted.Repairs, .. loose.Repairs, .. joined.Repairs, .. cleaned.Repairs, .. single.Repairs, .. open.Repairs, .. clear.Repairs],
+            [.. fitted.Repairs, .. loose.Repairs, .. joined.Repairs, .. cleaned.Repairs, .. single.Repairs, .. open.Repairs,
+                .. clear.Repairs],
             [.. drawing.Notes, .. open.Notes, .. clear.Notes, .. filled.Notes])
         {
             Curves = curves,
         };
 
         OutlineException Nothing() =>
-            new($"{name}: {(drawing.Paths.IsEmpty ? "the drawing holds no geometry to cut" : "the drawing holds no outline that encloses an area")}{NoteSummary.Format(drawing.Notes)}; draw a closed outline");
+            new($"{name}: "
+                + $"{(drawing.Paths.IsEmpty ? "the drawing holds no geometry to cut" : "the drawing holds no outline that encloses an area")}{NoteSummary.Format(drawing.Notes)}; draw a closed outline");
     }
 
     private static ImmutableArray<Piece> PiecesOf(ImmutableArray<FittedPath> paths) =>

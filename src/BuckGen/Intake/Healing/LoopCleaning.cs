@@ -48,9 +48,12 @@ internal static class LoopCleaning
         var repairs = ImmutableArray.CreateBuilder<Repair>();
         if (empty.Count > 0)
             repairs.Add(new("empty-loop-dropped", empty.Count, widest, [.. empty], FormattableString.Invariant(
-                $"{CountText.Format(empty.Count, "closed path")} narrower than {minWidth:0.####} mm {CountText.WasOrWere(empty.Count)} left out, the first {firstEmpty}.")));
+                $"{CountText.Format(empty.Count, "closed path")} narrower than {minWidth:0.####} mm ")
+                + FormattableString.Invariant($"{CountText.WasOrWere(empty.Count)} left out, the first {firstEmpty}.")));
         if (spikes.Count > 0)
-            repairs.Add(new("spike-trimmed", spikes.Count, longest, [.. spikes], $"{CountText.Format(spikes.Count, "loop")} ran out and back on the same line; that was cut off."));
+            repairs.Add(
+                new("spike-trimmed", spikes.Count, longest, [.. spikes],
+                    $"{CountText.Format(spikes.Count, "loop")} ran out and back on the same line; that was cut off."));
         if (crossed.Count > 0)
             repairs.Add(new("crossed-corner-cut", crossed.Count, farthest, [.. crossed],
                 $"{CountText.Format(crossed.Count, "loop")} crossed {(crossed.Count == 1 ? "itself" : "themselves")} "

@@ -14,7 +14,8 @@ internal static class LoopDuplicates
 
     /// <summary>The loops without those drawn again.</summary>
     /// <exception cref="OutlineException">Too many loops lie about one centre.</exception>
-    public static Healed<ImmutableArray<SourcedLoop>> Remove(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance, CancellationToken cancellation)
+    public static Healed<ImmutableArray<SourcedLoop>> Remove(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance,
+        CancellationToken cancellation)
     {
         // Two fits of one curve may lie on either side of it.
         var reach = 2 * tolerance.Chord;
@@ -40,14 +41,18 @@ internal static class LoopDuplicates
         }
 
         return new(kept.ToImmutable(), again.Count == 0 ? [] :
-            [new("duplicate-removed", again.Count, largest, [.. again], $"{CountText.Format(again.Count, "closed outline")} drawn again on top of another {CountText.WasOrWere(again.Count)} left out, the first {first}.")]);
+            [new("duplicate-removed", again.Count, largest, [.. again],
+                $"{CountText.Format(again.Count, "closed outline")} drawn again on top of another "
+                + $"{CountText.WasOrWere(again.Count)} left out, the first {first}.")]);
 
         double Compared(Loop loop, int i)
         {
             cancellation.ThrowIfCancellationRequested();
             return ++comparisons <= MaxComparisons
                 ? Deviation(loop, kept[i].Loop, () => IndexOf(i), reach)
-                : throw new OutlineException($"{name}: {loops.Length} outlines take more than {MaxComparisons} comparisons to find those drawn twice, since very many lie about one centre; draw each outline once");
+                : throw new OutlineException(
+                    $"{name}: {loops.Length} outlines take more than {MaxComparisons} comparisons to find those drawn "
+                    + "twice, since very many lie about one centre; draw each outline once");
         }
 
         SegmentIndex IndexOf(int i) => indexes.TryGetValue(i, out var index) ? index : indexes[i] = new(kept[i].Loop.Segments);
@@ -69,7 +74,8 @@ internal static class LoopDuplicates
         var largest = 0.0;
         foreach (var s in loop.Segments)
         {
-            largest = Math.Max(largest, Math.Max(edges.DistanceWithin(s.Start, reach), edges.DistanceWithin(s.PointAt(0.5), reach)));
+            largest = Math.Max(largest,
+                Math.Max(edges.DistanceWithin(s.Start, reach), edges.DistanceWithin(s.PointAt(0.5), reach)));
             if (largest > reach) return double.PositiveInfinity;
         }
 

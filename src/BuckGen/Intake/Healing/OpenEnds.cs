@@ -20,7 +20,8 @@ internal static class OpenEnds
     private const int ChainsSearched = 200;
 
     public static (ImmutableArray<Repair> Repairs, ImmutableArray<ReadNote> Notes) Judge(
-        ImmutableArray<OpenChain> open, ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance, CancellationToken cancellation)
+        ImmutableArray<OpenChain> open, ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance,
+        CancellationToken cancellation)
     {
         if (open.IsEmpty) return ([], []);
         var edges = new SegmentIndex(loops.SelectMany(l => l.Loop.Segments));
@@ -32,13 +33,18 @@ internal static class OpenEnds
 
         ImmutableArray<Repair> repairs = doubled.IsEmpty ? [] :
             [new("duplicate-removed", doubled.Length, 0, [.. doubled.Select(c => c.Segments[c.Segments.Length / 2].PointAt(0.5))],
-                $"{CountText.Format(doubled.Length, "open line")} along a closed outline {CountText.WasOrWere(doubled.Length)} left out, the first {doubled[0].Path.Source}.")];
+                $"{CountText.Format(doubled.Length, "open line")} along a closed outline "
+                + $"{CountText.WasOrWere(doubled.Length)} left out, the first {doubled[0].Path.Source}.")];
         ImmutableArray<ReadNote> notes = loose.IsEmpty ? [] :
-            [new("open-lines-ignored", $"{CountText.Format(loose.Length, "single straight line")} with open ends {CountText.WasOrWere(loose.Length)} taken for a construction mark and left out, the first {Described(loose[0])}.")];
+            [new("open-lines-ignored",
+                $"{CountText.Format(loose.Length, "single straight line")} with open ends "
+                + $"{CountText.WasOrWere(loose.Length)} taken for a construction mark and left out, the first "
+                + $"{Described(loose[0])}.")];
         return (repairs, notes);
     }
 
-    private static bool LiesOn(OpenChain chain, SegmentIndex edges, double reach, CancellationToken cancellation) => chain.Segments.All(s =>
+    private static bool LiesOn(OpenChain chain, SegmentIndex edges, double reach, CancellationToken cancellation) =>
+        chain.Segments.All(s =>
     {
         cancellation.ThrowIfCancellationRequested();
         return new[] { 0, 0.29, 0.5, 1 }.All(t => edges.DistanceWithin(s.PointAt(t), reach) <= reach);
@@ -57,7 +63,8 @@ internal static class OpenEnds
         return ends;
     }
 
-    private static bool IsMark(OpenChain chain, int number, ImmutableArray<OpenChain> all, HPRtree<int> ends, CancellationToken cancellation)
+    private static bool IsMark(OpenChain chain, int number, ImmutableArray<OpenChain> all, HPRtree<int> ends,
+        CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
         if (chain.Segments is not [{ IsArc: false } line]) return false;
@@ -74,13 +81,16 @@ internal static class OpenEnds
         }
     }
 
-    private static string Describe(ImmutableArray<OpenChain> wrong, int closed, Tolerance tolerance, CancellationToken cancellation)
+    private static string Describe(ImmutableArray<OpenChain> wrong, int closed, Tolerance tolerance,
+        CancellationToken cancellation)
     {
         var (a, b, chain) = NearestEnds(wrong, cancellation);
         var gap = a.DistanceTo(b);
-        var outlook = closed == 0 ? $"nothing is closed, only {CountText.Format(wrong.Length, "open line")}" : wrong.Length == 1 ? "the outline is open" : $"{wrong.Length} outlines are open";
+        var outlook = closed == 0 ? $"nothing is closed, only {CountText.Format(wrong.Length, "open line")}" : wrong.Length == 1
+            ? "the outline is open" : $"{wrong.Length} outlines are open";
         return string.Create(CultureInfo.InvariantCulture,
-            $"{outlook}: nearest ends at {a} and {b}, {gap:F3} mm apart ({Described(chain)}); join them or raise the joining distance (now {tolerance.Join:0.####} mm)");
+            $"{outlook}: nearest ends at {a} and {b}, {gap:F3} mm apart ({Described(chain)}); join them or raise the "
+            + $"joining distance (now {tolerance.Join:0.####} mm)");
     }
 
     private static (Vec2 A, Vec2 B, OpenChain Chain) NearestEnds(ImmutableArray<OpenChain> chains, CancellationToken cancellation)

@@ -18,13 +18,15 @@ internal static class OverlapUniting
 
     /// <summary>The loops with every crossing nonzero shape made one; the rest as they were.</summary>
     public static Healed<ImmutableArray<SourcedLoop>> Unite(
-        ImmutableArray<SourcedLoop> loops, ImmutableArray<Crossing> crossings, Tolerance tolerance, CancellationToken cancellation)
+        ImmutableArray<SourcedLoop> loops, ImmutableArray<Crossing> crossings, Tolerance tolerance,
+        CancellationToken cancellation)
     {
         // Where the search was ended there may be very many more, and each would make further pieces.
         if (crossings.Length >= CrossingSearch.MaxCrossings) return new(loops, []);
         var result = loops;
         var (places, first) = (new List<Vec2>(), "");
-        foreach (var shape in crossings.Where(c => IsOneShape(loops[c.LoopA].Path, loops[c.LoopB].Path)).GroupBy(c => loops[c.LoopA].Path.Shape))
+        foreach (var shape in crossings.Where(c => IsOneShape(loops[c.LoopA].Path, loops[c.LoopB].Path))
+            .GroupBy(c => loops[c.LoopA].Path.Shape))
         {
             var path = loops[shape.First().LoopA].Path;
             ImmutableArray<Loop> drawn = [.. loops.Where(l => IsOneShape(l.Path, path)).Select(l => l.Loop)];
@@ -35,10 +37,12 @@ internal static class OverlapUniting
         }
 
         return new(result, places.Count == 0 ? [] : [new("overlap-united", places.Count, 0, [.. places],
-            $"{CountText.Format(places.Count, "crossing")} inside filled shapes {CountText.WasOrWere(places.Count)} resolved: overlapping parts were made one, as the nonzero fill rule requires, the first in {first}.")]);
+            $"{CountText.Format(places.Count, "crossing")} inside filled shapes {CountText.WasOrWere(places.Count)} "
+            + $"resolved: overlapping parts were made one, as the nonzero fill rule requires, the first in {first}.")]);
     }
 
-    private static bool IsOneShape(DrawnPath a, DrawnPath b) => a.Shape == b.Shape && a.FillRule == FillRule.NonZero && b.FillRule == FillRule.NonZero;
+    private static bool IsOneShape(DrawnPath a, DrawnPath b) =>
+        a.Shape == b.Shape && a.FillRule == FillRule.NonZero && b.FillRule == FillRule.NonZero;
 
     /// <summary>The edges of the filled area; null when they can't be distinguished.</summary>
     private static List<Loop>? Edges(ImmutableArray<Loop> loops, Tolerance tolerance, CancellationToken cancellation)

@@ -22,7 +22,8 @@ internal static class OverlappingLines
     /// <param name="tolerance">The tolerances of the run.</param>
     /// <param name="cancellation">Stops the search.</param>
     public static ImmutableArray<DoubledSet>? Find(
-        ImmutableArray<Piece> pieces, ImmutableArray<int> lines, EndNodes nodes, Tolerance tolerance, CancellationToken cancellation)
+        ImmutableArray<Piece> pieces, ImmutableArray<int> lines, EndNodes nodes, Tolerance tolerance,
+        CancellationToken cancellation)
     {
         var root = new Dictionary<int, int>();
         var comparisons = 0;
@@ -44,7 +45,8 @@ internal static class OverlappingLines
                 }
         }
 
-        return [.. root.Keys.Concat(root.Values).Distinct().Order().GroupBy(RootOf).Select(set => Covered([.. set], pieces, nodes))];
+        return [.. root.Keys.Concat(root.Values).Distinct().Order().GroupBy(RootOf)
+            .Select(set => Covered([.. set], pieces, nodes))];
 
         int RootOf(int i)
         {
@@ -80,7 +82,8 @@ internal static class OverlappingLines
     /// <summary>The bounds of a line, measured along and across a direction.</summary>
     private static Envelope Box(Segment line, Vec2 along, Tolerance tolerance)
     {
-        var b = Bounds.FromCorners(new(along.Dot(line.Start), along.Cross(line.Start)), new(along.Dot(line.End), along.Cross(line.End)))
+        var b = Bounds
+            .FromCorners(new(along.Dot(line.Start), along.Cross(line.Start)), new(along.Dot(line.End), along.Cross(line.End)))
             .Grown(tolerance.Coincident);
         return new(b.MinX, b.MaxX, b.MinY, b.MaxY);
     }
@@ -90,7 +93,10 @@ internal static class OverlappingLines
     {
         var longest = pieces[members.MaxBy(m => pieces[m].Segment.Chord.LengthSquared)].Segment;
         var along = longest.Chord.Unit();
-        var ends = members.SelectMany(m => new (Vec2 Place, int Node)[] { (pieces[m].Segment.Start, nodes.From[m]), (pieces[m].Segment.End, nodes.To[m]) }).ToList();
+        var ends = members
+            .SelectMany(m =>
+                new (Vec2 Place, int Node)[] { (pieces[m].Segment.Start, nodes.From[m]), (pieces[m].Segment.End, nodes.To[m]) })
+                    .ToList();
         var (from, to) = (ends.MinBy(e => along.Dot(e.Place)), ends.MaxBy(e => along.Dot(e.Place)));
         return new(members, new(from.Place, to.Place), from.Node, to.Node);
     }

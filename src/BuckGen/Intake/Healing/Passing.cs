@@ -23,7 +23,8 @@ internal static class Passing
         var largest = Math.Max(a.Bounds.Diagonal, b.Bounds.Diagonal);
         for (var radius = 4 * tolerance; radius < largest; radius *= 2)
         {
-            if (Exit(a, onA, point, radius, true, ref steps) is not { } aForward || Exit(a, onA, point, radius, false, ref steps) is not { } aBack
+            if (Exit(a, onA, point, radius, true, ref steps) is not { } aForward
+                || Exit(a, onA, point, radius, false, ref steps) is not { } aBack
                 || Exit(b, onB, point, radius, true, ref steps) is not { } bForward
                 || Exit(b, onB, point, radius, false, ref steps) is not { } bBack) return null;
             if (Clear(aForward, bForward) && Clear(aForward, bBack) && Clear(aBack, bForward) && Clear(aBack, bBack))
@@ -63,7 +64,9 @@ internal static class Passing
         return null;
     }
 
-    /// <summary>True when no point of a piece can lie outside the circle: an arc of half a turn at most is no longer than this.</summary>
+    /// <summary>
+    /// True when no point of a piece can lie outside the circle: an arc of half a turn at most is no longer than this.
+    /// </summary>
     private static bool StaysWithin(in Segment segment, Vec2 end, Vec2 point, double radius) =>
         Math.Abs(segment.Bulge) <= 1 && end.DistanceTo(point) + Math.PI / 2 * segment.Chord.Length < radius;
 

@@ -40,7 +40,9 @@ internal static class PathFitting
 
         var count = dropped.Count + empty;
         ImmutableArray<Repair> repairs = count == 0 ? [] :
-            [new("zero-length-dropped", count, 0, [.. dropped], $"{CountText.Format(count, "piece")} without length {CountText.WasOrWere(count)} left out, the first in {first}.")];
+            [new("zero-length-dropped", count, 0, [.. dropped],
+                $"{CountText.Format(count, "piece")} without length {CountText.WasOrWere(count)} left out, the first in "
+                + $"{first}.")];
         return (new(fitted.ToImmutable(), repairs), curves);
 
         void Count(int more, DrawnPath path)
@@ -48,7 +50,10 @@ internal static class PathFitting
             cancellation.ThrowIfCancellationRequested();
             if ((pieces += more) > maxPieces)
                 throw new OutlineException(FormattableString.Invariant(
-                    $"{name}: {path.Source}: up to here the drawing comes to {pieces} lines and arcs at a tolerance of {tolerance.Chord:0.####} mm, the limit for a file of its size is {maxPieces}; simplify it, or raise the tolerance"));
+                    $"{name}: {path.Source}: up to here the drawing comes to {pieces} lines and arcs at a tolerance of ")
+                    + FormattableString.Invariant(
+                        $"{tolerance.Chord:0.####} mm, the limit for a file of its size is {maxPieces}; simplify it, or ")
+                        + FormattableString.Invariant($"raise the tolerance"));
         }
     }
 
@@ -57,11 +62,13 @@ internal static class PathFitting
         var reach = CurveReach.Compute(curve);
         if (!(reach <= CurveReach.MaxReach))
             throw new OutlineException(FormattableString.Invariant(
-                $"{name}: {path.Source}: it reaches {reach:G3} mm from the origin, the limit is {CurveReach.MaxReach:G3} mm; move or repair it"));
+                $"{name}: {path.Source}: it reaches {reach:G3} mm from the origin, the limit is {CurveReach.MaxReach:G3} ")
+                + FormattableString.Invariant($"mm; move or repair it"));
     }
 
     /// <summary>Fits each curve and lets every piece start where the one before ends.</summary>
-    private static ImmutableArray<Segment> Connected(DrawnPath path, Tolerance tolerance, List<Vec2> dropped, Action<int, DrawnPath> count, ref FittedCurves curves)
+    private static ImmutableArray<Segment> Connected(DrawnPath path, Tolerance tolerance, List<Vec2> dropped,
+        Action<int, DrawnPath> count, ref FittedCurves curves)
     {
         var segments = ImmutableArray.CreateBuilder<Segment>();
         foreach (var curve in path.Curves)
@@ -78,7 +85,8 @@ internal static class PathFitting
             }
 
             // A path that is marked closed may come back to its start by itself as well.
-            if (segments.Count == before && !(path.Closed && ReferenceEquals(curve, path.Curves[^1]))) dropped.Add(curve.PointAt(0));
+            if (segments.Count == before && !(path.Closed && ReferenceEquals(curve, path.Curves[^1])))
+                dropped.Add(curve.PointAt(0));
         }
 
         return segments.ToImmutable();

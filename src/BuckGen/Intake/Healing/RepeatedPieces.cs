@@ -6,10 +6,12 @@ namespace BuckGen.Intake.Healing;
 /// <summary>Lines and arcs drawn exactly again, in either direction.</summary>
 internal static class RepeatedPieces
 {
-    public static ImmutableArray<DoubledSet> Find(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance, CancellationToken cancellation)
+    public static ImmutableArray<DoubledSet> Find(ImmutableArray<Piece> pieces, EndNodes nodes, Tolerance tolerance,
+        CancellationToken cancellation)
     {
         var sets = ImmutableArray.CreateBuilder<DoubledSet>();
-        var byEnds = Enumerable.Range(0, pieces.Length).GroupBy(i => (Math.Min(nodes.From[i], nodes.To[i]), Math.Max(nodes.From[i], nodes.To[i])));
+        var byEnds = Enumerable.Range(0, pieces.Length)
+            .GroupBy(i => (Math.Min(nodes.From[i], nodes.To[i]), Math.Max(nodes.From[i], nodes.To[i])));
         foreach (var sameEnds in byEnds.Where(g => g.Skip(1).Any()))
         {
             // Between the same two ends there may be several arcs; the middle distinguishes them.

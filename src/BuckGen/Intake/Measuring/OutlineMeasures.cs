@@ -49,6 +49,9 @@ internal sealed record OutlineMeasures(
     {
         if (found.SearchedTo is { } width)
             yield return new("measure-unfinished", FormattableString.Invariant(
-                $"The search for the narrowest {what} stopped early, because {tree.Pieces.Length} lines and arcs face each other in too many places. None is narrower than {width:0.###} mm, but one may be narrower than the one named. Simplify the drawing for an exact width."));
+                $"The search for the narrowest {what} stopped early, because {tree.Pieces.Length} lines and arcs face each ")
+                + FormattableString.Invariant(
+                    $"other in too many places. None is narrower than {width:0.###} mm, but one may be narrower than the ")
+                    + FormattableString.Invariant($"one named. Simplify the drawing for an exact width."));
     }
 }

@@ -28,7 +28,8 @@ internal static class ContentKind
         foreach (var b in content[..Math.Min(content.Length, 64)])
         {
             if (b == (byte)'<') return true;
-            if (b is not (0 or 0xEF or 0xBB or 0xBF or 0xFE or 0xFF or (byte)' ' or (byte)'\t' or (byte)'\r' or (byte)'\n')) return false;
+            if (b is not (0 or 0xEF or 0xBB or 0xBF or 0xFE or 0xFF or (byte)' ' or (byte)'\t' or (byte)'\r' or (byte)'\n'))
+                return false;
         }
 
         return false;

@@ -4,7 +4,8 @@ namespace BuckGen.Intake.Outlines;
 internal static class CountText
 {
     /// <summary>"1 gap", "2 gaps".</summary>
-    public static string Format(int count, string one, string? many = null) => $"{count} {(count == 1 ? one : many ?? one + "s")}";
+    public static string Format(int count, string one, string? many = null) =>
+        $"{count} {(count == 1 ? one : many ?? one + "s")}";
 
     /// <summary>"was" for one, "were" for more.</summary>
     public static string WasOrWere(int count) => count == 1 ? "was" : "were";

@@ -21,7 +21,8 @@ public enum FillRule
 /// <param name="Shape">Number of the drawn element it belongs to; one element may hold several paths.</param>
 /// <param name="FillRule">How the element's paths decide what is inside.</param>
 public sealed record DrawnPath(
-    ImmutableArray<Curve> Curves, bool Closed, string Source, string Layer = "", int Shape = 0, FillRule FillRule = FillRule.EvenOdd);
+    ImmutableArray<Curve> Curves, bool Closed, string Source, string Layer = "", int Shape = 0,
+    FillRule FillRule = FillRule.EvenOdd);
 
 /// <summary>A remark about a file that was read despite an oddity.</summary>
 /// <param name="Kind">A short stable word for programs, such as "text-ignored".</param>

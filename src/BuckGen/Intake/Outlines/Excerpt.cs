@@ -17,5 +17,6 @@ internal static class Excerpt
     /// <param name="items">The list; each item is cut as well.</param>
     /// <param name="named">How many are named.</param>
     public static string ShortenList(IReadOnlyCollection<string> items, int named) =>
-        string.Join(", ", items.Take(named).Select(i => Shorten(i))) + (items.Count > named ? $" and {items.Count - named} more" : "");
+        string.Join(", ", items.Take(named).Select(i => Shorten(i)))
+            + (items.Count > named ? $" and {items.Count - named} more" : "");
 }

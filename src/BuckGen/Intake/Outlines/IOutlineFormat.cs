@@ -25,5 +25,6 @@ public interface IOutlineFormat
     /// <param name="options">How to read.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The file can't be used; the message says where and why.</exception>
-    Drawing Read(byte[] content, string name, OutlineOptions options, CancellationToken cancellation) => Read(content, name, options);
+    Drawing Read(byte[] content, string name, OutlineOptions options, CancellationToken cancellation) =>
+        Read(content, name, options);
 }

@@ -18,7 +18,8 @@ internal static class OutlineFormats
 
         public bool Recognises(ReadOnlySpan<byte> content) => ContentKind.Foreign(content) is null && ContentKind.IsSvg(content);
 
-        public Drawing Read(byte[] content, string name, OutlineOptions options) => Read(content, name, options, CancellationToken.None);
+        public Drawing Read(byte[] content, string name, OutlineOptions options) =>
+            Read(content, name, options, CancellationToken.None);
 
         public Drawing Read(byte[] content, string name, OutlineOptions options, CancellationToken cancellation) =>
             SvgReader.Read(content, name, Options(name, options.Units), cancellation);
@@ -40,7 +41,8 @@ internal static class OutlineFormats
 
         public bool Recognises(ReadOnlySpan<byte> content) => ContentKind.Foreign(content) is null && !ContentKind.IsSvg(content);
 
-        public Drawing Read(byte[] content, string name, OutlineOptions options) => Read(content, name, options, CancellationToken.None);
+        public Drawing Read(byte[] content, string name, OutlineOptions options) =>
+            Read(content, name, options, CancellationToken.None);
 
         public Drawing Read(byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
         {
@@ -55,6 +57,7 @@ internal static class OutlineFormats
         }
 
         private static string FirstOf(DxfException e) =>
-            e.Faults.Length == 1 ? e.Faults[0].ToString() : $"{e.Faults[0]} (and {CountText.Format(e.Faults.Length - 1, "more fault")})";
+            e.Faults.Length == 1 ? e.Faults[0].ToString()
+                : $"{e.Faults[0]} (and {CountText.Format(e.Faults.Length - 1, "more fault")})";
     }
 }

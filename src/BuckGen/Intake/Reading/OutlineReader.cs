@@ -22,7 +22,8 @@ public static class OutlineReader
     /// <exception cref="OutlineException">The file can't be used as an outline; the message says where and why.</exception>
     /// <exception cref="SpecException">A number of the options is out of range.</exception>
     /// <exception cref="SpecException">A number of the options is out of range.</exception>
-    public static Outline Read(byte[] content, string name, OutlineOptions? options = null, CancellationToken cancellation = default)
+    public static Outline Read(byte[] content, string name, OutlineOptions? options = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(name);
@@ -37,7 +38,8 @@ public static class OutlineReader
     /// <exception cref="OutlineException">The file can't be used as an outline; the message says where and why.</exception>
     /// <exception cref="SpecException">A number of the options is out of range.</exception>
     /// <exception cref="SpecException">A number of the options is out of range.</exception>
-    public static Outline Read(Stream content, string name, OutlineOptions? options = null, CancellationToken cancellation = default)
+    public static Outline Read(Stream content, string name, OutlineOptions? options = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(name);
@@ -48,7 +50,9 @@ public static class OutlineReader
             cancellation.ThrowIfCancellationRequested();
             whole.Write(buffer, 0, read);
             if (whole.Length > MaxBytes)
-                throw new OutlineException($"{name}: the file is larger than {MaxBytes} bytes, the limit for a drawing; take pictures and unused parts out of it");
+                throw new OutlineException(
+                    $"{name}: the file is larger than {MaxBytes} bytes, the limit for a drawing; take pictures and unused "
+                    + "parts out of it");
         }
 
         return ReadWhole(whole.ToArray(), name, options ?? OutlineOptions.Default, cancellation);
@@ -67,24 +71,31 @@ public static class OutlineReader
     {
         var notes = new List<ReadNote>();
         foreach (var format in options.Formats.IsDefaultOrEmpty ? OutlineFormats.All : options.Formats)
-            if (Drawn(format, content, name, options, notes, cancellation) is { } drawing) return drawing with { Notes = [.. drawing.Notes, .. notes] };
+            if (Drawn(format, content, name, options, notes, cancellation) is { } drawing)
+                return drawing with { Notes = [.. drawing.Notes, .. notes] };
 
-        throw new OutlineException($"{name}: {ContentKind.Foreign(content) ?? "no reader knows this kind of file"}{(notes.Count == 0 ? "" : $". {notes[0].Message}")}");
+        throw new OutlineException(
+            $"{name}: "
+            + $"{ContentKind.Foreign(content) ?? "no reader knows this kind of file"}{(notes.Count == 0 ? "" : $". {notes[0].Message}")}");
     }
 
     /// <summary>
     /// What a reader finds; null when the file is not of its kind, or when it is a plug-in's and fails, which is noted.
     /// </summary>
-    private static Drawing? Drawn(IOutlineFormat format, byte[] content, string name, OutlineOptions options, List<ReadNote> notes, CancellationToken cancellation)
+    private static Drawing? Drawn(IOutlineFormat format, byte[] content, string name, OutlineOptions options,
+        List<ReadNote> notes, CancellationToken cancellation)
     {
-        if (!ForeignCode.IsForeign(format)) return format.Recognises(content) ? format.Read(content, name, options, cancellation) : null;
+        if (!ForeignCode.IsForeign(format))
+            return format.Recognises(content) ? format.Read(content, name, options, cancellation) : null;
         try
         {
             return format.Recognises(content) ? ReaderResult.Read(format, content, name, options, cancellation) : null;
         }
         catch (Exception failure) when (failure is not (OutlineException or OperationCanceledException))
         {
-            notes.Add(new("plugin-failed", $"The reader \"{ForeignCode.Named(format, () => format.Name)}\" of a plug-in failed and was skipped: {ForeignCode.Reason(failure)}"));
+            notes.Add(new("plugin-failed",
+                $"The reader \"{ForeignCode.Named(format, () => format.Name)}\" of a plug-in failed and was skipped: "
+                + $"{ForeignCode.Reason(failure)}"));
             return null;
         }
     }
@@ -93,7 +104,10 @@ public static class OutlineReader
     {
         var taken = drawing.Paths.Where(p => options.Takes(p.Layer)).ToImmutableArray();
         if (taken.IsEmpty && !drawing.Paths.IsEmpty)
-            throw new OutlineException($"{name}: nothing is drawn on the layers asked for ({Excerpt.ShortenList([.. options.Layers], LayersNamed)}); the drawing has {Excerpt.ShortenList([.. drawing.Paths.Select(p => p.Layer.Length == 0 ? "no layers" : p.Layer).Distinct().Order(StringComparer.Ordinal)], LayersNamed)}");
+            throw new OutlineException(
+                $"{name}: nothing is drawn on the layers asked for "
+                + $"({Excerpt.ShortenList([.. options.Layers], LayersNamed)}); the drawing has "
+                + $"{Excerpt.ShortenList([.. drawing.Paths.Select(p => p.Layer.Length == 0 ? "no layers" : p.Layer).Distinct().Order(StringComparer.Ordinal)], LayersNamed)}");
         return drawing with { Paths = taken };
     }
 }

@@ -15,15 +15,20 @@ internal static class ReaderResult
     /// <summary>The drawing, a copy.</summary>
     /// <exception cref="ForeignResultException">A plug-in's reader returned something that can't be used.</exception>
     /// <exception cref="OutlineException">The reader refuses the file.</exception>
-    public static Drawing Read(IOutlineFormat format, byte[] content, string name, OutlineOptions options, CancellationToken cancellation)
+    public static Drawing Read(IOutlineFormat format, byte[] content, string name, OutlineOptions options,
+        CancellationToken cancellation)
     {
         if (!ForeignCode.IsForeign(format)) return format.Read(content, name, options, cancellation);
         // A copy of the file too: other readers may be asked after this one.
-        var drawing = format.Read([.. content], name, options, cancellation) ?? throw new ForeignResultException("it gave nothing");
-        if (ForeignResult.WordsFault(drawing.Units, MaxWordLength) is { } units) throw new ForeignResultException($"its unit {units}");
+        var drawing = format.Read([.. content], name, options, cancellation)
+            ?? throw new ForeignResultException("it gave nothing");
+        if (ForeignResult.WordsFault(drawing.Units, MaxWordLength) is { } units)
+            throw new ForeignResultException($"its unit {units}");
         return new(
-            [.. ForeignResult.List(drawing.Paths, MaxPaths, "path", Fault).Select(p => p with { Curves = ForeignResult.List(p.Curves, MaxCurves, "curve", Fault) })], drawing.Units,
-            ForeignResult.List(drawing.Notes, MaxNotes, "note", n => ForeignResult.WordsFault(n.Kind, MaxWordLength) ?? ForeignResult.WordsFault(n.Message, MaxTextLength)));
+            [.. ForeignResult.List(drawing.Paths, MaxPaths, "path", Fault)
+                .Select(p => p with { Curves = ForeignResult.List(p.Curves, MaxCurves, "curve", Fault) })], drawing.Units,
+            ForeignResult.List(drawing.Notes, MaxNotes, "note", n => ForeignResult.WordsFault(n.Kind, MaxWordLength)
+                ?? ForeignResult.WordsFault(n.Message, MaxTextLength)));
     }
 
     private static string? Fault(DrawnPath path) =>
@@ -37,8 +42,11 @@ internal static class ReaderResult
     private static string? Fault(Curve curve) => curve switch
     {
         LineCurve line => Places([line.From.X, line.From.Y, line.To.X, line.To.Y]),
-        BezierCurve bezier => Places([bezier.P0.X, bezier.P0.Y, bezier.P1.X, bezier.P1.Y, bezier.P2.X, bezier.P2.Y, bezier.P3.X, bezier.P3.Y]),
-        EllipseCurve ellipse => Places([ellipse.Centre.X, ellipse.Centre.Y, ellipse.U.X, ellipse.U.Y, ellipse.V.X, ellipse.V.Y, ellipse.Phi0, ellipse.Phi1]),
+        BezierCurve bezier =>
+            Places([bezier.P0.X, bezier.P0.Y, bezier.P1.X, bezier.P1.Y, bezier.P2.X, bezier.P2.Y, bezier.P3.X, bezier.P3.Y]),
+        EllipseCurve ellipse =>
+            Places([ellipse.Centre.X, ellipse.Centre.Y, ellipse.U.X, ellipse.U.Y, ellipse.V.X, ellipse.V.Y, ellipse.Phi0,
+                ellipse.Phi1]),
         _ => "is none of the library's curves: LineCurve, BezierCurve, EllipseCurve",
     };
 

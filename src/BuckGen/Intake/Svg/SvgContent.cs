@@ -12,7 +12,8 @@ internal static partial class SvgContent
     private const int AnyPacked = 2_000_000, MaxPackingRatio = 50;
 
     /// <summary>The text of the file.</summary>
-    public static string Decode(byte[] content, string name, SvgReadOptions options, SvgNotes notes, CancellationToken cancellation)
+    public static string Decode(byte[] content, string name, SvgReadOptions options, SvgNotes notes,
+        CancellationToken cancellation)
     {
         if (content.Length > options.MaxBytes) throw TooLarge(name, options);
         if (ContentKind.IsPacked(content)) content = Unpacked(content, name, options, cancellation);
@@ -47,7 +48,10 @@ internal static partial class SvgContent
                 if (result.Length > options.MaxBytes) throw TooLarge(name, options);
                 if (result.Length > AnyPacked + (long)MaxPackingRatio * packed.Length)
                     throw new OutlineException(FormattableString.Invariant(
-                        $"{name}: the packed (gzip) file of {packed.Length} bytes unpacks to more than {AnyPacked + (long)MaxPackingRatio * packed.Length}, beyond {MaxPackingRatio} times its size; save the drawing unpacked."));
+                        $"{name}: the packed (gzip) file of {packed.Length} bytes unpacks to more than ")
+                        + FormattableString.Invariant(
+                            $"{AnyPacked + (long)MaxPackingRatio * packed.Length}, beyond {MaxPackingRatio} times its ")
+                            + FormattableString.Invariant($"size; save the drawing unpacked."));
             }
 
             return result.ToArray();

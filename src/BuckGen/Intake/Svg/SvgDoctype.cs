@@ -17,11 +17,15 @@ internal static class SvgDoctype
     public static void Check(string text, string name)
     {
         var marks = 0;
-        for (var at = text.IndexOf(Mark, StringComparison.Ordinal); at >= 0; at = text.IndexOf(Mark, at + Mark.Length, StringComparison.Ordinal))
+        for (var at = text.IndexOf(Mark, StringComparison.Ordinal); at >= 0; at = text
+            .IndexOf(Mark, at + Mark.Length, StringComparison.Ordinal))
         {
-            if (++marks > MaxMarks) throw new OutlineException($"{name}: DOCTYPE stands more than {MaxMarks} times in the file; save the drawing as plain SVG.");
+            if (++marks > MaxMarks)
+                throw new OutlineException(
+                    $"{name}: DOCTYPE stands more than {MaxMarks} times in the file; save the drawing as plain SVG.");
             if (!Ends(text.AsSpan(at, Math.Min(text.Length - at, MaxLength))) && text.Length - at > MaxLength)
-                throw new OutlineException($"{name}: the DOCTYPE is longer than {MaxLength} characters, the limit; save the drawing as plain SVG.");
+                throw new OutlineException(
+                    $"{name}: the DOCTYPE is longer than {MaxLength} characters, the limit; save the drawing as plain SVG.");
         }
     }
 

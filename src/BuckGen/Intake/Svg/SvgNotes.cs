@@ -14,7 +14,8 @@ internal sealed class SvgNotes
 
     /// <summary>What was counted, in brackets, to be put into an error message; empty when nothing was.</summary>
     public string Summary =>
-        order.Count == 0 ? "" : $" ({string.Join(", ", order.Take(KindsNamed).Select(f => $"{f.What}: {tallies[f].Count}"))}{(order.Count > KindsNamed ? ", …" : "")})";
+        order.Count == 0 ? ""
+            : $" ({string.Join(", ", order.Take(KindsNamed).Select(f => $"{f.What}: {tallies[f].Count}"))}{(order.Count > KindsNamed ? ", …" : "")})";
 
     /// <summary>Adds a note of its own.</summary>
     public void Add(string kind, string message) => single.Add(new(kind, message));
@@ -41,5 +42,6 @@ internal sealed class SvgNotes
 
     /// <summary>All notes in the order in which they came up.</summary>
     public ImmutableArray<ReadNote> ToImmutable() =>
-        [.. single, .. order.Select(f => new ReadNote(f.Kind, $"{f.What}: {tallies[f].Count} ({tallies[f].Places}). {f.Remedy}"))];
+        [.. single, .. order
+            .Select(f => new ReadNote(f.Kind, $"{f.What}: {tallies[f].Count} ({tallies[f].Places}). {f.Remedy}"))];
 }

@@ -22,7 +22,8 @@ internal static class SvgPreparation
     public static readonly XNamespace Namespace = "http://www.w3.org/2000/svg";
 
     /// <summary>Cleans a tree in place.</summary>
-    public static PreparedSvg Prepare(XDocument document, string file, SvgReadOptions options, SvgNotes notes, CancellationToken cancellation)
+    public static PreparedSvg Prepare(XDocument document, string file, SvgReadOptions options, SvgNotes notes,
+        CancellationToken cancellation)
     {
         var root = document.Root!;
         AdoptNamespace(root, file, notes);

@@ -15,7 +15,8 @@ internal static class SvgReader
     /// <param name="options">How to read; <see cref="SvgReadOptions.Default"/> when left out.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The file is no SVG, is broken, goes beyond a limit or holds no shape.</exception>
-    public static Drawing Read(byte[] content, string name, SvgReadOptions? options = null, CancellationToken cancellation = default)
+    public static Drawing Read(byte[] content, string name, SvgReadOptions? options = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(name);

@@ -37,7 +37,12 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
         var max = Math.Min(options.MaxElements, AnyFile + Repeats * spelt);
         if (count > max)
             throw SvgPlace.Error(file, root, FormattableString.Invariant(
-                $"with every use put in, the drawing grows to {(count < 1e9 ? count.ToString("0", CultureInfo.InvariantCulture) : "over 10^9")} elements, {CharactersPerElement} characters of path data counted as one; the limit for a file that spells out {spelt:0} is {max:0}; leave out copies or simplify it"));
+                $"with every use put in, the drawing grows to ")
+                + FormattableString.Invariant(
+                    $"{(count < 1e9 ? count.ToString("0", CultureInfo.InvariantCulture) : "over 10^9")} elements, ")
+                    + FormattableString.Invariant(
+                        $"{CharactersPerElement} characters of path data counted as one; the limit for a file that spells ")
+                        + FormattableString.Invariant($"out {spelt:0} is {max:0}; leave out copies or simplify it"));
         foreach (var use in references.dropped) use.Remove();
     }
 

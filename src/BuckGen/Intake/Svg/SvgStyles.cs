@@ -14,7 +14,8 @@ internal static partial class SvgStyles
     public static void Check(XElement root, string file, SvgNotes notes, CancellationToken cancellation)
     {
         var (elements, matches) = (0, 0.0);
-        var selectors = new Lazy<SvgSelectors>(() => new(MaxDepth(root), root.DescendantsAndSelf().Max(e => e.Elements().Count())));
+        var selectors =
+            new Lazy<SvgSelectors>(() => new(MaxDepth(root), root.DescendantsAndSelf().Max(e => e.Elements().Count())));
         foreach (var element in root.DescendantsAndSelf())
         {
             cancellation.ThrowIfCancellationRequested();
@@ -37,7 +38,9 @@ internal static partial class SvgStyles
 
         if (elements * matches > MaxMatches)
             throw SvgPlace.Error(file, root, FormattableString.Invariant(
-                $"the style rules take {(elements * matches < 1e15 ? (elements * matches).ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} comparisons for {elements} elements, the limit is {MaxMatches:0}; save the drawing as plain SVG without style sheets"));
+                $"the style rules take ")
+                + FormattableString.Invariant(
+                    $"{(elements * matches < 1e15 ? (elements * matches).ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} comparisons for {elements} elements, the limit is {MaxMatches:0}; save the drawing as plain SVG without style sheets"));
         if (root.Document!.Nodes().OfType<XProcessingInstruction>().Any(p => p.Target == "xml-stylesheet"))
             notes.Count(SvgFinding.ExternalStyle, "xml-stylesheet");
     }
@@ -51,7 +54,8 @@ internal static partial class SvgStyles
             if (at.Elements().FirstOrDefault() is { } child) (at, depth) = (child, depth + 1);
             else
             {
-                while (at is not null && at != root && at.ElementsAfterSelf().FirstOrDefault() is null) (at, depth) = (at.Parent, depth - 1);
+                while (at is not null && at != root && at.ElementsAfterSelf().FirstOrDefault() is null)
+                    (at, depth) = (at.Parent, depth - 1);
                 at = at is null || at == root ? null : at.ElementsAfterSelf().First();
             }
         }

@@ -30,7 +30,8 @@ internal static class SvgXml
         SvgDoctype.Check(text, name);
         try
         {
-            using (var reader = XmlReader.Create(new CancellableReader(text, cancellation), settings)) CheckLimits(reader, name, options);
+            using (var reader = XmlReader.Create(new CancellableReader(text, cancellation), settings)) CheckLimits(reader,
+                name, options);
             using (var reader = XmlReader.Create(new CancellableReader(text, cancellation), settings))
             {
                 var document = XDocument.Load(reader, LoadOptions.SetLineInfo);
@@ -59,12 +60,14 @@ internal static class SvgXml
         {
             if (++nodes > NodesPerElement * options.MaxElements)
                 throw new OutlineException(
-                    $"{name}, line {((IXmlLineInfo)reader).LineNumber}: more than {NodesPerElement * options.MaxElements} pieces of markup and text; leave out what is not the outline.");
+                    $"{name}, line {((IXmlLineInfo)reader).LineNumber}: more than {NodesPerElement * options.MaxElements} "
+                    + "pieces of markup and text; leave out what is not the outline.");
             if (reader.NodeType != XmlNodeType.Element) continue;
             var line = ((IXmlLineInfo)reader).LineNumber;
             if (elements++ == 0 && reader.LocalName != "svg")
                 throw new OutlineException(
-                    $"{name}, line {line}: the root element is <{Excerpt.Shorten(reader.Name)}>, not <svg>; save the drawing as SVG.");
+                    $"{name}, line {line}: the root element is <{Excerpt.Shorten(reader.Name)}>, not <svg>; save the "
+                    + "drawing as SVG.");
             if (elements > options.MaxElements)
                 throw new OutlineException(
                     $"{name}, line {line}: more than {options.MaxElements} elements; leave out what is not the outline.");
@@ -73,13 +76,16 @@ internal static class SvgXml
                     $"{name}, line {line}: elements nest deeper than {options.MaxDepth} levels; ungroup the drawing.");
             if ((depths += reader.Depth) > LevelsPerElement * options.MaxElements)
                 throw new OutlineException(
-                    $"{name}, line {line}: up to here the {elements} elements lie {depths / elements} levels deep on average, {depths} together; the limit is {LevelsPerElement * options.MaxElements}; ungroup the drawing.");
+                    $"{name}, line {line}: up to here the {elements} elements lie {depths / elements} levels deep on "
+                    + $"average, {depths} together; the limit is {LevelsPerElement * options.MaxElements}; ungroup the drawing.");
             if ((attributes += reader.AttributeCount) > AttributesPerElement * options.MaxElements)
                 throw new OutlineException(
-                    $"{name}, line {line}: more than {AttributesPerElement * options.MaxElements} attributes, those that the DOCTYPE adds included; save the drawing as plain SVG.");
+                    $"{name}, line {line}: more than {AttributesPerElement * options.MaxElements} attributes, those that "
+                    + "the DOCTYPE adds included; save the drawing as plain SVG.");
             if (reader.AttributeCount > MaxAttributes)
                 throw new OutlineException(
-                    $"{name}, line {line}: an element has {reader.AttributeCount} attributes, the limit is {MaxAttributes}; save the drawing as plain SVG.");
+                    $"{name}, line {line}: an element has {reader.AttributeCount} attributes, the limit is "
+                    + $"{MaxAttributes}; save the drawing as plain SVG.");
         }
     }
 

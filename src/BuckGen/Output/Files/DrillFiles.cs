@@ -16,7 +16,8 @@ internal static class DrillFiles
         if (fromAbove.Length == 0) yield break;
         yield return new("drill/vents.csv", DrillCsv.Write([.. fromAbove, .. DrillMap.FromBelow(design)]));
         yield return new("drill/vents.dxf", DrillDxf.Write(fromAbove, options.DxfVersion));
-        if (DrillTemplate.Draw(design, options.Title) is { } template) yield return new("drill/template.svg", SvgPicture.Write(template));
+        if (DrillTemplate.Draw(design, options.Title) is { } template)
+            yield return new("drill/template.svg", SvgPicture.Write(template));
     }
 
     /// <summary>The programs; none for a design without vents or without programs.</summary>
@@ -25,6 +26,7 @@ internal static class DrillFiles
         if (options.Drilling is not { } spec) yield break;
         foreach (var run in DrillRun.Split([.. DrillMap.FromAbove(design)]))
             yield return new(
-                string.Create(CultureInfo.InvariantCulture, $"drill/layer-{run.Layer:00}-{run.Diameter:0.###}mm.ngc"), DrillProgram.Write(run, spec));
+                string.Create(CultureInfo.InvariantCulture, $"drill/layer-{run.Layer:00}-{run.Diameter:0.###}mm.ngc"),
+                DrillProgram.Write(run, spec));
     }
 }

@@ -41,7 +41,8 @@ internal sealed class FilesInWork
         (this.plan, this.options, this.progress, this.cancellation) = (plan, options, progress, cancellation);
         smooth = new(() => options.Model && !plan.Design.Layers.IsEmpty ? BuckModel.Smooth(plan.Design) : null);
         // DXF always, since other files rely on it; then the requested formats.
-        formats = [Asked(CutFileFormats.Dxf(options.DxfVersion)), .. options.Svg ? [Asked(CutFileFormats.Svg)] : Array.Empty<FormatInUse>()];
+        formats = [Asked(CutFileFormats.Dxf(options.DxfVersion)), .. options.Svg ? [Asked(CutFileFormats.Svg)]
+            : Array.Empty<FormatInUse>()];
         foreach (var format in options.Formats)
         {
             var (further, failure) = ForeignCode.Call(format, () => format.Name, () => Fit(Asked(format)));
@@ -61,12 +62,14 @@ internal sealed class FilesInWork
 
     public void AddLayers()
     {
-        foreach (var layer in plan.Design.Layers) Add(CutFilePaths.Layer(layer.Number), LayerDrawing.Create(layer), isBoard: false);
+        foreach (var layer in plan.Design.Layers)
+            Add(CutFilePaths.Layer(layer.Number), LayerDrawing.Create(layer), isBoard: false);
     }
 
     public void AddAccessories()
     {
-        foreach (var layer in plan.Design.Accessories) Add(CutFilePaths.Accessory(layer), LayerDrawing.Create(layer), isBoard: false);
+        foreach (var layer in plan.Design.Accessories)
+            Add(CutFilePaths.Accessory(layer), LayerDrawing.Create(layer), isBoard: false);
     }
 
     public void AddBoards()
@@ -89,12 +92,17 @@ internal sealed class FilesInWork
     /// <summary>All files, with the report and the summary at the end: they list every one, themselves included.</summary>
     public ImmutableArray<OutputFile> WithSummary()
     {
-        var card = files.FirstOrDefault(f => f.Path == OutputFiles.ProcessCardPath) is { } written ? Encoding.UTF8.GetString([.. written.Content]) : null;
+        var card = files.FirstOrDefault(f => f.Path == OutputFiles.ProcessCardPath) is { } written
+            ? Encoding.UTF8.GetString([.. written.Content]) : null;
         // One failing extension fails the same way for every file.
         var findings = FindingList.Append(plan.AllFindings, failures.DistinctBy(f => f.Message));
-        var summary = Summary.Create(plan, options.Title, [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath], options.Rates, findings);
+        var summary =
+            Summary.Create(plan, options.Title,
+                [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath],
+                options.Rates, findings);
         Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, findings, card, [.. Models()])));
-        Add(new OutputFile(OutputFiles.PreviewPath, PngPicture.Write(PreviewPicture.Draw(plan.Design, summary.Title, findings), PreviewWidth)));
+        Add(new OutputFile(OutputFiles.PreviewPath,
+            PngPicture.Write(PreviewPicture.Draw(plan.Design, summary.Title, findings), PreviewWidth)));
         Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
         return files.ToImmutable();
     }
@@ -105,7 +113,8 @@ internal sealed class FilesInWork
     /// </summary>
     private IEnumerable<ModelData> Models()
     {
-        if (plan.Design.Formed is { IsConverged: true } part && part.Triangles.Length <= MaxModelTriangles) yield return ModelData.FromPart("Formed sheet", part);
+        if (plan.Design.Formed is { IsConverged: true } part && part.Triangles.Length <= MaxModelTriangles)
+            yield return ModelData.FromPart("Formed sheet", part);
         if (smooth.Value is { IsEmpty: false } mesh && mesh.Triangles.Length <= MaxModelTriangles)
             yield return ModelData.FromMesh("Buck", mesh);
     }
@@ -114,7 +123,8 @@ internal sealed class FilesInWork
     {
         foreach (var format in formats.Where(f => isBoard || !f.BoardsOnly).ToArray())
         {
-            var (bytes, failure) = ForeignCode.Call(format.Format, () => format.Format.Name, () => WriterResult.Write(format.Format, drawing));
+            var (bytes, failure) = ForeignCode
+                .Call(format.Format, () => format.Format.Name, () => WriterResult.Write(format.Format, drawing));
             if (failure is not null)
             {
                 LeaveOut(format, failure);
@@ -149,8 +159,10 @@ internal sealed class FilesInWork
 
     /// <summary>The format, when its ending can be used.</summary>
     private FormatInUse Fit(FormatInUse format) =>
-        format.Ending is not ['.', _, ..] || format.Ending.Length > MaxExtensionLength || !format.Ending[1..].All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
-            ? throw new ForeignResultException($"its ending \"{format.Ending}\" must be a dot and one to eight small letters or digits")
+        format.Ending is not ['.', _, ..] || format.Ending.Length > MaxExtensionLength
+            || !format.Ending[1..].All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c))
+            ? throw new ForeignResultException(
+                $"its ending \"{format.Ending}\" must be a dot and one to eight small letters or digits")
             : format.Ending == CutFileFormats.Svg.Extension || formats.Exists(f => f.Ending == format.Ending)
                 ? throw new ForeignResultException($"its ending \"{format.Ending}\" is taken")
                 : format;

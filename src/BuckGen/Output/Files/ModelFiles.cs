@@ -10,7 +10,8 @@ internal static class ModelFiles
     /// <summary>The files; none for a design without wood.</summary>
     public static IEnumerable<OutputFile> Create(BuckDesign design, SolidMesh? smooth)
     {
-        if (BuckModel.Stepped(design) is { IsEmpty: false } stepped) yield return new("model/buck-stepped.stl", StlFile.Write(stepped));
+        if (BuckModel.Stepped(design) is { IsEmpty: false } stepped)
+            yield return new("model/buck-stepped.stl", StlFile.Write(stepped));
         if (design.Formed is { IsConverged: true } part) yield return new("model/part.glb", GlbFile.Write(part, "part"));
         if (smooth is not { IsEmpty: false }) yield break;
         yield return new("model/buck.stl", StlFile.Write(smooth));

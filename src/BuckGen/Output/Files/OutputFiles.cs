@@ -30,7 +30,8 @@ public static class OutputFiles
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public static ImmutableArray<OutputFile> Create(
-        CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null, CancellationToken cancellation = default)
+        CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
@@ -58,7 +59,8 @@ public static class OutputFiles
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public static ImmutableArray<OutputFile> Jigs(
-        CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null, CancellationToken cancellation = default)
+        CutPlan plan, OutputOptions options, bool force = false, IProgress<string>? progress = null,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
@@ -86,7 +88,8 @@ public static class OutputFiles
     }
 
     private static ImmutableArray<OutputFile> Made(
-        CutPlan plan, OutputOptions options, Action<FilesInWork> add, IProgress<string>? progress, CancellationToken cancellation) =>
+        CutPlan plan, OutputOptions options, Action<FilesInWork> add, IProgress<string>? progress,
+        CancellationToken cancellation) =>
         CancellableWork.Run(
             () =>
             {

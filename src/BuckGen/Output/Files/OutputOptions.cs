@@ -13,7 +13,8 @@ namespace BuckGen.Output.Files;
 /// <param name="DxfVersion">The form of DXF.</param>
 /// <param name="Svg">True for an SVG beside every DXF.</param>
 /// <param name="Drilling">How a machine drills the vents; null for no drill programs.</param>
-public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false, DrillProgramSpec? Drilling = null)
+public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false,
+    DrillProgramSpec? Drilling = null)
 {
     /// <summary>The paper that templates are printed on.</summary>
     public Paper Paper { get; init; } = Paper.A4;

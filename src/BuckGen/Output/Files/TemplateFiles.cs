@@ -16,7 +16,8 @@ internal sealed record TemplateFiles(ImmutableArray<OutputFile> Files, Immutable
 
     /// <summary>Where the vents are drilled; none for a design without.</summary>
     public static TemplateFiles Drilling(BuckDesign design, OutputOptions options) =>
-        Printed("templates/drilling.pdf", DrillTemplate.ForPaper(design, options.Title) is { } template ? [template] : [], options.Paper);
+        Printed("templates/drilling.pdf", DrillTemplate.ForPaper(design, options.Title) is { } template ? [template]
+            : [], options.Paper);
 
     /// <summary>Where the part is trimmed and the panel opened; none for a design without jigs and panel.</summary>
     public static TemplateFiles Trimming(BuckDesign design, OutputOptions options) =>
@@ -33,7 +34,9 @@ internal sealed record TemplateFiles(ImmutableArray<OutputFile> Files, Immutable
 
     private static Finding TooLarge(string path, long pages, Paper paper) =>
         new("template-too-large", Severity.Warning,
-            FormattableString.Invariant($"The paper template {path} would be spread over {pages} pages of {paper}, the limit is {Tiles.MaxPages}; it is left out."),
+            FormattableString.Invariant(
+                $"The paper template {path} would be spread over {pages} pages of {paper}, the limit is {Tiles.MaxPages}; ")
+                + FormattableString.Invariant($"it is left out."),
             "Have the drawings of the layers plotted in real size instead.")
         {
             Value = pages, Limit = Tiles.MaxPages,

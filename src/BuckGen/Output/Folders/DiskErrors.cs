@@ -5,8 +5,10 @@ internal static class DiskErrors
 {
     // EAGAIN, ENOSPC, EROFS, EDQUOT of Linux and macOS; Windows' errors for a file in use, a full disk and one that is
     // write-protected.
-    private const int LinuxHeld = 11, MacHeld = 35, WindowsShared = unchecked((int)0x80070020), WindowsLocked = unchecked((int)0x80070021);
-    private const int Full = 28, LinuxQuota = 122, MacQuota = 69, WindowsFull = unchecked((int)0x80070070), WindowsHandleFull = unchecked((int)0x80070027);
+    private const int LinuxHeld = 11, MacHeld = 35, WindowsShared = unchecked((int)0x80070020),
+        WindowsLocked = unchecked((int)0x80070021);
+    private const int Full = 28, LinuxQuota = 122, MacQuota = 69, WindowsFull = unchecked((int)0x80070070),
+        WindowsHandleFull = unchecked((int)0x80070027);
 
     private const int ReadOnly = 30, WindowsReadOnly = unchecked((int)0x80070013);
 
@@ -16,8 +18,10 @@ internal static class DiskErrors
     /// <summary>True when another program holds the file.</summary>
     /// <remarks>Windows denies access to a file that is about to be deleted.</remarks>
     public static bool IsHeld(Exception fault) =>
-        fault is IOException { HResult: LinuxHeld or MacHeld or WindowsShared or WindowsLocked } || (fault is UnauthorizedAccessException && OperatingSystem.IsWindows());
+        fault is IOException { HResult: LinuxHeld or MacHeld or WindowsShared or WindowsLocked }
+            || (fault is UnauthorizedAccessException && OperatingSystem.IsWindows());
 
     /// <summary>True when there is no room left.</summary>
-    public static bool IsFull(Exception fault) => fault is IOException { HResult: Full or LinuxQuota or MacQuota or WindowsFull or WindowsHandleFull };
+    public static bool IsFull(Exception fault) =>
+        fault is IOException { HResult: Full or LinuxQuota or MacQuota or WindowsFull or WindowsHandleFull };
 }

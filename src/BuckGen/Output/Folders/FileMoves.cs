@@ -16,7 +16,8 @@ internal static class FileMoves
     /// <param name="change">What comes and goes.</param>
     /// <param name="cancellation">Stops the work before the folder is touched.</param>
     /// <exception cref="IOException">It can't be changed; the earlier result lies there as before.</exception>
-    public static void Do(IDisk disk, WorkFolder work, string target, FolderView view, Replacement change, CancellationToken cancellation)
+    public static void Do(IDisk disk, WorkFolder work, string target, FolderView view, Replacement change,
+        CancellationToken cancellation)
     {
         work.Stage(change.Incoming, cancellation);
         var journal = Journal.Create(ChangeMethod.Moves, change, view);
@@ -26,11 +27,13 @@ internal static class FileMoves
             foreach (var file in change.Outgoing)
             {
                 MoveInto(disk, Path.Combine(target, file.Path), Path.Combine(work.Old, file.Path));
-                if (Contents.Sum(Path.Combine(work.Old, file.Path)) != file.Sum) throw new IOException($"{Path.Combine(target, file.Path)} was changed just now; run again.");
+                if (Contents.Sum(Path.Combine(work.Old, file.Path)) != file.Sum)
+                    throw new IOException($"{Path.Combine(target, file.Path)} was changed just now; run again.");
             }
 
             foreach (var folder in change.Emptied) disk.DeleteFolder(Path.Combine(target, folder));
-            foreach (var file in change.Incoming) MoveInto(disk, Path.Combine(work.New, file.Path), Path.Combine(target, file.Path));
+            foreach (var file in change.Incoming)
+                MoveInto(disk, Path.Combine(work.New, file.Path), Path.Combine(target, file.Path));
             FlushTouched(disk, target, journal);
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
@@ -59,10 +62,12 @@ internal static class FileMoves
         }
 
         foreach (var folder in journal.Folders.Reverse())
-            if (Contents.IsFolder(Path.Combine(target, folder)) && !Directory.EnumerateFileSystemEntries(Path.Combine(target, folder)).Any())
+            if (Contents.IsFolder(Path.Combine(target, folder))
+                && !Directory.EnumerateFileSystemEntries(Path.Combine(target, folder)).Any())
                 disk.DeleteFolder(Path.Combine(target, folder));
         foreach (var file in journal.Outgoing)
-            if (Contents.Exists(Path.Combine(work.Old, file.Path))) MoveInto(disk, Path.Combine(work.Old, file.Path), Path.Combine(target, file.Path));
+            if (Contents.Exists(Path.Combine(work.Old, file.Path)))
+                MoveInto(disk, Path.Combine(work.Old, file.Path), Path.Combine(target, file.Path));
         FlushTouched(disk, target, journal);
         work.End();
     }
@@ -75,7 +80,9 @@ internal static class FileMoves
         }
         catch (Exception again) when (again is IOException or UnauthorizedAccessException)
         {
-            throw new IOException($"{failed.Message} The earlier result could not be put back yet ({again.Message}); the next run into the folder does it.", again);
+            throw new IOException(
+                $"{failed.Message} The earlier result could not be put back yet ({again.Message}); the next run into the "
+                + "folder does it.", again);
         }
     }
 
@@ -87,7 +94,8 @@ internal static class FileMoves
 
     private static void FlushTouched(IDisk disk, string target, Journal journal)
     {
-        var folders = journal.Incoming.Concat(journal.Outgoing).SelectMany(f => Replacement.AllAbove(f.Path)).Distinct(StringComparer.Ordinal);
+        var folders = journal.Incoming.Concat(journal.Outgoing).SelectMany(f => Replacement.AllAbove(f.Path))
+            .Distinct(StringComparer.Ordinal);
         foreach (var folder in folders.Select(f => Path.Combine(target, f)).Where(Directory.Exists)) disk.Flush(folder);
         disk.Flush(target);
     }

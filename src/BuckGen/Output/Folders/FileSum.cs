@@ -12,7 +12,8 @@ internal readonly record struct FileSum(string Path, string Sum)
 
     /// <summary>A file from its line; null for any other line.</summary>
     public static FileSum? Parse(string line) =>
-        line.Length > SumLength + 2 && line[..SumLength].All(char.IsAsciiHexDigitLower) && line[SumLength..(SumLength + 2)] == "  "
+        line.Length > SumLength + 2 && line[..SumLength].All(char.IsAsciiHexDigitLower)
+            && line[SumLength..(SumLength + 2)] == "  "
             ? new(line[(SumLength + 2)..], line[..SumLength])
             : null;
 }

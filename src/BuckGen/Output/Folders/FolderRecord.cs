@@ -14,11 +14,13 @@ internal sealed record FolderRecord(ImmutableSortedDictionary<string, string> Fi
     /// <summary>Its name in the folder.</summary>
     public const string Path = ".buckgen-files";
 
-    private const string Head = "# BuckGen wrote these files. It replaces and removes only those whose SHA-256 sums are still these.";
+    private const string Head =
+        "# BuckGen wrote these files. It replaces and removes only those whose SHA-256 sums are still these.";
     private const string Tail = "# ";
 
     /// <summary>Folders that hold what this program writes.</summary>
-    private static readonly ImmutableArray<string> KnownFolders = ["layers/", "cut/", "drill/", "jig/", "panel/", "model/", "templates/"];
+    private static readonly ImmutableArray<string> KnownFolders =
+        ["layers/", "cut/", "drill/", "jig/", "panel/", "model/", "templates/"];
 
     /// <summary>The record of an empty folder.</summary>
     public static FolderRecord Empty { get; } = new(ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal));
@@ -61,7 +63,8 @@ internal sealed record FolderRecord(ImmutableSortedDictionary<string, string> Fi
     public static bool MayList(string path) =>
         path is OutputFiles.ProcessCardPath or OutputFiles.ReportPath or OutputFiles.PreviewPath || KnownFolders.Any(folder =>
             path.StartsWith(folder, StringComparison.Ordinal) && path.Length > folder.Length
-            && path[folder.Length..].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.') && !path.Contains("..", StringComparison.Ordinal));
+            && path[folder.Length..].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.')
+            && !path.Contains("..", StringComparison.Ordinal));
 
     private static string SumOf(IEnumerable<string> lines) => Contents.Sum(Encoding.UTF8.GetBytes(string.Join('\n', lines)));
 }

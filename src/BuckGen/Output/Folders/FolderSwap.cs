@@ -24,7 +24,8 @@ internal static class FolderSwap
     /// <param name="change">What comes and goes.</param>
     /// <param name="cancellation">Stops the work before the folder is touched.</param>
     /// <returns>Remarks; null, with nothing changed, where the system can't.</returns>
-    public static ImmutableArray<string>? Try(IDisk disk, WorkFolder work, string target, FolderView view, Replacement change, CancellationToken cancellation)
+    public static ImmutableArray<string>? Try(IDisk disk, WorkFolder work, string target, FolderView view, Replacement change,
+        CancellationToken cancellation)
     {
         if (!CanCarry(target, Staying(view, change))) return null;
         disk.MakeFolder(work.New, target);
@@ -70,7 +71,9 @@ internal static class FolderSwap
             var sum = Contents.Sum(rest);
             // What isn't ours may go only when the folder has it as well.
             if (journal.Contains(new(path, sum)) || (IsFileOrLink(place) && Contents.Sum(place) == sum)) disk.Delete(rest);
-            else remarks.Add($"{path} was changed while the files were written; it is kept as {DisplacedFiles.MoveToFreePath(disk, rest, target, path)}.");
+            else remarks.Add(
+                $"{path} was changed while the files were written; it is kept as "
+                + $"{DisplacedFiles.MoveToFreePath(disk, rest, target, path)}.");
         }
 
         work.Clear();
@@ -89,7 +92,8 @@ internal static class FolderSwap
         foreach (var (path, entry) in staying)
         {
             (count, bytes) = (count + 1, bytes + entry.Length);
-            if (count > MaxCarriedEntries || bytes > MaxCarriedBytes || (entry.Kind == EntryKind.File && !Contents.CanRead(Path.Combine(target, path)))) return false;
+            if (count > MaxCarriedEntries || bytes > MaxCarriedBytes
+                || (entry.Kind == EntryKind.File && !Contents.CanRead(Path.Combine(target, path)))) return false;
         }
 
         return true;

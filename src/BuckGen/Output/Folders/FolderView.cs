@@ -46,7 +46,8 @@ internal sealed record FolderView(ImmutableSortedDictionary<string, Entry> Entri
     private static ImmutableSortedDictionary<string, Entry> Read(string root, bool evenIfShut) =>
         new FileSystemEnumerable<(string Path, Entry Entry)>(
             root,
-            (ref FileSystemEntry e) => (Path.GetRelativePath(root, e.ToFullPath()).Replace(Path.DirectorySeparatorChar, '/'), EntryOf(ref e)),
+            (ref FileSystemEntry e) =>
+                (Path.GetRelativePath(root, e.ToFullPath()).Replace(Path.DirectorySeparatorChar, '/'), EntryOf(ref e)),
             new() { AttributesToSkip = 0, RecurseSubdirectories = true, IgnoreInaccessible = evenIfShut })
         {
             ShouldRecursePredicate = (ref FileSystemEntry e) => EntryOf(ref e).Kind == EntryKind.Folder && !IsOurWork(ref e),

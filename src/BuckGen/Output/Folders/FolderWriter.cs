@@ -47,7 +47,8 @@ internal sealed class FolderWriter(IDisk disk)
             disk.Move(beside.New, target);
             disk.Flush(Path.GetDirectoryName(target)!);
         }
-        else if (beside is not null && view.IsComplete && !IsMountPoint(target) && FolderSwap.Try(disk, beside, target, view, change, cancellation) is { } swapped)
+        else if (beside is not null && view.IsComplete && !IsMountPoint(target)
+            && FolderSwap.Try(disk, beside, target, view, change, cancellation) is { } swapped)
         {
             remarks.AddRange(swapped);
         }
@@ -61,7 +62,9 @@ internal sealed class FolderWriter(IDisk disk)
         }
 
         if (change.Left.Length > 0)
-            remarks.Add($"Left in the folder, though this run did not make it, since it is not what BuckGen wrote: {Replacement.Named(change.Left)}.");
+            remarks.Add(
+                $"Left in the folder, though this run did not make it, since it is not what BuckGen wrote: "
+                + $"{Replacement.Named(change.Left)}.");
         return new(change.Removed, remarks.ToImmutable());
     }
 
@@ -73,7 +76,9 @@ internal sealed class FolderWriter(IDisk disk)
         {
             return WorkFolder.Claim(disk, path, target, cancellation);
         }
-        catch (Exception shut) when ((shut is UnauthorizedAccessException or PathTooLongException || DiskErrors.IsReadOnly(shut)) && Directory.Exists(target))
+        catch (Exception shut)
+            when ((shut is UnauthorizedAccessException or PathTooLongException || DiskErrors.IsReadOnly(shut))
+                && Directory.Exists(target))
         {
             return null;
         }
@@ -108,7 +113,8 @@ internal sealed class FolderWriter(IDisk disk)
     {
         var path = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
         for (var above = path; above is not null; above = Path.GetDirectoryName(above))
-            if (File.Exists(above) && new FileInfo(above).LinkTarget is null) throw new IOException($"{above} is a file; name a folder.");
+            if (File.Exists(above) && new FileInfo(above).LinkTarget is null)
+                throw new IOException($"{above} is a file; name a folder.");
         if (new DirectoryInfo(path) is not { LinkTarget: not null } link) return path;
         return link.ResolveLinkTarget(returnFinalTarget: true) is DirectoryInfo { Exists: true } target
             ? Path.TrimEndingDirectorySeparator(target.FullName)
@@ -119,19 +125,24 @@ internal sealed class FolderWriter(IDisk disk)
     private static string? Describe(Exception failed, string target, ImmutableArray<OutputFile> files)
     {
         // Our own work folder does not concern the user.
-        var where = failed.Message.Contains(WorkFolder.InsideName, StringComparison.Ordinal) ? "" : $" ({failed.Message.TrimEnd('.')})";
+        var where = failed.Message.Contains(WorkFolder.InsideName, StringComparison.Ordinal) ? ""
+            : $" ({failed.Message.TrimEnd('.')})";
         if (DiskErrors.IsFull(failed))
-            return $"There is no room for the result in {target}: it takes {Kilobytes(files)} kB until the earlier one is gone, which is untouched. "
+            return $"There is no room for the result in {target}: it takes {Kilobytes(files)} kB until the earlier one is "
+                + "gone, which is untouched. "
                 + "Free some room or name another folder.";
-        if (failed is UnauthorizedAccessException || DiskErrors.IsReadOnly(failed)) return $"{target} may not be written{where}; change the permissions there or name another folder.";
-        if (failed is DirectoryNotFoundException or FileNotFoundException) return $"{target} can't be made{where}; name another folder.";
+        if (failed is UnauthorizedAccessException || DiskErrors.IsReadOnly(failed))
+            return $"{target} may not be written{where}; change the permissions there or name another folder.";
+        if (failed is DirectoryNotFoundException or FileNotFoundException)
+            return $"{target} can't be made{where}; name another folder.";
         return failed is PathTooLongException ? $"{target} is too long a name for this disk; name a shorter one." : null;
     }
 
     private static string[] MissingAbove(string target)
     {
         var missing = new List<string>();
-        for (var above = Path.GetDirectoryName(target); above is not null && !Directory.Exists(above); above = Path.GetDirectoryName(above)) missing.Add(above);
+        for (var above = Path.GetDirectoryName(target); above is not null
+            && !Directory.Exists(above); above = Path.GetDirectoryName(above)) missing.Add(above);
         return [.. missing];
     }
 
@@ -143,7 +154,8 @@ internal sealed class FolderWriter(IDisk disk)
     private static void RefuseOddPaths(ImmutableArray<OutputFile> files)
     {
         foreach (var file in files)
-            if (file.Path.Split('/').Any(part => part is "" or "." or "..") || file.Path.Any(char.IsControl) || Path.IsPathRooted(file.Path) || file.Path == FolderRecord.Path
+            if (file.Path.Split('/').Any(part => part is "" or "." or "..") || file.Path.Any(char.IsControl)
+                || Path.IsPathRooted(file.Path) || file.Path == FolderRecord.Path
                 || file.Path.Split('/')[0] == WorkFolder.InsideName)
                 throw new ArgumentException($"\"{file.Path}\" is no path below a folder.", nameof(files));
         if (files.GroupBy(f => f.Path, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1) is { } twice)

@@ -21,7 +21,8 @@ internal enum ChangeMethod
 /// <param name="Incoming">The new files.</param>
 /// <param name="Outgoing">What they replace or what goes.</param>
 /// <param name="Folders">Folders that are new, those above first.</param>
-internal sealed record Journal(ChangeMethod Method, ImmutableArray<FileSum> Incoming, ImmutableArray<FileSum> Outgoing, ImmutableArray<string> Folders)
+internal sealed record Journal(ChangeMethod Method, ImmutableArray<FileSum> Incoming, ImmutableArray<FileSum> Outgoing,
+    ImmutableArray<string> Folders)
 {
     private const string Come = "+ ", Go = "- ", Folder = "/ ";
 
@@ -37,7 +38,9 @@ internal sealed record Journal(ChangeMethod Method, ImmutableArray<FileSum> Inco
     /// <summary>A journal as text.</summary>
     public byte[] ToBytes()
     {
-        string[] lines = [Method.ToString(), .. Incoming.Select(f => Come + f.Line), .. Outgoing.Select(f => Go + f.Line), .. Folders.Select(f => Folder + f)];
+        string[] lines =
+            [Method.ToString(), .. Incoming.Select(f => Come + f.Line), .. Outgoing.Select(f => Go + f.Line),
+                .. Folders.Select(f => Folder + f)];
         return Encoding.UTF8.GetBytes(string.Join('\n', lines) + "\n");
     }
 
@@ -48,6 +51,7 @@ internal sealed record Journal(ChangeMethod Method, ImmutableArray<FileSum> Inco
         return new(Enum.Parse<ChangeMethod>(lines[0]), Sums(Come), Sums(Go), Rest(Folder));
 
         ImmutableArray<FileSum> Sums(string mark) => [.. Rest(mark).Select(FileSum.Parse).OfType<FileSum>()];
-        ImmutableArray<string> Rest(string mark) => [.. lines.Skip(1).Where(l => l.StartsWith(mark, StringComparison.Ordinal)).Select(l => l[mark.Length..])];
+        ImmutableArray<string> Rest(string mark) =>
+            [.. lines.Skip(1).Where(l => l.StartsWith(mark, StringComparison.Ordinal)).Select(l => l[mark.Length..])];
     }
 }

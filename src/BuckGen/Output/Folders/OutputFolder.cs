@@ -29,7 +29,8 @@ public static class OutputFolder
     /// result is untouched.
     /// </exception>
     /// <exception cref="OperationCanceledException">It was stopped; the earlier result is untouched.</exception>
-    public static FolderChange Write(string folder, ImmutableArray<OutputFile> files, bool force = false, CancellationToken cancellation = default)
+    public static FolderChange Write(string folder, ImmutableArray<OutputFile> files, bool force = false,
+        CancellationToken cancellation = default)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
         return new FolderWriter(new Disk()).Write(folder, files, force, cancellation);

@@ -33,7 +33,8 @@ internal static partial class UnixCalls
     public static void Link(string path, string second)
     {
         if (OperatingSystem.IsWindows()) throw new IOException($"{path} can't get a second name here.");
-        if (LinkAt(Here, path, Here, second, 0) != 0) throw new IOException($"{path} can't get the second name {second}: {Marshal.GetLastPInvokeErrorMessage()}.");
+        if (LinkAt(Here, path, Here, second, 0) != 0)
+            throw new IOException($"{path} can't get the second name {second}: {Marshal.GetLastPInvokeErrorMessage()}.");
     }
 
     /// <summary>Flushes a folder's names. Windows keeps them with the files.</summary>

@@ -13,8 +13,10 @@ internal sealed class WorkFolder : IDisposable
     /// <summary>Its name in the output folder, where it can't lie beside it.</summary>
     public const string InsideName = ".buckgen-work";
 
-    private const string LockName = "lock", MarkName = "about.txt", NewName = "new", OldName = "old", JournalName = "journal", UnfinishedName = "journal.part";
-    private const string Mark = "BuckGen works here while it writes a result. The next run into the same folder clears this up.\n";
+    private const string LockName = "lock", MarkName = "about.txt", NewName = "new", OldName = "old", JournalName = "journal",
+        UnfinishedName = "journal.part";
+    private const string Mark =
+        "BuckGen works here while it writes a result. The next run into the same folder clears this up.\n";
 
     /// <summary>
     /// How often a lock that another run holds is tried again, and how long each time, ms: five seconds in all.
@@ -58,20 +60,26 @@ internal sealed class WorkFolder : IDisposable
             try
             {
                 disk.MakeFolder(path);
-                if (!IsOurs(path) && Contents.Exists(path)) throw new IOException($"{path} is in the way and not BuckGen's; move it away.");
+                if (!IsOurs(path) && Contents.Exists(path))
+                    throw new IOException($"{path} is in the way and not BuckGen's; move it away.");
                 // Deleted when closed: .NET then makes sure that the locked file is the one that has the name.
-                var held = new FileStream(Path.Combine(path, LockName), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+                var held = new FileStream(Path.Combine(path, LockName), FileMode.OpenOrCreate, FileAccess.ReadWrite,
+                    FileShare.None, 1, FileOptions.DeleteOnClose);
                 var work = new WorkFolder(disk, path, held);
                 work.WriteMark();
                 return work;
             }
-            catch (Exception gone) when (gone is DirectoryNotFoundException or FileNotFoundException && attempt < Tries && Directory.Exists(Path.GetDirectoryName(path)))
+            catch (Exception gone)
+                when (gone is DirectoryNotFoundException or FileNotFoundException && attempt < Tries
+                    && Directory.Exists(Path.GetDirectoryName(path)))
             {
                 // The run that had it has just finished.
             }
             catch (Exception busy) when (DiskErrors.IsHeld(busy))
             {
-                if (attempt == Tries) throw new IOException($"{folder} is being written by another run of BuckGen; wait until it is done and run again.");
+                if (attempt == Tries)
+                    throw new IOException(
+                        $"{folder} is being written by another run of BuckGen; wait until it is done and run again.");
                 if (cancellation.WaitHandle.WaitOne(Pause)) throw new OperationCanceledException(cancellation);
             }
         }
@@ -192,5 +200,6 @@ internal sealed class WorkFolder : IDisposable
 
     /// <summary>The mark, or the beginning of it where the power went.</summary>
     private static bool IsMark(string path) =>
-        new FileInfo(path) is { LinkTarget: null, Length: <= 200 } file && Mark.StartsWith(file.Length == 0 ? "" : File.ReadAllText(path), StringComparison.Ordinal);
+        new FileInfo(path) is { LinkTarget: null, Length: <= 200 } file
+            && Mark.StartsWith(file.Length == 0 ? "" : File.ReadAllText(path), StringComparison.Ordinal);
 }

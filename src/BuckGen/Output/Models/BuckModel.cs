@@ -35,7 +35,8 @@ public static class BuckModel
     public static SolidMesh Smooth(BuckDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        if (design.Solid is not { } solid) throw new ArgumentException("The wall of a design assembled in code is not known.", nameof(design));
+        if (design.Solid is not { } solid)
+            throw new ArgumentException("The wall of a design assembled in code is not known.", nameof(design));
         var plates = design.Layers.Where(l => l.Role != LayerRole.Wall).SelectMany(Straight);
         return SolidBuilder.Build([.. plates, .. WallLevels.Compute(solid, design.Plan)]);
     }

@@ -30,7 +30,8 @@ public static class GlbFile
         ArgumentNullException.ThrowIfNull(mesh);
         ArgumentNullException.ThrowIfNull(name);
         if (mesh.IsEmpty) throw new ArgumentException("glTF has no empty meshes.", nameof(mesh));
-        return Write(name, Centred(mesh), [], [.. mesh.Triangles.SelectMany(t => (uint[])[(uint)t.A, (uint)t.B, (uint)t.C])], new("wood", [0.6, 0.4, 0.2, 1], false));
+        return Write(name, Centred(mesh), [], [.. mesh.Triangles.SelectMany(t => (uint[])[(uint)t.A, (uint)t.B, (uint)t.C])],
+            new("wood", [0.6, 0.4, 0.2, 1], false));
     }
 
     /// <summary>The bytes of a file with the formed sheet, coloured by its thickness: dark where it is thin.</summary>
@@ -43,11 +44,13 @@ public static class GlbFile
         if (part.Triangles.IsEmpty) throw new ArgumentException("glTF has no empty meshes.", nameof(part));
         ArgumentNullException.ThrowIfNull(name);
         var scale = ThicknessScale.ForPart(part);
-        return Write(name, Centred([.. part.Points.Select(p => new Vec3(p.X, p.Y, p.Z))]), [.. part.Points.SelectMany(p => Parts(scale.ColourOf(p.Thickness)))],
+        return Write(name, Centred([.. part.Points.Select(p => new Vec3(p.X, p.Y, p.Z))]),
+            [.. part.Points.SelectMany(p => Parts(scale.ColourOf(p.Thickness)))],
             [.. part.Triangles.SelectMany(t => (uint[])[(uint)t.A, (uint)t.B, (uint)t.C])], new("sheet", [1, 1, 1, 1], true));
 
         // glTF wants colours in linear light.
-        static IEnumerable<float> Parts((double Red, double Green, double Blue) c) => [Linear(c.Red), Linear(c.Green), Linear(c.Blue)];
+        static IEnumerable<float> Parts((double Red, double Green, double Blue) c) =>
+            [Linear(c.Red), Linear(c.Green), Linear(c.Blue)];
     }
 
     /// <summary>From the curve of sRGB to linear light (IEC 61966-2-1, from memory).</summary>
@@ -78,7 +81,8 @@ public static class GlbFile
 
     private static float[] Centred(ImmutableArray<Vec3> points)
     {
-        var (middleX, middleY, foot) = ((points.Min(p => p.X) + points.Max(p => p.X)) / 2, (points.Min(p => p.Y) + points.Max(p => p.Y)) / 2, points.Min(p => p.Z));
+        var (middleX, middleY, foot) = ((points.Min(p => p.X) + points.Max(p => p.X)) / 2,
+            (points.Min(p => p.Y) + points.Max(p => p.Y)) / 2, points.Min(p => p.Z));
         return [.. points.SelectMany(p => (float[])[(float)(p.X - middleX), (float)(p.Y - middleY), (float)(p.Z - foot)])];
     }
 
@@ -89,14 +93,18 @@ public static class GlbFile
         object[] views =
         [
             new { buffer = 0, byteOffset = 0, byteLength = 4 * places.Length, target = Points },
-            new { buffer = 0, byteOffset = 4 * (places.Length + colours.Length), byteLength = 4 * triangles.Length, target = Indices },
-            .. colours.Length == 0 ? Array.Empty<object>() : [new { buffer = 0, byteOffset = 4 * places.Length, byteLength = 4 * colours.Length, target = Points }],
+            new { buffer = 0, byteOffset = 4 * (places.Length + colours.Length), byteLength = 4 * triangles.Length,
+                target = Indices },
+            .. colours.Length == 0 ? Array.Empty<object>()
+                : [new { buffer = 0, byteOffset = 4 * places.Length, byteLength = 4 * colours.Length, target = Points }],
         ];
         object[] accessors =
         [
-            new { bufferView = 0, componentType = Float, count = places.Length / 3, type = "VEC3", min = Extremes(places, Math.Min), max = Extremes(places, Math.Max) },
+            new { bufferView = 0, componentType = Float, count = places.Length / 3, type = "VEC3",
+                min = Extremes(places, Math.Min), max = Extremes(places, Math.Max) },
             new { bufferView = 1, componentType = UnsignedInt, count = triangles.Length, type = "SCALAR" },
-            .. colours.Length == 0 ? Array.Empty<object>() : [new { bufferView = 2, componentType = Float, count = colours.Length / 3, type = "VEC3" }],
+            .. colours.Length == 0 ? Array.Empty<object>()
+                : [new { bufferView = 2, componentType = Float, count = colours.Length / 3, type = "VEC3" }],
         ];
         return new
         {
@@ -104,11 +112,13 @@ public static class GlbFile
             scene = 0,
             scenes = new[] { new { name, nodes = new[] { 0 } } },
             // By columns: x stays, y becomes -z, z becomes y; a thousandth of each.
-            nodes = new[] { new { name, mesh = 0, matrix = (double[])[0.001, 0, 0, 0, 0, 0, -0.001, 0, 0, 0.001, 0, 0, 0, 0, 0, 1] } },
+            nodes = new[] { new { name, mesh = 0,
+                matrix = (double[])[0.001, 0, 0, 0, 0, 0, -0.001, 0, 0, 0.001, 0, 0, 0, 0, 0, 1] } },
             meshes = new[] { new { name, primitives = new[] { new { attributes, indices = 1, material = 0 } } } },
             materials = new[]
             {
-                new { name = material.Name, doubleSided = material.DoubleSided, pbrMetallicRoughness = new { baseColorFactor = material.Colour, metallicFactor = 0, roughnessFactor = 0.9 } },
+                new { name = material.Name, doubleSided = material.DoubleSided,
+                    pbrMetallicRoughness = new { baseColorFactor = material.Colour, metallicFactor = 0, roughnessFactor = 0.9 } },
             },
             buffers = new[] { new { byteLength = 4 * (places.Length + colours.Length + triangles.Length) } },
             bufferViews = views,

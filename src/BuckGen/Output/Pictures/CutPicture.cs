@@ -42,7 +42,8 @@ internal static class CutPicture
         return new(drawing.Title, page,
         [
             new PictureShape([new(Loop.Rectangle(drawing.Page).Transformed(view.Map).Segments, true)], BoardInk),
-            .. board.Placements.Select(p => new PictureShape([.. p.Part.Paths.Where(c => c.Layer is CutLayer.CutOuter or CutLayer.CutInner)
+            .. board.Placements
+                .Select(p => new PictureShape([.. p.Part.Paths.Where(c => c.Layer is CutLayer.CutOuter or CutLayer.CutInner)
                 .Select(c => new PicturePath(c.Transformed(p.Map).Transformed(view.Map).Segments, true))], Wood)),
             .. drawing.Paths.Select(p => Drawn(p, view)),
             .. Dimension.Level(view.Corner - new Vec2(0, 6), view.Corner + new Vec2(view.Width, -6), view.Real.Width),

@@ -24,12 +24,15 @@ internal static class MeasureMarks
         if (measures.MinInsideRadius is { } inside) marks.Add(Round("I", "minimum inside radius", inside));
         if (measures.MinOutsideRadius is { } outside) marks.Add(Round("O", "minimum outside radius", outside));
         if (measures.SharpestCorner is { } corner)
-            marks.Add(new("C", place.Apply(corner.Place), FormattableString.Invariant($"C: sharpest corner {corner.Angle:0.#} degrees"), null));
+            marks.Add(new("C", place.Apply(corner.Place),
+                FormattableString.Invariant($"C: sharpest corner {corner.Angle:0.#} degrees"), null));
         return marks.ToImmutable();
 
         Mark Width(string letter, string what, Vec2 a, Vec2 b) => new(
-            letter, place.Apply(a.MidpointTo(b)), $"{letter}: {what} {Dimension.Text(a.DistanceTo(b))}", PictureShape.Line(place.Apply(a), place.Apply(b), Across));
+            letter, place.Apply(a.MidpointTo(b)), $"{letter}: {what} {Dimension.Text(a.DistanceTo(b))}",
+            PictureShape.Line(place.Apply(a), place.Apply(b), Across));
 
-        Mark Round(string letter, string what, RoundEdge edge) => new(letter, place.Apply(edge.Place), $"{letter}: {what} {Dimension.Text(edge.Radius)}", null);
+        Mark Round(string letter, string what, RoundEdge edge) =>
+            new(letter, place.Apply(edge.Place), $"{letter}: {what} {Dimension.Text(edge.Radius)}", null);
     }
 }

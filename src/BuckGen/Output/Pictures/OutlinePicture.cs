@@ -38,8 +38,10 @@ public static class OutlinePicture
         var place = Affine.Translation(-real.LowerLeft).Then(new(scale.Factor, 0, 0, scale.Factor, corner.X, corner.Y));
         return new(outline.Name, page,
         [
-            new PictureText(new(Margin, page.MaxY - Margin - 3), outline.Name, TextLines.TitleToFit(outline.Name, room), TextAlign.Start, PictureColours.Black),
-            new PictureText(new(PageWidth - Margin, page.MaxY - Margin - 3), $"Scale {scale}", TextLines.Height, TextAlign.End, PictureColours.Grey),
+            new PictureText(new(Margin, page.MaxY - Margin - 3), outline.Name, TextLines.TitleToFit(outline.Name, room),
+                TextAlign.Start, PictureColours.Black),
+            new PictureText(new(PageWidth - Margin, page.MaxY - Margin - 3), $"Scale {scale}", TextLines.Height, TextAlign.End,
+                PictureColours.Grey),
             PictureShape.FromRegion(outline.Region.Transformed(place), Edge),
             .. Dimension.Level(corner - new Vec2(0, 8), corner + new Vec2(width, -8), real.Width),
             .. Dimension.Upright(corner - new Vec2(6, 0), corner + new Vec2(-6, height), real.Height),
@@ -51,7 +53,9 @@ public static class OutlinePicture
     private static ImmutableArray<PictureItem> Rings(Outline outline, ImmutableArray<MeasureMarks.Mark> marks, Affine place)
     {
         var rings = new NumberedPlaces();
-        var shown = Numbered(outline).SelectMany(r => r.Repair.Places.Take(PlacesDrawn).Select((p, i) => (Place: place.Apply(p), Number: r.First + i))).ToList();
+        var shown = Numbered(outline)
+            .SelectMany(r => r.Repair.Places.Take(PlacesDrawn).Select((p, i) => (Place: place.Apply(p), Number: r.First + i)))
+            .ToList();
         foreach (var at in shown.Select(s => s.Place).Concat(marks.Select(m => m.Place))) rings.Keep(at);
         foreach (var mark in marks) rings.Add(mark.Place, mark.Letter, PictureColours.Measure);
         foreach (var (at, number) in shown) rings.Add(at, NumberedPlaces.Label(number), PictureColours.Repaired);
@@ -64,7 +68,13 @@ public static class OutlinePicture
         var region = outline.Region;
         return
         [
-            .. TextLines.Wrap(FormattableString.Invariant($"{CountText.Format(outline.LoopCount, "closed loop")}: {CountText.Format(region.Islands.Length, "island")}, {CountText.Format(region.HoleCount, "hole")}. Unit: {outline.Units}."), letters),
+            .. TextLines.Wrap(
+                FormattableString.Invariant(
+                    $"{CountText.Format(outline.LoopCount, "closed loop")}: ")
+                    + FormattableString.Invariant(
+                        $"{CountText.Format(region.Islands.Length, "island")}, ")
+                        + FormattableString.Invariant($"{CountText.Format(region.HoleCount, "hole")}. Unit: {outline.Units}."),
+                        letters),
             .. TextLines.Wrap(marks.IsEmpty ? "" : string.Join("; ", marks.Select(m => m.Words)) + ".", letters),
             .. Numbered(outline).SelectMany(r => TextLines.Wrap($"{Numbers(r)}{r.Repair.Message}", letters)),
             .. outline.Notes.SelectMany(n => TextLines.Wrap($"Note: {n.Message}", letters)),
@@ -87,6 +97,7 @@ public static class OutlinePicture
         0 => "Repaired: ",
         1 => FormattableString.Invariant($"{r.First}: "),
         <= PlacesDrawn => FormattableString.Invariant($"{r.First} to {r.First + r.Repair.Places.Length - 1}: "),
-        _ => FormattableString.Invariant($"{r.First} to {r.First + r.Repair.Places.Length - 1} (the first {PlacesDrawn} are shown): "),
+        _ => FormattableString.Invariant($"{r.First} to {r.First + r.Repair.Places.Length - 1} (the first {PlacesDrawn} ")
+            + FormattableString.Invariant($"are shown): "),
     };
 }

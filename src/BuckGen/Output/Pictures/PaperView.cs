@@ -40,5 +40,6 @@ internal sealed record PaperView(DrawingScale Scale, Vec2 Corner, Bounds Real)
     /// <summary>The words that say the scale, at the right end of a line.</summary>
     /// <param name="height">Where the line stands.</param>
     /// <param name="right">The right edge of the page.</param>
-    public PictureText ScaleAt(double height, double right = PageWidth) => new(new(right - Margin, height), $"Scale {Scale}", TextLines.Height, TextAlign.End, PictureColours.Grey);
+    public PictureText ScaleAt(double height, double right = PageWidth) =>
+        new(new(right - Margin, height), $"Scale {Scale}", TextLines.Height, TextAlign.End, PictureColours.Grey);
 }

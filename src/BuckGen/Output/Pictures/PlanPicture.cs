@@ -33,9 +33,14 @@ internal static class PlanPicture
         var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
         return new("Plan, seen from above", page,
         [
-            .. shown.Select(l => PictureShape.FromRegion(l.Region.Transformed(view.Map), l.Role == LayerRole.Base ? Plate : Wall)),
-            .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).Distinct().Select(d => PictureShape.Circle(view.Map.Apply(d.Centre), Math.Max(0.5, d.Diameter / 2 * view.Scale.Factor), DowelInk)),
-            .. (design.Vents?.Vents ?? []).Select(v => PictureShape.Circle(view.Map.Apply(v.Centre), Math.Max(0.45, v.Diameter / 2 * view.Scale.Factor), VentInk)),
+            .. shown.Select(l =>
+                PictureShape.FromRegion(l.Region.Transformed(view.Map), l.Role == LayerRole.Base ? Plate : Wall)),
+            .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).Distinct()
+                .Select(d =>
+                    PictureShape.Circle(view.Map.Apply(d.Centre), Math.Max(0.5, d.Diameter / 2 * view.Scale.Factor), DowelInk)),
+            .. (design.Vents?.Vents ?? [])
+                .Select(v =>
+                    PictureShape.Circle(view.Map.Apply(v.Centre), Math.Max(0.45, v.Diameter / 2 * view.Scale.Factor), VentInk)),
             .. SectionLine(design, view),
             .. Sizes(design, view),
             .. Rings(findings, view),
@@ -61,13 +66,19 @@ internal static class PlanPicture
         if (!design.Footprint.IsEmpty)
         {
             var (left, right) = (view.Map.Apply(footprint.LowerLeft), view.Map.Apply(new(footprint.MaxX, footprint.MinY)));
-            foreach (var item in Dimension.Level(new(left.X, view.Corner.Y - 7), new(right.X, view.Corner.Y - 7), footprint.Width)) yield return item;
+            foreach (var item in
+                Dimension.Level(new(left.X, view.Corner.Y - 7), new(right.X, view.Corner.Y - 7), footprint.Width))
+                    yield return item;
             var (low, high) = (view.Map.Apply(footprint.LowerLeft), view.Map.Apply(new(footprint.MinX, footprint.MaxY)));
-            foreach (var item in Dimension.Upright(new(view.Corner.X - 6, low.Y), new(view.Corner.X - 6, high.Y), footprint.Height)) yield return item;
+            foreach (var item in
+                Dimension.Upright(new(view.Corner.X - 6, low.Y), new(view.Corner.X - 6, high.Y), footprint.Height))
+                    yield return item;
         }
 
         if (view.Real == footprint) yield break;
-        foreach (var item in Dimension.Level(view.Corner - new Vec2(0, 14), view.Corner + new Vec2(view.Width, -14), view.Real.Width)) yield return item;
+        foreach (var item in
+            Dimension.Level(view.Corner - new Vec2(0, 14), view.Corner + new Vec2(view.Width, -14), view.Real.Width))
+                yield return item;
     }
 
     private static ImmutableArray<PictureItem> Rings(ImmutableArray<Finding> findings, PaperView view)
@@ -76,7 +87,9 @@ internal static class PlanPicture
         var placed = findings.Where(f => f.Place is not null).Select(f => (f.Place, f.Number)).ToArray();
         foreach (var (place, _) in placed) rings.Keep(view.Map.Apply(place!.Value));
         foreach (var (place, number) in placed) 
-            rings.AddLink(view.Map.Apply(place!.Value), NumberedPlaces.Label(number), PictureColours.Repaired, $"place-{NumberedPlaces.Label(number)}", $"finding-{NumberedPlaces.Label(number)}", $"Finding {NumberedPlaces.Label(number)}");
+            rings.AddLink(view.Map.Apply(place!.Value), NumberedPlaces.Label(number), PictureColours.Repaired,
+                $"place-{NumberedPlaces.Label(number)}", $"finding-{NumberedPlaces.Label(number)}",
+                $"Finding {NumberedPlaces.Label(number)}");
         return rings.Items;
     }
 }

@@ -19,14 +19,18 @@ internal static class PreviewPicture
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(title);
-        Picture?[] left = [PlanPicture.Draw(design, findings), SectionPicture.Draw(design)], right = [StackPicture.Draw("The layers lifted apart", design.Layers)];
-        ImmutableArray<ImmutableArray<Picture>> columns = [.. ((Picture?[][])[left, right]).Select(c => c.OfType<Picture>().ToImmutableArray()).Where(c => !c.IsEmpty)];
+        Picture?[] left = [PlanPicture.Draw(design, findings), SectionPicture.Draw(design)],
+            right = [StackPicture.Draw("The layers lifted apart", design.Layers)];
+        ImmutableArray<ImmutableArray<Picture>> columns =
+            [.. ((Picture?[][])[left, right]).Select(c => c.OfType<Picture>().ToImmutableArray()).Where(c => !c.IsEmpty)];
         var high = columns.Max(Height);
         var page = new Bounds(0, 0, columns.Length * (PaperView.PageWidth + Gap) + Gap, high + Head);
         var wide = page.Width - 2 * (Gap + PaperView.Margin);
         return new(title, page,
         [
-            new PictureText(new(Gap + PaperView.Margin, high + 4), title, Math.Min(TitleHeight, TextLines.TitleToFit(title, wide) / TextLines.TitleHeight * TitleHeight), TextAlign.Start, PictureColours.Black),
+            new PictureText(new(Gap + PaperView.Margin, high + 4), title,
+                Math.Min(TitleHeight, TextLines.TitleToFit(title, wide) / TextLines.TitleHeight * TitleHeight), TextAlign.Start,
+                PictureColours.Black),
             .. columns.SelectMany((c, i) => Stacked(c, new(Gap + i * (PaperView.PageWidth + Gap), (high + Height(c)) / 2))),
         ]);
     }
@@ -48,9 +52,16 @@ internal static class PreviewPicture
 
     private static PictureItem Moved(PictureItem item, Vec2 by) => item switch
     {
-        PictureShape shape => shape with { Paths = [.. shape.Paths.Select(p => p with { Segments = [.. p.Segments.Select(s => s with { Start = s.Start + by, End = s.End + by })] })] },
+        PictureShape shape =>
+            shape with { Paths = [
+                .. shape.Paths
+                    .Select(p =>
+                        p with { Segments = [.. p.Segments.Select(s => s with { Start = s.Start + by, End = s.End + by })] })] },
         PictureText text => text with { Place = text.Place + by },
-        PictureWindow window => new PictureWindow(new(window.View.MinX + by.X, window.View.MinY + by.Y, window.View.MaxX + by.X, window.View.MaxY + by.Y), [.. window.Items.Select(i => Moved(i, by))]),
+        PictureWindow window =>
+            new PictureWindow(
+                new(window.View.MinX + by.X, window.View.MinY + by.Y, window.View.MaxX + by.X, window.View.MaxY + by.Y),
+                [.. window.Items.Select(i => Moved(i, by))]),
         PictureLink link => link with { Items = [.. link.Items.Select(i => Moved(i, by))] },
         _ => throw new ArgumentOutOfRangeException(nameof(item), item, "No such item."),
     };

@@ -21,7 +21,9 @@ internal static class SectionPicture
     private static readonly Ink Smooth = new(PictureColours.Measure, 0.4);
 
     /// <summary>Where the section runs: y in the design's coordinates; null for a design without layers.</summary>
-    public static double? CutAt(BuckDesign design) => Walls(design) is [var lowest, ..] && lowest.Region is { IsEmpty: false } region ? LevelCut.FindBestHeight(region, Candidates) : null;
+    public static double? CutAt(BuckDesign design) =>
+        Walls(design) is [var lowest, ..] && lowest.Region is { IsEmpty: false } region
+            ? LevelCut.FindBestHeight(region, Candidates) : null;
 
     /// <summary>The picture; null for a design without layers.</summary>
     public static Picture? Draw(BuckDesign design)
@@ -36,35 +38,50 @@ internal static class SectionPicture
             .. design.Layers.SelectMany(l => Slabs(l, cut, view)),
             .. SmoothWall(design, cut, view),
             .. Sizes(design, view),
-            new PictureText(new(PaperView.Margin, page.MaxY - 4), FormattableString.Invariant($"Section A-A. Blue: the wall after sanding, {design.Spec.Draft:0.##} degrees of draft."), TextLines.Height, TextAlign.Start, PictureColours.Black),
+            new PictureText(new(PaperView.Margin, page.MaxY - 4),
+                FormattableString.Invariant(
+                    $"Section A-A. Blue: the wall after sanding, {design.Spec.Draft:0.##} degrees of draft."), TextLines.Height,
+                    TextAlign.Start, PictureColours.Black),
             view.ScaleAt(page.MaxY - 4),
         ]);
     }
 
     private static Layer[] Walls(BuckDesign design) => [.. design.Layers.Where(l => l.Role == LayerRole.Wall)];
 
-    private static IEnumerable<PictureItem> Slabs(Layer layer, double cut, PaperView view) => LevelCut.Find(layer.Region, cut).Select(s =>
-        new PictureShape([new(Loop.Rectangle(new(s.From, layer.Bottom, s.To, layer.Top)).Transformed(view.Map).Segments, true)], layer.Role == LayerRole.Wall ? Wall : Plate));
+    private static IEnumerable<PictureItem> Slabs(Layer layer, double cut, PaperView view) =>
+        LevelCut.Find(layer.Region, cut).Select(s =>
+        new PictureShape([new(Loop.Rectangle(new(s.From, layer.Bottom, s.To, layer.Top)).Transformed(view.Map).Segments, true)],
+            layer.Role == LayerRole.Wall ? Wall : Plate));
 
     /// <summary>From edge to edge of the drafted outlines at the layers' faces, as long as as many edges are met.</summary>
     private static IEnumerable<PictureItem> SmoothWall(BuckDesign design, double cut, PaperView view)
     {
         if (design.Solid is not { } solid) yield break;
         var heights = Walls(design).Select(l => l.Bottom).Append(design.Height);
-        var faces = heights.Select(h => (Height: h, Edges: LevelCut.Find(solid.Shape.At(h), cut).SelectMany(s => (double[])[s.From, s.To]).ToArray())).ToArray();
+        var faces = heights
+            .Select(h =>
+                (Height: h, Edges: LevelCut.Find(solid.Shape.At(h), cut).SelectMany(s => (double[])[s.From, s.To]).ToArray()))
+                    .ToArray();
         foreach (var (low, high) in faces.Zip(faces.Skip(1)))
             if (low.Edges.Length == high.Edges.Length)
                 foreach (var (from, to) in low.Edges.Zip(high.Edges))
-                    yield return PictureShape.Line(view.Map.Apply(new(from, low.Height)), view.Map.Apply(new(to, high.Height)), Smooth);
+                    yield return PictureShape.Line(view.Map.Apply(new(from, low.Height)),
+                        view.Map.Apply(new(to, high.Height)), Smooth);
     }
 
     private static IEnumerable<PictureItem> Sizes(BuckDesign design, PaperView view)
     {
         var foot = Walls(design)[0].Bottom;
         var (left, right) = (view.Corner.X - 5, view.Corner.X + view.Width + 5);
-        foreach (var item in Dimension.Upright(new(left, view.Map.Apply(new(0, foot)).Y), new(left, view.Corner.Y + view.Height), design.Height - foot)) yield return item;
+        foreach (var item in
+            Dimension.Upright(new(left, view.Map.Apply(new(0, foot)).Y), new(left, view.Corner.Y + view.Height),
+                design.Height - foot)) yield return item;
         if (foot > 0)
-            foreach (var item in Dimension.Upright(new(right, view.Corner.Y), new(right, view.Corner.Y + view.Height), design.Height, TextAlign.Start)) yield return item;
-        foreach (var item in Dimension.Level(view.Corner - new Vec2(0, 7), view.Corner + new Vec2(view.Width, -7), view.Real.Width)) yield return item;
+            foreach (var item in
+                Dimension.Upright(new(right, view.Corner.Y), new(right, view.Corner.Y + view.Height), design.Height,
+                    TextAlign.Start)) yield return item;
+        foreach (var item in
+            Dimension.Level(view.Corner - new Vec2(0, 7), view.Corner + new Vec2(view.Width, -7), view.Real.Width))
+                yield return item;
     }
 }

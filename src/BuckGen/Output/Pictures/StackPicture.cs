@@ -43,12 +43,16 @@ internal static class StackPicture
         var upright = Math.Cos(Raised * Math.PI / 180);
         var gap = deep * Math.Min(MaxGap, AllGaps / layers.Count);
         var lifts = layers.Select((l, i) => (Bottom: l.Bottom * upright + i * gap, Top: l.Top * upright + i * gap)).ToArray();
-        var all = layers.Zip(lifts).Aggregate(Bounds.Nothing, (b, l) => l.First.Region.Loops.SelectMany(o => PolygonConversion.Flattened(o, Chord)).Select(seen.Apply)
-            .Aggregate(b, (box, p) => box.With(Bounds.FromCorners(p + new Vec2(0, l.Second.Bottom), p + new Vec2(0, l.Second.Top)))));
+        var all = layers.Zip(lifts)
+            .Aggregate(Bounds.Nothing, (b, l) => l.First.Region.Loops.SelectMany(o => PolygonConversion.Flattened(o, Chord))
+                .Select(seen.Apply)
+            .Aggregate(b,
+                (box, p) => box.With(Bounds.FromCorners(p + new Vec2(0, l.Second.Bottom), p + new Vec2(0, l.Second.Top)))));
         var scale = Math.Min((PaperView.PageWidth - 2 * PaperView.Margin - LabelRoom) / all.Width, Room / all.Height);
         var page = new Bounds(0, 0, PaperView.PageWidth, all.Height * scale + 2 * PaperView.Margin);
         var left = (PaperView.PageWidth - LabelRoom - all.Width * scale) / 2;
-        Vec2 OnPaper(Vec2 p, double lift) => new(left + (p.X - all.MinX) * scale, PaperView.Margin + (p.Y + lift - all.MinY) * scale);
+        Vec2 OnPaper(Vec2 p, double lift) =>
+            new(left + (p.X - all.MinX) * scale, PaperView.Margin + (p.Y + lift - all.MinY) * scale);
         var shortest = layers.Sum(l => l.Region.Segments.Count()) > ManyEdges ? MinLength / scale : 0;
         return new(title, page,
         [
@@ -57,17 +61,25 @@ internal static class StackPicture
         ]);
     }
 
-    private static IEnumerable<PictureItem> Drawn(Layer layer, (double Bottom, double Top) lift, Affine seen, Func<Vec2, double, Vec2> onPaper, double minLength)
+    private static IEnumerable<PictureItem> Drawn(Layer layer, (double Bottom, double Top) lift, Affine seen,
+        Func<Vec2, double, Vec2> onPaper, double minLength)
     {
-        var edges = layer.Region.Loops.Select(l => WithoutShort(PolygonConversion.Flattened(l, Chord), minLength).Select(seen.Apply).ToArray()).ToArray();
+        var edges = layer.Region.Loops
+            .Select(l => WithoutShort(PolygonConversion.Flattened(l, Chord), minLength).Select(seen.Apply).ToArray()).ToArray();
         // Far walls first: those nearer to the eye, lower on the paper, cover them.
-        foreach (var (from, to) in edges.SelectMany(e => e.Zip(e.Skip(1).Append(e[0]))).OrderByDescending(e => Math.Round((e.First.Y + e.Second.Y) / 2, 4)))
-            yield return Polygon([onPaper(from, lift.Bottom), onPaper(to, lift.Bottom), onPaper(to, lift.Top), onPaper(from, lift.Top)], Side);
-        yield return new PictureShape([.. edges.Select(e => Path(e.Select(p => onPaper(p, lift.Top))))], layer.Role is LayerRole.Base or LayerRole.Plenum ? PlateTop : Top);
+        foreach (var (from, to) in edges.SelectMany(e => e.Zip(e.Skip(1).Append(e[0])))
+            .OrderByDescending(e => Math.Round((e.First.Y + e.Second.Y) / 2, 4)))
+            yield return Polygon(
+                [onPaper(from, lift.Bottom), onPaper(to, lift.Bottom), onPaper(to, lift.Top), onPaper(from, lift.Top)], Side);
+        yield return new PictureShape([.. edges.Select(e => Path(e.Select(p => onPaper(p, lift.Top))))],
+            layer.Role is LayerRole.Base or LayerRole.Plenum ? PlateTop : Top);
         foreach (var hole in layer.Parts.SelectMany(p => p.Dowels))
-            yield return new PictureShape([Path(PolygonConversion.Flattened(Loop.Circle(hole.Centre, hole.Diameter / 2), Chord).Select(p => onPaper(seen.Apply(p), lift.Top)))], new(PictureColours.Grey, 0.15, PictureColours.White));
+            yield return new PictureShape(
+                [Path(PolygonConversion.Flattened(Loop.Circle(hole.Centre, hole.Diameter / 2), Chord)
+                    .Select(p => onPaper(seen.Apply(p), lift.Top)))], new(PictureColours.Grey, 0.15, PictureColours.White));
         foreach (var line in layer.GlueUp)
-            yield return new PictureShape([Path(PolygonConversion.Flattened(line, Chord).Select(p => onPaper(seen.Apply(p), lift.Top)))], Marks);
+            yield return new PictureShape(
+                [Path(PolygonConversion.Flattened(line, Chord).Select(p => onPaper(seen.Apply(p), lift.Top)))], Marks);
     }
 
     private static List<Vec2> WithoutShort(List<Vec2> corners, double minLength)
@@ -80,11 +92,13 @@ internal static class StackPicture
     }
 
     /// <summary>The names stand in one column, where no layer covers them, each led to its layer by a thin line.</summary>
-    private static IEnumerable<PictureItem> Named(Layer layer, double top, double column, Affine seen, Func<Vec2, double, Vec2> onPaper)
+    private static IEnumerable<PictureItem> Named(Layer layer, double top, double column, Affine seen,
+        Func<Vec2, double, Vec2> onPaper)
     {
         var corner = layer.Region.Segments.Select(s => onPaper(seen.Apply(s.Start), top)).MaxBy(p => p.X);
         yield return PictureShape.Line(corner + new Vec2(0.5, 0), new(column - 1, corner.Y), Marks);
-        yield return new PictureText(new(column, corner.Y - 1), Name(layer), TextLines.Height, TextAlign.Start, PictureColours.Black);
+        yield return new PictureText(new(column, corner.Y - 1), Name(layer), TextLines.Height, TextAlign.Start,
+            PictureColours.Black);
     }
 
     private static string Name(Layer layer) => layer.Name.Length > 0
@@ -99,5 +113,6 @@ internal static class StackPicture
         return new([.. points.Select((p, i) => new Segment(p, points[(i + 1) % points.Length]))], true);
     }
 
-    private static IEnumerable<Vec2> Corners(Bounds b) => [b.LowerLeft, new(b.MaxX, b.MinY), new(b.MaxX, b.MaxY), new(b.MinX, b.MaxY)];
+    private static IEnumerable<Vec2> Corners(Bounds b) =>
+        [b.LowerLeft, new(b.MaxX, b.MinY), new(b.MaxX, b.MaxY), new(b.MinX, b.MaxY)];
 }

@@ -16,7 +16,8 @@ namespace BuckGen.Output.Reports;
 public sealed record AccessoryReport(
     string Name, int Number, string Stock, double Thickness, double Bottom, double Top, string? File, BoundsReport Bounds)
 {
-    internal static IEnumerable<AccessoryReport> Create(BuckDesign design, ImmutableArray<string> files) => design.Accessories.Select(l => new AccessoryReport(
+    internal static IEnumerable<AccessoryReport> Create(BuckDesign design, ImmutableArray<string> files) =>
+        design.Accessories.Select(l => new AccessoryReport(
         l.Name, l.Number, l.Stock.Name, ReportNumber.Round(l.Thickness), ReportNumber.Round(l.Bottom), ReportNumber.Round(l.Top),
         Summary.Listed(CutFilePaths.Accessory(l), files), BoundsReport.Create(l.Region.Bounds)));
 }

@@ -20,8 +20,10 @@ public sealed record AirReport(
     string HeldBackBy, double FormedThickness, double ArealDrawRatio, double BoardForce)
 {
     internal static AirReport Create(VentDesign v) => new(
-        ReportNumber.Round(v.Air.Volume), v.Air.Needed, v.Vents.Length, v.Air.RuledByFlow ? "flow" : "shape", ReportNumber.Round(v.Air.DrawDown.Seconds),
-        ReportNumber.Round(v.Air.DrawDown.RigidSeconds), ReportNumber.Round(v.Air.DrawDown.ChokedShare), Words.Format(v.Air.DrawDown.Bottleneck),
+        ReportNumber.Round(v.Air.Volume), v.Air.Needed, v.Vents.Length, v.Air.RuledByFlow ? "flow"
+            : "shape", ReportNumber.Round(v.Air.DrawDown.Seconds),
+        ReportNumber.Round(v.Air.DrawDown.RigidSeconds), ReportNumber.Round(v.Air.DrawDown.ChokedShare),
+        Words.Format(v.Air.DrawDown.Bottleneck),
         ReportNumber.Round(v.Sizing.FormedThickness), ReportNumber.Round(v.Sizing.ArealRatio),
         ReportNumber.Round(v.BoardForce));
 }

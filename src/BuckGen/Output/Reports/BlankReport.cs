@@ -20,13 +20,18 @@ namespace BuckGen.Output.Reports;
 /// <param name="PlugWall">Mean thickness of a cavity's walls with a plug; null without one.</param>
 /// <param name="Yields">Blanks from each sheet of the shop.</param>
 public sealed record BlankReport(
-    double Width, double Height, double OpeningWidth, double OpeningHeight, double Gap, string Plastic, double Gauge, double MeanThickness,
-    double FormedArea, double ArealDrawRatio, double LinearDrawRatio, double HeightToWidth, double? GaugeForMinWall, double? PlugWall, ImmutableArray<YieldReport> Yields)
+    double Width, double Height, double OpeningWidth, double OpeningHeight, double Gap, string Plastic, double Gauge,
+    double MeanThickness,
+    double FormedArea, double ArealDrawRatio, double LinearDrawRatio, double HeightToWidth, double? GaugeForMinWall,
+    double? PlugWall, ImmutableArray<YieldReport> Yields)
 {
     internal static BlankReport Create(Blank b, string plastic) => new(
-        ReportNumber.Round(b.Width), ReportNumber.Round(b.Height), ReportNumber.Round(b.Opening.Width), ReportNumber.Round(b.Opening.Height), ReportNumber.Round(b.Gap), plastic,
-        ReportNumber.Round(b.Gauge), ReportNumber.Round(b.MeanThickness), ReportNumber.Round(b.Surface.Formed), ReportNumber.Round(b.Ratios.Areal), ReportNumber.Round(b.Ratios.Linear),
-        ReportNumber.Round(b.Ratios.HeightToWidth), ReportNumber.Round(b.GaugeForMinWall), ReportNumber.Round(b.PlugWall), [.. b.Yields.Select(y => new YieldReport(y.Sheet.Width, y.Sheet.Height, y.Count, ReportNumber.Round(y.Share)))]);
+        ReportNumber.Round(b.Width), ReportNumber.Round(b.Height), ReportNumber.Round(b.Opening.Width),
+        ReportNumber.Round(b.Opening.Height), ReportNumber.Round(b.Gap), plastic,
+        ReportNumber.Round(b.Gauge), ReportNumber.Round(b.MeanThickness), ReportNumber.Round(b.Surface.Formed),
+        ReportNumber.Round(b.Ratios.Areal), ReportNumber.Round(b.Ratios.Linear),
+        ReportNumber.Round(b.Ratios.HeightToWidth), ReportNumber.Round(b.GaugeForMinWall), ReportNumber.Round(b.PlugWall),
+        [.. b.Yields.Select(y => new YieldReport(y.Sheet.Width, y.Sheet.Height, y.Count, ReportNumber.Round(y.Share)))]);
 }
 
 /// <summary>Blanks from a sheet.</summary>

@@ -16,6 +16,8 @@ public sealed record BoardReport(
     string Stock, double Thickness, double Width, double Height, string? File, double Utilisation, ImmutableArray<string> Parts)
 {
     internal static BoardReport Create(BoardLayout b, ImmutableArray<string> files) => new(
-        b.Stock.Name, ReportNumber.Round(b.Stock.Thickness), ReportNumber.Round(b.Piece.Width), ReportNumber.Round(b.Piece.Height),
-        Summary.Listed(CutFilePaths.Board(b), files), ReportNumber.Round(b.Utilisation), [.. b.Placements.Select(p => p.Part.Name)]);
+        b.Stock.Name, ReportNumber.Round(b.Stock.Thickness), ReportNumber.Round(b.Piece.Width),
+        ReportNumber.Round(b.Piece.Height),
+        Summary.Listed(CutFilePaths.Board(b), files), ReportNumber.Round(b.Utilisation),
+        [.. b.Placements.Select(p => p.Part.Name)]);
 }

@@ -20,7 +20,9 @@ public sealed record BuckReport(
     string OutlineAt, string Corners, string Steps, double Shrinkage, double Tolerance)
 {
     internal static BuckReport Create(BuckDesign d) => new(
-        Words.Format(d.Spec.Kind), ReportNumber.Round(d.Spec.Depth), ReportNumber.Round(d.Plan.Depth), ReportNumber.Round(d.Plan.Miss), ReportNumber.Round(d.Height), ReportNumber.Round(d.Spec.Draft),
-        Words.Format(d.Spec.OutlineAt), Words.Format(d.Spec.Corners.Corners), Words.Format(d.Spec.Steps), ReportNumber.Round(d.Spec.ShrinkageAllowed),
+        Words.Format(d.Spec.Kind), ReportNumber.Round(d.Spec.Depth), ReportNumber.Round(d.Plan.Depth),
+        ReportNumber.Round(d.Plan.Miss), ReportNumber.Round(d.Height), ReportNumber.Round(d.Spec.Draft),
+        Words.Format(d.Spec.OutlineAt), Words.Format(d.Spec.Corners.Corners), Words.Format(d.Spec.Steps),
+        ReportNumber.Round(d.Spec.ShrinkageAllowed),
         ReportNumber.Round(d.Spec.Tolerance.Chord));
 }

@@ -15,7 +15,8 @@ public sealed record ChecksReport(ImmutableArray<LimitReport> Limits, ImmutableA
     internal static ChecksReport Create(BuckSpec spec)
     {
         var (c, isMale) = (spec.Checks, spec.Kind == BuckKind.Male);
-        var depth = isMale ? CheckSettings.MaxDepthMale : spec.Former.PlugGap is null ? CheckSettings.MaxDepthFemale : CheckSettings.MaxDepthPlugged;
+        var depth = isMale ? CheckSettings.MaxDepthMale : spec.Former.PlugGap is null ? CheckSettings.MaxDepthFemale
+            : CheckSettings.MaxDepthPlugged;
         return new(
             [
                 ToLimit(isMale ? CheckSettings.MinDraftMale : CheckSettings.MinDraftFemale, spec.Limits.MinDraft),
@@ -38,7 +39,8 @@ public sealed record ChecksReport(ImmutableArray<LimitReport> Limits, ImmutableA
     private static LimitReport ToLimit(NumberSetting setting, double value) =>
         ToLimit(setting, new Limit(value, value == setting.Value ? setting.Source : "the maker's own limit"));
 
-    private static LimitReport ToLimit(NumberSetting setting, Limit limit) => new(setting.Key, ReportNumber.Round(limit.Value), setting.Unit, limit.Source);
+    private static LimitReport ToLimit(NumberSetting setting, Limit limit) =>
+        new(setting.Key, ReportNumber.Round(limit.Value), setting.Unit, limit.Source);
 }
 
 /// <summary>One limit.</summary>

@@ -13,14 +13,21 @@ namespace BuckGen.Output.Reports;
 /// <param name="WorkCost">Price of all work.</param>
 /// <param name="Missing">Figures that the shop has not given; they are not in the sums.</param>
 public sealed record CostReport(
-    string Currency, ImmutableArray<MaterialReport> Materials, ImmutableArray<WorkReport> Work, double MaterialByShare, double MaterialWhole,
+    string Currency, ImmutableArray<MaterialReport> Materials, ImmutableArray<WorkReport> Work, double MaterialByShare,
+    double MaterialWhole,
     double Minutes, double WorkCost, ImmutableArray<string> Missing)
 {
     internal static CostReport Create(JobCost c) => new(
         c.Currency,
-        [.. c.Materials.Select(m => new MaterialReport(m.Name, m.Unit, m.Count, ReportNumber.Round(m.Share), ReportNumber.Round(m.UnitPrice), ReportNumber.Round(m.ShareCost), ReportNumber.Round(m.WholeCost)))],
-        [.. c.Work.Select(w => new WorkReport(w.Name, ReportNumber.Round(w.Amount), w.Unit, ReportNumber.Round(w.Minutes), ReportNumber.Round(w.Cost)))],
-        ReportNumber.Round(c.MaterialByShare), ReportNumber.Round(c.MaterialWhole), ReportNumber.Round(c.Minutes), ReportNumber.Round(c.WorkCost), c.Missing);
+        [.. c.Materials
+            .Select(m =>
+                new MaterialReport(m.Name, m.Unit, m.Count, ReportNumber.Round(m.Share), ReportNumber.Round(m.UnitPrice),
+                    ReportNumber.Round(m.ShareCost), ReportNumber.Round(m.WholeCost)))],
+        [.. c.Work.Select(w =>
+            new WorkReport(w.Name, ReportNumber.Round(w.Amount), w.Unit, ReportNumber.Round(w.Minutes),
+                ReportNumber.Round(w.Cost)))],
+        ReportNumber.Round(c.MaterialByShare), ReportNumber.Round(c.MaterialWhole), ReportNumber.Round(c.Minutes),
+        ReportNumber.Round(c.WorkCost), c.Missing);
 }
 
 /// <summary>One material.</summary>
@@ -31,7 +38,8 @@ public sealed record CostReport(
 /// <param name="UnitPrice">Price of a whole one; null when not given.</param>
 /// <param name="ShareCost">Price of what is used up; null when not given.</param>
 /// <param name="WholeCost">Price when all are bought whole; null when not given.</param>
-public sealed record MaterialReport(string Name, string Unit, int Count, double Share, double? UnitPrice, double? ShareCost, double? WholeCost);
+public sealed record MaterialReport(string Name, string Unit, int Count, double Share, double? UnitPrice, double? ShareCost,
+    double? WholeCost);
 
 /// <summary>One kind of work.</summary>
 /// <param name="Name">What is done.</param>

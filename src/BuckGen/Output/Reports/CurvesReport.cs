@@ -8,5 +8,6 @@ namespace BuckGen.Output.Reports;
 /// <param name="MaxError">The maximum distance between a curve and its replacement, mm.</param>
 public sealed record CurvesReport(int Count, int Pieces, double MaxError)
 {
-    internal static CurvesReport Create(FittedCurves curves) => new(curves.Count, curves.Pieces, ReportNumber.Round(curves.MaxError));
+    internal static CurvesReport Create(FittedCurves curves) =>
+        new(curves.Count, curves.Pieces, ReportNumber.Round(curves.MaxError));
 }

@@ -10,5 +10,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="EdgeMargin">Minimum distance to the edge of the board.</param>
 public sealed record CuttingReport(string Machine, double Kerf, double Spacing, double EdgeMargin)
 {
-    internal static CuttingReport Create(CuttingSpec s) => new(Words.Format(s.Machine), ReportNumber.Round(2 * s.Compensation), ReportNumber.Round(s.Spacing), ReportNumber.Round(s.EdgeMargin));
+    internal static CuttingReport Create(CuttingSpec s) =>
+        new(Words.Format(s.Machine), ReportNumber.Round(2 * s.Compensation), ReportNumber.Round(s.Spacing),
+            ReportNumber.Round(s.EdgeMargin));
 }

@@ -17,9 +17,11 @@ namespace BuckGen.Output.Reports;
 /// <param name="Remedy">What can be done.</param>
 /// <param name="Silenced">Why the maker accepts it; null when it is not silenced.</param>
 public sealed record FindingReport(
-    int Number, string Id, string Severity, string Message, double? X, double? Y, double? Z, double? Value, double? Limit, string Source, string Remedy, string? Silenced)
+    int Number, string Id, string Severity, string Message, double? X, double? Y, double? Z, double? Value, double? Limit,
+    string Source, string Remedy, string? Silenced)
 {
     internal static FindingReport Create(Finding f) => new(
-        f.Number, f.Id, Words.Format(f.Severity), f.Message, ReportNumber.Round(f.Place?.X), ReportNumber.Round(f.Place?.Y), ReportNumber.Round(f.Height),
+        f.Number, f.Id, Words.Format(f.Severity), f.Message, ReportNumber.Round(f.Place?.X), ReportNumber.Round(f.Place?.Y),
+        ReportNumber.Round(f.Height),
         ReportNumber.Round(f.Value), ReportNumber.Round(f.Limit), f.Source, f.Remedy, f.Silenced);
 }

@@ -7,5 +7,6 @@ namespace BuckGen.Output.Reports;
 /// <param name="TrimLength">Length of the trim line.</param>
 public sealed record FlangeReport(double Offset, double TrimLength)
 {
-    internal static FlangeReport Create(FlangeTemplate f) => new(ReportNumber.Round(f.Offset), ReportNumber.Round(f.TrimLine.Perimeter));
+    internal static FlangeReport Create(FlangeTemplate f) =>
+        new(ReportNumber.Round(f.Offset), ReportNumber.Round(f.TrimLine.Perimeter));
 }

@@ -26,15 +26,24 @@ namespace BuckGen.Output.Reports;
 /// <param name="Webs">Where webs stand.</param>
 /// <param name="Bridged">Where the sheet does not reach the buck.</param>
 public sealed record FormedReport(
-    string Detail, bool Stepped, bool AtRest, double Gauge, WallReport? Thinnest, WallReport? ThinnestOfSheet, double CornerBall, double Mean, double MeanOfSheet,
-    double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double MinTriangleSide, double FrameHeight, double Modulus, double Stiffening, double? Friction,
+    string Detail, bool Stepped, bool AtRest, double Gauge, WallReport? Thinnest, WallReport? ThinnestOfSheet, double CornerBall,
+    double Mean, double MeanOfSheet,
+    double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double MinTriangleSide, double FrameHeight,
+    double Modulus, double Stiffening, double? Friction,
     ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged)
 {
     internal static FormedReport Create(FormedPart part) => new(
-        Words.Format(part.Spec.Detail), part.Spec.Stepped, part.IsConverged, ReportNumber.Round(part.Gauge), WallReport.Create(part.Thinnest), WallReport.Create(part.ThinnestOfSheet),
-        ReportNumber.Round(part.BallRadius), ReportNumber.Round(part.MeanThickness), ReportNumber.Round(part.MeanThicknessOfSheet), ReportNumber.Round(part.VolumeError), ReportNumber.Round(part.MeshSensitivity), ReportNumber.Round(part.RequiredGauge),
-        part.Triangles.Length, ReportNumber.Round(part.MinEdgeLength), ReportNumber.Round(part.FrameHeight), part.Spec.Modulus, part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(PlaceReport.Create)],
-        [.. part.Bridged.Select(b => new BridgedReport(ReportNumber.Round(b.Gap), ReportNumber.Round(b.Place.X), ReportNumber.Round(b.Place.Y), ReportNumber.Round(b.Height)))]);
+        Words.Format(part.Spec.Detail), part.Spec.Stepped, part.IsConverged, ReportNumber.Round(part.Gauge),
+        WallReport.Create(part.Thinnest), WallReport.Create(part.ThinnestOfSheet),
+        ReportNumber.Round(part.BallRadius), ReportNumber.Round(part.MeanThickness),
+        ReportNumber.Round(part.MeanThicknessOfSheet), ReportNumber.Round(part.VolumeError),
+        ReportNumber.Round(part.MeshSensitivity), ReportNumber.Round(part.RequiredGauge),
+        part.Triangles.Length, ReportNumber.Round(part.MinEdgeLength), ReportNumber.Round(part.FrameHeight), part.Spec.Modulus,
+        part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(PlaceReport.Create)],
+        [.. part.Bridged
+            .Select(b =>
+                new BridgedReport(ReportNumber.Round(b.Gap), ReportNumber.Round(b.Place.X), ReportNumber.Round(b.Place.Y),
+                    ReportNumber.Round(b.Height)))]);
 }
 
 /// <summary>A thin place.</summary>
@@ -44,7 +53,10 @@ public sealed record FormedReport(
 /// <param name="Z">Height.</param>
 public sealed record WallReport(double Thickness, double X, double Y, double Z)
 {
-    internal static WallReport? Create(ThinnestPlace? place) => place is null ? null : new(ReportNumber.Round(place.Thickness), ReportNumber.Round(place.Place.X), ReportNumber.Round(place.Place.Y), ReportNumber.Round(place.Height));
+    internal static WallReport? Create(ThinnestPlace? place) =>
+        place is null ? null
+            : new(ReportNumber.Round(place.Thickness), ReportNumber.Round(place.Place.X), ReportNumber.Round(place.Place.Y),
+                ReportNumber.Round(place.Height));
 }
 
 /// <summary>A place that the sheet does not reach.</summary>

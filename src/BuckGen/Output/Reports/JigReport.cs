@@ -9,5 +9,6 @@ namespace BuckGen.Output.Reports;
 /// <param name="CoreLayers">Layers of the core.</param>
 public sealed record JigReport(double TrimHeight, double Height, int RingLayers, int CoreLayers)
 {
-    internal static JigReport Create(TrimJig j) => new(ReportNumber.Round(j.TrimHeight), ReportNumber.Round(j.Height), j.Ring.Length, j.Core.Length);
+    internal static JigReport Create(TrimJig j) =>
+        new(ReportNumber.Round(j.TrimHeight), ReportNumber.Round(j.Height), j.Ring.Length, j.Core.Length);
 }

@@ -27,8 +27,10 @@ public sealed record LayerReport(
         var (region, dowels) = (layer.Region, layer.Parts.SelectMany(p => p.Dowels));
         var cut = region.Perimeter + dowels.Sum(d => Math.PI * d.Diameter);
         return new(
-            layer.Number, Words.Format(layer.Role), layer.Stock.Name, ReportNumber.Round(layer.Thickness), ReportNumber.Round(layer.Bottom),
-            ReportNumber.Round(layer.Top), Summary.Listed(CutFilePaths.Layer(layer.Number), files), ReportNumber.Round(region.Area),
+            layer.Number, Words.Format(layer.Role), layer.Stock.Name, ReportNumber.Round(layer.Thickness),
+            ReportNumber.Round(layer.Bottom),
+            ReportNumber.Round(layer.Top), Summary.Listed(CutFilePaths.Layer(layer.Number), files),
+            ReportNumber.Round(region.Area),
             region.Islands.Length, region.HoleCount, ReportNumber.Round(cut), BoundsReport.Create(region.Bounds));
     }
 }

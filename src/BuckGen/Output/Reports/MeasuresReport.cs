@@ -67,7 +67,8 @@ public sealed record GapReport(double Width, string Kind, PlaceReport Place, Pla
 /// <param name="Place">The middle of the arc.</param>
 public sealed record RadiusReport(double Radius, PlaceReport Centre, PlaceReport Place)
 {
-    internal static RadiusReport Create(RoundEdge arc) => new(ReportNumber.Round(arc.Radius), PlaceReport.Create(arc.Centre), PlaceReport.Create(arc.Place));
+    internal static RadiusReport Create(RoundEdge arc) =>
+        new(ReportNumber.Round(arc.Radius), PlaceReport.Create(arc.Centre), PlaceReport.Create(arc.Place));
 }
 
 /// <summary>A corner of the edge.</summary>

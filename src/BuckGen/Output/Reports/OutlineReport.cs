@@ -12,7 +12,8 @@ namespace BuckGen.Output.Reports;
 /// <param name="MaxY">Upper edge.</param>
 public sealed record BoundsReport(double MinX, double MinY, double MaxX, double MaxY)
 {
-    internal static BoundsReport Create(Bounds b) => new(ReportNumber.Round(b.MinX), ReportNumber.Round(b.MinY), ReportNumber.Round(b.MaxX), ReportNumber.Round(b.MaxY));
+    internal static BoundsReport Create(Bounds b) =>
+        new(ReportNumber.Round(b.MinX), ReportNumber.Round(b.MinY), ReportNumber.Round(b.MaxX), ReportNumber.Round(b.MaxY));
 }
 
 /// <summary>What was read from an outline file, in mm and mm².</summary>

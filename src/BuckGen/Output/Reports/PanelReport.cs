@@ -13,6 +13,7 @@ public sealed record PanelReport(double Fit, double Width, double Height, int Op
     internal static PanelReport Create(FacePanel p)
     {
         var panel = p.Panel.Region;
-        return new(ReportNumber.Round(p.Fit), ReportNumber.Round(panel.Bounds.Width), ReportNumber.Round(panel.Bounds.Height), panel.HoleCount, p.Inlays?.Parts.Length ?? 0);
+        return new(ReportNumber.Round(p.Fit), ReportNumber.Round(panel.Bounds.Width), ReportNumber.Round(panel.Bounds.Height),
+            panel.HoleCount, p.Inlays?.Parts.Length ?? 0);
     }
 }

@@ -12,5 +12,6 @@ namespace BuckGen.Output.Reports;
 public sealed record RepairReport(string Kind, int Count, double MaxDistance, string Message, ImmutableArray<PlaceReport> Places)
 {
     internal static RepairReport Create(Repair repair) => new(
-        repair.Kind, repair.Count, ReportNumber.Round(repair.MaxDistance), repair.Message, [.. repair.Places.Select(PlaceReport.Create)]);
+        repair.Kind, repair.Count, ReportNumber.Round(repair.MaxDistance), repair.Message,
+        [.. repair.Places.Select(PlaceReport.Create)]);
 }

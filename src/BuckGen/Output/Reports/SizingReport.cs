@@ -9,8 +9,10 @@ namespace BuckGen.Output.Reports;
 /// <param name="WallAllowance">How far the outline was moved for the wall; negative inward.</param>
 /// <param name="FormedTolerance">How far the largest dimension may be off as formed, either way.</param>
 /// <param name="TrimmedTolerance">How far it may be off when trimmed by hand, either way.</param>
-public sealed record SizingReport(string Drawn, double Shrinkage, double WallAllowance, double FormedTolerance, double TrimmedTolerance)
+public sealed record SizingReport(string Drawn, double Shrinkage, double WallAllowance, double FormedTolerance,
+    double TrimmedTolerance)
 {
-    internal static SizingReport Create(PartSizing s) => new(Words.Format(s.Drawn), ReportNumber.Round(s.Shrinkage), ReportNumber.Round(s.WallAllowance),
+    internal static SizingReport Create(PartSizing s) =>
+        new(Words.Format(s.Drawn), ReportNumber.Round(s.Shrinkage), ReportNumber.Round(s.WallAllowance),
         ReportNumber.Round(s.FormedTolerance), ReportNumber.Round(s.TrimmedTolerance));
 }

@@ -34,8 +34,10 @@ namespace BuckGen.Output.Reports;
 public sealed record Summary(
     string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
     ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels,
-    ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, FormedReport? Formed, JigReport? Jig, FlangeReport? Flange,
-    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<BoardReport> Boards, double CutLength, CostReport? Cost, ChecksReport Checks,
+    ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, FormedReport? Formed,
+    JigReport? Jig, FlangeReport? Flange,
+    PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<BoardReport> Boards,
+    double CutLength, CostReport? Cost, ChecksReport Checks,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
     /// <summary>Name and version of the form.</summary>
@@ -62,11 +64,14 @@ public sealed record Summary(
             [.. design.Layers.SelectMany(l => l.Parts.SelectMany(p => p.Dowels)
                     .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Create)],
             [.. design.Vents?.Vents.Select(VentReport.Create) ?? []], design.Vents is { } vents ? AirReport.Create(vents) : null,
-            SizingReport.Create(design.Sizing), design.Blank is { } blank ? BlankReport.Create(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
+            SizingReport.Create(design.Sizing), design.Blank is { } blank
+                ? BlankReport.Create(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
             design.Formed is { } formed ? FormedReport.Create(formed) : null,
-            design.Jig is { } jig ? JigReport.Create(jig) : null, design.Flange is { } flange ? FlangeReport.Create(flange) : null,
+            design.Jig is { } jig ? JigReport.Create(jig) : null, design.Flange is { } flange
+                ? FlangeReport.Create(flange) : null,
             design.Panel is { } panel ? PanelReport.Create(panel) : null, [.. AccessoryReport.Create(design, files)],
-            CuttingReport.Create(plan.Spec), [.. plan.Boards.Select(b => BoardReport.Create(b, files))], ReportNumber.Round(plan.CutLength),
+            CuttingReport.Create(plan.Spec), [.. plan.Boards.Select(b => BoardReport.Create(b, files))],
+            ReportNumber.Round(plan.CutLength),
             JobCost.Compute(plan, rates ?? RateSpec.None) is { } cost ? CostReport.Create(cost) : null,
             ChecksReport.Create(design.Spec),
             [.. (findings.IsDefault ? plan.AllFindings : findings).Select(FindingReport.Create)], files);

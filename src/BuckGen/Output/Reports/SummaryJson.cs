@@ -37,7 +37,8 @@ public static class SummaryJson
     /// <summary>The bytes of a catalog.</summary>
     public static ImmutableArray<byte> Write(Catalog catalog) => Bytes(catalog);
 
-    private static ImmutableArray<byte> Bytes<T>(T value) => [.. Encoding.UTF8.GetBytes(Visible(JsonSerializer.Serialize(value, Options))), (byte)'\n'];
+    private static ImmutableArray<byte> Bytes<T>(T value) =>
+        [.. Encoding.UTF8.GetBytes(Visible(JsonSerializer.Serialize(value, Options))), (byte)'\n'];
 
     /// <summary>
     /// The same JSON with hidden characters as \u codes: it is printed on terminals too. They stand in strings only, where a code

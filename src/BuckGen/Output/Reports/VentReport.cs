@@ -12,5 +12,6 @@ namespace BuckGen.Output.Reports;
 public sealed record VentReport(double X, double Y, double Diameter, int Layer, string Reason)
 {
     internal static VentReport Create(Vent v) =>
-        new(ReportNumber.Round(v.Centre.X), ReportNumber.Round(v.Centre.Y), ReportNumber.Round(v.Diameter), v.Layer, Words.Format(v.Reason));
+        new(ReportNumber.Round(v.Centre.X), ReportNumber.Round(v.Centre.Y), ReportNumber.Round(v.Diameter), v.Layer,
+            Words.Format(v.Reason));
 }

@@ -35,7 +35,8 @@ public class BoardLayoutTests
     [Fact]
     public void The_share_that_is_used_is_that_of_the_finished_parts_in_the_piece()
     {
-        Placement Of(double width, double height) => new(Cuts.Rectangle("1A", width, height, Mdf12), Affine.Identity, new(0, 0, width, height));
+        Placement Of(double width, double height) =>
+            new(Cuts.Rectangle("1A", width, height, Mdf12), Affine.Identity, new(0, 0, width, height));
 
         Assert.Equal(0.25, new BoardLayout(1, Mdf12, [Of(200, 200), Of(100, 200)]).Utilisation, 1e-12);
         Assert.Equal(0.5, new BoardLayout(1, Mdf12, [Of(100, 100)]) { Piece = new(200, 100) }.Utilisation, 1e-12);

@@ -9,7 +9,9 @@ using Xunit;
 
 namespace BuckGen.Tests.Cutting.Boards;
 
-/// <summary>One piece of 60 x 60 mm, cut with a kerf of 0.2 mm: its outer cut runs 0.1 mm outside, and inner ones 0.1 mm inside.</summary>
+/// <summary>
+/// One piece of 60 x 60 mm, cut with a kerf of 0.2 mm: its outer cut runs 0.1 mm outside, and inner ones 0.1 mm inside.
+/// </summary>
 public class CutPartTests
 {
     [Theory]
@@ -74,11 +76,13 @@ public class CutPartTests
         Assert.Equal(-0.1, made.Distance);
     }
 
-    private static CutPath[] Marks(Loop line) => [.. Part(Shapes.Rectangle(60, 60), line).Paths.Where(p => p.Layer == CutLayer.Mark)];
+    private static CutPath[] Marks(Loop line) =>
+        [.. Part(Shapes.Rectangle(60, 60), line).Paths.Where(p => p.Layer == CutLayer.Mark)];
 
     private static CutPart Part(Region shape, params Loop[] sandTo)
     {
-        var layer = new Layer(3, LayerRole.Wall, PlainBuck.Mdf12, 24, 36, [new("A", shape.Islands[0], [], [], null)], [.. sandTo], []);
+        var layer = new Layer(3, LayerRole.Wall, PlainBuck.Mdf12, 24, 36, [new("A", shape.Islands[0], [], [], null)],
+            [.. sandTo], []);
         return CutPart.FromLayer(layer, new(Kerf: 0.2), new ArcOffsetter(), default).Single();
     }
 

@@ -17,13 +17,16 @@ public class CutPlanTests
     {
         var plan = Cuts.Create(Shapes.Union(Shapes.Rectangle(100, 60), Shapes.RectangleAt(150, 0, 60, 60)));
 
-        Assert.Equal(["1A", "1B", "2A", "2B", "3A", "3B"], plan.Boards.SelectMany(s => s.Placements).Select(p => p.Part.Name).Order());
+        Assert.Equal(["1A", "1B", "2A", "2B", "3A", "3B"], plan.Boards.SelectMany(s => s.Placements)
+            .Select(p => p.Part.Name).Order());
     }
 
     [Fact]
     public void Each_board_holds_one_stock_only_the_thickest_first()
     {
-        var plan = Cuts.Create(Shapes.Rectangle(100, 60), buck: PlainBuck.Spec with { Depth = 30, Stock = [new("ply 6", 6), PlainBuck.Mdf12] });
+        var plan = Cuts
+            .Create(Shapes.Rectangle(100, 60),
+                buck: PlainBuck.Spec with { Depth = 30, Stock = [new("ply 6", 6), PlainBuck.Mdf12] });
 
         Assert.Equal(["MDF 12", "ply 6"], plan.Boards.Select(s => s.Stock.Name));
         Assert.Equal([1, 2], plan.Boards.Select(s => s.Number));
@@ -64,13 +67,15 @@ public class CutPlanTests
     [Fact]
     public void The_cut_length_of_a_plan_is_that_of_all_its_parts() =>
         // Three discs of 50 mm radius, each with three dowel holes of 6.15 mm.
-        Assert.Equal(3 * Math.PI * (100 + 3 * 6.15), Cuts.Create(Shapes.Disc(50), new(Kerf: 0), PlainBuck.Spec with { Draft = 0 }).CutLength, 1e-6);
+        Assert.Equal(3 * Math.PI * (100 + 3 * 6.15),
+            Cuts.Create(Shapes.Disc(50), new(Kerf: 0), PlainBuck.Spec with { Draft = 0 }).CutLength, 1e-6);
 
     [Fact]
     public void The_lines_of_a_part_stay_on_the_part()
     {
         var plan = Cuts.Create(
-            Shapes.Union(Shapes.Counter(60, 60, 30, 30), Shapes.RectangleAt(80, 0, 50, 50)), new(Kerf: 0.2), PlainBuck.Spec with { Steps = Steps.Middle });
+            Shapes.Union(Shapes.Counter(60, 60, 30, 30), Shapes.RectangleAt(80, 0, 50, 50)), new(Kerf: 0.2),
+            PlainBuck.Spec with { Steps = Steps.Middle });
 
         foreach (var part in plan.Boards.SelectMany(s => s.Placements).Select(p => p.Part))
         {
@@ -86,7 +91,8 @@ public class CutPlanTests
     public void A_hole_narrower_than_the_kerf_is_gone_from_the_cut()
     {
         // The beam is wider than the hole: there is nothing to follow inside it.
-        var plan = Cuts.Create(Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Circle(new(30, 30), 0.2)]), new(Kerf: 0.5), PlainBuck.Spec with { Draft = 0, Depth = 12 });
+        var plan = Cuts.Create(Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Circle(new(30, 30), 0.2)]),
+            new(Kerf: 0.5), PlainBuck.Spec with { Draft = 0, Depth = 12 });
 
         Assert.Empty(plan.Boards[0].Placements[0].Part.Loops(CutLayer.CutInner));
         Assert.Contains(plan.AllFindings, f => f.Message.Contains("kerf"));
@@ -99,10 +105,12 @@ public class CutPlanTests
     [InlineData(0.2, -1, 5, "spacing of parts is -1 mm")]
     [InlineData(0.2, 4, 201, "edge margin is 201 mm")]
     public void A_number_out_of_range_is_refused(double kerf, double spacing, double margin, string says) =>
-        Assert.Contains(says, Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Machine.Laser, kerf, spacing, margin))).Message);
+        Assert.Contains(says,
+            Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Machine.Laser, kerf, spacing, margin))).Message);
 
     [Fact]
     public void A_kerf_that_leaves_nothing_of_a_dowel_hole_is_refused() =>
         Assert.Contains("use a smaller kerf or thicker dowels",
-            Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Kerf: 2), PlainBuck.Spec with { Dowels = new(1.5) })).Message);
+            Assert.Throws<SpecException>(() =>
+                Cuts.Create(Shapes.Disc(50), new(Kerf: 2), PlainBuck.Spec with { Dowels = new(1.5) })).Message);
 }

@@ -15,7 +15,8 @@ internal static class Cuts
         CutPlan.Create(PlainBuck.Create(region, buck), cutting ?? new());
 
     public static CutPart Rectangle(string name, double width, double height, Stock stock) =>
-        new(name, stock, [CutPath.FromLoop(CutLayer.CutOuter, Loop.Rectangle(new(0, 0, width, height)))], new(0, 0, width, height), width * height, null);
+        new(name, stock, [CutPath.FromLoop(CutLayer.CutOuter, Loop.Rectangle(new(0, 0, width, height)))],
+            new(0, 0, width, height), width * height, null);
 
     public static ImmutableArray<Loop> Loops(this CutPart part, CutLayer layer) =>
         [.. part.Paths.Where(p => p.Layer == layer).Select(p => p.AsLoop()!)];

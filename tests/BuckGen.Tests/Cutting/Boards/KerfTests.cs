@@ -96,5 +96,6 @@ public class KerfTests
 
     private static CutPath[] Marks(CutPart part) => [.. part.Paths.Where(p => p.Layer == CutLayer.Mark)];
 
-    private static bool Close((double, double) a, (double, double) b) => Math.Abs(a.Item1 - b.Item1) < 1e-6 && Math.Abs(a.Item2 - b.Item2) < 1e-6;
+    private static bool Close((double, double) a, (double, double) b) =>
+        Math.Abs(a.Item1 - b.Item1) < 1e-6 && Math.Abs(a.Item2 - b.Item2) < 1e-6;
 }

@@ -9,7 +9,9 @@ namespace BuckGen.Tests.Cutting.Boards;
 /// <summary>What a laser may cut goes by the words of a board's name, and by the catalog where the board comes from it.</summary>
 public class LaserCheckTests
 {
-    /// <summary>Lists of prohibited materials of university workshops; the rest of the words common practice, no source.</summary>
+    /// <summary>
+    /// Lists of prohibited materials of university workshops; the rest of the words common practice, no source.
+    /// </summary>
     [Theory]
     [InlineData("PVC vinyl", "it gives off hydrogen chloride, which harms lungs and machine")]
     [InlineData("leatherette", "it gives off chlorinated fumes")]
@@ -21,7 +23,8 @@ public class LaserCheckTests
     [InlineData("fibreglass fiberglass carbon", "its resin and dust are harmful")]
     public void Words_of_harmful_materials_are_refused_with_the_reason(string words, string reason)
     {
-        foreach (var name in words.Split(' ').SelectMany(w => (string[])[$"{w} 3", $"white {w.ToLowerInvariant()}", $"birch-{w}"]))
+        foreach (var name in words.Split(' ')
+            .SelectMany(w => (string[])[$"{w} 3", $"white {w.ToLowerInvariant()}", $"birch-{w}"]))
         {
             var finding = Check(new(name, 3))!;
             Assert.Equal(("laser-never", Severity.Error), (finding.Id, finding.Severity));
@@ -42,13 +45,15 @@ public class LaserCheckTests
     [InlineData("6 mm")]
     [InlineData("6in")]
     [InlineData("12")]
-    public void A_bare_thickness_says_nothing_of_the_material(string name) => Assert.Equal(name == "6in", Check(new(name, 6)) is not null);
+    public void A_bare_thickness_says_nothing_of_the_material(string name) =>
+        Assert.Equal(name == "6in", Check(new(name, 6)) is not null);
 
     [Fact]
     public void What_nobody_knows_is_an_error_with_the_way_out()
     {
         var finding = Check(new("mystery panel", 6))!;
-        Assert.Equal(("laser-unknown", Severity.Error, "common practice, no source"), (finding.Id, finding.Severity, finding.Source));
+        Assert.Equal(("laser-unknown", Severity.Error, "common practice, no source"),
+            (finding.Id, finding.Severity, finding.Source));
         Assert.Equal("It is not known what \"mystery panel\" gives off in a laser.", finding.Message);
         Assert.Contains("such as \"MDF 6\"", finding.Remedy, StringComparison.Ordinal);
         Assert.Contains("ask its supplier", finding.Remedy, StringComparison.Ordinal);
@@ -59,14 +64,17 @@ public class LaserCheckTests
     {
         var never = Check(Stock.FromCatalog(Catalog.BuiltIn.FindStock("tooling-board-25")!))!;
         Assert.Equal(("laser-never", Severity.Error), (never.Id, never.Severity));
-        Assert.EndsWith("must never be cut with a laser: polyurethane chars and gives isocyanates, which the laser must not make.", never.Message, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "must never be cut with a laser: polyurethane chars and gives isocyanates, which the laser must not make.",
+            never.Message, StringComparison.Ordinal);
         Assert.Equal("Cut it with a router or a saw, or use another stock.", never.Remedy);
         Assert.False(string.IsNullOrEmpty(never.Source));
 
         var ask = Check(Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-6.5")!))!;
         Assert.Equal(("laser-ask", Severity.Warning), (ask.Id, ask.Severity));
         Assert.StartsWith("Whether a laser may cut \"", ask.Message, StringComparison.Ordinal);
-        Assert.EndsWith("depends on its make: some forbid it: vapour of the glue fogs the lens, and formaldehyde forms.", ask.Message, StringComparison.Ordinal);
+        Assert.EndsWith("depends on its make: some forbid it: vapour of the glue fogs the lens, and formaldehyde forms.",
+            ask.Message, StringComparison.Ordinal);
         Assert.Equal("Ask the supplier of the board and the maker of the laser first.", ask.Remedy);
         Assert.Contains("; most other laboratories allow it (common practice, no source)", ask.Source, StringComparison.Ordinal);
     }
@@ -85,7 +93,9 @@ public class LaserCheckTests
             source = "measured"
             """, "my.toml");
 
-        Assert.Equal((message, "measured"), (Check(Stock.FromCatalog(catalog.FindStock("panel")!))!.Message, Check(Stock.FromCatalog(catalog.FindStock("panel")!))!.Source));
+        Assert.Equal((message, "measured"),
+            (Check(Stock.FromCatalog(catalog.FindStock("panel")!))!.Message,
+                Check(Stock.FromCatalog(catalog.FindStock("panel")!))!.Source));
     }
 
     private static Finding? Check(Stock stock) => LaserCheck.Run(stock, new());

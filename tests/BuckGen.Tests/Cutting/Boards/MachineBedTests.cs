@@ -17,14 +17,16 @@ public class MachineBedTests
     [InlineData(300, 300, 300, 300, 2)]
     [InlineData(450, 250, 450, 250, 1)] // larger than 250 x 400
     [InlineData(250, 450, 450, 250, 1)]
-    public void The_larger_piece_that_fits_is_laid_out(double width, double height, double pieceWidth, double pieceHeight, int perBoard)
+    public void The_larger_piece_that_fits_is_laid_out(double width, double height, double pieceWidth, double pieceHeight,
+        int perBoard)
     {
         var plan = Plan(new(width, height), 80);
 
         Assert.Equal(new RectangleSize(pieceWidth, pieceHeight), plan.Boards[0].Piece);
         Assert.Equal(perBoard, plan.Boards[0].PiecesPerBoard);
         Assert.Equal((pieceWidth, pieceHeight) == (600, 400) ? 0 : 1, plan.Findings.Count(f => f.Id == "board-larger-than-bed"));
-        Assert.All(plan.Boards.SelectMany(s => s.Placements), p => Assert.True(p.Bounds.MaxX <= pieceWidth - 5 && p.Bounds.MaxY <= pieceHeight - 5));
+        Assert.All(plan.Boards.SelectMany(s => s.Placements),
+            p => Assert.True(p.Bounds.MaxX <= pieceWidth - 5 && p.Bounds.MaxY <= pieceHeight - 5));
     }
 
     [Fact]
@@ -37,6 +39,7 @@ public class MachineBedTests
     }
 
     private static CutPlan Plan(RectangleSize bed, double side) => CutPlan.Create(
-        BuckDesign.Create(Outline.FromRegion("part", Formed.Rectangle(side, side)), Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [new("board 6", 6, 600, 400)] }),
+        BuckDesign.Create(Outline.FromRegion("part", Formed.Rectangle(side, side)),
+            Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [new("board 6", 6, 600, 400)] }),
         new() { Bed = bed });
 }

@@ -24,7 +24,9 @@ public class PlanFindingTests
     {
         var finding = Assert.Single(Cuts.Create(Shapes.Rectangle(width, height), buck: OneLayer).Findings);
         Assert.Equal(
-            FormattableString.Invariant($"Part 1A needs {width + 0.2:F1} x {height + 0.2:F1} mm; a board of MDF 12 is 600 x 400 mm with 5 mm of margin, so the part does not fit on a board."),
+            FormattableString.Invariant(
+                $"Part 1A needs {width + 0.2:F1} x {height + 0.2:F1} mm; a board of MDF 12 is 600 x 400 mm with 5 mm of ")
+                + FormattableString.Invariant($"margin, so the part does not fit on a board."),
             finding.Message);
         Assert.Equal("Use a larger board, or make the outline or the base margin smaller.", finding.Remedy);
         Assert.Equal(620.2, finding.Value!.Value, 1e-6);
@@ -36,7 +38,9 @@ public class PlanFindingTests
     public void Parts_that_are_too_large_are_all_named_in_one_finding()
     {
         var rings = Region.FromLoops(Enumerable.Range(0, 25).Select(i => Loop.Circle(new(i * 70, 0), 30)));
-        var finding = Assert.Single(Cuts.Create(rings, buck: OneLayer with { Stock = [new("MDF 12", 12, 50, 50)] }).Findings, f => f.Id == "part-larger-than-stock");
+        var finding =
+            Assert.Single(Cuts.Create(rings, buck: OneLayer with { Stock = [new("MDF 12", 12, 50, 50)] }).Findings,
+                f => f.Id == "part-larger-than-stock");
 
         var names = finding.Message.Split("In all, 25 parts fit on no board: ")[1].TrimEnd('.').Split(", ");
         Assert.Equal(25, names.Distinct().Count());
@@ -92,10 +96,12 @@ public class PlanFindingTests
         var holes = layer.Parts[0].Vents;
         Assert.Equal(
             FormattableString.Invariant(
-                $"{holes.Length} holes of {holes[0].Diameter:0.##} mm in layer 1 are narrower than the machine can cut through 12 mm (2 mm); they are marked with crosses."),
+                $"{holes.Length} holes of {holes[0].Diameter:0.##} mm in layer 1 are narrower than the machine can cut ")
+                + FormattableString.Invariant($"through 12 mm (2 mm); they are marked with crosses."),
             finding.Message);
         Assert.Equal("Drill them by the drill map, or use a thinner stock for the surface of the base.", finding.Remedy);
-        Assert.Equal((Severity.Note, layer.Top, holes[0].Diameter, 2, "common practice, no source"), (finding.Severity, finding.Height, finding.Value, finding.Limit, finding.Source));
+        Assert.Equal((Severity.Note, layer.Top, holes[0].Diameter, 2, "common practice, no source"),
+            (finding.Severity, finding.Height, finding.Value, finding.Limit, finding.Source));
 
         var part = vents.Boards.SelectMany(s => s.Placements).Single(p => p.Part.Name == "1A").Part;
         Assert.Empty(part.Loops(CutLayer.Vent));
@@ -103,7 +109,8 @@ public class PlanFindingTests
         foreach (var hole in holes)
             Assert.Equal(
                 [(0, 2), (2, 0)],
-                part.Paths.Where(p => p is { Layer: CutLayer.Mark, Closed: false, Segments: [{ IsArc: false } arm] } && arm.PointAt(0.5).DistanceTo(hole.Centre) < 1e-9)
+                part.Paths.Where(p => p is { Layer: CutLayer.Mark, Closed: false, Segments: [{ IsArc: false } arm] }
+                    && arm.PointAt(0.5).DistanceTo(hole.Centre) < 1e-9)
                     .Select(p => p.Segments[0].Bounds).Select(b => (Math.Round(b.Width, 9), Math.Round(b.Height, 9))).Order());
     }
 
@@ -125,9 +132,12 @@ public class PlanFindingTests
     [InlineData(592, 100, 610, 400, true)]
     [InlineData(100, 601, 620, 400, true)]
     [InlineData(400, 392, 600, 410, true)]
-    public void A_board_of_unknown_size_is_taken_as_large_as_its_largest_part_needs(double width, double height, double takenWidth, double takenHeight, bool told)
+    public void A_board_of_unknown_size_is_taken_as_large_as_its_largest_part_needs(double width, double height,
+        double takenWidth, double takenHeight, bool told)
     {
-        var plan = Cuts.Create(Shapes.Rectangle(width, height), new(Kerf: 0), OneLayer with { Stock = [PlainBuck.Mdf12 with { SizeIsAssumed = true }] });
+        var plan = Cuts
+            .Create(Shapes.Rectangle(width, height), new(Kerf: 0),
+                OneLayer with { Stock = [PlainBuck.Mdf12 with { SizeIsAssumed = true }] });
         Assert.Equal((takenWidth, takenHeight), (plan.Boards[0].Stock.BoardWidth, plan.Boards[0].Stock.BoardHeight));
         Assert.Single(plan.Boards[0].Placements);
         var finding = plan.Findings.SingleOrDefault(f => f.Id == "board-size-assumed");
@@ -135,7 +145,9 @@ public class PlanFindingTests
         if (finding is null) return;
         Assert.Equal((Severity.Warning, takenWidth), (finding.Severity, finding.Value));
         Assert.Equal(
-            FormattableString.Invariant($"The size of the boards of MDF 12 is not given; {takenWidth} x {takenHeight} mm is assumed, so that the largest part fits."),
+            FormattableString.Invariant(
+                $"The size of the boards of MDF 12 is not given; {takenWidth} x {takenHeight} mm is assumed, so that the ")
+                + FormattableString.Invariant($"largest part fits."),
             finding.Message);
         Assert.Equal("Give the size of your boards.", finding.Remedy);
     }
@@ -155,7 +167,8 @@ public class PlanFindingTests
     [Fact]
     public void A_kerf_just_as_wide_as_a_dowel_hole_is_refused() =>
         // 1 mm and 0.15 mm of fit.
-        Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Kerf: 1.15), OneLayer with { Dowels = new(1, 0.15) }));
+        Assert.Throws<SpecException>(() =>
+            Cuts.Create(Shapes.Disc(50), new(Kerf: 1.15), OneLayer with { Dowels = new(1, 0.15) }));
 
     [Theory]
     [InlineData(6.15, true)]
@@ -168,7 +181,8 @@ public class PlanFindingTests
         var scaled = kerf - 5;
         if (refused)
             Assert.Equal(
-                FormattableString.Invariant($"The kerf of {scaled} mm leaves nothing of a dowel hole of 1.15 mm; use a smaller kerf or thicker dowels."),
+                FormattableString.Invariant(
+                    $"The kerf of {scaled} mm leaves nothing of a dowel hole of 1.15 mm; use a smaller kerf or thicker dowels."),
                 Assert.Throws<SpecException>(() => Cuts.Create(Shapes.Disc(50), new(Kerf: scaled), spec)).Message);
         else Assert.NotEmpty(Cuts.Create(Shapes.Disc(50), new(Kerf: scaled), spec).Boards);
     }
@@ -199,7 +213,8 @@ public class PlanFindingTests
     public void Accessories_alone_leave_the_buck_out()
     {
         var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Sheet = new(), Jig = new() });
-        var names = CutPlan.Create(design, new(), CutScope.Accessories).Boards.SelectMany(s => s.Placements).Select(p => p.Part.Name).ToArray();
+        var names = CutPlan.Create(design, new(), CutScope.Accessories).Boards.SelectMany(s => s.Placements)
+            .Select(p => p.Part.Name).ToArray();
         Assert.NotEmpty(names);
         Assert.Equal(design.Accessories.SelectMany(l => l.Parts.Select(l.NameOf)).Order(), names.Order());
         Assert.Throws<ArgumentNullException>(() => CutPlan.Create(null!, new()));
@@ -207,5 +222,6 @@ public class PlanFindingTests
     }
 
     private static CutPlan Vented(VentSpec vents) =>
-        Cuts.Create(Shapes.Rectangle(100, 60), buck: PlainBuck.Spec with { Base = new(PlainBuck.Mdf12), Sheet = new() { Gauge = 1 }, Vents = vents });
+        Cuts.Create(Shapes.Rectangle(100, 60),
+            buck: PlainBuck.Spec with { Base = new(PlainBuck.Mdf12), Sheet = new() { Gauge = 1 }, Vents = vents });
 }

@@ -25,7 +25,8 @@ public class ShelfLayoutTests
         {
             var (boards, tooLarge) = ShelfLayout.Arrange(parts, Whole, spec);
 
-            Assert.Equal(parts.Select(p => p.Name).Order(), boards.SelectMany(s => s).Select(p => p.Part.Name).Concat(tooLarge.Select(p => p.Name)).Order());
+            Assert.Equal(parts.Select(p => p.Name).Order(), boards.SelectMany(s => s).Select(p => p.Part.Name)
+                .Concat(tooLarge.Select(p => p.Name)).Order());
             Assert.All(boards, s => Assert.NotEmpty(s));
         });
 
@@ -42,7 +43,8 @@ public class ShelfLayoutTests
                     for (var j = 0; j < i; j++)
                     {
                         var (a, b) = (board[i].Bounds, board[j].Bounds);
-                        var apart = Math.Max(Math.Max(a.MinX - b.MaxX, b.MinX - a.MaxX), Math.Max(a.MinY - b.MaxY, b.MinY - a.MaxY));
+                        var apart = Math
+                            .Max(Math.Max(a.MinX - b.MaxX, b.MinX - a.MaxX), Math.Max(a.MinY - b.MaxY, b.MinY - a.MaxY));
                         Assert.True(apart >= spec.Spacing - 1e-9, $"{apart} apart, not {spec.Spacing}");
                     }
                 }
@@ -66,9 +68,11 @@ public class ShelfLayoutTests
         Gen.Select(Parts, Specs).Sample((parts, spec) =>
         {
             var (width, height) = (600 - 2 * spec.EdgeMargin, 400 - 2 * spec.EdgeMargin);
-            bool Fits(CutPart p) => (p.Bounds.Width <= width && p.Bounds.Height <= height) || (p.Bounds.Height <= width && p.Bounds.Width <= height);
+            bool Fits(CutPart p) =>
+                (p.Bounds.Width <= width && p.Bounds.Height <= height) || (p.Bounds.Height <= width && p.Bounds.Width <= height);
 
-            Assert.Equal(parts.Where(p => !Fits(p)).Select(p => p.Name).Order(), ShelfLayout.Arrange(parts, Whole, spec).TooLarge.Select(p => p.Name).Order());
+            Assert.Equal(parts.Where(p => !Fits(p)).Select(p => p.Name).Order(),
+                ShelfLayout.Arrange(parts, Whole, spec).TooLarge.Select(p => p.Name).Order());
         });
 
     [Fact]
@@ -105,7 +109,8 @@ public class ShelfLayoutTests
 
     [Fact]
     public void The_work_can_be_stopped() =>
-        Assert.Throws<OperationCanceledException>(() => ShelfLayout.Arrange([Cuts.Rectangle("1A", 10, 10, Mdf12)], Whole, new(), new(true)));
+        Assert.Throws<OperationCanceledException>(() =>
+            ShelfLayout.Arrange([Cuts.Rectangle("1A", 10, 10, Mdf12)], Whole, new(), new(true)));
 
     [Fact]
     public void A_part_as_large_as_the_board_just_fits() =>

@@ -19,7 +19,8 @@ public class JobCostTests
 {
     private static readonly RateSpec Rates = new()
     {
-        Currency = "EUR", Labour = 36, Machine = 30, MarkFeed = 3000, PathSeconds = 1.5, BoardMinutes = 2, DrillSeconds = 12, GlueMinutes = 5,
+        Currency = "EUR", Labour = 36, Machine = 30, MarkFeed = 3000, PathSeconds = 1.5, BoardMinutes = 2, DrillSeconds = 12,
+        GlueMinutes = 5,
     };
 
     private static readonly Stock Mdf6 = new("MDF 6", 6, 600, 400) { Price = 8, CutFeed = 600 };
@@ -51,19 +52,24 @@ public class JobCostTests
         WorkStep Step(string name) => cost.Work.Single(w => w.Name == name);
         Assert.Equal((plan.CutLength / 600, plan.CutLength / 600 / 60 * 30), (Step("cut MDF 6").Minutes, Step("cut MDF 6").Cost));
         var paths = plan.Boards.SelectMany(s => s.Placements).SelectMany(p => p.Part.Paths).ToArray();
-        Assert.Equal(paths.Where(p => p.Layer == CutLayer.Mark).Sum(p => p.Length) / 3000, Step("mark and letter").Minutes!.Value, 1e-9);
+        Assert.Equal(paths.Where(p => p.Layer == CutLayer.Mark).Sum(p => p.Length) / 3000,
+            Step("mark and letter").Minutes!.Value, 1e-9);
         Assert.Equal(paths.Length * 1.5 / 60, Step("start paths").Minutes);
         Assert.Equal((2, 1.2), (Step("load boards").Minutes, Math.Round(Step("load boards").Cost!.Value, 9)));
         // Four layers and two plates are five glue lines.
         Assert.Equal((5, 25), (Step("glue").Amount, Step("glue").Minutes));
         // Every vent is too narrow for the laser through 6 mm; the bores below are laser-cut.
-        Assert.Equal((plan.Design.Vents!.Vents.Length, plan.Design.Vents.Vents.Length * 0.2), (Step("drill by hand").Amount, Math.Round(Step("drill by hand").Minutes!.Value, 9)));
+        Assert.Equal((plan.Design.Vents!.Vents.Length, plan.Design.Vents.Vents.Length * 0.2),
+            (Step("drill by hand").Amount, Math.Round(Step("drill by hand").Minutes!.Value, 9)));
         Assert.Equal(cost.Work.Sum(w => w.Minutes), cost.Minutes);
     }
 
     [Fact]
     public void Nothing_said_is_nothing_reckoned() =>
-        Assert.Null(JobCost.Compute(Plan(Spec() with { Stock = [Mdf6 with { Price = null, CutFeed = null }], Base = null, Vents = null, Sheet = null }), RateSpec.None));
+        Assert.Null(
+            JobCost.Compute(
+                Plan(Spec() with { Stock = [Mdf6 with { Price = null, CutFeed = null }], Base = null, Vents = null,
+                    Sheet = null }), RateSpec.None));
 
     [Fact]
     public void What_is_not_said_is_told()
@@ -72,14 +78,19 @@ public class JobCostTests
 
         var cost = JobCost.Compute(Plan(spec), new() { BoardMinutes = 3 })!;
 
-        Assert.Equal(["time to cut MDF 6", "time to mark and letter", "time to start paths", "time to glue", "price of the hour to load boards"], cost.Missing);
+        Assert.Equal(
+            ["time to cut MDF 6", "time to mark and letter", "time to start paths", "time to glue",
+                "price of the hour to load boards"], cost.Missing);
         Assert.Equal((3, 0), (cost.Minutes, cost.WorkCost));
     }
 
     [Fact]
     public void Prices_and_feeds_can_stand_in_the_shops_own_catalog()
     {
-        var catalog = CatalogFile.Read("[[stock]]\nid = \"oak\"\nname = \"Oak 10\"\nthickness = 10\nprice = 22.5\ncut-feed = 250\nsource = \"our timber merchant, May\"", "shop.toml");
+        var catalog =
+            CatalogFile.Read(
+                "[[stock]]\nid = \"oak\"\nname = \"Oak 10\"\nthickness = 10\nprice = 22.5\ncut-feed = 250\nsource = \"our "
+                + "timber merchant, May\"", "shop.toml");
 
         var oak = Stock.FromCatalog(catalog.FindStock("oak")!);
 
@@ -88,14 +99,17 @@ public class JobCostTests
 
     [Fact]
     public void A_rate_out_of_range_is_refused() =>
-        Assert.Contains("from 0 to 600 minutes", Assert.Throws<SpecException>(() => JobCost.Compute(Plan(Spec()), Rates with { GlueMinutes = -1 })).Message);
+        Assert.Contains("from 0 to 600 minutes",
+            Assert.Throws<SpecException>(() => JobCost.Compute(Plan(Spec()), Rates with { GlueMinutes = -1 })).Message);
 
     private static BuckSpec Spec() => Formed.Spec(BuckKind.Male, 24, 5) with
     {
         Stock = [Mdf6], Base = new(Mdf6, 20, Mdf6), Vents = new(),
-        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), PricePerSquareMetre = 12.5, Sizes = [new(200, 100), new(1220, 610)] },
+        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), PricePerSquareMetre = 12.5,
+            Sizes = [new(200, 100), new(1220, 610)] },
         Former = new() { Opening = new(500, 400) },
     };
 
-    private static CutPlan Plan(BuckSpec spec) => CutPlan.Create(BuckDesign.Create(Outline.FromRegion("part", Formed.Rectangle(100, 80)), spec), new());
+    private static CutPlan Plan(BuckSpec spec) =>
+        CutPlan.Create(BuckDesign.Create(Outline.FromRegion("part", Formed.Rectangle(100, 80)), spec), new());
 }

@@ -56,7 +56,8 @@ public class CutFileCheckTests
         var fewer = Drawing with { Paths = Drawing.Paths[1..] };
 
         Assert.Contains("has 2 paths, its DXF reads back 1",
-            Assert.Throws<CutFileException>(() => CutFileCheck.Verify([.. DxfCutFile.Write(fewer, DxfVersion.R12)], Drawing)).Message);
+            Assert.Throws<CutFileException>(() =>
+                CutFileCheck.Verify([.. DxfCutFile.Write(fewer, DxfVersion.R12)], Drawing)).Message);
     }
 
     [Fact]

@@ -31,13 +31,15 @@ public class CutOrderTests
     {
         var board = Cuts.Create(Two).Boards[0];
 
-        var layers = DxfReader.Read([.. DxfCutFile.Write(BoardDrawing.Create(board), version)]).Entities.Select(e => e.Layer).ToArray();
+        var layers = DxfReader.Read([.. DxfCutFile.Write(BoardDrawing.Create(board), version)]).Entities.Select(e => e.Layer)
+            .ToArray();
 
         // A part ends with its outer edge; within it nothing goes back to an earlier kind of work.
         Assert.Equal(board.Placements.Length, layers.Count(l => l == "CUT_OUTER"));
         string[] rank = ["MARK", "VENT", "DOWEL", "CUT_INNER", "CUT_OUTER"];
         for (var i = 0; i + 1 < layers.Length; i++)
-            Assert.True(layers[i] == "CUT_OUTER" || Array.IndexOf(rank, layers[i]) <= Array.IndexOf(rank, layers[i + 1]), $"{layers[i]} before {layers[i + 1]}");
+            Assert.True(layers[i] == "CUT_OUTER" || Array.IndexOf(rank, layers[i]) <= Array.IndexOf(rank, layers[i + 1]),
+                $"{layers[i]} before {layers[i + 1]}");
         Assert.Equal("CUT_OUTER", layers[^1]);
     }
 

@@ -35,7 +35,8 @@ public class DxfCutFileTests
     [InlineData(DxfVersion.R2000)]
     public void A_slot_leaves_as_one_closed_polyline_of_two_lines_and_two_arcs(DxfVersion version)
     {
-        var outer = Assert.IsType<DxfPolyline>(Assert.Single(Entities(SmallDesign.Drawing, version), e => e.Layer == "CUT_OUTER"));
+        var outer = Assert
+            .IsType<DxfPolyline>(Assert.Single(Entities(SmallDesign.Drawing, version), e => e.Layer == "CUT_OUTER"));
 
         Assert.True(outer.Closed);
         Assert.Equal(4, outer.Vertices.Length);
@@ -45,7 +46,9 @@ public class DxfCutFileTests
         Assert.Equal(2, bulges.Count(b => b == 0));
     }
 
-    /// <summary>Found by a random design: a drawing as far away as one may be was read, and its layers could not be written.</summary>
+    /// <summary>
+    /// Found by a random design: a drawing as far away as one may be was read, and its layers could not be written.
+    /// </summary>
     [Fact]
     public void What_is_drawn_as_far_away_as_may_be_read_can_be_written()
     {
@@ -53,14 +56,16 @@ public class DxfCutFileTests
         var design = BuckDesign.Create(drawn, PlainBuck.Spec with { OutlineAt = OutlineAt.Face });
 
         Assert.Equal(3, design.Layers.Length);
-        Assert.All(design.Layers, layer => Assert.Contains(Entities(LayerDrawing.Create(layer), DxfVersion.R12), e => e.Layer == "CUT_OUTER"));
+        Assert.All(design.Layers,
+            layer => Assert.Contains(Entities(LayerDrawing.Create(layer), DxfVersion.R12), e => e.Layer == "CUT_OUTER"));
     }
 
     [Fact]
     public void Any_region_is_read_back_as_it_was() =>
         Gen.Select(RandomRegion.Islands, Gen.Enum<DxfVersion>()).Sample((region, version) =>
         {
-            var drawing = new CutDrawing("random", [.. region.Loops.Select(l => CutPath.FromLoop(CutLayer.CutOuter, l))], region.Bounds);
+            var drawing =
+                new CutDrawing("random", [.. region.Loops.Select(l => CutPath.FromLoop(CutLayer.CutOuter, l))], region.Bounds);
 
             var read = BuckGen.Intake.Reading.OutlineReader.Read([.. DxfCutFile.Write(drawing, version)], "random.dxf");
 
@@ -71,7 +76,8 @@ public class DxfCutFileTests
 
     [Fact]
     public void Only_layers_in_use_are_declared() =>
-        Assert.Equal(["CUT_OUTER"], Read(new("one", [CutPath.FromLoop(CutLayer.CutOuter, Loop.Circle(new(0, 0), 5))], new(-5, -5, 5, 5))).Layers
+        Assert.Equal(["CUT_OUTER"],
+            Read(new("one", [CutPath.FromLoop(CutLayer.CutOuter, Loop.Circle(new(0, 0), 5))], new(-5, -5, 5, 5))).Layers
             .Select(l => l.Name).Where(n => n != "0"));
 
     [Theory]
@@ -81,7 +87,8 @@ public class DxfCutFileTests
         // $INSUNITS 4 is mm in the DXF reference.
         Assert.Equal(4, Read(SmallDesign.Drawing, version).InsertionUnits);
 
-    private static DxfDrawing Read(CutDrawing drawing, DxfVersion version = DxfVersion.R12) => DxfReader.Read([.. DxfCutFile.Write(drawing, version)]);
+    private static DxfDrawing Read(CutDrawing drawing, DxfVersion version = DxfVersion.R12) =>
+        DxfReader.Read([.. DxfCutFile.Write(drawing, version)]);
 
     private static DxfEntity[] Entities(CutDrawing drawing, DxfVersion version) => [.. Read(drawing, version).Entities];
 }

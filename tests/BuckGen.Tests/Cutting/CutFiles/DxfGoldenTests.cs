@@ -18,7 +18,9 @@ public class DxfGoldenTests
     private static string Pairs(DxfVersion version)
     {
         var lines = System.Text.Encoding.ASCII.GetString([.. DxfCutFile.Write(SmallDesign.Drawing, version)]).Split("\r\n");
-        var pairs = Enumerable.Range(0, lines.Length / 2).Select(i => $"{int.Parse(lines[2 * i], NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture)}, {lines[2 * i + 1]}");
+        var pairs = Enumerable.Range(0, lines.Length / 2)
+            .Select(i =>
+                $"{int.Parse(lines[2 * i], NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture)}, {lines[2 * i + 1]}");
         return string.Join('\n', pairs) + "\n";
     }
 }

@@ -6,7 +6,9 @@ using BuckGen.Tests.Design.Bucks;
 
 namespace BuckGen.Tests.Cutting.CutFiles;
 
-/// <summary>One layer with everything a cut file can hold: lettering, a sand-to line, dowels, a round hole, a smooth outline.</summary>
+/// <summary>
+/// One layer with everything a cut file can hold: lettering, a sand-to line, dowels, a round hole, a smooth outline.
+/// </summary>
 internal static class SmallDesign
 {
     public static BuckDesign Design { get; } = PlainBuck.Create(

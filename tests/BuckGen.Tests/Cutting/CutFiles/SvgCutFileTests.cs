@@ -29,7 +29,8 @@ public class SvgCutFileTests
     {
         var svg = Parse(SmallDesign.Drawing);
 
-        Assert.Equal(["MARK", "DOWEL", "CUT_INNER", "CUT_OUTER"], svg.Elements().Where(e => e.Name.LocalName == "g").Select(e => e.Attribute("id")!.Value));
+        Assert.Equal(["MARK", "DOWEL", "CUT_INNER", "CUT_OUTER"], svg.Elements().Where(e => e.Name.LocalName == "g")
+            .Select(e => e.Attribute("id")!.Value));
     }
 
     [Fact]
@@ -43,14 +44,16 @@ public class SvgCutFileTests
 
     [Fact]
     public void A_title_with_signs_of_XML_is_escaped() =>
-        Assert.Equal("A < B & \"C\"", Parse(new("A < B & \"C\"", [CutPath.FromLoop(CutLayer.CutOuter, Loop.Circle(new(0, 0), 5))], new(-5, -5, 5, 5)))
+        Assert.Equal("A < B & \"C\"",
+            Parse(new("A < B & \"C\"", [CutPath.FromLoop(CutLayer.CutOuter, Loop.Circle(new(0, 0), 5))], new(-5, -5, 5, 5)))
             .Elements().First().Value);
 
     [Fact]
     public void Any_region_is_read_back_the_right_way_up_and_in_its_size() =>
         RandomRegion.Islands.Sample(region =>
         {
-            var drawing = new CutDrawing("random", [.. region.Loops.Select(l => CutPath.FromLoop(CutLayer.CutOuter, l))], region.Bounds);
+            var drawing =
+                new CutDrawing("random", [.. region.Loops.Select(l => CutPath.FromLoop(CutLayer.CutOuter, l))], region.Bounds);
 
             var read = OutlineReader.Read([.. SvgCutFile.Write(drawing)], "random.svg").Region;
 
@@ -60,5 +63,6 @@ public class SvgCutFileTests
             Assert.All(region.Segments, s => Assert.InRange(back.DistanceToEdge(s.PointAt(0.5)), 0, 0.01));
         }, iter: 100);
 
-    private static XElement Parse(CutDrawing drawing) => XDocument.Parse(Encoding.UTF8.GetString([.. SvgCutFile.Write(drawing)])).Root!;
+    private static XElement Parse(CutDrawing drawing) =>
+        XDocument.Parse(Encoding.UTF8.GetString([.. SvgCutFile.Write(drawing)])).Root!;
 }

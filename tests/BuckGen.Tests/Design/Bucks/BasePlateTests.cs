@@ -32,7 +32,9 @@ public class BasePlateTests
     [Fact]
     public void Under_a_cavity_the_plate_carries_the_block()
     {
-        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Kind = BuckKind.Female, BlockMargin = 30, Base = new(PlainBuck.Mdf12, 0) });
+        var design =
+            PlainBuck.Create(Shapes.Rectangle(100, 60),
+                PlainBuck.Spec with { Kind = BuckKind.Female, BlockMargin = 30, Base = new(PlainBuck.Mdf12, 0) });
 
         Assert.Equal(160, design.Layers[0].Region.Bounds.Width, 1e-4);
         Assert.Equal(0, design.Layers[0].Region.HoleCount);

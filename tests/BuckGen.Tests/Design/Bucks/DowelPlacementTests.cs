@@ -30,12 +30,15 @@ public class DowelPlacementTests
     [Fact]
     public void Neither_side_of_a_slim_triangle_is_as_long_as_the_other()
     {
-        // Two corners at one end, as far from the other end; the first pair found shares that end as its second place, or as its first.
-        foreach (var slim in (Region[])[Shapes.Polygon((0, 0), (100, -10), (100, 10)), Shapes.Polygon((0, 0), (10, 100), (-10, 100))])
+        // Two corners at one end, as far from the other end; the first pair found shares that end as its second place, or as
+        // its first.
+        foreach (var slim in
+            (Region[])[Shapes.Polygon((0, 0), (100, -10), (100, 10)), Shapes.Polygon((0, 0), (10, 100), (-10, 100))])
         {
             var p = DowelPlacement.Choose(slim, 12);
             for (var i = 0; i < p.Length; i++)
-                Assert.True(p.Length == 2 || Math.Abs(p[i].DistanceTo(p[(i + 1) % 3]) - p[(i + 1) % 3].DistanceTo(p[(i + 2) % 3])) >= 3);
+                Assert.True(p.Length == 2
+                    || Math.Abs(p[i].DistanceTo(p[(i + 1) % 3]) - p[(i + 1) % 3].DistanceTo(p[(i + 2) % 3])) >= 3);
         }
     }
 

@@ -30,7 +30,9 @@ public class DowelTests
     [InlineData(BuckKind.Female)]
     public void Upright_walls_share_their_dowels(BuckKind kind)
     {
-        var design = PlainBuck.Create(Shapes.Union(Shapes.Disc(40), Shapes.Slot(40, 15).Moved(80, 0)), PlainBuck.Spec with { Draft = 0, Kind = kind });
+        var design =
+            PlainBuck.Create(Shapes.Union(Shapes.Disc(40), Shapes.Slot(40, 15).Moved(80, 0)),
+                PlainBuck.Spec with { Draft = 0, Kind = kind });
 
         var columns = design.Layers.Select(l => l.Parts.SelectMany(p => p.Dowels).Select(d => d.Centre).ToHashSet()).ToArray();
         Assert.Equal(kind == BuckKind.Male ? 6 : 3, columns[0].Count);
@@ -67,7 +69,8 @@ public class DowelTests
         RandomRegion.Islands.Sample(region =>
         {
             foreach (var part in PlainBuck.Create(region).Layers.SelectMany(l => l.Parts))
-                Assert.All(Pairs([.. part.Dowels.Select(d => d.Centre)]), p => Assert.True(p.A.DistanceTo(p.B) >= 2 * 6.15 - 1e-9));
+                Assert.All(Pairs([.. part.Dowels.Select(d => d.Centre)]),
+                    p => Assert.True(p.A.DistanceTo(p.B) >= 2 * 6.15 - 1e-9));
         }, iter: 40);
 
     [Theory]
@@ -100,11 +103,14 @@ public class DowelTests
     [Fact]
     public void Islands_that_have_grown_together_carry_the_dowels_of_both()
     {
-        // A gap of 1 mm is closed below 0.5/tan 5° = 5.7 mm from the face: only the top layer, cut at 12 mm below it, has one part.
+        // A gap of 1 mm is closed below 0.5/tan 5° = 5.7 mm from the face: only the top layer, cut at 12 mm below it, has one
+        // part.
         var design = PlainBuck.Create(
-            Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(63, 0, 60, 60)), PlainBuck.Spec with { Depth = 36, Steps = Steps.Inside });
+            Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(63, 0, 60, 60)),
+            PlainBuck.Spec with { Depth = 36, Steps = Steps.Inside });
 
-        // Steps inside: the top layer is cut at the face, 3 mm apart; the next at 12 mm, 0.9 mm apart; the lowest has grown together.
+        // Steps inside: the top layer is cut at the face, 3 mm apart; the next at 12 mm, 0.9 mm apart; the lowest has grown
+        // together.
         Assert.Equal([1, 2, 2], design.Layers.Select(l => l.Parts.Length));
         Assert.Equal(design.Layers[1].Parts.Sum(p => p.Dowels.Length), design.Layers[0].Parts[0].Dowels.Length);
     }
@@ -116,7 +122,8 @@ public class DowelTests
 
         Assert.Equal(LayerRole.Base, design.Layers[0].Role);
         Assert.Equal(
-            design.Layers[1].Parts[0].Dowels.Select(d => d.Centre).OrderBy(p => p.X), design.Layers[0].Parts[0].Dowels.Select(d => d.Centre).OrderBy(p => p.X));
+            design.Layers[1].Parts[0].Dowels.Select(d => d.Centre).OrderBy(p => p.X),
+            design.Layers[0].Parts[0].Dowels.Select(d => d.Centre).OrderBy(p => p.X));
     }
 
     [Fact]
@@ -180,5 +187,6 @@ public class DowelTests
     private static double MaxDistance(Vec2[] places) => Pairs([.. places]).Max(p => p.A.DistanceTo(p.B));
 
     private static IEnumerable<(Vec2 A, Vec2 B)> Pairs(ImmutableArray<Vec2> places) =>
-        from i in Enumerable.Range(0, places.Length) from j in Enumerable.Range(i + 1, places.Length - i - 1) select (places[i], places[j]);
+        from i in Enumerable.Range(0, places.Length) from j in Enumerable
+            .Range(i + 1, places.Length - i - 1) select (places[i], places[j]);
 }

@@ -20,7 +20,9 @@ public class DraftArithmeticTests
     [InlineData(OutlineAt.Base, Steps.Middle, -0.52493, -1.57480, -2.62466)]
     public void A_rectangle_on_a_male_buck(OutlineAt at, Steps steps, params double[] offsets)
     {
-        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { OutlineAt = at, Steps = steps, Corners = CornerJoin.Mitre });
+        var design =
+            PlainBuck.Create(Shapes.Rectangle(100, 60),
+                PlainBuck.Spec with { OutlineAt = at, Steps = steps, Corners = CornerJoin.Mitre });
 
         Assert.Equal(3, design.Layers.Length);
         for (var i = 0; i < 3; i++)
@@ -39,7 +41,8 @@ public class DraftArithmeticTests
     [InlineData(OutlineAt.Base, Steps.Middle, 0.52493, 1.57480, 2.62466)]
     public void A_rectangle_as_a_cavity(OutlineAt at, Steps steps, params double[] offsets)
     {
-        var spec = PlainBuck.Spec with { Kind = BuckKind.Female, OutlineAt = at, Steps = steps, Corners = CornerJoin.Mitre, BlockMargin = 30 };
+        var spec = PlainBuck.Spec with { Kind = BuckKind.Female, OutlineAt = at, Steps = steps, Corners = CornerJoin.Mitre,
+            BlockMargin = 30 };
 
         var design = PlainBuck.Create(Shapes.Rectangle(100, 60), spec);
 
@@ -121,7 +124,8 @@ public class DraftArithmeticTests
     {
         // Trigonometry: t·tan(draft), rounded to a micrometre.
         var design = PlainBuck.Create(
-            Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 4 * thickness, Draft = draft, Stock = [new("board", thickness)] });
+            Shapes.Rectangle(100, 60),
+            PlainBuck.Spec with { Depth = 4 * thickness, Draft = draft, Stock = [new("board", thickness)] });
 
         var widths = design.Widths();
         Assert.Equal(4, widths.Length);

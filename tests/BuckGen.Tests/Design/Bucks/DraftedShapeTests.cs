@@ -7,7 +7,9 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Bucks;
 
-/// <summary>Walls between 12 and 48 mm; at 45 degrees they stand a millimetre farther out, or in, for every millimetre of height.</summary>
+/// <summary>
+/// Walls between 12 and 48 mm; at 45 degrees they stand a millimetre farther out, or in, for every millimetre of height.
+/// </summary>
 public class DraftedShapeTests
 {
     [Theory]
@@ -48,7 +50,8 @@ public class DraftedShapeTests
     [Fact]
     public void An_outline_that_cannot_be_offset_is_told_as_if_nothing_ran_side_by_side() =>
         Assert.Equal("torn", Assert.Throws<OffsetFailedException>(() =>
-            new DraftedShape(Shapes.Disc(5), Spec(BuckKind.Male, OutlineAt.Face), 12, 48, new Failing()).Prepare([12, 24], default)).Message);
+            new DraftedShape(Shapes.Disc(5), Spec(BuckKind.Male, OutlineAt.Face), 12, 48, new Failing())
+                .Prepare([12, 24], default)).Message);
 
     [Fact]
     public void A_male_buck_stands_on_a_plate_that_reaches_beyond_its_foot()
@@ -92,6 +95,7 @@ public class DraftedShapeTests
 
     private sealed class Failing : IOffsetter
     {
-        public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default) => throw new OffsetFailedException("torn");
+        public Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default) =>
+            throw new OffsetFailedException("torn");
     }
 }

@@ -68,7 +68,8 @@ public class LabelPlacementTests
     }
 
     private static Label? Place(Region piece, Segment? line = null, Region? hidden = null) => LabelPlacement.Place(
-        "1A", 8, piece.Islands[0], new SegmentIndex(line is { } l ? [.. piece.Segments, l] : piece.Segments), hidden ?? Region.Empty);
+        "1A", 8, piece.Islands[0], new SegmentIndex(line is { } l ? [.. piece.Segments, l] : piece.Segments), hidden
+            ?? Region.Empty);
 
     private static void AssertStrokesFillTheBox(Label label)
     {

@@ -7,28 +7,41 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Bucks;
 
-/// <summary>What is known from one size of letters to the next saves time and changes nothing: the same place as by trying each size at each place.</summary>
+/// <summary>
+/// What is known from one size of letters to the next saves time and changes nothing: the same place as by trying each size at
+/// each place.
+/// </summary>
 [Trait("Tier", "slow")]
 public class LabelPlacesTests
 {
     private static readonly string[] Texts = ["1A", "12AB", "RING1"];
 
-    private static readonly Gen<(Island Piece, Segment[] Lines)> Pieces = Gen.Select(RandomRegion.Star, Gen.Double[0.08, 1.2], Gen.Select(Gen.Double[-40, 40], Gen.Double[-40, 40], Gen.Double[0.5, 6]).Array[0, 25]).Select((star, scale, holes) =>
+    private static readonly Gen<(Island Piece, Segment[] Lines)> Pieces =
+        Gen.Select(RandomRegion.Star, Gen.Double[0.08, 1.2],
+            Gen.Select(Gen.Double[-40, 40], Gen.Double[-40, 40], Gen.Double[0.5, 6]).Array[0, 25]).Select((star, scale, holes) =>
     {
         var piece = star.Transformed(Affine.Scaling(scale, new(0, 0))).Islands[0];
-        return (piece, (Segment[])[.. piece.Outer.Segments, .. holes.SelectMany(h => Loop.Circle(new Vec2(h.Item1, h.Item2) * scale, h.Item3 * scale).Segments)]);
+        return (piece,
+            (Segment[])[.. piece.Outer.Segments,
+                .. holes.SelectMany(h => Loop.Circle(new Vec2(h.Item1, h.Item2) * scale, h.Item3 * scale).Segments)]);
     });
 
     [Fact]
     public void Letters_stand_where_trying_everything_puts_them() =>
-        Gen.Select(Pieces, Gen.Int[0, 2].Select(i => Texts[i]), Gen.Double[3, 12], Gen.Bool).Sample((drawn, text, height, hidden) =>
+        Gen.Select(Pieces, Gen.Int[0, 2].Select(i => Texts[i]), Gen.Double[3, 12], Gen.Bool)
+            .Sample((drawn, text, height, hidden) =>
         {
             var preferred = hidden ? Shapes.RectangleAt(-3, -2, 8, 9) : Region.Empty;
             var label = LabelPlacement.Place(text, height, drawn.Piece, new(drawn.Lines), preferred);
-            Assert.Equal(Tried(text, height, drawn.Piece, drawn.Lines, preferred.IsEmpty ? drawn.Piece.Outer.Bounds : preferred.Bounds), label?.Box);
+            Assert.Equal(
+                Tried(text, height, drawn.Piece, drawn.Lines, preferred.IsEmpty ? drawn.Piece.Outer.Bounds : preferred.Bounds),
+                label?.Box);
         }, iter: 150);
 
-    /// <summary>Largest size first, comfortable room before the least, level before turned; of the places the one nearest to the middle.</summary>
+    /// <summary>
+    /// Largest size first, comfortable room before the least, level before turned; of the places the one nearest to the
+    /// middle.
+    /// </summary>
     private static Bounds? Tried(string text, double height, Island piece, Segment[] lines, Bounds area)
     {
         for (var size = height; size >= 2.5; size *= 0.75)

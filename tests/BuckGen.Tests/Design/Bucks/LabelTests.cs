@@ -27,7 +27,8 @@ public class LabelTests
         foreach (var layer in design.Layers)
         {
             Assert.Equal(["A", "B", "C"], layer.Parts.Select(p => p.Letter));
-            Assert.Equal([0, 1, 2], layer.Parts.Select(p => p.Shape.Outer.Bounds.Centre.X).Select(x => x < 60 ? 0 : x < 130 ? 1 : 2));
+            Assert.Equal([0, 1, 2], layer.Parts.Select(p => p.Shape.Outer.Bounds.Centre.X)
+                .Select(x => x < 60 ? 0 : x < 130 ? 1 : 2));
         }
     }
 
@@ -35,7 +36,8 @@ public class LabelTests
     public void Upright_walls_keep_their_letter()
     {
         // Outlines of layers without draft are the same: their edges lie on each other.
-        var design = PlainBuck.Create(Shapes.Union(Shapes.Disc(40), Shapes.Slot(40, 15).Moved(80, 0)), PlainBuck.Spec with { Draft = 0 });
+        var design =
+            PlainBuck.Create(Shapes.Union(Shapes.Disc(40), Shapes.Slot(40, 15).Moved(80, 0)), PlainBuck.Spec with { Draft = 0 });
 
         Assert.All(design.Layers, l => Assert.Equal(["A", "B"], l.Parts.Select(p => p.Letter)));
     }
@@ -43,9 +45,11 @@ public class LabelTests
     [Fact]
     public void An_island_that_ends_lower_down_keeps_the_next_letter()
     {
-        // To size at the base the 5 mm strip is gone 2.5/tan 5° = 28.6 mm up: it is in the two lower layers' steps and in the third.
+        // To size at the base the 5 mm strip is gone 2.5/tan 5° = 28.6 mm up: it is in the two lower layers' steps and in the
+        // third.
         var design = PlainBuck.Create(
-            Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(80, 0, 3, 60)), PlainBuck.Spec with { OutlineAt = OutlineAt.Base });
+            Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(80, 0, 3, 60)),
+            PlainBuck.Spec with { OutlineAt = OutlineAt.Base });
 
         Assert.Equal([2, 2, 1], design.Layers.Select(l => l.Parts.Length));
         Assert.All(design.Layers, l => Assert.Equal("A", l.Parts.Single(p => p.Shape.Outer.Bounds.MinX < 10).Letter));
@@ -55,7 +59,9 @@ public class LabelTests
     [Fact]
     public void Islands_that_merge_go_on_under_the_first_letter()
     {
-        var design = PlainBuck.Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(63, 0, 60, 60)), PlainBuck.Spec with { Steps = Steps.Inside });
+        var design =
+            PlainBuck.Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(63, 0, 60, 60)),
+                PlainBuck.Spec with { Steps = Steps.Inside });
 
         Assert.Equal(["A"], design.Layers[0].Parts.Select(p => p.Letter));
         Assert.Equal(["A", "B"], design.Layers[2].Parts.Select(p => p.Letter));

@@ -68,12 +68,14 @@ public class MarkTests
 
     [Fact]
     public void Every_line_lies_on_the_wood() =>
-        Gen.Select(RandomRegion.Islands, Gen.Enum<Steps>(), Gen.Enum<BuckKind>(), Gen.Enum<OutlineAt>()).Sample((region, steps, kind, at) =>
+        Gen.Select(RandomRegion.Islands, Gen.Enum<Steps>(), Gen.Enum<BuckKind>(), Gen.Enum<OutlineAt>())
+            .Sample((region, steps, kind, at) =>
         {
             var design = PlainBuck.Create(region, PlainBuck.Spec with { Steps = steps, Kind = kind, OutlineAt = at });
 
             foreach (var layer in design.Layers)
                 foreach (var segment in layer.SandTo.Concat(layer.GlueUp).SelectMany(l => l.Segments))
-                    Assert.True(layer.Region.Contains(segment.PointAt(0.5)) || layer.Region.DistanceToEdge(segment.PointAt(0.5)) < 1e-5);
+                    Assert.True(layer.Region.Contains(segment.PointAt(0.5))
+                        || layer.Region.DistanceToEdge(segment.PointAt(0.5)) < 1e-5);
         }, iter: 60);
 }

@@ -18,7 +18,8 @@ internal static class PlainBuck
 
     public static double Tan5 { get; } = Math.Tan(5 * Math.PI / 180);
 
-    public static BuckDesign Create(Region region, BuckSpec? spec = null) => BuckDesign.Create(Outline.FromRegion("drawn", region), spec ?? Spec);
+    public static BuckDesign Create(Region region, BuckSpec? spec = null) =>
+        BuckDesign.Create(Outline.FromRegion("drawn", region), spec ?? Spec);
 
     public static IEnumerable<Finding> Named(this BuckDesign design, string id) => design.Findings.Where(f => f.Id == id);
 

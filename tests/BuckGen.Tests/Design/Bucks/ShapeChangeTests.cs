@@ -33,7 +33,8 @@ public class ShapeChangeTests
 
     /// <summary>Two squares and a neck 4 mm wide between them.</summary>
     private static readonly Loop Dumbbell = Loop.Polygon(
-        new(0, 0), new(30, 0), new(30, 13), new(50, 13), new(50, 0), new(80, 0), new(80, 30), new(50, 30), new(50, 17), new(30, 17), new(30, 30), new(0, 30));
+        new(0, 0), new(30, 0), new(30, 13), new(50, 13), new(50, 0), new(80, 0), new(80, 30), new(50, 30), new(50, 17),
+        new(30, 17), new(30, 30), new(0, 30));
 
     private static readonly Bounds TheNeck = new(26, 10, 54, 20);
 
@@ -47,7 +48,8 @@ public class ShapeChangeTests
 
     private static readonly Bounds BetweenTheHoles = new(46, 16, 54, 44);
 
-    private static readonly Region HoleNearTheEdge = Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 60)), Loop.Rectangle(new(30, 4, 70, 30))]);
+    private static readonly Region HoleNearTheEdge =
+        Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 60)), Loop.Rectangle(new(30, 4, 70, 30))]);
     private static readonly Bounds TheThinWall = new(26, -1, 74, 8);
 
     private static readonly Case[] Cases =
@@ -120,11 +122,14 @@ public class ShapeChangeTests
     [Fact]
     public void Two_counters_close_at_two_heights()
     {
-        var region = Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 60)), Loop.Circle(new(30, 30), 1), Loop.Circle(new(70, 30), 3)]);
+        var region =
+            Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 60)), Loop.Circle(new(30, 30), 1), Loop.Circle(new(70, 30), 3)]);
 
         var design = PlainBuck.Create(region);
 
-        Assert.Equal([36 - 3 / PlainBuck.Tan5, 36 - 1 / PlainBuck.Tan5], Within(design.Named("counter-closes").Select(f => f.Height!.Value), 0.05, [36 - 3 / PlainBuck.Tan5, 36 - 1 / PlainBuck.Tan5]));
+        Assert.Equal([36 - 3 / PlainBuck.Tan5, 36 - 1 / PlainBuck.Tan5],
+            Within(design.Named("counter-closes").Select(f => f.Height!.Value), 0.05,
+                [36 - 3 / PlainBuck.Tan5, 36 - 1 / PlainBuck.Tan5]));
     }
 
     [Fact]
@@ -141,7 +146,8 @@ public class ShapeChangeTests
     [Fact]
     public void Without_draft_nothing_changes() =>
         Assert.All(Cases, c => Assert.DoesNotContain(
-            PlainBuck.Create(c.Region, PlainBuck.Spec with { Kind = c.Kind, OutlineAt = c.At, Draft = 0 }).Findings, f => f.Id == c.Id));
+            PlainBuck.Create(c.Region, PlainBuck.Spec with { Kind = c.Kind, OutlineAt = c.At, Draft = 0 }).Findings,
+            f => f.Id == c.Id));
 
     [Fact]
     public void A_base_plate_raises_the_heights_by_its_thickness()

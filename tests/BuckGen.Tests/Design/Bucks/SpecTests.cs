@@ -33,7 +33,8 @@ public class SpecTests
         ("base margin is -1 mm", PlainBuck.Spec with { Base = new(PlainBuck.Mdf12, -1) }),
         ("No stock is given", PlainBuck.Spec with { Stock = [] }),
         ("thickness of \"thin\" is 0.1 mm; it must be from 0.2 to 100 mm", PlainBuck.Spec with { Stock = [new("thin", 0.1)] }),
-        ("width of a board of \"small\" is 5 mm; it must be from 10 to 10000 mm", PlainBuck.Spec with { Stock = [new("small", 12, 5)] }),
+        ("width of a board of \"small\" is 5 mm; it must be from 10 to 10000 mm",
+            PlainBuck.Spec with { Stock = [new("small", 12, 5)] }),
         ("thickness of \"none\" is NaN mm", PlainBuck.Spec with { Base = new(new("none", double.NaN)) }),
     ];
 
@@ -68,7 +69,8 @@ public class SpecTests
 
     [Fact]
     public void An_outline_of_nothing_is_refused() =>
-        Assert.StartsWith("drawn: no closed outline", Assert.Throws<OutlineException>(() => PlainBuck.Create(Region.Empty)).Message);
+        Assert.StartsWith("drawn: no closed outline",
+            Assert.Throws<OutlineException>(() => PlainBuck.Create(Region.Empty)).Message);
 
     [Fact]
     public void Work_can_be_stopped()
@@ -77,6 +79,7 @@ public class SpecTests
         stopped.Cancel();
 
         Assert.ThrowsAny<OperationCanceledException>(() =>
-            BuckDesign.Create(Outline.FromRegion("drawn", Shapes.Rectangle(100, 60)), PlainBuck.Spec, cancellation: stopped.Token));
+            BuckDesign.Create(Outline.FromRegion("drawn", Shapes.Rectangle(100, 60)), PlainBuck.Spec,
+                cancellation: stopped.Token));
     }
 }

@@ -15,11 +15,14 @@ public class StackNestingTests
 {
     private static readonly Region Plate = Shapes.Rectangle(100, 60);
 
-    private static readonly Region Petals = OutlineReader.Read(Corpus.File("svg/h_petals_stop_short.svg").Content, "petals.svg").Region;
+    private static readonly Region Petals =
+        OutlineReader.Read(Corpus.File("svg/h_petals_stop_short.svg").Content, "petals.svg").Region;
 
     [Fact]
     public void Layers_one_inside_the_other_are_let_through() =>
-        StackNesting.Require([Wall(1, Plate), Wall(2, Shapes.RectangleAt(1, 1, 98, 58)), Wall(3, Shapes.RectangleAt(1, 1, 98, 58))], 5, Tolerance.Default);
+        StackNesting.Require(
+            [Wall(1, Plate), Wall(2, Shapes.RectangleAt(1, 1, 98, 58)), Wall(3, Shapes.RectangleAt(1, 1, 98, 58))], 5,
+            Tolerance.Default);
 
     [Fact]
     public void An_island_over_air_is_refused_with_its_height_and_place()
@@ -27,7 +30,9 @@ public class StackNestingTests
         var ring = Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 60)), Loop.Rectangle(new(30, 20, 70, 40))]);
         var phantom = Shapes.Union(ring, Shapes.RectangleAt(45, 25, 10, 10));
 
-        var message = Assert.Throws<OffsetFailedException>(() => StackNesting.Require([Wall(1, ring), Wall(2, phantom)], 5, Tolerance.Default)).Message;
+        var message =
+            Assert.Throws<OffsetFailedException>(() =>
+                StackNesting.Require([Wall(1, ring), Wall(2, phantom)], 5, Tolerance.Default)).Message;
 
         Assert.StartsWith("at a height of 4 mm layer 2 reaches beyond layer 1 at (45.000, 25.000)", message);
         Assert.Contains("redraw", message);
@@ -39,9 +44,12 @@ public class StackNestingTests
         LayerBlank[] widening = [Wall(1, Shapes.RectangleAt(1, 1, 98, 58)), Wall(2, Plate)];
 
         StackNesting.Require(widening, -5, Tolerance.Default);
-        Assert.Contains("layer 2 reaches beyond layer 1", Assert.Throws<OffsetFailedException>(() => StackNesting.Require(widening, 5, Tolerance.Default)).Message);
+        Assert.Contains("layer 2 reaches beyond layer 1",
+            Assert.Throws<OffsetFailedException>(() => StackNesting.Require(widening, 5, Tolerance.Default)).Message);
         Assert.Contains("layer 1 reaches beyond layer 2", Assert.Throws<OffsetFailedException>(
-            () => StackNesting.Require([Wall(1, Plate), Wall(2, Shapes.RectangleAt(1, 1, 98, 58))], -5, Tolerance.Default)).Message);
+            () =>
+                StackNesting.Require([Wall(1, Plate), Wall(2, Shapes.RectangleAt(1, 1, 98, 58))], -5,
+                    Tolerance.Default)).Message);
     }
 
     [Fact]
@@ -49,7 +57,9 @@ public class StackNestingTests
     {
         var holed = Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 60)), Loop.Circle(new(50, 30), 5)]);
 
-        var message = Assert.Throws<OffsetFailedException>(() => StackNesting.Require([Wall(1, holed), Wall(2, Plate)], 5, Tolerance.Default)).Message;
+        var message =
+            Assert.Throws<OffsetFailedException>(() =>
+                StackNesting.Require([Wall(1, holed), Wall(2, Plate)], 5, Tolerance.Default)).Message;
 
         Assert.Contains("layer 2 reaches beyond layer 1 at (45.000, 30.000)", message);
     }
@@ -69,14 +79,17 @@ public class StackNestingTests
     [Fact]
     public void The_middle_of_a_bulging_edge_counts_as_well()
     {
-        var bulging = Region.FromLoops([Loop.FromCorners([(new(0, 0), 0.01), (new(100, 0), 0), (new(100, 60), 0), (new(0, 60), 0)])]);
+        var bulging =
+            Region.FromLoops([Loop.FromCorners([(new(0, 0), 0.01), (new(100, 0), 0), (new(100, 60), 0), (new(0, 60), 0)])]);
 
-        Assert.Throws<OffsetFailedException>(() => StackNesting.Require([Wall(1, Plate), Wall(2, bulging)], 5, Tolerance.Default));
+        Assert.Throws<OffsetFailedException>(() =>
+            StackNesting.Require([Wall(1, Plate), Wall(2, bulging)], 5, Tolerance.Default));
     }
 
     [Fact]
     public void A_plate_under_the_stack_may_be_narrower() =>
-        StackNesting.Require([Wall(1, Shapes.Rectangle(50, 50)) with { Role = LayerRole.Base }, Wall(2, Plate)], 5, Tolerance.Default);
+        StackNesting.Require([Wall(1, Shapes.Rectangle(50, 50)) with { Role = LayerRole.Base }, Wall(2, Plate)], 5,
+            Tolerance.Default);
 
     [Theory]
     [InlineData(Steps.Outside)]
@@ -84,7 +97,8 @@ public class StackNestingTests
     [InlineData(Steps.Inside)]
     public void Petals_round_empty_air_leave_the_air_empty(Steps steps)
     {
-        var spec = PlainBuck.Spec with { Depth = 24, Draft = 15.58, OutlineAt = OutlineAt.Base, Steps = steps, Stock = [new("board", 4)] };
+        var spec = PlainBuck.Spec with { Depth = 24, Draft = 15.58, OutlineAt = OutlineAt.Base, Steps = steps,
+            Stock = [new("board", 4)] };
 
         var design = PlainBuck.Create(Petals, spec);
 
@@ -120,8 +134,10 @@ public class StackNestingTests
     {
         Assert.True(upper.Area < lower.Area);
         foreach (var s in upper.Segments)
-            if (s.Length > 0.1 && s.PointAt(0.5) + s.DirectionAt(0.5).Left * 0.03 is var p) Assert.True(lower.Contains(p), $"{p}");
+            if (s.Length > 0.1 && s.PointAt(0.5) + s.DirectionAt(0.5).Left * 0.03 is var p)
+                Assert.True(lower.Contains(p), $"{p}");
     }
 
-    private static LayerBlank Wall(int number, Region wood) => new(number, LayerRole.Wall, new("board", 4), 4 * (number - 1), 4 * number, wood);
+    private static LayerBlank Wall(int number, Region wood) =>
+        new(number, LayerRole.Wall, new("board", 4), 4 * (number - 1), 4 * number, wood);
 }

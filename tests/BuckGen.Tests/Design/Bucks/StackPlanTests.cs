@@ -65,7 +65,9 @@ public class StackPlanTests
         // A disc of 2 mm shrinks by 1.05 mm a layer: at 24 mm nothing is left of it.
         Assert.Equal(2, PlainBuck.Create(Shapes.Disc(2), PlainBuck.Spec with { OutlineAt = OutlineAt.Base }).Layers.Length);
 
-    /// <summary>MDF within 0.2 mm either way (EN 622-1, from memory): the worst case adds up, the likely one by squares.</summary>
+    /// <summary>
+    /// MDF within 0.2 mm either way (EN 622-1, from memory): the worst case adds up, the likely one by squares.
+    /// </summary>
     [Theory]
     [InlineData(10, 2.0, 0.63)]
     [InlineData(20, 4.0, 0.89)]
@@ -78,7 +80,8 @@ public class StackPlanTests
         Assert.Equal(likely, plan.LikelySpread, 0.005);
     }
 
-    private static (double, double, double) Measured(StackPlan plan) => (Math.Round(plan.DepthRange.Low, 9), Math.Round(plan.DepthRange.High, 9), plan.LikelySpread);
+    private static (double, double, double) Measured(StackPlan plan) =>
+        (Math.Round(plan.DepthRange.Low, 9), Math.Round(plan.DepthRange.High, 9), plan.LikelySpread);
 
     [Fact]
     public void Fewest_layers_are_used_though_thinner_stocks_would_fit_too()
@@ -148,7 +151,8 @@ public class StackPlanTests
     {
         IEnumerable<(int Layers, int Height)> stacks = [(0, 0)];
         foreach (var t in tenths)
-            stacks = stacks.SelectMany(s => Enumerable.Range(0, (maxLayers - s.Height) / t + 1).Select(n => (s.Layers + n, s.Height + n * t))).ToArray();
+            stacks = stacks.SelectMany(s => Enumerable.Range(0, (maxLayers - s.Height) / t + 1)
+                .Select(n => (s.Layers + n, s.Height + n * t))).ToArray();
         return stacks.Where(s => s.Layers > 0);
     }
 

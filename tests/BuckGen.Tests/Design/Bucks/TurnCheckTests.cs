@@ -9,14 +9,16 @@ namespace BuckGen.Tests.Design.Bucks;
 public class TurnCheckTests
 {
     [Fact]
-    public void A_rectangle_on_its_middle_line_fits_every_way() => Assert.True(FitsWrongWay(Shapes.Rectangle(100, 60), new(20, 30), new(80, 30)));
+    public void A_rectangle_on_its_middle_line_fits_every_way() =>
+        Assert.True(FitsWrongWay(Shapes.Rectangle(100, 60), new(20, 30), new(80, 30)));
 
     [Fact]
     public void Three_dowels_leave_no_wrong_way() =>
         Assert.False(TurnCheck.FitsWrongWay(Shapes.Rectangle(100, 60).Islands[0], [new(20, 30), new(80, 30), new(50, 50)]));
 
     [Fact]
-    public void Off_the_middle_the_outline_shows_it() => Assert.False(FitsWrongWay(Shapes.Rectangle(100, 60), new(20, 20), new(70, 25)));
+    public void Off_the_middle_the_outline_shows_it() =>
+        Assert.False(FitsWrongWay(Shapes.Rectangle(100, 60), new(20, 20), new(70, 25)));
 
     [Fact]
     public void A_piece_that_only_turns_onto_itself_fits_turned()

@@ -12,7 +12,10 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Checks;
 
-/// <summary>Designs that a tradesperson would send back, and what they would say (common practice, no source); beside each one that is right.</summary>
+/// <summary>
+/// Designs that a tradesperson would send back, and what they would say (common practice, no source); beside each one that is
+/// right.
+/// </summary>
 [Trait("Tier", "slow")]
 public class BadDesignTests
 {
@@ -38,7 +41,8 @@ public class BadDesignTests
 
     [Fact]
     public void The_same_tub_over_a_male_buck_never_comes_off() =>
-        Assert.Contains(Formed.Design(Rectangle(100, 80), Male(90, draft: 0)).Findings, f => f is { Id: "draft-locks", Severity: Severity.Error });
+        Assert.Contains(Formed.Design(Rectangle(100, 80), Male(90, draft: 0)).Findings,
+            f => f is { Id: "draft-locks", Severity: Severity.Error });
 
     [Fact]
     public void Letters_2_mm_apart_and_36_mm_high_fold_the_sheet_between_them()
@@ -87,20 +91,23 @@ public class BadDesignTests
     [InlineData(170, "frame-tight")]
     [InlineData(260, null)]
     public void A_buck_that_does_not_fit_its_frame(double frame, string? told) =>
-        Assert.Equal(told is null ? [] : [told], Grave(Disc(120), Male(20) with { Former = new() { Opening = new(frame, frame) } }));
+        Assert.Equal(told is null ? []
+            : [told], Grave(Disc(120), Male(20) with { Former = new() { Opening = new(frame, frame) } }));
 
     [Theory]
     [InlineData(1, "gauge-too-thin")]
     [InlineData(3, null)]
     public void A_gauge_too_thin_for_the_wall_asked_for(double gauge, string? told) =>
-        Assert.Equal(told is null ? [] : [told], Grave(Disc(120), Male(20, gauge: gauge) with { Sheet = new() { Gauge = gauge, MinWall = 0.95 } }));
+        Assert.Equal(told is null ? []
+            : [told], Grave(Disc(120), Male(20, gauge: gauge) with { Sheet = new() { Gauge = gauge, MinWall = 0.95 } }));
 
     [Theory]
     [InlineData(0.5, "corner-sharp", true)]
     [InlineData(4, "corner-sharp", false)]
     public void Corners_sharper_than_the_sheet_are_noted(double radius, string id, bool told)
     {
-        var plate = new BuckGen.Geometry.Offsetting.PolygonOffsetter(0.001).Offset(Rectangle(60, 40), radius, BuckGen.Geometry.Offsetting.CornerJoin.Round);
+        var plate = new BuckGen.Geometry.Offsetting.PolygonOffsetter(0.001)
+            .Offset(Rectangle(60, 40), radius, BuckGen.Geometry.Offsetting.CornerJoin.Round);
 
         Assert.Equal(told, Formed.Design(plate, Male(6)).Findings.Any(f => f.Id == id));
     }
@@ -109,14 +116,17 @@ public class BadDesignTests
     [InlineData(12, true)]
     [InlineData(1, false)]
     public void Steps_wider_than_half_the_sheet_are_noted(double thickness, bool told) =>
-        Assert.Equal(told, Formed.Design(Disc(120), Male(24) with { Stock = [new("MDF", thickness, 2000, 2000)] }).Findings.Any(f => f.Id == "steps-telegraph"));
+        Assert.Equal(told,
+            Formed.Design(Disc(120), Male(24) with { Stock = [new("MDF", thickness, 2000, 2000)] }).Findings
+                .Any(f => f.Id == "steps-telegraph"));
 
     [Theory]
     [InlineData("birch plywood", 0.5, true)]
     [InlineData("birch plywood", 2, false)]
     [InlineData("MDF", 0.5, false)]
     public void Grain_under_a_thin_sheet_is_noted(string stock, double gauge, bool told) =>
-        Assert.Equal(told, Formed.Design(Disc(120), Male(24, gauge: gauge) with { Stock = [new(stock, 6, 2000, 2000)] }).Findings.Any(f => f.Id == "grain-telegraphs"));
+        Assert.Equal(told, Formed.Design(Disc(120), Male(24, gauge: gauge) with { Stock = [new(stock, 6, 2000, 2000)] }).Findings
+            .Any(f => f.Id == "grain-telegraphs"));
 
     [Theory]
     [InlineData("PVC foam board 5", Machine.Laser, "laser-never")]
@@ -130,7 +140,8 @@ public class BadDesignTests
     {
         var design = Formed.Design(Disc(120), Male(24) with { Stock = [new(stock, 6, 2000, 2000)] });
 
-        var laser = CutPlan.Create(design, new(machine)).Findings.Where(f => f.Id.StartsWith("laser", StringComparison.Ordinal)).ToList();
+        var laser = CutPlan.Create(design, new(machine)).Findings.Where(f => f.Id.StartsWith("laser", StringComparison.Ordinal))
+            .ToList();
 
         Assert.Equal(told is null ? [] : [told], laser.Select(f => f.Id));
         Assert.All(laser, f => Assert.Equal(Severity.Error, f.Severity));
@@ -139,7 +150,9 @@ public class BadDesignTests
     [Fact]
     public void A_finding_can_be_silenced_with_a_reason_that_shows()
     {
-        var spec = Male(90, draft: 0) with { Checks = new() { Silenced = [new("draft-locks", "a flexible rubber buck"), new("web-between", "none here")] } };
+        var spec = Male(90,
+            draft: 0) with { Checks = new() { Silenced = [new("draft-locks", "a flexible rubber buck"),
+                new("web-between", "none here")] } };
 
         var findings = Formed.Design(Rectangle(100, 80), spec).Findings;
 
@@ -147,7 +160,9 @@ public class BadDesignTests
         Assert.Contains(findings, f => f.Id == "silence-idle" && f.Message.Contains("web-between", StringComparison.Ordinal));
     }
 
-    /// <summary>The catalog's own figures for each plastic, with their sources, come before those for plastics in general.</summary>
+    /// <summary>
+    /// The catalog's own figures for each plastic, with their sources, come before those for plastics in general.
+    /// </summary>
     [Theory]
     [InlineData("petg", 4, "draft-low", 5, "Eastman")]
     [InlineData("petg", 5, null, 0, "")]
@@ -171,20 +186,28 @@ public class BadDesignTests
     [InlineData("abs", 60, "too-deep")] // 0.5 for ABS
     [InlineData("abs", 45, null)]
     public void The_plastic_sets_the_depth_of_a_cavity(string? plastic, double depth, string? told) =>
-        Assert.Equal(told is not null, Formed.Design(Disc(100), Female(depth, 3, 4) with { Sheet = new() { Gauge = 4, Plastic = plastic is null ? null : Catalog.BuiltIn.FindPlastic(plastic) } })
+        Assert.Equal(told is not null,
+            Formed.Design(Disc(100),
+                Female(depth, 3,
+                    4) with { Sheet = new() { Gauge = 4, Plastic = plastic is null ? null
+                        : Catalog.BuiltIn.FindPlastic(plastic) } })
             .Findings.Any(f => f.Id == "too-deep"));
 
     [Theory]
     [InlineData(null, true)]
     [InlineData(8.0, false)]
     public void A_plug_reaches_deeper(double? plugGap, bool told) =>
-        Assert.Equal(told, Formed.Design(Disc(100), Female(110, 3, 6) with { Former = new() { PlugGap = plugGap } }).Findings.Any(f => f.Id == "too-deep"));
+        Assert.Equal(told,
+            Formed.Design(Disc(100), Female(110, 3, 6) with { Former = new() { PlugGap = plugGap } }).Findings
+                .Any(f => f.Id == "too-deep"));
 
     [Theory]
     [InlineData(2, true)]
     [InlineData(25, false)]
     public void A_plug_that_takes_all_the_sheet_is_told_of(double plugGap, bool told) =>
-        Assert.Equal(told, Formed.Design(Rectangle(150, 100), Female(60, 0, 1) with { Former = new() { PlugGap = plugGap } }).Findings.Any(f => f.Id == "plug-starves-walls"));
+        Assert.Equal(told,
+            Formed.Design(Rectangle(150, 100), Female(60, 0, 1) with { Former = new() { PlugGap = plugGap } }).Findings
+                .Any(f => f.Id == "plug-starves-walls"));
 
     [Theory]
     [InlineData("birch-ply-6.5", "laser-ask", Severity.Warning)]
@@ -194,7 +217,8 @@ public class BadDesignTests
     {
         var design = Formed.Design(Disc(120), Male(24) with { Stock = [Stock.FromCatalog(Catalog.BuiltIn.FindStock(stock)!)] });
 
-        var laser = CutPlan.Create(design, new()).Findings.Where(f => f.Id.StartsWith("laser", StringComparison.Ordinal)).ToList();
+        var laser = CutPlan.Create(design, new()).Findings.Where(f => f.Id.StartsWith("laser", StringComparison.Ordinal))
+            .ToList();
 
         Assert.Equal(told is null ? [] : [(told, severity)], laser.Select(f => (f.Id, f.Severity)));
     }
@@ -204,8 +228,11 @@ public class BadDesignTests
     {
         var assumed = Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-4")!);
 
-        Assert.Contains(Formed.Design(Disc(120), Male(38) with { Stock = [assumed] }).Findings, f => f is { Id: "stock-not-measured", Severity: Severity.Warning });
-        Assert.DoesNotContain(Formed.Design(Disc(120), Male(38) with { Stock = [assumed with { ThicknessIsAssumed = false }] }).Findings, f => f.Id == "stock-not-measured");
+        Assert.Contains(Formed.Design(Disc(120), Male(38) with { Stock = [assumed] }).Findings,
+            f => f is { Id: "stock-not-measured", Severity: Severity.Warning });
+        Assert.DoesNotContain(
+            Formed.Design(Disc(120), Male(38) with { Stock = [assumed with { ThicknessIsAssumed = false }] }).Findings,
+            f => f.Id == "stock-not-measured");
     }
 
     /// <summary>Each limit of the checks moves its finding.</summary>
@@ -224,14 +251,19 @@ public class BadDesignTests
         Moves("may-tear", Male(20), new() { MaxDraw = 1.01 }, new() { MaxDraw = 3 });
         Moves("may-tear", Male(20), new() { MinMeanWall = 0.99 }, new() { MinMeanWall = 0.1 });
         Moves("corner-sharp", Male(6), new(), new() { MinCorner = 0 });
-        Moves("steps-telegraph", Male(6) with { Stock = [new("MDF", 6, 2000, 2000)] }, new() { MaxStep = 0.1 }, new() { MaxStep = 2 });
-        Moves("grain-telegraphs", Male(6) with { Stock = [new("ply", 6, 2000, 2000)] }, new() { GrainGauge = 2 }, new() { GrainGauge = 0.5 });
+        Moves("steps-telegraph", Male(6) with { Stock = [new("MDF", 6, 2000, 2000)] }, new() { MaxStep = 0.1 },
+            new() { MaxStep = 2 });
+        Moves("grain-telegraphs", Male(6) with { Stock = [new("ply", 6, 2000, 2000)] }, new() { GrainGauge = 2 },
+            new() { GrainGauge = 0.5 });
         Moves("frame-tight", framed, new() { MinFrameGap = 6 }, new() { MinFrameGap = 0.5 });
-        Moves("panel-flange-narrow", Male(6) with { Panel = new(Formed.Mdf6) { Flange = 8 } }, new() { MinGlueLand = 9 }, new() { MinGlueLand = 2 });
-        Moves("panel-bridge-thin", Male(6) with { Panel = new(Formed.Mdf6) }, new() { MinPanelBridge = 3 }, new() { MinPanelBridge = 0.5 },
+        Moves("panel-flange-narrow", Male(6) with { Panel = new(Formed.Mdf6) { Flange = 8 } }, new() { MinGlueLand = 9 },
+            new() { MinGlueLand = 2 });
+        Moves("panel-bridge-thin", Male(6) with { Panel = new(Formed.Mdf6) }, new() { MinPanelBridge = 3 },
+            new() { MinPanelBridge = 0.5 },
             Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Rectangle(new(74, 0, 134, 60))]));
         Moves("too-deep", Female(60, 3, 4), new() { MaxDepthFemale = 0.5 }, new() { MaxDepthFemale = 2 }, Disc(100));
-        Moves("too-deep", Female(60, 3, 4) with { Former = new() { PlugGap = 5 } }, new() { MaxDepthPlugged = 0.5 }, new() { MaxDepthPlugged = 2 }, Disc(100));
+        Moves("too-deep", Female(60, 3, 4) with { Former = new() { PlugGap = 5 } }, new() { MaxDepthPlugged = 0.5 },
+            new() { MaxDepthPlugged = 2 }, Disc(100));
         Moves("too-deep", Male(60), new() { MaxDepthMale = 0.4 }, new() { MaxDepthMale = 2 }, Disc(100));
     }
 
@@ -247,13 +279,17 @@ public class BadDesignTests
     [Fact]
     public void Every_finding_of_a_check_has_a_source_a_value_and_a_limit()
     {
-        BuckDesign[] designs = [Formed.Design(Rectangle(100, 80), Male(90, draft: 0)), Formed.Design(Dumbbell(1.5), Male(6)), Formed.Design(Rectangle(100, 80), Female(90, 0, 0.5))];
+        BuckDesign[] designs =
+            [Formed.Design(Rectangle(100, 80), Male(90, draft: 0)), Formed.Design(Dumbbell(1.5), Male(6)),
+                Formed.Design(Rectangle(100, 80), Female(90, 0, 0.5))];
 
-        Assert.All(designs.SelectMany(d => d.Findings).Where(f => f.Id is not ("dowels-no-room" or "label-no-room" or "dowels-turnable" or "cavity-open")), f =>
+        Assert.All(designs.SelectMany(d => d.Findings)
+            .Where(f => f.Id is not ("dowels-no-room" or "label-no-room" or "dowels-turnable" or "cavity-open")), f =>
             Assert.True(f is { Source.Length: > 0, Remedy.Length: > 0, Value: not null, Limit: not null }, f.Id));
     }
 
-    private static BuckSpec Male(double depth, double draft = 5, double gauge = 1) => Formed.Spec(BuckKind.Male, depth, draft, gauge);
+    private static BuckSpec Male(double depth, double draft = 5, double gauge = 1) =>
+        Formed.Spec(BuckKind.Male, depth, draft, gauge);
 
     private static BuckSpec Female(double depth, double draft, double gauge) => Formed.Spec(BuckKind.Female, depth, draft, gauge);
 
@@ -262,10 +298,15 @@ public class BadDesignTests
     private static Region Disc(double diameter) => Formed.Disc(diameter);
 
     /// <summary>Two discs of 40 mm joined by a bar.</summary>
-    private static Region Dumbbell(double neck) => OutlineReader.Read(System.Text.Encoding.UTF8.GetBytes(FormattableString.Invariant(
-        $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100mm\" height=\"40mm\" viewBox=\"0 0 100 40\"><path d=\"M0 20a20 20 0 1 0 40 0a20 20 0 1 0 -40 0Z M60 20a20 20 0 1 0 40 0a20 20 0 1 0 -40 0Z M30 {20 + neck / 2}H70V{20 - neck / 2}H30Z\"/></svg>")), "dumbbell.svg").Region;
+    private static Region Dumbbell(double neck) =>
+        OutlineReader.Read(System.Text.Encoding.UTF8.GetBytes(FormattableString.Invariant(
+        $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100mm\" height=\"40mm\" viewBox=\"0 0 100 40\"><path d=\"M0 ")
+        + FormattableString.Invariant(
+            $"20a20 20 0 1 0 40 0a20 20 0 1 0 -40 0Z M60 20a20 20 0 1 0 40 0a20 20 0 1 0 -40 0Z M30 ")
+            + FormattableString.Invariant($"{20 + neck / 2}H70V{20 - neck / 2}H30Z\"/></svg>")), "dumbbell.svg").Region;
 
     /// <summary>Warnings and errors about the design itself, in alphabetical order.</summary>
     private static string[] Grave(Region outline, BuckSpec spec) => [.. Formed.Design(outline, spec).Findings
-        .Where(f => f.Severity != Severity.Note && !f.Id.StartsWith("dowels", StringComparison.Ordinal)).Select(f => f.Id).Distinct().Order(StringComparer.Ordinal)];
+        .Where(f => f.Severity != Severity.Note && !f.Id.StartsWith("dowels", StringComparison.Ordinal)).Select(f => f.Id)
+        .Distinct().Order(StringComparer.Ordinal)];
 }

@@ -23,7 +23,8 @@ public class GatheringTests
 
         Assert.Equal(["near", "other"], gathered.Select(f => f.Id));
         // The limit is 5: nothing lies farther from it than -30.
-        Assert.Equal((-30, "near at -30. There are 22 such places, this one the worst."), (gathered[0].Value, gathered[0].Message));
+        Assert.Equal((-30, "near at -30. There are 22 such places, this one the worst."),
+            (gathered[0].Value, gathered[0].Message));
     }
 
     [Fact]
@@ -42,11 +43,16 @@ public class GatheringTests
         Assert.Equal(new Vec2(0, 0), Assert.Single(Gathering.Apply(many)).Place);
     }
 
-    /// <summary>Found by an attack: 1,600 findings "vent-spacing" along the teeth of one wall, and one for every small island that can be turned.</summary>
+    /// <summary>
+    /// Found by an attack: 1,600 findings "vent-spacing" along the teeth of one wall, and one for every small island that can
+    /// be turned.
+    /// </summary>
     [Fact]
     public void A_design_of_many_alike_parts_has_few_findings()
     {
-        var squares = Region.FromLoops(Enumerable.Range(0, 64).Select(i => Loop.Rectangle(new(i % 8 * 40, i / 8 * 40, i % 8 * 40 + 25, i / 8 * 40 + 25))));
+        var squares =
+            Region.FromLoops(Enumerable.Range(0, 64)
+                .Select(i => Loop.Rectangle(new(i % 8 * 40, i / 8 * 40, i % 8 * 40 + 25, i / 8 * 40 + 25))));
 
         var finding = Assert.Single(PlainBuck.Create(squares, PlainBuck.Spec with { Depth = 24 }).Named("dowels-turnable"));
 

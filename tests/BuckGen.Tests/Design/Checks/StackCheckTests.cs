@@ -62,7 +62,9 @@ public class StackCheckTests
     [Fact]
     public void The_gravest_finding_stands_first()
     {
-        var severities = PlainBuck.Create(Shapes.Rectangle(100, 4), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Depth = 40 }).Findings.Select(f => f.Severity).ToArray();
+        var severities =
+            PlainBuck.Create(Shapes.Rectangle(100, 4), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Depth = 40 }).Findings
+                .Select(f => f.Severity).ToArray();
 
         Assert.True(severities.Length > 2);
         Assert.Equal(severities.OrderDescending(), severities);

@@ -8,7 +8,10 @@ public class DrawRatioTests
 {
     private const double Exact = 1e-9;
 
-    /// <summary>Source: Crawford, Plastics Engineering, 3rd ed., example 4.7(a): a box of 150 x 100 x 60 mm from 2 mm sheet (the book prints 0.67 mm).</summary>
+    /// <summary>
+    /// Source: Crawford, Plastics Engineering, 3rd ed., example 4.7(a): a box of 150 x 100 x 60 mm from 2 mm sheet (the book
+    /// prints 0.67 mm).
+    /// </summary>
     [Fact]
     public void The_box_of_the_plastics_handbook()
     {
@@ -18,7 +21,10 @@ public class DrawRatioTests
         Assert.Equal(2.0 / 3, blank.MeanThickness, Exact);
     }
 
-    /// <summary>Source: SPE Thermoforming Division, "The Ubiquitous Draw Ratio", Thermoforming Quarterly 24(4), 2005: depth and width alike.</summary>
+    /// <summary>
+    /// Source: SPE Thermoforming Division, "The Ubiquitous Draw Ratio", Thermoforming Quarterly 24(4), 2005: depth and width
+    /// alike.
+    /// </summary>
     [Fact]
     public void The_cylinder_as_deep_as_wide()
     {
@@ -30,7 +36,8 @@ public class DrawRatioTests
     }
 
     /// <summary>
-    /// Source: a former's design guide, "Draw ratio", examples 1 and 2 (inches). Example 1 prints 1.7 and 0.170 in for 208/120. Example 2
+    /// Source: a former's design guide, "Draw ratio", examples 1 and 2 (inches). Example 1 prints 1.7 and 0.170 in for
+    /// 208/120. Example 2
     /// prints 300 in2, 2.73 and 0.273 in, a slip in adding 100 + 110 + 110: the right area is 320 in2.
     /// </summary>
     [Theory]
@@ -51,14 +58,18 @@ public class DrawRatioTests
         Assert.Equal(gauge, blank.GaugeForMinWall!.Value / Inch, 1e-5);
     }
 
-    /// <summary>Source: a plastics supplier's wall-thickness guide: 360 000 mm2 becoming 720 000 mm2 from 4 mm sheet is 2 mm thick on average.</summary>
+    /// <summary>
+    /// Source: a plastics supplier's wall-thickness guide: 360 000 mm2 becoming 720 000 mm2 from 4 mm sheet is 2 mm thick on
+    /// average.
+    /// </summary>
     [Fact]
     public void Twice_the_area_is_half_as_thick()
     {
         // 600 x 600 mm with walls 150 mm high: 360 000 + 4 x 600 x 150.
         var blank = Formed.Blank(Formed.Rectangle(600, 600), Formed.Spec(BuckKind.Female, 150, gauge: 4));
 
-        Assert.Equal((720_000.0, 2.0, 2.0), (Math.Round(blank.Surface.Formed, 6), Math.Round(blank.Ratios.Areal, 9), Math.Round(blank.MeanThickness, 9)));
+        Assert.Equal((720_000.0, 2.0, 2.0),
+            (Math.Round(blank.Surface.Formed, 6), Math.Round(blank.Ratios.Areal, 9), Math.Round(blank.MeanThickness, 9)));
     }
 
     /// <summary>Area balance of a male box of 100 x 100 x 50 mm in clear openings of three sizes, worked out by hand.</summary>

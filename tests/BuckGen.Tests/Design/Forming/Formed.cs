@@ -24,7 +24,8 @@ internal static class Formed
 
     public static Region Disc(double diameter) => Region.FromLoops([Loop.Circle(new(0, 0), diameter / 2)]);
 
-    public static BuckDesign Design(Region outline, BuckSpec spec) => BuckDesign.Create(Outline.FromRegion("part", outline), spec);
+    public static BuckDesign Design(Region outline, BuckSpec spec) =>
+        BuckDesign.Create(Outline.FromRegion("part", outline), spec);
 
     public static Blank Blank(Region outline, BuckSpec spec) => Design(outline, spec).Blank!;
 }

@@ -7,7 +7,8 @@ namespace BuckGen.Tests.Design.Forming;
 public class PlugTests
 {
     /// <summary>
-    /// Source: Crawford, Plastics Engineering, 3rd ed., example 4.7(b): box 150 x 100 x 60 mm, 2 mm sheet, plug 140 x 90 mm; 4800 mm³
+    /// Source: Crawford, Plastics Engineering, 3rd ed., example 4.7(b): box 150 x 100 x 60 mm, 2 mm sheet, plug 140 x 90 mm;
+    /// 4800 mm³
     /// are left for four walls of 30 000 mm².
     /// </summary>
     [Fact]
@@ -19,9 +20,12 @@ public class PlugTests
     {
         Assert.True(Blank(15).PlugWall > Blank(5).PlugWall);
         Assert.Null(Formed.Blank(Formed.Rectangle(150, 100), Formed.Spec(BuckKind.Female, 60, gauge: 2)).PlugWall);
-        Assert.Null(Formed.Blank(Formed.Rectangle(150, 100), Formed.Spec(BuckKind.Male, 60, 5, gauge: 2) with { Former = new() { PlugGap = 5 } }).PlugWall);
+        Assert.Null(
+            Formed.Blank(Formed.Rectangle(150, 100),
+                Formed.Spec(BuckKind.Male, 60, 5, gauge: 2) with { Former = new() { PlugGap = 5 } }).PlugWall);
     }
 
     private static BuckGen.Design.Forming.Blank Blank(double gap) =>
-        Formed.Blank(Formed.Rectangle(150, 100), Formed.Spec(BuckKind.Female, 60, gauge: 2) with { Former = new() { PlugGap = gap } });
+        Formed.Blank(Formed.Rectangle(150, 100),
+            Formed.Spec(BuckKind.Female, 60, gauge: 2) with { Former = new() { PlugGap = gap } });
 }

@@ -30,7 +30,9 @@ public class SizingTests
         Assert.Equal(size + 2 * direction * wall, top.Bounds.Width, 1e-4);
     }
 
-    /// <summary>Mould = part / (1 - shrinkage), not part times (1 + shrinkage): 300 mm at 0.5 and at 2 per cent (definition).</summary>
+    /// <summary>
+    /// Mould = part / (1 - shrinkage), not part times (1 + shrinkage): 300 mm at 0.5 and at 2 per cent (definition).
+    /// </summary>
     [Theory]
     [InlineData(0.5, 301.508)]
     [InlineData(2, 306.122)]
@@ -42,7 +44,10 @@ public class SizingTests
         Assert.Equal(shrinkage, design.Sizing.Shrinkage);
     }
 
-    /// <summary>The catalog's range of the plastic, for the kind of buck: a sheet supplier gives PP 2 to 3 per cent over a male, 3 to 4 in a female one.</summary>
+    /// <summary>
+    /// The catalog's range of the plastic, for the kind of buck: a sheet supplier gives PP 2 to 3 per cent over a male, 3 to 4
+    /// in a female one.
+    /// </summary>
     [Theory]
     [InlineData("pp", BuckKind.Male, Drawn.Inside)]
     [InlineData("pp", BuckKind.Female, Drawn.Outside)]
@@ -64,11 +69,14 @@ public class SizingTests
         var spec = Formed.Spec(BuckKind.Male, 20, 5) with { Drawn = Drawn.Inside };
 
         Assert.Contains(Formed.Design(Formed.Rectangle(100, 60), spec).Findings, f => f.Id == "shrinkage-unknown");
-        Assert.DoesNotContain(Formed.Design(Formed.Rectangle(100, 60), spec with { Shrinkage = 0 }).Findings, f => f.Id == "shrinkage-unknown");
+        Assert.DoesNotContain(Formed.Design(Formed.Rectangle(100, 60), spec with { Shrinkage = 0 }).Findings,
+            f => f.Id == "shrinkage-unknown");
     }
 
     [Fact]
     public void A_wall_that_leaves_nothing_is_refused() =>
-        Assert.Contains("nothing is left of the outline when the wall", Assert.Throws<BuckGen.Intake.Outlines.OutlineException>(() => Formed.Design(
-            Region.FromLoops([Loop.Rectangle(new(0, 0, 200, 3))]), Formed.Spec(BuckKind.Male, 10, gauge: 4) with { Drawn = Drawn.Outside })).Message);
+        Assert.Contains("nothing is left of the outline when the wall",
+            Assert.Throws<BuckGen.Intake.Outlines.OutlineException>(() => Formed.Design(
+            Region.FromLoops([Loop.Rectangle(new(0, 0, 200, 3))]),
+            Formed.Spec(BuckKind.Male, 10, gauge: 4) with { Drawn = Drawn.Outside })).Message);
 }

@@ -8,7 +8,10 @@ namespace BuckGen.Tests.Design.Forming;
 /// <summary>What a part may be off, against a former's published page, and how it grows.</summary>
 public class ToleranceTests
 {
-    /// <summary>Source: Profile Plastics, thermoforming dimensional tolerances: so much for the first 300 mm, 0.025 mm more for each 25 mm.</summary>
+    /// <summary>
+    /// Source: Profile Plastics, thermoforming dimensional tolerances: so much for the first 300 mm, 0.025 mm more for each 25
+    /// mm.
+    /// </summary>
     [Fact]
     public void Trimmed_dimensions_and_holes_as_the_page_has_them()
     {

@@ -27,7 +27,8 @@ public class AwkwardOutlineTests
     public void Every_row_has_a_name_of_its_own_a_reason_and_a_distance()
     {
         Assert.Equal(AwkwardOutline.All.Count, AwkwardOutline.All.Select(o => o.Name).Distinct().Count());
-        Assert.All(AwkwardOutline.All, o => Assert.True(o.Why.Length > 10 && o.Distances.Length > 0 && !o.Region.IsEmpty, o.Name));
+        Assert.All(AwkwardOutline.All,
+            o => Assert.True(o.Why.Length > 10 && o.Distances.Length > 0 && !o.Region.IsEmpty, o.Name));
     }
 
     [Theory]
@@ -49,7 +50,8 @@ public class AwkwardOutlineTests
         var outline = Named(name);
         foreach (var join in (CornerJoin[])[CornerJoin.Round, CornerJoin.Mitre])
         {
-            var (exact, polygon) = (outline.Exact.Offset(outline.Region, distance, join), Polygon.Offset(outline.Region, distance, join));
+            var (exact, polygon) = (outline.Exact.Offset(outline.Region, distance, join),
+                Polygon.Offset(outline.Region, distance, join));
 
             // A mitre 5 times the distance long swings sideways by the first chord of a flattened arc, up to 0.05 rad.
             var swing = join.Corners == Corners.Mitre ? outline.SharpCorners * Math.Pow(5 * distance, 2) * 0.05 : 0;
@@ -63,7 +65,8 @@ public class AwkwardOutlineTests
     {
         var (region, exact) = (Named(name).Region, Named(name).Exact);
 
-        var (round, mitred) = (exact.Offset(region, distance, CornerJoin.Round), exact.Offset(region, distance, CornerJoin.Mitre));
+        var (round, mitred) = (exact.Offset(region, distance, CornerJoin.Round),
+            exact.Offset(region, distance, CornerJoin.Mitre));
 
         // Shrinking has its open corners in bays and holes: there the mitre takes more away.
         var (large, small) = distance > 0 ? (mitred, round) : (round, mitred);
@@ -111,7 +114,8 @@ public class AwkwardOutlineTests
 
     [Fact]
     public void Vertices_along_a_side_are_not_carried_on() =>
-        Assert.Equal(8, new ArcOffsetter().Offset(Named("collinear vertices").Region, 3, CornerJoin.Round).OnlyLoop().Segments.Length);
+        Assert.Equal(8, new ArcOffsetter().Offset(Named("collinear vertices").Region, 3, CornerJoin.Round)
+            .OnlyLoop().Segments.Length);
 
     [Fact]
     public void A_spike_too_small_to_see_throws_no_mitre()

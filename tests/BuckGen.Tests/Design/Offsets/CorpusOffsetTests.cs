@@ -19,7 +19,8 @@ public class CorpusOffsetTests
     private static readonly double[] Distances = [36 * Math.Tan(5 * Math.PI / 180), -12 * Math.Tan(5 * Math.PI / 180)];
 
     private static readonly Lazy<IReadOnlyDictionary<string, Region>> Read = new(() => Corpus.Files
-        .Select(f => (f.Name, Region: RegionOf(f))).Where(f => f.Region is { IsEmpty: false } && f.Region.Segments.Count() <= MaxPieces)
+        .Select(f => (f.Name, Region: RegionOf(f)))
+        .Where(f => f.Region is { IsEmpty: false } && f.Region.Segments.Count() <= MaxPieces)
         .ToDictionary(f => f.Name, f => f.Region!));
 
     // Loops that touch at a point leave the exact rung without a way on; the polygon rung takes them.
@@ -48,7 +49,8 @@ public class CorpusOffsetTests
                 Assert.True(distance > 0 ? result.Area > region.Area : result.Area < region.Area);
                 Assert.Null(OffsetCheck.Fault(region, result, distance, join, 0.01));
                 Assert.InRange(Math.Abs(result.Area - polygon.Area), 0, 0.01 * (region.Perimeter + result.Perimeter));
-                if (join.Corners == Corners.Round) Assert.Null(DistanceOracle.Disagreement(region, result, distance, 0.02, across: 24));
+                if (join.Corners == Corners.Round)
+                    Assert.Null(DistanceOracle.Disagreement(region, result, distance, 0.02, across: 24));
             }
         }
     }
@@ -65,7 +67,8 @@ public class CorpusOffsetTests
             var outer = offsetter.Offset(region, layer * 0.315, CornerJoin.Round);
 
             Assert.True(outer.Area > inner.Area);
-            foreach (var segment in inner.Segments) Assert.True(outer.Contains(segment.Start), $"layer {layer} at {segment.Start}");
+            foreach (var segment in inner.Segments)
+                Assert.True(outer.Contains(segment.Start), $"layer {layer} at {segment.Start}");
             inner = outer;
         }
     }
@@ -79,7 +82,8 @@ public class CorpusOffsetTests
         {
             var result = CheckedOffsetter.Standard(Tolerance.Default).Offset(region, distance, CornerJoin.Round);
 
-            Assert.InRange(PolygonJudge.DifferingArea(region, result, distance, CrossThemselves.Contains(name)), 0, 0.012 * (region.Perimeter + result.Perimeter));
+            Assert.InRange(PolygonJudge.DifferingArea(region, result, distance, CrossThemselves.Contains(name)), 0,
+                0.012 * (region.Perimeter + result.Perimeter));
         }
     }
 
@@ -89,7 +93,9 @@ public class CorpusOffsetTests
         var refused = new List<string>();
         foreach (var (name, region) in Read.Value.Where(r => !LeftToTheSafeRung.Contains(r.Key)))
             foreach (var distance in Distances)
-                if (Refusal(new ArcOffsetter(), region, distance) is { } drawn && (!CrossThemselves.Contains(name) || Refusal(new ArcOffsetter(MovedSides.Both), region, distance) is not null))
+                if (Refusal(new ArcOffsetter(), region, distance) is { } drawn
+                    && (!CrossThemselves.Contains(name)
+                        || Refusal(new ArcOffsetter(MovedSides.Both), region, distance) is not null))
                     refused.Add($"{name}: {drawn}");
 
         Assert.True(refused.Count == 0, string.Join('\n', refused));
@@ -99,7 +105,8 @@ public class CorpusOffsetTests
     {
         try
         {
-            return OffsetCheck.Fault(region, offsetter.Offset(region, distance, CornerJoin.Round), distance, CornerJoin.Round, 0.01);
+            return OffsetCheck.Fault(region, offsetter.Offset(region, distance, CornerJoin.Round), distance,
+                CornerJoin.Round, 0.01);
         }
         catch (OffsetFailedException failure)
         {

@@ -44,7 +44,11 @@ public class OffsetCheckTests
     public void A_side_that_bends_away_between_good_corners_is_found()
     {
         // The corners of a rectangle 3 mm outside the round one lie on the arcs; the middle of one side is pulled in by 0.5 mm.
-        var bent = Region.FromLoops([Loop.FromCorners([.. Exact(Source, 3).OnlyLoop().Segments.Select((s, i) => (s.Start, s.IsArc ? s.Bulge : i < 2 ? -0.01 : 0))])]);
+        var bent = Region
+            .FromLoops([
+                Loop.FromCorners(
+                    [.. Exact(Source, 3)
+                        .OnlyLoop().Segments.Select((s, i) => (s.Start, s.IsArc ? s.Bulge : i < 2 ? -0.01 : 0))])]);
 
         Assert.Contains("from the outline", Fault(Source, bent, 3));
     }
@@ -66,7 +70,10 @@ public class OffsetCheckTests
     {
         var source = Shapes.Union([.. Enumerable.Range(0, loops).Select(i => Shapes.RectangleAt(20 * i, 0, 10, 10))]);
         // One square is wider or narrower than it was.
-        Region Changed(double area) => Shapes.Union([Shapes.Rectangle(10 + area / 10, 10), .. Enumerable.Range(1, loops - 1).Select(i => Shapes.RectangleAt(20 * i, 0, 10, 10))]);
+        Region Changed(double area) =>
+            Shapes.Union(
+                [Shapes.Rectangle(10 + area / 10, 10), .. Enumerable.Range(1, loops - 1)
+                    .Select(i => Shapes.RectangleAt(20 * i, 0, 10, 10))]);
 
         Assert.Equal(told, Fault(source, Changed(-lost), 0.001) == "growing lost area");
         Assert.Equal(told, Fault(source, Changed(lost), -0.001) == "shrinking gained area");
@@ -102,7 +109,8 @@ public class OffsetCheckTests
 
         Assert.Equal("growing lost area", Fault(plate, Region.FromLoops([.. Exact(plate, 3).Loops, hole]), 3));
         Assert.Equal("the edge at (50.000, 97.000) lies in the material",
-            new SideLaw(new(plate.Segments), new(plate), 3, null, 0.01).Fault(hole)!.Replace("(3.000, 50.000)", "(50.000, 97.000)", StringComparison.Ordinal));
+            new SideLaw(new(plate.Segments), new(plate), 3, null, 0.01).Fault(hole)!
+                .Replace("(3.000, 50.000)", "(50.000, 97.000)", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -138,8 +146,12 @@ public class OffsetCheckTests
     [Fact]
     public void A_hole_that_only_corners_bound_is_missed()
     {
-        // Four squares on their tips round a middle: grown by 9 mm they close, and the hole between them is made of arcs round the tips.
-        var tips = Shapes.Union([.. Enumerable.Range(0, 4).Select(i => Shapes.Polygon((10, 0), (25, -15), (40, 0), (25, 15)).Transformed(Affine.Rotation(i * Math.PI / 2, new(0, 0))))]);
+        // Four squares on their tips round a middle: grown by 9 mm they close, and the hole between them is made of arcs round
+        // the tips.
+        var tips = Shapes
+            .Union([.. Enumerable.Range(0, 4)
+                .Select(i => Shapes.Polygon((10, 0), (25, -15), (40, 0), (25, 15))
+                    .Transformed(Affine.Rotation(i * Math.PI / 2, new(0, 0))))]);
         var grown = Exact(tips, 9);
 
         Assert.Equal(1, grown.HoleCount);

@@ -16,7 +16,8 @@ public class PlanDistanceTests
     /// <summary>Checked against the distance to every edge one by one, and the winding number for the side.</summary>
     [Fact]
     public void Random_regions_are_as_far_as_their_nearest_edge() =>
-        Gen.Select(RandomRegion.Islands, Gen.Select(Gen.Double[-150, 150], Gen.Double[-150, 150]).Array[60]).Sample((region, points) =>
+        Gen.Select(RandomRegion.Islands, Gen.Select(Gen.Double[-150, 150], Gen.Double[-150, 150]).Array[60])
+            .Sample((region, points) =>
         {
             var distance = new PlanDistance(region, Around);
             foreach (var (x, y) in points) AssertAt(region, distance, new(x, y));
@@ -31,13 +32,18 @@ public class PlanDistanceTests
             if (Read(file.Content, file.Name) is not { IsEmpty: false } region || region.Segments.Count() > 600) continue;
             var box = region.Bounds.Grown(10);
             var distance = new PlanDistance(region, box);
-            for (var i = 0; i < 40; i++) AssertAt(region, distance, new(box.MinX + random.NextDouble() * box.Width, box.MinY + random.NextDouble() * box.Height), file.Name);
+            for (var i = 0; i < 40; i++)
+                AssertAt(region, distance,
+                    new(box.MinX + random.NextDouble() * box.Width, box.MinY + random.NextDouble() * box.Height), file.Name);
             tried++;
         }
         Assert.InRange(tried, 60, int.MaxValue);
     }
 
-    /// <summary>Found by an attack: of a very jagged outline the squares took minutes and gigabytes; beyond 600 pieces boxes serve instead.</summary>
+    /// <summary>
+    /// Found by an attack: of a very jagged outline the squares took minutes and gigabytes; beyond 600 pieces boxes serve
+    /// instead.
+    /// </summary>
     [Fact]
     public void Very_many_edges_are_as_far_as_the_nearest()
     {
@@ -47,7 +53,8 @@ public class PlanDistanceTests
             .. Enumerable.Range(0, 30).Select(i => Loop.Circle(new Vec2(30, 0).Turned(i * Math.PI / 15), 2.5)),
         ]);
         var (distance, random) = (new PlanDistance(jagged, Around), new Random(3));
-        for (var i = 0; i < 400; i++) AssertAt(jagged, distance, new(random.NextDouble() * 300 - 150, random.NextDouble() * 300 - 150));
+        for (var i = 0; i < 400; i++)
+            AssertAt(jagged, distance, new(random.NextDouble() * 300 - 150, random.NextDouble() * 300 - 150));
         // On corners and on edges.
         foreach (var piece in jagged.Segments.Where((_, i) => i % 50 == 0))
         {

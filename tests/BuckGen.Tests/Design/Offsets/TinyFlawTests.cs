@@ -10,7 +10,8 @@ using Xunit;
 namespace BuckGen.Tests.Design.Offsets;
 
 /// <summary>
-/// Outlines of the corpus with tiny flaws sprinkled on are offset all the same, and nothing is lost or invented. Few of them in the usual
+/// Outlines of the corpus with tiny flaws sprinkled on are offset all the same, and nothing is lost or invented. Few of them
+/// in the usual
 /// run; BUCKGEN_FUZZ=10000 tries as many, BUCKGEN_FUZZ_SEED and BUCKGEN_FUZZ_FIRST show one again.
 /// </summary>
 [Trait("Tier", "slow")]
@@ -22,22 +23,32 @@ public class TinyFlawTests
     private static readonly double[] Distances = [0.1, 1.05, 3.1496, 6.69, -0.1, -1.05, -2.1, -5.02];
 
     private static readonly Lazy<IReadOnlyList<(string Name, Region Region)>> Outlines = new(() =>
-        [.. Corpus.Files.Select(f => (f.Name, Region: RegionOf(f))).Where(f => f.Region is { IsEmpty: false } && f.Region.Segments.Count() <= MaxPieces)
+        [.. Corpus.Files.Select(f => (f.Name, Region: RegionOf(f)))
+            .Where(f => f.Region is { IsEmpty: false } && f.Region.Segments.Count() <= MaxPieces)
             .Select(f => (f.Name, f.Region!))]);
 
     /// <summary>Flawed outlines that failed once: the file, the seed of its flaws, the offset, and what was wrong.</summary>
     public static TheoryData<string, int, double, Corners, string> Failed => new()
     {
-        { "dxf/b_insert_missing.dxf", 0, 0.1, Corners.Round, "a piece shorter than the uncertainty of a tangent ran past the end it belongs to" },
-        { "dxf/ez_keyplate_r2007.dxf", 25, 6.69, Corners.Round, "the arc round a cusp had just half a turn, a little too much, and came too near to its own corner" },
-        { "dxf/lc_ellipses_r14.dxf", 55, -5.02, Corners.Round, "an arc moved nearly to its centre was taken away by what it came from" },
-        { "svg/b_bad_utf8.svg", 73, 3.1496, Corners.Round, "an arc that touches the edge of a zone without crossing it was judged as a whole" },
-        { "svg/svgo_layers.svg", 121, 1.05, Corners.Round, "two pieces of one edge lay on each other, and one of them led nowhere" },
-        { "dxf/ez_cp1252_r2000.dxf", 133, 6.69, Corners.Round, "two arcs a billionth apart ran beside each other for a tenth of a millimetre" },
-        { "svg/h_white_over_black.svg", 233, 1.05, Corners.Mitre, "a mitre over a corner of tiny pieces was taken for a missing edge" },
-        { "dxf/mk_plate.dxf", 427, -1.05, Corners.Round, "the arc of a sliver began a second time where it had been cut already" },
+        { "dxf/b_insert_missing.dxf", 0, 0.1, Corners.Round,
+            "a piece shorter than the uncertainty of a tangent ran past the end it belongs to" },
+        { "dxf/ez_keyplate_r2007.dxf", 25, 6.69, Corners.Round,
+            "the arc round a cusp had just half a turn, a little too much, and came too near to its own corner" },
+        { "dxf/lc_ellipses_r14.dxf", 55, -5.02, Corners.Round,
+            "an arc moved nearly to its centre was taken away by what it came from" },
+        { "svg/b_bad_utf8.svg", 73, 3.1496, Corners.Round,
+            "an arc that touches the edge of a zone without crossing it was judged as a whole" },
+        { "svg/svgo_layers.svg", 121, 1.05, Corners.Round,
+            "two pieces of one edge lay on each other, and one of them led nowhere" },
+        { "dxf/ez_cp1252_r2000.dxf", 133, 6.69, Corners.Round,
+            "two arcs a billionth apart ran beside each other for a tenth of a millimetre" },
+        { "svg/h_white_over_black.svg", 233, 1.05, Corners.Mitre,
+            "a mitre over a corner of tiny pieces was taken for a missing edge" },
+        { "dxf/mk_plate.dxf", 427, -1.05, Corners.Round,
+            "the arc of a sliver began a second time where it had been cut already" },
         { "dxf/dl_slotplate_r12.dxf", 742, 3.1496, Corners.Mitre, "a sliver on an arc left two arcs of nearly one circle" },
-        { "dxf/os_tag.dxf", 1167, -2.1, Corners.Mitre, "the side of a mitre beside another edge was taken for one the wrong way round" },
+        { "dxf/os_tag.dxf", 1167, -2.1, Corners.Mitre,
+            "the side of a mitre beside another edge was taken for one the wrong way round" },
         { "dxf/ez_binary_r2000.dxf", 4311, -5.02, Corners.Mitre, "neither exact rung closes it; the polygon rung does" },
     };
 
@@ -56,7 +67,8 @@ public class TinyFlawTests
         var (count, seed, first, _) = FuzzSettings.Or(Usual);
         Assert.InRange(Outlines.Value.Count, 110, int.MaxValue);
 
-        var wrong = Enumerable.Range(first, count).Select(n => FindFault(n, n + 1_000_003 * (seed - 1))).OfType<string>().Take(MaxReported).ToList();
+        var wrong = Enumerable.Range(first, count).Select(n => FindFault(n, n + 1_000_003 * (seed - 1))).OfType<string>()
+            .Take(MaxReported).ToList();
 
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
@@ -64,7 +76,8 @@ public class TinyFlawTests
     private static string? FindFault(int number, int seed)
     {
         var (name, clean) = Outlines.Value[number % Outlines.Value.Count];
-        var (distance, join) = (Distances[number / 7 % Distances.Length], number / 3 % 2 == 0 ? CornerJoin.Round : CornerJoin.Mitre);
+        var (distance, join) = (Distances[number / 7 % Distances.Length], number / 3 % 2 == 0 ? CornerJoin.Round
+            : CornerJoin.Mitre);
         return OffsetFault(clean, seed, distance, join) is { } complaint
             ? FormattableString.Invariant($"{number}: {name}, seed {seed}, by {distance} mm, {join.Corners}: {complaint}")
             : null;
@@ -103,7 +116,8 @@ public class TinyFlawTests
     /// <summary>Points anywhere and points a little to either side of the result's edge.</summary>
     private static IEnumerable<Vec2> Points(Region region, Region result, double distance, int seed)
     {
-        var (random, bounds, edges) = (new Random(seed), region.Bounds.Grown(Math.Max(0, distance) + 1), result.Segments.ToArray());
+        var (random, bounds, edges) = (new Random(seed), region.Bounds.Grown(Math.Max(0, distance) + 1),
+            result.Segments.ToArray());
         for (var i = 0; i < 40; i++)
         {
             yield return new(bounds.MinX + bounds.Width * random.NextDouble(), bounds.MinY + bounds.Height * random.NextDouble());

@@ -3,7 +3,8 @@ using BuckGen.Geometry;
 namespace BuckGen.Tests.Design.Offsets;
 
 /// <summary>
-/// Sprinkles an outline with what drawing programs leave behind: spikes, gaps that were closed by a piece of their own, and slivers
+/// Sprinkles an outline with what drawing programs leave behind: spikes, gaps that were closed by a piece of their own, and
+/// slivers
 /// where a line runs back and forth. All are 1e-6 to 1e-3 mm wide. The same seed gives the same flaws.
 /// </summary>
 internal sealed class TinyFlaws
@@ -49,7 +50,8 @@ internal sealed class TinyFlaws
                 var (a, b) = (0.2 + 0.3 * random.NextDouble(), 0.5 + 0.3 * random.NextDouble());
                 var (turn, back) = (piece.PointAt(b) + Tiny(), piece.PointAt(a) + Tiny());
                 loop[i] = piece.Part(0, b) with { End = turn };
-                loop.InsertRange(i + 1, [piece.Part(a, b).Reversed() with { Start = turn, End = back }, piece.Part(a, 1) with { Start = back }]);
+                loop.InsertRange(i + 1,
+                    [piece.Part(a, b).Reversed() with { Start = turn, End = back }, piece.Part(a, 1) with { Start = back }]);
                 break;
         }
     }

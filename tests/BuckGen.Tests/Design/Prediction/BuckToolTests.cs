@@ -20,7 +20,8 @@ public class BuckToolTests
         ["block"] = Design(Shapes.Rectangle(100, 60), BuckKind.Male, CornerJoin.Round),
         ["block with sharp corners"] = Design(Shapes.Rectangle(100, 60), BuckKind.Male, CornerJoin.Mitre),
         ["letter O"] = Design(Shapes.Counter(100, 80, 50, 30), BuckKind.Male, CornerJoin.Round),
-        ["two neighbours"] = Design(Shapes.Union(Shapes.DiscAt(20, 20, 20), Shapes.RectangleAt(46, 0, 40, 50)), BuckKind.Male, CornerJoin.Mitre),
+        ["two neighbours"] = Design(Shapes.Union(Shapes.DiscAt(20, 20, 20), Shapes.RectangleAt(46, 0, 40, 50)), BuckKind.Male,
+            CornerJoin.Mitre),
         ["cavity"] = Design(Shapes.Slot(60, 30), BuckKind.Female, CornerJoin.Round),
     };
 
@@ -33,7 +34,8 @@ public class BuckToolTests
         var (design, tool, random, near, inside) = (Designs[name], Tool(Designs[name], stepped), new Random(3), 0, 0);
         for (var i = 0; i < 4000; i++)
         {
-            var (p, z) = (new Vec2(Around.MinX + random.NextDouble() * Around.Width, Around.MinY + random.NextDouble() * Around.Height), random.NextDouble() * (design.Height + 5));
+            var (p, z) = (new Vec2(Around.MinX + random.NextDouble() * Around.Width,
+                Around.MinY + random.NextDouble() * Around.Height), random.NextDouble() * (design.Height + 5));
             var distance = tool.SignedDistance(new(p.X, p.Y, z));
             var wood = IsWood(design, stepped, p, z, out var edge);
             // Where sharp corners run up a drafted wall, the interpolated wall may stand aside by a tenth of a millimetre.
@@ -52,7 +54,8 @@ public class BuckToolTests
         var (design, tool, random, tried) = (Designs[name], Tool(Designs[name], stepped), new Random(5), 0);
         for (var i = 0; i < 600; i++)
         {
-            var point = new Vec3(Around.MinX + random.NextDouble() * Around.Width, Around.MinY + random.NextDouble() * Around.Height, random.NextDouble() * (design.Height + 30));
+            var point = new Vec3(Around.MinX + random.NextDouble() * Around.Width,
+                Around.MinY + random.NextDouble() * Around.Height, random.NextDouble() * (design.Height + 30));
             var distance = tool.SignedDistance(point);
             if (distance <= 0.3) continue;
             tried++;
@@ -60,7 +63,8 @@ public class BuckToolTests
             {
                 var way = new Vec3(random.NextDouble() - 0.5, random.NextDouble() - 0.5, random.NextDouble() - 0.5);
                 var on = point + way * ((distance - 0.16) / way.Length);
-                Assert.False(IsWood(design, stepped, on.Plan, on.Z, out var edge) && edge > 0.15, $"{point} is told to be {distance} from the wood, but {on} is wood");
+                Assert.False(IsWood(design, stepped, on.Plan, on.Z, out var edge)
+                    && edge > 0.15, $"{point} is told to be {distance} from the wood, but {on} is wood");
             }
         }
         Assert.InRange(tried, 100, 600);
@@ -85,7 +89,8 @@ public class BuckToolTests
     private static BuckDesign Design(Region outline, BuckKind kind, CornerJoin corners, double draft = 5) =>
         Formed.Design(outline, Formed.Spec(kind, 36, draft) with { Stock = [new("12 mm", 12)], Corners = corners });
 
-    private static BuckTool Tool(BuckDesign design, bool stepped) => new(BuckSlabs.FromLayers(design.Solid!, design.Layers, stepped), 0, Around);
+    private static BuckTool Tool(BuckDesign design, bool stepped) =>
+        new(BuckSlabs.FromLayers(design.Solid!, design.Layers, stepped), 0, Around);
 
     private static bool IsWood(BuckDesign design, bool stepped, Vec2 p, double z, out double edge)
     {

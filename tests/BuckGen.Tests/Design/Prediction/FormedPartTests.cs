@@ -20,14 +20,19 @@ public class FormedPartTests
     private static readonly Dictionary<string, Lazy<BuckDesign>> Designs = new()
     {
         ["block"] = Make(Shapes.Rectangle(80, 50), Male(20)),
-        ["block with a base and a plenum"] = Make(Shapes.Slot(60, 20), Male(20) with { Base = new(Formed.Mdf6), Plenum = new(Formed.Mdf6), Vents = new() }),
+        ["block with a base and a plenum"] = Make(Shapes.Slot(60, 20),
+            Male(20) with { Base = new(Formed.Mdf6), Plenum = new(Formed.Mdf6), Vents = new() }),
         ["block, stepped"] = Make(Shapes.Rectangle(80, 50), Male(18), new() { Stepped = true }),
         ["letter O"] = Make(Shapes.Counter(90, 70, 50, 32), Male(14)),
         ["letter L"] = Make(Shapes.Polygon((0, 0), (80, 0), (80, 25), (25, 25), (25, 90), (0, 90)), Male(16)),
-        ["letter T with sharp corners"] = Make(Shapes.Polygon((30, 0), (55, 0), (55, 60), (85, 60), (85, 85), (0, 85), (0, 60), (30, 60)), Male(14) with { Corners = CornerJoin.Mitre }),
+        ["letter T with sharp corners"] = Make(
+            Shapes.Polygon((30, 0), (55, 0), (55, 60), (85, 60), (85, 85), (0, 85), (0, 60), (30, 60)),
+            Male(14) with { Corners = CornerJoin.Mitre }),
         ["close neighbours"] = Make(Shapes.Union(Shapes.DiscAt(25, 25, 25), Shapes.RectangleAt(66, 0, 40, 50)), Male(14)),
         ["cavity"] = Make(Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6] }),
-        ["cavity in a block wider than the frame"] = Make(Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60, Former = new() { Opening = new(180, 120) } }),
+        ["cavity in a block wider than the frame"] = Make(Shapes.Slot(60, 30),
+            Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60,
+                Former = new() { Opening = new(180, 120) } }),
         ["fine"] = Make(Shapes.Rectangle(60, 40), Male(12), new() { Detail = FormingDetail.Fine }),
     };
 
@@ -43,7 +48,8 @@ public class FormedPartTests
         Assert.InRange(part.VolumeError, -0.001, 0.001);
         // Mean thickness is volume over area: the gauge by the ratio of the areas.
         var opening = design.Blank!.Opening;
-        Assert.Equal(part.Gauge * opening.Width * opening.Height / part.Triangles.Sum(t => Area(part, t)), part.MeanThicknessOfSheet, 1e-6);
+        Assert.Equal(part.Gauge * opening.Width * opening.Height / part.Triangles.Sum(t => Area(part, t)),
+            part.MeanThicknessOfSheet, 1e-6);
         Assert.NotNull(part.Thinnest);
         Assert.InRange(part.Thinnest.Thickness, 0.02, part.MeanThickness);
         Assert.InRange(part.MeanThickness, part.Thinnest.Thickness, part.Gauge * 1.0001);
@@ -70,13 +76,16 @@ public class FormedPartTests
     [Fact]
     public void The_same_design_gives_the_same_numbers()
     {
-        var (first, second) = (Design(Shapes.Counter(90, 70, 50, 32), Male(14)), Design(Shapes.Counter(90, 70, 50, 32), Male(14)));
+        var (first, second) = (Design(Shapes.Counter(90, 70, 50, 32), Male(14)),
+            Design(Shapes.Counter(90, 70, 50, 32), Male(14)));
 
         Assert.Equal(first.Formed!.Points, second.Formed!.Points);
         Assert.Equal(first.Formed.Triangles, second.Formed.Triangles);
     }
 
-    /// <summary>A design that is its own mirror image gives a part that is, points and thickness, to a millionth of a millimetre.</summary>
+    /// <summary>
+    /// A design that is its own mirror image gives a part that is, points and thickness, to a millionth of a millimetre.
+    /// </summary>
     [Fact]
     public void A_symmetrical_design_gives_a_symmetrical_part()
     {
@@ -89,24 +98,33 @@ public class FormedPartTests
             select q;
 
         Assert.All(part.Points, p => Assert.Contains(Near(p), q =>
-            Math.Abs(q.X - (80 - p.X)) < 1e-6 && Math.Abs(q.Y - p.Y) < 1e-6 && Math.Abs(q.Z - p.Z) < 1e-6 && Math.Abs(q.Thickness - p.Thickness) < 1e-6));
+            Math.Abs(q.X - (80 - p.X)) < 1e-6 && Math.Abs(q.Y - p.Y) < 1e-6 && Math.Abs(q.Z - p.Z) < 1e-6
+                && Math.Abs(q.Thickness - p.Thickness) < 1e-6));
         Assert.All(part.Points, p => Assert.Contains(Near(p), q =>
-            Math.Abs(q.X - p.X) < 1e-6 && Math.Abs(q.Y - (50 - p.Y)) < 1e-6 && Math.Abs(q.Z - p.Z) < 1e-6 && Math.Abs(q.Thickness - p.Thickness) < 1e-6));
+            Math.Abs(q.X - p.X) < 1e-6 && Math.Abs(q.Y - (50 - p.Y)) < 1e-6 && Math.Abs(q.Z - p.Z) < 1e-6
+                && Math.Abs(q.Thickness - p.Thickness) < 1e-6));
     }
 
-    /// <summary>Common practice, no source: a tall buck thins its sheet most below the top edge, where nothing could follow, and the face keeps its gauge.</summary>
+    /// <summary>
+    /// Common practice, no source: a tall buck thins its sheet most below the top edge, where nothing could follow, and the
+    /// face keeps its gauge.
+    /// </summary>
     [Fact]
     public void On_a_tall_buck_the_face_keeps_the_gauge_and_the_wall_thins()
     {
         var design = Design(Shapes.Rectangle(80, 60), Male(50, draft: 3));
         var part = design.Formed!;
 
-        Assert.InRange(part.Points.Where(p => p.Z > 49.9 && p.X is > 20 and < 60 && p.Y is > 20 and < 40).Min(p => p.Thickness), 0.98, 1.0001);
+        Assert.InRange(part.Points.Where(p => p.Z > 49.9 && p.X is > 20 and < 60 && p.Y is > 20 and < 40).Min(p => p.Thickness),
+            0.98, 1.0001);
         Assert.InRange(part.Thinnest!.Thickness, 0.15, 0.5);
         Assert.InRange(part.Thinnest.Height, 5, 49.9);
     }
 
-    /// <summary>Common practice, no source: deeper is thinner, and a box formed into a cavity ends thinner than the same box formed over a buck.</summary>
+    /// <summary>
+    /// Common practice, no source: deeper is thinner, and a box formed into a cavity ends thinner than the same box formed
+    /// over a buck.
+    /// </summary>
     [Fact]
     public void Deeper_is_thinner_and_a_cavity_thinner_than_a_buck()
     {
@@ -122,7 +140,8 @@ public class FormedPartTests
     }
 
     /// <summary>
-    /// Common practice, no source: thin sheet formed down into a deep box with nearly upright walls ends as film in its floor corners; over the
+    /// Common practice, no source: thin sheet formed down into a deep box with nearly upright walls ends as film in its floor
+    /// corners; over the
     /// outside of the same box it keeps several times that.
     /// </summary>
     [Fact]
@@ -141,8 +160,10 @@ public class FormedPartTests
     [Fact]
     public void The_thinnest_wall_of_a_plain_part_is_the_same_on_a_finer_net()
     {
-        foreach (var (outline, spec) in (ReadOnlySpan<(Region, BuckSpec)>)[(Shapes.Slot(60, 25), Male(20)), (Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 18, 5) with { Stock = [Formed.Mdf6] })])
-            Assert.InRange(Design(outline, spec, new() { Detail = FormingDetail.Fine }).Formed!.MeshSensitivity!.Value, -0.08, 0.08);
+        foreach (var (outline, spec) in (ReadOnlySpan<(Region, BuckSpec)>)[(Shapes.Slot(60, 25), Male(20)),
+            (Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 18, 5) with { Stock = [Formed.Mdf6] })])
+            Assert.InRange(Design(outline, spec, new() { Detail = FormingDetail.Fine }).Formed!.MeshSensitivity!.Value,
+                -0.08, 0.08);
     }
 
     /// <summary>The gauge is found by forming: formed again with it, the thinnest wall is the one asked for.</summary>
@@ -153,7 +174,8 @@ public class FormedPartTests
         var asked = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet! with { MinWall = 0.7 } });
         Assert.Contains(asked.Findings, f => f.Id == "wall-too-thin");
 
-        var again = Design(Shapes.Rectangle(80, 50), spec with { Sheet = spec.Sheet with { Gauge = asked.Formed!.RequiredGauge!.Value } });
+        var again = Design(Shapes.Rectangle(80, 50),
+            spec with { Sheet = spec.Sheet with { Gauge = asked.Formed!.RequiredGauge!.Value } });
 
         Assert.Equal(0.7, again.Formed!.Thinnest!.Thickness, 0.7 * 0.02);
         Assert.InRange(asked.Formed.RequiredGauge.Value, 0.8, 3);
@@ -164,7 +186,8 @@ public class FormedPartTests
     public void Thin_spots_are_told_with_their_place()
     {
         var spec = Male(20);
-        var told = Design(Shapes.Rectangle(80, 50), spec with { Checks = new() { MaxThinning = 1.2 } }).Findings.Single(f => f.Id == "thin-spot");
+        var told = Design(Shapes.Rectangle(80, 50), spec with { Checks = new() { MaxThinning = 1.2 } }).Findings
+            .Single(f => f.Id == "thin-spot");
 
         Assert.True(told is { Place: not null, Height: not null, Limit: 1.2, Value: > 1.2 });
         Assert.DoesNotContain(Design(Shapes.Rectangle(80, 50), spec).Findings, f => f.Id == "thin-spot");
@@ -175,8 +198,10 @@ public class FormedPartTests
     {
         var spec = Formed.Spec(BuckKind.Female, 25, 3) with { Stock = [Formed.Mdf6] };
 
-        Assert.Contains(Design(Shapes.Rectangle(60, 40), spec, new() { Modulus = 1 }).Findings, f => f is { Id: "sheet-bridges", Value: > 1, Place: not null });
-        Assert.DoesNotContain(Design(Shapes.Rectangle(60, 40), spec, new() { Modulus = 0.01 }).Findings, f => f.Id == "sheet-bridges");
+        Assert.Contains(Design(Shapes.Rectangle(60, 40), spec, new() { Modulus = 1 }).Findings,
+            f => f is { Id: "sheet-bridges", Value: > 1, Place: not null });
+        Assert.DoesNotContain(Design(Shapes.Rectangle(60, 40), spec, new() { Modulus = 0.01 }).Findings,
+            f => f.Id == "sheet-bridges");
     }
 
     [Fact]
@@ -184,7 +209,8 @@ public class FormedPartTests
     {
         var spec = Formed.Spec(BuckKind.Female, 25, 3) with { Stock = [Formed.Mdf6] };
 
-        Assert.Contains(Design(Shapes.Rectangle(60, 40), spec with { Former = new() { PlugGap = 5 } }).Findings, f => f is { Id: "plug-not-predicted", Severity: BuckGen.Findings.Severity.Note });
+        Assert.Contains(Design(Shapes.Rectangle(60, 40), spec with { Former = new() { PlugGap = 5 } }).Findings,
+            f => f is { Id: "plug-not-predicted", Severity: BuckGen.Findings.Severity.Note });
         Assert.DoesNotContain(Design(Shapes.Rectangle(60, 40), spec).Findings, f => f.Id == "plug-not-predicted");
     }
 
@@ -213,15 +239,19 @@ public class FormedPartTests
     {
         BuckSpec[] specs = [Male(20, draft: -2), Male(20) with { Former = new() { Opening = new(70, 60) } }];
 
-        Assert.All(specs, s => Assert.True(Design(Shapes.Rectangle(80, 50), s) is { Formed: null, Findings: { } f } && f.Any(g => g.Id == "wall-not-predicted")));
-        Assert.All(specs, s => Assert.DoesNotContain(Formed.Design(Shapes.Rectangle(80, 50), s).Findings, f => f.Id == "wall-not-predicted"));
+        Assert.All(specs,
+            s => Assert.True(Design(Shapes.Rectangle(80, 50), s) is { Formed: null, Findings: { } f } && f.Any(g => g.Id == "wall-not-predicted")));
+        Assert.All(specs,
+            s => Assert.DoesNotContain(Formed.Design(Shapes.Rectangle(80, 50), s).Findings, f => f.Id == "wall-not-predicted"));
     }
 
     /// <summary>Walls beside an acute corner, which moves four times as far as they do, are looked at as well.</summary>
     [Fact]
     public void An_acute_corner_hides_no_thin_wall()
     {
-        var design = Design(Shapes.Polygon((0, 0), (120, -32), (120, 32)), Male(20, draft: 10) with { Corners = CornerJoin.Mitre, OutlineAt = OutlineAt.Base });
+        var design =
+            Design(Shapes.Polygon((0, 0), (120, -32), (120, 32)),
+                Male(20, draft: 10) with { Corners = CornerJoin.Mitre, OutlineAt = OutlineAt.Base });
         var thinnest = design.Formed!.Thinnest!;
 
         Assert.InRange(thinnest.Height, 1, 19.99);
@@ -233,7 +263,8 @@ public class FormedPartTests
     {
         var design = Design(Shapes.Counter(70, 60, 7, 40), Male(20));
 
-        Assert.Contains(design.Findings, f => f is { Id: "sheet-bridges", Place: { X: > 31 and < 39, Y: > 10 and < 50 }, Value: > 2 });
+        Assert.Contains(design.Findings,
+            f => f is { Id: "sheet-bridges", Place: { X: > 31 and < 39, Y: > 10 and < 50 }, Value: > 2 });
     }
 
     [Fact]
@@ -251,12 +282,15 @@ public class FormedPartTests
     public void What_did_not_come_to_rest_shows_nothing()
     {
         var design = Design(Shapes.Rectangle(80, 50), Male(20));
-        var given = design.Formed! with { IsConverged = false, Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, BurstAt = new(3, 4) };
+        var given = design.Formed! with { IsConverged = false, Points = [], Triangles = [], Thinnest = null,
+            ThinnestOfSheet = null, BurstAt = new(3, 4) };
 
-        Assert.True(FormedPartFindings.Find(given, BuckKind.Male, design.Spec.Sheet!, new(), 6).Single() is { Id: "forming-unsure", Place: not null });
+        Assert.True(FormedPartFindings.Find(given, BuckKind.Male, design.Spec.Sheet!, new(), 6)
+            .Single() is { Id: "forming-unsure", Place: not null });
         var files = OutputFiles.Create(CutPlan.Create(design with { Formed = given }, new()), new() { Model = true });
         Assert.DoesNotContain(files, f => f.Path == "model/part.glb");
-        Assert.Contains("did not converge", System.Text.Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));
+        Assert.Contains("did not converge",
+            System.Text.Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));
     }
 
     [Fact]
@@ -271,7 +305,8 @@ public class FormedPartTests
         Assert.Contains("stiffening", Refusal(Male(20) with { Prediction = new() { Stiffening = -1 } }));
     }
 
-    private static string Refusal(BuckSpec spec) => Assert.Throws<SpecException>(() => Formed.Design(Shapes.Rectangle(80, 50), spec)).Message;
+    private static string Refusal(BuckSpec spec) =>
+        Assert.Throws<SpecException>(() => Formed.Design(Shapes.Rectangle(80, 50), spec)).Message;
 
     private static double Area(FormedPart part, FormedTriangle t)
     {
@@ -279,9 +314,12 @@ public class FormedPartTests
         return (At(t.B) - At(t.A)).Cross(At(t.C) - At(t.A)).Length / 2;
     }
 
-    private static BuckSpec Male(double depth, double draft = 5) => Formed.Spec(BuckKind.Male, depth, draft) with { Stock = [Formed.Mdf6, new("2 mm", 2)] };
+    private static BuckSpec Male(double depth, double draft = 5) =>
+        Formed.Spec(BuckKind.Male, depth, draft) with { Stock = [Formed.Mdf6, new("2 mm", 2)] };
 
-    private static BuckDesign Design(Region outline, BuckSpec spec, FormingSpec? forming = null) => Formed.Design(outline, spec with { Prediction = forming ?? new() });
+    private static BuckDesign Design(Region outline, BuckSpec spec, FormingSpec? forming = null) =>
+        Formed.Design(outline, spec with { Prediction = forming ?? new() });
 
-    private static Lazy<BuckDesign> Make(Region outline, BuckSpec spec, FormingSpec? forming = null) => new(() => Design(outline, spec, forming));
+    private static Lazy<BuckDesign> Make(Region outline, BuckSpec spec, FormingSpec? forming = null) =>
+        new(() => Design(outline, spec, forming));
 }

@@ -83,7 +83,8 @@ public class JigTests
 
         Assert.Equal(core.Loops, bed.GlueUp);
         Assert.Equal((0, -6), (bed.Top, bed.Bottom));
-        Assert.All(core.Segments.Concat(ring.Segments), s => Assert.True(bed.Region.Contains(s.PointAt(0.5)) || bed.Region.DistanceToEdge(s.PointAt(0.5)) < 1e-6));
+        Assert.All(core.Segments.Concat(ring.Segments),
+            s => Assert.True(bed.Region.Contains(s.PointAt(0.5)) || bed.Region.DistanceToEdge(s.PointAt(0.5)) < 1e-6));
         Assert.Contains(bed, design.Accessories);
         // The lettering keeps clear of the lines.
         var label = bed.Parts.Single().Label!.Box;
@@ -119,7 +120,8 @@ public class JigTests
         var holes = jig.Ring[0].Parts.SelectMany(p => p.Dowels).ToList();
         Assert.InRange(holes.Count, 2, 6);
         Assert.All(jig.Ring, l => Assert.Equal(holes, l.Parts.SelectMany(p => p.Dowels)));
-        Assert.All(jig.Ring, l => Assert.All(holes, h => Assert.True(l.Region.Contains(h.Centre) && l.Region.DistanceToEdge(h.Centre) >= h.Diameter / 2 + 4 - 1e-4)));
+        Assert.All(jig.Ring,
+            l => Assert.All(holes, h => Assert.True(l.Region.Contains(h.Centre) && l.Region.DistanceToEdge(h.Centre) >= h.Diameter / 2 + 4 - 1e-4)));
     }
 
     [Fact]
@@ -140,31 +142,41 @@ public class JigTests
 
     [Fact]
     public void A_height_the_stock_misses_is_told() =>
-        Assert.Contains(Formed.Design(Shape, Spec(BuckKind.Male, 5, 9)).Findings, f => f is { Id: "jig-height-missed", Value: -3 });
+        Assert.Contains(Formed.Design(Shape, Spec(BuckKind.Male, 5, 9)).Findings,
+            f => f is { Id: "jig-height-missed", Value: -3 });
 
     private static readonly Region Shape = Region.FromLoops(
         [Loop.FromCorners([(new(0, 0), 0), (new(90, 0), 0.4), (new(90, 60), 0), (new(45, 45), 0), (new(0, 60), 0)])]);
 
     private static BuckSpec Spec(BuckKind kind, double draft, double height) =>
-        Formed.Spec(kind, 24, draft, gauge: 1.2) with { Stock = [Formed.Mdf6], Jig = new() { TrimHeight = height }, Corners = BuckGen.Geometry.Offsetting.CornerJoin.Round };
+        Formed.Spec(kind, 24, draft, gauge: 1.2) with { Stock = [Formed.Mdf6], Jig = new() { TrimHeight = height },
+            Corners = BuckGen.Geometry.Offsetting.CornerJoin.Round };
 
     private static BuckDesign Design(BuckKind kind, double draft, double height) =>
-        Formed.Design(Shape, height == 15 ? Spec(kind, draft, height) with { Stock = [Formed.Mdf6, new("board 3", 3, 2000, 2000)] } : Spec(kind, draft, height));
+        Formed.Design(Shape, height == 15
+            ? Spec(kind, draft, height) with { Stock = [Formed.Mdf6, new("board 3", 3, 2000, 2000)] }
+            : Spec(kind, draft, height));
 
-    /// <summary>Points on the part's outside, found without the offsetter: on the outline, moved out by draft and wall along the normal.</summary>
+    /// <summary>
+    /// Points on the part's outside, found without the offsetter: on the outline, moved out by draft and wall along the
+    /// normal.
+    /// </summary>
     private static IEnumerable<Vec2> Outside(BuckDesign design, double fromFlange) =>
         Moved(design, Reach(design, fromFlange) + (design.Spec.Kind == BuckKind.Male ? WallOf(design) : 0));
 
-    private static IEnumerable<Vec2> Moved(BuckDesign design, double distance) => Shape.Segments.SelectMany(s => Enumerable.Range(1, 9)
+    private static IEnumerable<Vec2> Moved(BuckDesign design, double distance) =>
+        Shape.Segments.SelectMany(s => Enumerable.Range(1, 9)
         .Select(i => s.PointAt(i / 10.0) - s.DirectionAt(i / 10.0).Left * distance))
-        .Where(p => Math.Abs(Shape.DistanceToEdge(p) - Math.Abs(distance)) < 1e-6 && (distance == 0 || Shape.Contains(p) == distance < 0));
+        .Where(p => Math.Abs(Shape.DistanceToEdge(p) - Math.Abs(distance)) < 1e-6
+            && (distance == 0 || Shape.Contains(p) == distance < 0));
 
     private static Region Inside(BuckDesign design, double fromFlange) => new PolygonOracle(Shape).Moved(
         Reach(design, fromFlange) - (design.Spec.Kind == BuckKind.Male ? 0 : WallOf(design)));
 
     /// <summary>How far the touching face stands outside the outline, which is to size at the face of the stack.</summary>
     private static double Reach(BuckDesign design, double fromFlange) =>
-        (design.Spec.Kind == BuckKind.Male ? design.Spec.Depth - fromFlange : -fromFlange) * Math.Tan(design.Spec.Draft * Math.PI / 180);
+        (design.Spec.Kind == BuckKind.Male ? design.Spec.Depth - fromFlange : -fromFlange) * Math
+            .Tan(design.Spec.Draft * Math.PI / 180);
 
     private static double WallOf(BuckDesign design) => design.Blank!.MeanThickness / Math.Cos(design.Spec.Draft * Math.PI / 180);
 
@@ -172,6 +184,7 @@ public class JigTests
     private sealed class PolygonOracle(Region region)
     {
         public Region Moved(double distance) =>
-            new BuckGen.Geometry.Offsetting.PolygonOffsetter(0.001).Offset(region, distance, BuckGen.Geometry.Offsetting.CornerJoin.Round);
+            new BuckGen.Geometry.Offsetting.PolygonOffsetter(0.001)
+                .Offset(region, distance, BuckGen.Geometry.Offsetting.CornerJoin.Round);
     }
 }

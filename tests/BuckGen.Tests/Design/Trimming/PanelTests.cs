@@ -34,7 +34,8 @@ public class PanelTests
     };
 
     /// <summary>
-    /// The panel cut by the machine, read back from its DXF, against the part's outline made by the geometry library alone: the room
+    /// The panel cut by the machine, read back from its DXF, against the part's outline made by the geometry library alone:
+    /// the room
     /// between them is the fit everywhere, kerf included.
     /// </summary>
     [Theory]
@@ -50,7 +51,8 @@ public class PanelTests
 
         var wall = kind == BuckKind.Male ? design.Blank!.MeanThickness / Math.Cos(3 * Math.PI / 180) : 0;
         // To size at the face: the flange is at the foot of a male buck, 12 mm lower, and at the rim of a cavity.
-        var part = new PolygonOffsetter(0.002).Offset(outline.Region, (kind == BuckKind.Male ? 12 * Math.Tan(3 * Math.PI / 180) : 0) + wall, CornerJoin.Round);
+        var part = new PolygonOffsetter(0.002)
+            .Offset(outline.Region, (kind == BuckKind.Male ? 12 * Math.Tan(3 * Math.PI / 180) : 0) + wall, CornerJoin.Round);
         var largest = part.Islands.MaxBy(i => i.Area)!.Outer;
         var opening = cut.MaxBy(l => Math.Abs(l.SignedArea))!;
         // The kerf takes half its width on the panel's side of the cut.
@@ -65,10 +67,12 @@ public class PanelTests
     [Fact]
     public void Without_a_fit_size_and_warmth_decide()
     {
-        // A part of this length is formed within 1.2 mm to 300 mm, 0.025 mm more every 25 mm, and grows 90e-6 per degree over 30 degrees: half on either side.
+        // A part of this length is formed within 1.2 mm to 300 mm, 0.025 mm more every 25 mm, and grows 90e-6 per degree over
+        // 30 degrees: half on either side.
         Assert.Equal((1.2 + (100 + 2 * PartReach) * 90e-6 * 30) / 2, Design(Formed.Rectangle(100, 60)).Panel!.Fit, 2e-3);
         var long700 = 700 + 2 * PartReach;
-        Assert.Equal((1.2 + (long700 - 300) / 25 * 0.025 + long700 * 90e-6 * 30) / 2, Design(Formed.Rectangle(700, 100)).Panel!.Fit, 2e-3);
+        Assert.Equal((1.2 + (long700 - 300) / 25 * 0.025 + long700 * 90e-6 * 30) / 2,
+            Design(Formed.Rectangle(700, 100)).Panel!.Fit, 2e-3);
     }
 
     /// <summary>Between 0.5 and 1 mm a side below 300 mm (common practice, no source).</summary>
@@ -83,7 +87,9 @@ public class PanelTests
     public void A_panel_that_grows_along_needs_less_room()
     {
         var acrylic = Catalog.BuiltIn.FindPlastic("pmma");
-        double Fit(Stock stock) => Formed.Design(Formed.Rectangle(280, 100), Spec(p => p with { Fit = null, Stock = stock }) with { Sheet = new() { Plastic = acrylic } }).Panel!.Fit;
+        double Fit(Stock stock) =>
+            Formed.Design(Formed.Rectangle(280, 100),
+                Spec(p => p with { Fit = null, Stock = stock }) with { Sheet = new() { Plastic = acrylic } }).Panel!.Fit;
 
         var (wood, same) = (Fit(Formed.Mdf6), Fit(Stock.FromCatalog(Catalog.BuiltIn.FindStock("acrylic-5")!)));
         // At most 90 millionths against none, and against at least 50.
@@ -93,7 +99,9 @@ public class PanelTests
     [Fact]
     public void A_drawn_edge_is_cut_as_drawn_with_its_holes()
     {
-        var drawn = Region.FromLoops([Loop.FromCorners([(new(-40, -50), 0), (new(150, -50), 0.3), (new(150, 100), 0), (new(-60, 100), 0)]), Loop.Circle(new(-20, -30), 3)]);
+        var drawn = Region
+            .FromLoops([Loop.FromCorners([(new(-40, -50), 0), (new(150, -50), 0.3), (new(150, 100), 0), (new(-60, 100), 0)]),
+                Loop.Circle(new(-20, -30), 3)]);
 
         var panel = Design(Formed.Rectangle(100, 60), p => p with { Edge = PanelEdge.Drawn, Outline = drawn }).Panel!;
 
@@ -123,8 +131,12 @@ public class PanelTests
     [Fact]
     public void A_drawn_edge_needs_its_drawing_and_a_drawing_its_edge()
     {
-        Assert.Contains("no outline is given", Assert.Throws<SpecException>(() => Design(Formed.Rectangle(100, 60), p => p with { Edge = PanelEdge.Drawn })).Message);
-        Assert.Contains("not set to drawn", Assert.Throws<SpecException>(() => Design(Formed.Rectangle(100, 60), p => p with { Outline = Formed.Disc(300) })).Message);
+        Assert.Contains("no outline is given",
+            Assert.Throws<SpecException>(() =>
+                Design(Formed.Rectangle(100, 60), p => p with { Edge = PanelEdge.Drawn })).Message);
+        Assert.Contains("not set to drawn",
+            Assert.Throws<SpecException>(() =>
+                Design(Formed.Rectangle(100, 60), p => p with { Outline = Formed.Disc(300) })).Message);
     }
 
     [Theory]
@@ -160,7 +172,8 @@ public class PanelTests
         Assert.Equal(1, design.Panel!.Panel.Region.HoleCount);
         // The piece in the counter has an opening of its own for the island that stands in it.
         var inlay = Assert.Single(design.Panel.Inlays!.Parts).Shape;
-        Assert.Equal(30 - 12 * Math.Tan(3 * Math.PI / 180) - WallOf(design) - design.Panel.Fit, inlay.Outer.Bounds.Width / 2, 1e-3);
+        Assert.Equal(30 - 12 * Math.Tan(3 * Math.PI / 180) - WallOf(design) - design.Panel.Fit,
+            inlay.Outer.Bounds.Width / 2, 1e-3);
         Assert.Single(inlay.Holes);
         Assert.Contains(design.Findings, f => f.Id == "panel-inlays");
     }
@@ -180,17 +193,20 @@ public class PanelTests
     [InlineData(3, "panel-flange-narrow", BuckGen.Findings.Severity.Warning)]
     [InlineData(0.4, "panel-flange-narrow", BuckGen.Findings.Severity.Error)]
     public void A_flange_too_narrow_to_hold_is_told(double flange, string id, BuckGen.Findings.Severity severity) =>
-        Assert.Contains(Design(Formed.Rectangle(100, 60), p => p with { Flange = flange, Fit = 0.5 }).Findings, f => f.Id == id && f.Severity == severity);
+        Assert.Contains(Design(Formed.Rectangle(100, 60), p => p with { Flange = flange, Fit = 0.5 }).Findings, f => f.Id == id
+            && f.Severity == severity);
 
     [Fact]
     public void Corners_that_the_bit_can_not_cut_are_told_with_their_place()
     {
         // Round the part the corners have the radius of draft, wall and fit together: about 2 mm.
-        var tight = Design(Formed.Rectangle(100, 60), p => p with { Bit = 6 }).Findings.Where(f => f.Id == "panel-corner-tight").ToList();
+        var tight = Design(Formed.Rectangle(100, 60), p => p with { Bit = 6 }).Findings.Where(f => f.Id == "panel-corner-tight")
+            .ToList();
 
         Assert.Equal(4, tight.Count);
         Assert.All(tight, f => Assert.True(f is { Place: not null, Limit: 3, Value: > 1 and < 3 }));
-        Assert.DoesNotContain(Design(Formed.Rectangle(100, 60), p => p with { Bit = 2 }).Findings, f => f.Id == "panel-corner-tight");
+        Assert.DoesNotContain(Design(Formed.Rectangle(100, 60), p => p with { Bit = 2 }).Findings,
+            f => f.Id == "panel-corner-tight");
     }
 
     [Theory]
@@ -208,7 +224,8 @@ public class PanelTests
     private static BuckSpec Spec(Func<PanelSpec, PanelSpec> change) =>
         Formed.Spec(BuckKind.Male, 12, 3) with { Stock = [Formed.Mdf6], Panel = change(new(Formed.Mdf6)) };
 
-    private static BuckDesign Design(Region outline, Func<PanelSpec, PanelSpec>? change = null) => Formed.Design(outline, Spec(change ?? (p => p)));
+    private static BuckDesign Design(Region outline, Func<PanelSpec, PanelSpec>? change = null) =>
+        Formed.Design(outline, Spec(change ?? (p => p)));
 
     private static double WallOf(BuckDesign design) => design.Blank!.MeanThickness / Math.Cos(design.Spec.Draft * Math.PI / 180);
 
@@ -218,7 +235,8 @@ public class PanelTests
         var plan = CutPlan.Create(design with { Layers = [] }, new(Kerf: kerf), CutScope.Accessories);
         var part = plan.Boards.SelectMany(s => s.Placements).Single(p => p.Part.Name == "PANEL1").Part;
         var bytes = DxfCutFile.Write(new("panel", part.Paths, part.Bounds), DxfVersion.R12);
-        var drawing = OutlineReader.Read([.. bytes], "panel.dxf", OutlineOptions.Default with { Layers = [CutLayer.CutInner.Name()] });
+        var drawing =
+            OutlineReader.Read([.. bytes], "panel.dxf", OutlineOptions.Default with { Layers = [CutLayer.CutInner.Name()] });
         return [.. drawing.Region.Loops];
     }
 }

@@ -8,7 +8,9 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>A plate of 140 x 100 mm and on it, 20 mm from its edges, a block of 100 x 60 mm with a counter of 40 x 20 mm.</summary>
+/// <summary>
+/// A plate of 140 x 100 mm and on it, 20 mm from its edges, a block of 100 x 60 mm with a counter of 40 x 20 mm.
+/// </summary>
 public class AirFloorsTests
 {
     private static readonly Region Letter = Shapes.Counter(100, 60, 40, 20);
@@ -32,7 +34,10 @@ public class AirFloorsTests
     [Fact]
     public void Round_a_block_with_a_cavity_nothing_is_formed()
     {
-        var floor = Assert.Single(AirFloors.Find([Plate with { Wood = Shapes.RectangleAt(-60, -60, 220, 180) }, Wall], Solid(Shapes.Rectangle(100, 60), BuckKind.Female), []));
+        var floor = Assert
+            .Single(AirFloors
+                .Find([Plate with { Wood = Shapes.RectangleAt(-60, -60, 220, 180) }, Wall],
+                    Solid(Shapes.Rectangle(100, 60), BuckKind.Female), []));
 
         Assert.Equal(6000, floor.Air.Area, 1e-6);
     }
@@ -40,7 +45,8 @@ public class AirFloorsTests
     [Fact]
     public void A_hole_that_the_layer_below_lacks_is_a_pit_on_that_layer()
     {
-        LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) }, upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter);
+        LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) },
+            upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter);
 
         Assert.Equal([2], PitLayers(whole, upper));
         Assert.Empty(PitLayers(Wall, upper));
@@ -53,7 +59,8 @@ public class AirFloorsTests
     public void What_stands_in_a_pit_is_no_floor()
     {
         var post = Region.FromLoops([.. Letter.Loops, Loop.Rectangle(new(45, 25, 55, 35))]);
-        LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) }, upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, post);
+        LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) },
+            upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, post);
 
         var pit = Assert.Single(AirFloors.Find([Plate, whole, upper], Solid(post), []), f => f.Layer.Number == 2);
 
@@ -64,7 +71,8 @@ public class AirFloorsTests
     public void Air_that_ends_above_the_floor_bottoms_out_on_the_first_layer_with_wood_there()
     {
         // By the smooth walls there is no hole any more, but the upper layer is cut with one.
-        LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) }, upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter);
+        LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) },
+            upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter);
 
         var floors = AirFloors.Find([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [InTheCounter]);
 
@@ -77,9 +85,11 @@ public class AirFloorsTests
     public void A_level_floor_of_another_layer_does_not_stand_in_for_it()
     {
         // The lower layer has a hole of its own in the counter's place, so that it carries no pit; the plate has a floor there.
-        var pierced = Wall with { Wood = Region.FromLoops([.. Shapes.Rectangle(100, 60).Loops, Loop.Rectangle(new(32, 22, 36, 26))]) };
+        var pierced =
+            Wall with { Wood = Region.FromLoops([.. Shapes.Rectangle(100, 60).Loops, Loop.Rectangle(new(32, 22, 36, 26))]) };
 
-        var floors = AirFloors.Find([Plate, pierced, new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter)], Solid(Letter), [new(60, 30)]);
+        var floors =
+            AirFloors.Find([Plate, pierced, new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter)], Solid(Letter), [new(60, 30)]);
 
         Assert.Equal((new Vec2(60, 30), 2), (floors[0].DeepestPoint!.Value, floors[0].Layer.Number));
     }
@@ -87,11 +97,14 @@ public class AirFloorsTests
     [Fact]
     public void Where_a_level_floor_lies_already_or_wood_stands_there_is_no_further_one()
     {
-        LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) }, upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter);
+        LayerBlank whole = Wall with { Wood = Shapes.Rectangle(100, 60) },
+            upper = new(3, LayerRole.Wall, Vented.Mdf6, 12, 18, Letter);
 
         Assert.All(AirFloors.Find([Plate, whole, upper], Solid(Letter), [InTheCounter]), f => Assert.Null(f.DeepestPoint));
-        Assert.All(AirFloors.Find([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [new(10, 10)]), f => Assert.Null(f.DeepestPoint));
-        Assert.All(AirFloors.Find([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [new(500, 500)]), f => Assert.Null(f.DeepestPoint));
+        Assert.All(AirFloors.Find([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [new(10, 10)]),
+            f => Assert.Null(f.DeepestPoint));
+        Assert.All(AirFloors.Find([Plate, whole, upper], Solid(Shapes.Rectangle(100, 60)), [new(500, 500)]),
+            f => Assert.Null(f.DeepestPoint));
     }
 
     [Fact]
@@ -99,7 +112,9 @@ public class AirFloorsTests
     {
         // At 45 degrees 100 x 60 mm become 120 x 80 mm in 10 mm: the integral of (100 + 2h)(60 + 2h) from 0 to 10 is 77,333 mm³.
         var (sloping, spec) = Sloping(45);
-        LayerBlank[] layers = [Plate, new(2, LayerRole.Wall, Vented.Mdf6, 6, 11, Region.Empty), new(3, LayerRole.Wall, Vented.Mdf6, 11, 16, Region.Empty)];
+        LayerBlank[] layers =
+            [Plate, new(2, LayerRole.Wall, Vented.Mdf6, 6, 11, Region.Empty),
+                new(3, LayerRole.Wall, Vented.Mdf6, 11, 16, Region.Empty)];
 
         Assert.Equal((140 * 100 * 10 - 77333.3333) / 1e6, TrappedAir.Litres(layers, sloping), 1e-9);
         Assert.Equal(77333.3333 / 1e6, TrappedAir.Litres(layers, new(sloping.Shape, spec with { Kind = BuckKind.Female })), 1e-9);
@@ -109,7 +124,8 @@ public class AirFloorsTests
     public void Walls_that_lean_out_over_the_plate_trap_no_less_than_nothing()
     {
         var (leaning, _) = Sloping(-45);
-        LayerBlank[] layers = [Plate with { Wood = Shapes.Rectangle(80, 40) }, new(2, LayerRole.Wall, Vented.Mdf6, 6, 16, Region.Empty)];
+        LayerBlank[] layers =
+            [Plate with { Wood = Shapes.Rectangle(80, 40) }, new(2, LayerRole.Wall, Vented.Mdf6, 6, 16, Region.Empty)];
 
         Assert.Equal(0, TrappedAir.Litres(layers, leaning));
     }

@@ -59,7 +59,8 @@ internal sealed class AirPaths
         var feet = files[0].Cuts;
         for (var i = 0; i < feet.Count; i++)
             for (var j = 0; j < i; j++)
-                if (feet[i].Bounds.Centre.DistanceTo(feet[j].Bounds.Centre) <= (feet[i].Bounds.Width + feet[j].Bounds.Width) / 2) return false;
+                if (feet[i].Bounds.Centre.DistanceTo(feet[j].Bounds.Centre) <= (feet[i].Bounds.Width + feet[j].Bounds.Width) / 2)
+                    return false;
         return feet.All(f => f.DistanceTo(bore.Centre) >= bore.Radius && !f.Contains(bore.Centre));
     }
 

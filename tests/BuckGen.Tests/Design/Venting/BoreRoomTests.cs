@@ -22,13 +22,15 @@ public sealed class BoreRoomTests
     [InlineData(80, 55.5 + Hair, false)]
     [InlineData(80, 55.5 - Hair, true)]
     [InlineData(-10, 30, false)] // clear of the edge, but outside
-    public void A_bore_keeps_its_land_to_the_edge(double x, double y, bool free) => Assert.Equal(free, Room().IsFree(new(x, y), Plate));
+    public void A_bore_keeps_its_land_to_the_edge(double x, double y, bool free) =>
+        Assert.Equal(free, Room().IsFree(new(x, y), Plate));
 
     [Theory]
     [InlineData(45.5 - Hair, true)] // the bore through the plate does not rule here, the hole of 1 mm does at 2.5 mm
     [InlineData(47.5 - Hair, true)]
     [InlineData(47.5 + Hair, false)]
-    public void A_pit_opens_with_the_narrow_hole_alone(double x, bool free) => Assert.Equal(free, Room().IsFree(new(x, 30), Wall));
+    public void A_pit_opens_with_the_narrow_hole_alone(double x, bool free) =>
+        Assert.Equal(free, Room().IsFree(new(x, 30), Wall));
 
     [Fact]
     public void The_layers_below_count_with_the_whole_bore_and_those_above_not_at_all()
@@ -99,5 +101,6 @@ public sealed class BoreRoomTests
         Assert.False(placement.IsDone(new(new(58 + 7, 30), VentReason.Wall)));
     }
 
-    private static BoreRoom Room(VentSpec? spec = null, DowelHole[]? dowels = null) => new([Plate, Wall, Top], dowels ?? [], spec ?? new(), 1);
+    private static BoreRoom Room(VentSpec? spec = null, DowelHole[]? dowels = null) =>
+        new([Plate, Wall, Top], dowels ?? [], spec ?? new(), 1);
 }

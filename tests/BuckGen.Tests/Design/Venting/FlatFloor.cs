@@ -17,7 +17,8 @@ internal sealed class FlatFloor
     {
         var shape = PolygonConversion.ToGeometry(walls, Chord).Buffer(0);
         // Over a male buck the air is all that is not wood, far enough out; in a female one it is the cavity.
-        Air = isMale ? shape.EnvelopeInternal.IsNull ? shape : shape.Factory.ToGeometry(Wide(shape.EnvelopeInternal)).Difference(shape) : shape;
+        Air = isMale ? shape.EnvelopeInternal.IsNull ? shape : shape.Factory.ToGeometry(Wide(shape.EnvelopeInternal))
+            .Difference(shape) : shape;
         (air, edges) = (PreparedGeometryFactory.Prepare(Air), PreparedGeometryFactory.Prepare(shape.Boundary));
         Edges = shape.Boundary;
     }

@@ -30,7 +30,8 @@ public class FloorVentsTests
 
     [Fact]
     public void The_farthest_corner_from_the_middle_of_the_outline_comes_first() =>
-        Assert.Equal([new(99, 59), new(99, 1), new(1, 59), new(1, 1)], WithReason(Placed(Pocket, new()), VentReason.Corner), Near);
+        Assert.Equal([new(99, 59), new(99, 1), new(1, 59), new(1, 1)],
+            WithReason(Placed(Pocket, new()), VentReason.Corner), Near);
 
     [Fact]
     public void A_point_that_was_asked_for_comes_before_all_others()
@@ -71,7 +72,8 @@ public class FloorVentsTests
     [Fact]
     public void With_given_points_alone_there_is_one_vent_besides()
     {
-        Assert.Equal([VentReason.Given, VentReason.Counter], Placed(Pocket, new() { Pattern = VentPatterns.Given, Points = [new(20, 20)] }).Vents.Select(v => v.Reason));
+        Assert.Equal([VentReason.Given, VentReason.Counter],
+            Placed(Pocket, new() { Pattern = VentPatterns.Given, Points = [new(20, 20)] }).Vents.Select(v => v.Reason));
         Assert.Equal([VentReason.Counter], Placed(Pocket, new() { Pattern = VentPatterns.Given }).Vents.Select(v => v.Reason));
     }
 
@@ -90,9 +92,11 @@ public class FloorVentsTests
     {
         // Two rooms of 30 x 30 mm joined by a passage of 1.6 x 10 mm.
         var rooms = Loop.Polygon(
-            new(0, 0), new(30, 0), new(30, 14.2), new(40, 14.2), new(40, 0), new(70, 0), new(70, 30), new(40, 30), new(40, 15.8), new(30, 15.8), new(30, 30), new(0, 30));
+            new(0, 0), new(30, 0), new(30, 14.2), new(40, 14.2), new(40, 0), new(70, 0), new(70, 30), new(40, 30), new(40, 15.8),
+            new(30, 15.8), new(30, 30), new(0, 30));
 
-        Assert.Contains(Placed(rooms, new()).Vents, v => v.Reason == VentReason.Gap && v.Centre.X is > 28 and < 42 && Math.Abs(v.Centre.Y - 15) < 0.3);
+        Assert.Contains(Placed(rooms, new()).Vents, v => v.Reason == VentReason.Gap && v.Centre.X is > 28 and < 42
+            && Math.Abs(v.Centre.Y - 15) < 0.3);
     }
 
     [Fact]
@@ -191,7 +195,8 @@ public class FloorVentsTests
     {
         var (floor, spec, taken) = (Floor(Pocket, null), new VentSpec { WallDistance = 0.5 }, new PlacedVents(7));
 
-        Assert.Equal(granted, new VentPlacement(floor, new([Plate], [], spec, 1), spec, 1, taken).TryPlace(new(new(50, away), VentReason.Counter)));
+        Assert.Equal(granted,
+            new VentPlacement(floor, new([Plate], [], spec, 1), spec, 1, taken).TryPlace(new(new(50, away), VentReason.Counter)));
         Assert.Equal(granted ? 1 : 0, taken.All.Count);
     }
 
@@ -228,11 +233,13 @@ public class FloorVentsTests
     [Fact]
     public void A_grid_of_too_many_places_is_refused() =>
         // 100 x 60 mm at a pitch of 0.3 mm are 66,000.
-        Assert.Contains("more than 50000 places", Assert.Throws<SpecException>(() => Placed(Pocket, new() { Pattern = VentPatterns.Grid, GridPitch = 0.3 })).Message);
+        Assert.Contains("more than 50000 places",
+            Assert.Throws<SpecException>(() => Placed(Pocket, new() { Pattern = VentPatterns.Grid, GridPitch = 0.3 })).Message);
 
     [Fact]
     public void A_spacing_that_asks_for_too_many_places_is_refused() =>
-        Assert.Contains("more than 50000 places", Assert.Throws<SpecException>(() => Placed(Pocket, new(), spacing: 0.005)).Message);
+        Assert.Contains("more than 50000 places",
+            Assert.Throws<SpecException>(() => Placed(Pocket, new(), spacing: 0.005)).Message);
 
     [Fact]
     public void The_work_can_be_stopped() =>
@@ -244,15 +251,18 @@ public class FloorVentsTests
         var (floor, room, spec) = (Floor(Pocket, null), new BoreRoom([Plate], [], new(), 1), new VentSpec());
         var vents = new FloorVents(floor, 1, spec, room.Apart, new(10, 20), new ArcOffsetter(), default);
 
-        Assert.Throws<OperationCanceledException>(() => vents.Fill(new(floor, room, spec, 1, new(room.Apart)), 25, new(true)).ToList());
+        Assert.Throws<OperationCanceledException>(() =>
+            vents.Fill(new(floor, room, spec, 1, new(room.Apart)), 25, new(true)).ToList());
     }
 
     /// <summary>The vents of the pocket of 100 x 60 mm and a smaller one.</summary>
     private static VentPlacing Two(VentSpec spec, Loop smaller)
     {
         var walls = Region.FromLoops([Loop.Rectangle(new(-20, -20, 181, 80)), Pocket, smaller]);
-        var (room, middle) = (new BoreRoom([Plate with { Wood = Shapes.RectangleAt(-50, -50, 300, 160) }], [], spec, 1), new Vec2(50, 30));
-        FloorVents Of(Loop pocket) => new(new(Plate, new(pocket, []), new(walls)), 1, spec, room.Apart, middle, new ArcOffsetter(), default);
+        var (room, middle) = (new BoreRoom([Plate with { Wood = Shapes.RectangleAt(-50, -50, 300, 160) }], [], spec, 1),
+            new Vec2(50, 30));
+        FloorVents Of(Loop pocket) =>
+            new(new(Plate, new(pocket, []), new(walls)), 1, spec, room.Apart, middle, new ArcOffsetter(), default);
         return VentPlacing.Create([Of(smaller), Of(Pocket)], room, spec, 1, 25, middle, default);
     }
 
@@ -266,17 +276,21 @@ public class FloorVentsTests
     private static AirFloor Floor(Loop pocket, Vec2? deepest) =>
         new(Plate, new(pocket, []), new(Region.FromLoops([Loop.Rectangle(pocket.Bounds.Grown(20)), pocket])), deepest);
 
-    private static VentPlacing Placed(Loop pocket, VentSpec spec, DowelHole? dowel = null, double spacing = 25, Vec2? deepest = null) =>
+    private static VentPlacing Placed(Loop pocket, VentSpec spec, DowelHole? dowel = null, double spacing = 25,
+        Vec2? deepest = null) =>
         Placed(Floor(pocket, deepest), spec, dowel, spacing);
 
-    private static VentPlacing Placed(AirFloor floor, VentSpec spec, DowelHole? dowel = null, double spacing = 25, CancellationToken stop = default)
+    private static VentPlacing Placed(AirFloor floor, VentSpec spec, DowelHole? dowel = null, double spacing = 25,
+        CancellationToken stop = default)
     {
         var middle = new Vec2(10, 20);
         var room = new BoreRoom([Plate], dowel is null ? [] : [dowel], spec, 1);
-        return VentPlacing.Create([new(floor, 1, spec, room.Apart, middle, new ArcOffsetter(), default)], room, spec, 1, spacing, middle, stop);
+        return VentPlacing.Create([new(floor, 1, spec, room.Apart, middle, new ArcOffsetter(), default)], room, spec, 1, spacing,
+            middle, stop);
     }
 
-    private static Vec2[] WithReason(VentPlacing placing, VentReason reason) => [.. placing.Vents.Where(v => v.Reason == reason).Select(v => v.Centre)];
+    private static Vec2[] WithReason(VentPlacing placing, VentReason reason) =>
+        [.. placing.Vents.Where(v => v.Reason == reason).Select(v => v.Centre)];
 
     private static bool Near(Vec2 a, Vec2 b) => a.DistanceTo(b) < 1e-6;
 }

@@ -20,7 +20,8 @@ internal sealed record LayerFile(int Number, IReadOnlyList<Loop> Cuts, IReadOnly
         return new(
             layer.Number,
             [.. entities.Where(e => e.Layer is "CUT_OUTER" or "CUT_INNER").Select(LoopOf)],
-            [.. entities.OfType<DxfCircle>().Where(c => c.Layer == "VENT").Select(c => new Bore(layer.Number, new(c.Centre.X, c.Centre.Y), c.Radius))]);
+            [.. entities.OfType<DxfCircle>().Where(c => c.Layer == "VENT")
+                .Select(c => new Bore(layer.Number, new(c.Centre.X, c.Centre.Y), c.Radius))]);
     }
 
     /// <summary>True where an odd number of cuts goes round a place.</summary>

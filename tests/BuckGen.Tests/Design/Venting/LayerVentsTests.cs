@@ -7,7 +7,9 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>A stack of plenum, plate and one wall, with a vent of 1 mm on the plate and one in a pit of the wall; bores are 5 mm wide.</summary>
+/// <summary>
+/// A stack of plenum, plate and one wall, with a vent of 1 mm on the plate and one in a pit of the wall; bores are 5 mm wide.
+/// </summary>
 public class LayerVentsTests
 {
     private static readonly LayerBlank[] Layers =
@@ -32,7 +34,8 @@ public class LayerVentsTests
     }
 
     [Fact]
-    public void Without_vents_no_layer_has_holes() => Assert.Equal([0, 0, 0, 0], LayerVents.ByLayer(Layers, null).Select(h => h.Count));
+    public void Without_vents_no_layer_has_holes() =>
+        Assert.Equal([0, 0, 0, 0], LayerVents.ByLayer(Layers, null).Select(h => h.Count));
 
     private static VentDesign Design() => new(
         new(), new(1, 1, 1), 1, 25,

@@ -22,7 +22,9 @@ public class PatternAnswerTests
     [InlineData(-2e6, 0)]
     public void A_place_that_is_none_is_refused(double x, double y)
     {
-        var message = Assert.Throws<ForeignResultException>(() => PatternResult.FindPlaces(new Foreign([new(0, 0), new(x, y)]), Floor, new())).Message;
+        var message =
+            Assert.Throws<ForeignResultException>(() =>
+                PatternResult.FindPlaces(new Foreign([new(0, 0), new(x, y)]), Floor, new())).Message;
 
         Assert.Contains("place", message);
         Assert.Contains("is no place within 1 km", message);
@@ -31,8 +33,10 @@ public class PatternAnswerTests
     [Fact]
     public void More_than_ten_thousand_places_are_refused()
     {
-        Assert.Equal(10_000, PatternResult.FindPlaces(new Foreign(Enumerable.Repeat(new Vec2(1, 2), 10_000)), Floor, new()).Length);
-        Assert.Throws<ForeignResultException>(() => PatternResult.FindPlaces(new Foreign(Enumerable.Repeat(new Vec2(1, 2), 10_001)), Floor, new()));
+        Assert.Equal(10_000,
+            PatternResult.FindPlaces(new Foreign(Enumerable.Repeat(new Vec2(1, 2), 10_000)), Floor, new()).Length);
+        Assert.Throws<ForeignResultException>(() =>
+            PatternResult.FindPlaces(new Foreign(Enumerable.Repeat(new Vec2(1, 2), 10_001)), Floor, new()));
     }
 
     [Theory]
@@ -44,7 +48,8 @@ public class PatternAnswerTests
     {
         var (floor, room) = (Shapes.Rectangle(1000, length), Shapes.RectangleAt(-1, -1, 1002, length + 2));
 
-        Assert.Equal(places, PatternResult.FindPlaces(VentPatterns.Grid, new(floor.Islands[0], room), new() { GridPitch = 5 }).Length);
+        Assert.Equal(places,
+            PatternResult.FindPlaces(VentPatterns.Grid, new(floor.Islands[0], room), new() { GridPitch = 5 }).Length);
     }
 
     private sealed class Foreign(IEnumerable<Vec2> places) : IVentPattern

@@ -23,7 +23,8 @@ public class PlaceGridTests
     [Fact]
     public void Places_in_a_rectangle_are_found() =>
         Gen.Select(Places.Array[0, 80], Places, Places, Gen.Double[0.5, 20]).Sample((places, a, b, cell) =>
-            Assert.Equal(Enumerable.Range(0, places.Length).Where(i => Bounds.FromCorners(a, b).Contains(places[i])), Filled(places, cell).Inside(Bounds.FromCorners(a, b)).Order()));
+            Assert.Equal(Enumerable.Range(0, places.Length).Where(i => Bounds.FromCorners(a, b).Contains(places[i])),
+                Filled(places, cell).Inside(Bounds.FromCorners(a, b)).Order()));
 
     [Fact]
     public void A_place_at_the_distance_itself_is_not_nearer()

@@ -9,7 +9,10 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>How far the board that rests on the plenum may span: what it is made of is not known, so the weaker of the usual boards counts.</summary>
+/// <summary>
+/// How far the board that rests on the plenum may span: what it is made of is not known, so the weaker of the usual boards
+/// counts.
+/// </summary>
 public class PlenumLayerTests
 {
     [Theory]
@@ -18,12 +21,14 @@ public class PlenumLayerTests
     [InlineData(6)]
     public void The_weaker_of_the_usual_boards_counts(double thickness)
     {
-        BoardProperties[] boards = thickness < 3.5 ? [BoardProperties.Mdf(thickness)] : [BoardProperties.Mdf(thickness), BoardProperties.BirchPlywood(thickness)];
+        BoardProperties[] boards = thickness < 3.5 ? [BoardProperties.Mdf(thickness)]
+            : [BoardProperties.Mdf(thickness), BoardProperties.BirchPlywood(thickness)];
         var spec = Spec(thickness);
 
         Assert.Equal(boards.Min(b => SupportSpacing.MaxRibSpacing(thickness, b, 0.3)), MaxChannelWidth(spec));
         // A round foot of 10 mm has the area of a square one of 8.862 mm.
-        Assert.Equal(Math.Min(120, boards.Min(b => SupportSpacing.MaxFootSpacing(8.8623, thickness, b, 0.3)!.Value)), FeetPitch(spec)!.Value, 0.001);
+        Assert.Equal(Math.Min(120, boards.Min(b => SupportSpacing.MaxFootSpacing(8.8623, thickness, b, 0.3)!.Value)),
+            FeetPitch(spec)!.Value, 0.001);
     }
 
     [Fact]
@@ -72,7 +77,8 @@ public class PlenumLayerTests
     public void Every_vent_stands_over_air(PlenumKind kind)
     {
         // The second one where a foot would stand without it.
-        Vec2[] places = [new(150, 20), Shaped(Spec(6) with { Plenum = new(Vented.Mdf6, kind) }).Wood.Islands[0].Outer.Bounds.Centre];
+        Vec2[] places =
+            [new(150, 20), Shaped(Spec(6) with { Plenum = new(Vented.Mdf6, kind) }).Wood.Islands[0].Outer.Bounds.Centre];
         var vents = new VentDesign(
             new(), new(1, 1, 1), 1, 25, [.. places.Select(p => new Vent(p, 1, 2, VentReason.Wall))],
             new(0.1, 2, false, DrawDown.Simulate(0.1, [new(1, 3, 2)], new())), []);
@@ -87,9 +93,11 @@ public class PlenumLayerTests
 
     private static double MaxChannelWidth(BuckSpec spec) => PlenumLayer.MaxChannelWidth(spec.Plenum!, spec.Base!);
 
-    private static LayerBlank Shaped(BuckSpec spec, VentDesign? vents = null) => PlenumLayer.Shaped(Blank, spec.Plenum!, spec, vents, default);
+    private static LayerBlank Shaped(BuckSpec spec, VentDesign? vents = null) =>
+        PlenumLayer.Shaped(Blank, spec.Plenum!, spec, vents, default);
 
     private static LayerBlank Blank => new(1, LayerRole.Plenum, Vented.Mdf6, 0, 6, Shapes.Rectangle(200, 100));
 
-    private static BuckSpec Spec(double thickness) => Vented.Spec(plenum: PlenumKind.Channels) with { Base = new(new("board", thickness)) };
+    private static BuckSpec Spec(double thickness) =>
+        Vented.Spec(plenum: PlenumKind.Channels) with { Base = new(new("board", thickness)) };
 }

@@ -68,10 +68,14 @@ public sealed class PlenumTests
     public void A_plenum_of_which_nothing_is_left_is_an_error_and_no_empty_file(PlenumKind kind)
     {
         var spec = Vented.Spec(depth: 12, plenum: kind);
-        var design = Vented.Design(Vented.Rectangle(20, 15), spec with { Base = spec.Base! with { Margin = 1 }, Plenum = spec.Plenum! with { Width = 40, PortDiameter = 60 } });
+        var design =
+            Vented.Design(Vented.Rectangle(20, 15),
+                spec with { Base = spec.Base! with { Margin = 1 },
+                    Plenum = spec.Plenum! with { Width = 40, PortDiameter = 60 } });
 
         Assert.Single(design.Findings, f => f.Id == "plenum-vanishes" && f.Severity == Severity.Error);
-        var files = OutputFiles.Create(CutPlan.Create(design, new()), new OutputOptions(), force: true).Select(f => f.Path).ToArray();
+        var files = OutputFiles.Create(CutPlan.Create(design, new()), new OutputOptions(), force: true)
+            .Select(f => f.Path).ToArray();
         Assert.DoesNotContain("layers/layer-01.dxf", files);
         Assert.Contains("layers/layer-02.dxf", files);
     }
@@ -85,7 +89,8 @@ public sealed class PlenumTests
     }
 
     private static List<(Vec2 Centre, double Radius)> Circles(BuckDesign design, int layer) =>
-        [.. Read(design, layer).OfType<DxfCircle>().Where(c => c.Layer == "VENT").Select(c => (new Vec2(c.Centre.X, c.Centre.Y), c.Radius))];
+        [.. Read(design, layer).OfType<DxfCircle>().Where(c => c.Layer == "VENT")
+            .Select(c => (new Vec2(c.Centre.X, c.Centre.Y), c.Radius))];
 
     private static List<Loop> Loops(BuckDesign design, int layer, string name) =>
         [.. Read(design, layer).OfType<DxfPolyline>().Where(p => p.Layer == name)

@@ -37,7 +37,8 @@ public sealed class TurnedOutlineTests
 
     [Fact]
     public void Drawing_the_loops_the_other_way_changes_nothing() =>
-        Compare(r => Region.FromLoops(r.Loops.Reverse().Select(l => l.Reversed())), Affine.Identity, Affine.Identity, mayTie: false);
+        Compare(r => Region.FromLoops(r.Loops.Reverse().Select(l => l.Reversed())), Affine.Identity, Affine.Identity,
+            mayTie: false);
 
     [Fact]
     public void Starting_the_loops_elsewhere_changes_nothing() =>
@@ -57,22 +58,33 @@ public sealed class TurnedOutlineTests
             foreach (var reason in Enum.GetValues<VentReason>())
                 faults.Check(
                     before.Vents.Count(v => v.Reason == reason) == after.Vents.Count(v => v.Reason == reason),
-                    () => $"{name}: {before.Vents.Count(v => v.Reason == reason)} {reason} became {after.Vents.Count(v => v.Reason == reason)}");
-            var lost = before.Vents.Where(v => !after.Vents.Any(a => a.Layer == v.Layer && a.Centre.DistanceTo(map.Apply(v.Centre)) <= Near)).ToArray();
-            // A loop that is alike in several ways may have its row begin at another of them; its vents then keep their distances.
+                    () =>
+                        $"{name}: {before.Vents.Count(v => v.Reason == reason)} {reason} became "
+                        + $"{after.Vents.Count(v => v.Reason == reason)}");
+            var lost = before.Vents
+                .Where(v => !after.Vents.Any(a => a.Layer == v.Layer && a.Centre.DistanceTo(map.Apply(v.Centre)) <= Near))
+                .ToArray();
+            // A loop that is alike in several ways may have its row begin at another of them; its vents then keep their
+            // distances.
             var alike = region.Loops.Where(l => mayTie && IsAlike(l)).ToHashSet();
             Loop Beside(Vec2 vent) => region.Loops.MinBy(l => l.DistanceTo(vent))!;
-            // Where a loop alike in several ways has corners too near to each other for a vent each, the tie reaches the walls beside it.
+            // Where a loop alike in several ways has corners too near to each other for a vent each, the tie reaches the walls
+            // beside it.
             var least = before.Spec.BoreDiameter + before.Spec.Land;
-            if (lost.Length > 0 && before.Vents.Any(v => v.Reason == VentReason.Corner && alike.Contains(Beside(v.Centre)) && Beside(v.Centre).Segments.Any(s => s.Chord.Length < least)))
+            if (lost.Length > 0
+                && before.Vents.Any(v => v.Reason == VentReason.Corner && alike.Contains(Beside(v.Centre))
+                    && Beside(v.Centre).Segments.Any(s => s.Chord.Length < least)))
             {
                 excused++;
                 continue;
             }
 
             var wrong = lost.Where(v => !alike.Contains(Beside(v.Centre))
-                || !AreAlike(GapsAlong(Beside(v.Centre), before.Vents, Beside), GapsAlong(Beside(v.Centre), [.. after.Vents.Select(a => a with { Centre = back.Apply(a.Centre) })], Beside))).ToArray();
-            if (wrong.Length > 0) moved.Add($"{name} {spec.Kind}: {wrong.Length} of {before.Vents.Length} vents moved, such as {wrong[0]}");
+                || !AreAlike(GapsAlong(Beside(v.Centre), before.Vents, Beside),
+                    GapsAlong(Beside(v.Centre), [.. after.Vents.Select(a => a with { Centre = back.Apply(a.Centre) })], Beside)))
+                        .ToArray();
+            if (wrong.Length > 0)
+                moved.Add($"{name} {spec.Kind}: {wrong.Length} of {before.Vents.Length} vents moved, such as {wrong[0]}");
         }
 
         faults.None(6 * 45);
@@ -81,7 +93,8 @@ public sealed class TurnedOutlineTests
     }
 
     /// <summary>
-    /// True for a loop with several points farthest from its middle: the stated tie, which only the drawing's own directions break.
+    /// True for a loop with several points farthest from its middle: the stated tie, which only the drawing's own directions
+    /// break.
     /// Found from corners and the middles of arcs, without the design's own search.
     /// </summary>
     private static bool IsAlike(Loop loop)
@@ -89,9 +102,11 @@ public sealed class TurnedOutlineTests
         var points = loop.Segments.SelectMany(s => new[] { s.Start, s.PointAt(0.5) }).ToArray();
         // The middle of the edge, each piece counted by its length.
         var middle = loop.Segments.Aggregate(new Vec2(0, 0), (sum, s) => sum
-            + (s.PointAt(0.1) + s.PointAt(0.3) + s.PointAt(0.5) + s.PointAt(0.7) + s.PointAt(0.9)) * (s.Length / 5)) * (1 / loop.Length);
+            + (s.PointAt(0.1) + s.PointAt(0.3) + s.PointAt(0.5) + s.PointAt(0.7) + s.PointAt(0.9)) * (s.Length / 5)) * (1
+            / loop.Length);
         var farthest = points.Max(p => p.DistanceTo(middle));
-        return points.Where(p => p.DistanceTo(middle) > farthest * 0.995).DistinctBy(p => (Math.Round(p.X, 2), Math.Round(p.Y, 2))).Skip(1).Any();
+        return points.Where(p => p.DistanceTo(middle) > farthest * 0.995)
+            .DistinctBy(p => (Math.Round(p.X, 2), Math.Round(p.Y, 2))).Skip(1).Any();
     }
 
     /// <summary>The ways along a loop from each vent beside it to the next.</summary>
@@ -117,9 +132,11 @@ public sealed class TurnedOutlineTests
     /// <summary>True when two rounds of gaps are the same but for where they begin and which way they are counted.</summary>
     private static bool AreAlike(double[] a, double[] b)
     {
-        return a.Length == b.Length && Enumerable.Range(0, a.Length).Any(shift => Same(b, shift) || Same([.. b.Reverse()], shift));
+        return a.Length == b.Length
+            && Enumerable.Range(0, a.Length).Any(shift => Same(b, shift) || Same([.. b.Reverse()], shift));
 
-        bool Same(double[] other, int shift) => a.Select((g, i) => Math.Abs(g - other[(i + shift) % other.Length])).All(d => d <= 2 * Near);
+        bool Same(double[] other, int shift) =>
+            a.Select((g, i) => Math.Abs(g - other[(i + shift) % other.Length])).All(d => d <= 2 * Near);
     }
 
     private static BuckSpec SpecOf(BuckKind kind)

@@ -39,7 +39,8 @@ internal sealed record VentCase(string Name, BuckDesign Design)
     public double Distance => Vents.Spec.WallDistance + Vents.Diameter / 2;
 
     /// <summary>What is told about vents that could not be placed as they should be.</summary>
-    public IEnumerable<Findings.Finding> ReportedFindings => Design.Findings.Where(f => f.Id.StartsWith("vent-", StringComparison.Ordinal));
+    public IEnumerable<Findings.Finding> ReportedFindings =>
+        Design.Findings.Where(f => f.Id.StartsWith("vent-", StringComparison.Ordinal));
 
     private readonly Lazy<Region> foot = new(() => DraftedFoot(Design));
 
@@ -63,7 +64,9 @@ internal sealed record VentCase(string Name, BuckDesign Design)
             if (region.IsEmpty || region.Segments.Count() > MaxPieces || file.Name == "dxf/ez_touching.dxf") continue;
             var longest = Math.Max(region.Bounds.Width, region.Bounds.Height);
             // Many files show one shape in the words of many programs.
-            if (!seen.Add((region.Segments.Count(), Math.Round(region.Area / longest / longest, 3), Math.Round(region.Perimeter / longest, 2)))) continue;
+            if (!seen.Add(
+                (region.Segments.Count(), Math.Round(region.Area / longest / longest, 3),
+                    Math.Round(region.Perimeter / longest, 2)))) continue;
             var factor = Math.Clamp(longest, 60, 300) / longest;
             yield return (file.Name, factor == 1 ? region : region.Transformed(Affine.Scaling(factor, region.Bounds.Centre)));
         }
@@ -72,7 +75,8 @@ internal sealed record VentCase(string Name, BuckDesign Design)
     private static IReadOnlyList<VentCase> Make()
     {
         var made = new ConcurrentBag<(int Order, VentCase Case)>();
-        Parallel.ForEach(Outlines().Index(), new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, numbered =>
+        Parallel.ForEach(Outlines().Index(),
+            new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, numbered =>
         {
             foreach (var kind in Enum.GetValues<BuckKind>())
             {
@@ -80,7 +84,8 @@ internal sealed record VentCase(string Name, BuckDesign Design)
                 try
                 {
                     made.Add((2 * numbered.Index + (int)kind, new(
-                        $"{numbered.Item.Name} {kind} {spec.Steps} {spec.Plenum!.Kind}", Vented.Design(numbered.Item.Region, spec))));
+                        $"{numbered.Item.Name} {kind} {spec.Steps} {spec.Plenum!.Kind}",
+                        Vented.Design(numbered.Item.Region, spec))));
                 }
                 catch (OutlineException)
                 {
@@ -123,6 +128,7 @@ internal sealed record VentCase(string Name, BuckDesign Design)
         var spec = design.Spec;
         if (spec.OutlineAt == OutlineAt.Base) return design.Outline.Region;
         var run = design.Plan.Depth * Math.Tan(spec.Draft * Math.PI / 180);
-        return CheckedOffsetter.Standard(spec.Tolerance).Offset(design.Outline.Region, spec.Kind == BuckKind.Male ? run : -run, spec.Corners);
+        return CheckedOffsetter.Standard(spec.Tolerance)
+            .Offset(design.Outline.Region, spec.Kind == BuckKind.Male ? run : -run, spec.Corners);
     }
 }

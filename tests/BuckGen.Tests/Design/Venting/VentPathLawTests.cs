@@ -18,12 +18,16 @@ public sealed class VentPathLawTests
         var faults = new Faults();
         foreach (var c in VentCase.All.Where(c => c.Spec.Kind == kind && c.Spec.Plenum!.Kind == plenum))
         {
-            var paths = new AirPaths([.. c.Design.Layers.Select(LayerFile.Create)], plenum, c.Design.Layers[0].Region.Bounds.Centre);
-            faults.Check(paths.Mouths.Count == c.Vents.Vents.Length, () => $"{c.Name}: {paths.Mouths.Count} vents in the files, {c.Vents.Vents.Length} designed");
+            var paths = new AirPaths([.. c.Design.Layers.Select(LayerFile.Create)], plenum,
+                c.Design.Layers[0].Region.Bounds.Centre);
+            faults.Check(paths.Mouths.Count == c.Vents.Vents.Length,
+                () => $"{c.Name}: {paths.Mouths.Count} vents in the files, {c.Vents.Vents.Length} designed");
             foreach (var mouth in paths.Mouths)
             {
-                faults.Check(paths.IsOpenAbove(mouth), () => $"{c.Name}: the vent at {mouth.Centre} of layer {mouth.Layer} is covered");
-                faults.Check(paths.ReachesPort(mouth), () => $"{c.Name}: the vent at {mouth.Centre} of layer {mouth.Layer} leads nowhere");
+                faults.Check(paths.IsOpenAbove(mouth),
+                    () => $"{c.Name}: the vent at {mouth.Centre} of layer {mouth.Layer} is covered");
+                faults.Check(paths.ReachesPort(mouth),
+                    () => $"{c.Name}: the vent at {mouth.Centre} of layer {mouth.Layer} leads nowhere");
             }
         }
 

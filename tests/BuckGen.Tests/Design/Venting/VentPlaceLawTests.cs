@@ -48,7 +48,8 @@ public sealed class VentPlaceLawTests
                 var region = layer.Region;
                 foreach (var vent in c.Vents.Vents.Where(v => v.Layer < layer.Number))
                     faults.Check(
-                        !region.Contains(vent.Centre) && (region.IsEmpty || region.DistanceToEdge(vent.Centre) >= vent.Diameter / 2),
+                        !region.Contains(vent.Centre)
+                            && (region.IsEmpty || region.DistanceToEdge(vent.Centre) >= vent.Diameter / 2),
                         () => $"{c.Name}: {vent} lies under layer {layer.Number}");
             }
 
@@ -65,10 +66,14 @@ public sealed class VentPlaceLawTests
                     foreach (var hole in part.Vents)
                     {
                         var free = hole.Diameter / 2 + c.Vents.Spec.Land - Slack;
-                        faults.Check(part.Shape.Loops.All(l => l.DistanceTo(hole.Centre) >= free), () => $"{c.Name}: {hole} is too near an edge of layer {layer.Number}");
-                        faults.Check(part.Dowels.All(d => d.Centre.DistanceTo(hole.Centre) >= free + d.Diameter / 2), () => $"{c.Name}: {hole} is too near a dowel");
-                        faults.Check(part.Label is not { } label || !label.Box.Grown(hole.Diameter / 2).Contains(hole.Centre), () => $"{c.Name}: {hole} runs into the lettering");
-                        faults.Check(layer.SandTo.All(l => l.DistanceTo(hole.Centre) >= hole.Diameter / 2), () => $"{c.Name}: {hole} runs into a sand-to line");
+                        faults.Check(part.Shape.Loops.All(l => l.DistanceTo(hole.Centre) >= free),
+                            () => $"{c.Name}: {hole} is too near an edge of layer {layer.Number}");
+                        faults.Check(part.Dowels.All(d => d.Centre.DistanceTo(hole.Centre) >= free + d.Diameter / 2),
+                            () => $"{c.Name}: {hole} is too near a dowel");
+                        faults.Check(part.Label is not { } label || !label.Box.Grown(hole.Diameter / 2).Contains(hole.Centre),
+                            () => $"{c.Name}: {hole} runs into the lettering");
+                        faults.Check(layer.SandTo.All(l => l.DistanceTo(hole.Centre) >= hole.Diameter / 2),
+                            () => $"{c.Name}: {hole} runs into a sand-to line");
                     }
 
         faults.None(16000);
@@ -87,11 +92,13 @@ public sealed class VentPlaceLawTests
                     faults.Check(
                         vents[i].Centre.DistanceTo(vents[j].Centre) >= c.Vents.Spec.BoreDiameter + c.Vents.Spec.Land - 1e-9,
                         () => $"{c.Name}: {vents[i]} and {vents[j]}");
-                foreach (var area in c.Vents.Spec.KeepOut) faults.Check(!area.Contains(vents[i].Centre), () => $"{c.Name}: {vents[i]} is in a keep-out area");
+                foreach (var area in c.Vents.Spec.KeepOut)
+                    faults.Check(!area.Contains(vents[i].Centre), () => $"{c.Name}: {vents[i]} is in a keep-out area");
             }
         }
 
-        Assert.InRange(VentCase.All.Count(c => c.Vents.Spec.KeepOut.Any(k => c.Design.Footprint.Bounds.Intersects(k))), 15, int.MaxValue);
+        Assert.InRange(VentCase.All.Count(c => c.Vents.Spec.KeepOut.Any(k => c.Design.Footprint.Bounds.Intersects(k))), 15,
+            int.MaxValue);
         faults.None(25000);
     }
 
@@ -100,6 +107,7 @@ public sealed class VentPlaceLawTests
     {
         // The hole never runs under the wall: half the distance to its edge is kept.
         if (!floor.HasAirAt(vent.Centre) || away < vent.Diameter / 2 + c.Vents.Spec.WallDistance / 2 - Slack) return false;
-        return vent.Reason is VentReason.Wall or VentReason.Corner ? Math.Abs(away - c.Distance) <= Slack : away <= c.Distance + Slack;
+        return vent.Reason is VentReason.Wall or VentReason.Corner ? Math.Abs(away - c.Distance) <= Slack
+            : away <= c.Distance + Slack;
     }
 }

@@ -65,7 +65,9 @@ public sealed class VentPlacementTests
         Assert.Contains(design.Vents!.Vents, v => v.Reason == VentReason.Gap && Math.Abs(v.Centre.X - 60.6) < 0.05);
     }
 
-    /// <summary>Found by random designs: from the wall of one square a vent was set at its distance, into the wood of the next.</summary>
+    /// <summary>
+    /// Found by random designs: from the wall of one square a vent was set at its distance, into the wood of the next.
+    /// </summary>
     [Fact]
     public void Squares_that_share_an_edge_have_no_vent_in_each_other()
     {
@@ -116,7 +118,9 @@ public sealed class VentPlacementTests
         var keepOut = new Bounds(-30, -30, 30, 80);
         var given = new Vec2(112, 30);
         var spec = Vented.Spec();
-        var design = Vented.Design(Vented.Rectangle(100, 60), spec with { Vents = spec.Vents! with { KeepOut = [keepOut], Points = [given] } });
+        var design =
+            Vented.Design(Vented.Rectangle(100, 60),
+                spec with { Vents = spec.Vents! with { KeepOut = [keepOut], Points = [given] } });
         Assert.DoesNotContain(design.Vents!.Vents, v => keepOut.Contains(v.Centre));
         Assert.Contains(design.Vents.Vents, v => v.Reason == VentReason.Given && v.Centre == given);
     }

@@ -6,7 +6,9 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>Over the corpus every counter, gap, cavity and pit has a vent, or it is told by name and place that it has none.</summary>
+/// <summary>
+/// Over the corpus every counter, gap, cavity and pit has a vent, or it is told by name and place that it has none.
+/// </summary>
 [Trait("Tier", "slow")]
 public sealed class VentPocketLawTests
 {
@@ -21,7 +23,8 @@ public sealed class VentPocketLawTests
             {
                 var has = c.Vents.Vents.Any(v => v.Layer == c.Surface.Number && Holds(pocket, v.Centre));
                 if (has) vented++;
-                faults.Check(has || IsReported(c, pocket, c.Surface), () => $"{c.Name}: nothing in the pocket at {pocket.Centroid}, {pocket.Area:0.##} mm²");
+                faults.Check(has || IsReported(c, pocket, c.Surface),
+                    () => $"{c.Name}: nothing in the pocket at {pocket.Centroid}, {pocket.Area:0.##} mm²");
             }
         }
 
@@ -39,11 +42,14 @@ public sealed class VentPocketLawTests
             for (var n = 0; n + 1 < layers.Length; n++)
             {
                 if (layers[n].Role != LayerRole.Wall) continue;
-                var (air, below) = (new FlatFloor(Hollow(c, layers[n + 1]), c.IsMale), new FlatFloor(Hollow(c, layers[n]), c.IsMale));
+                var (air, below) = (new FlatFloor(Hollow(c, layers[n + 1]), c.IsMale),
+                    new FlatFloor(Hollow(c, layers[n]), c.IsMale));
                 foreach (var pit in air.Rooms.Where(r => !r.Intersects(below.Air) && Radius(r) > 0.05))
                 {
                     var has = c.Vents.Vents.Any(v => v.Layer == layers[n].Number && Holds(pit, v.Centre));
-                    faults.Check(has || IsReported(c, pit, layers[n]), () => $"{c.Name}: nothing in the pit at {pit.Centroid} on layer {layers[n].Number}");
+                    faults.Check(has
+                        || IsReported(c, pit, layers[n]),
+                        () => $"{c.Name}: nothing in the pit at {pit.Centroid} on layer {layers[n].Number}");
                 }
             }
         }
@@ -62,10 +68,12 @@ public sealed class VentPocketLawTests
             for (var i = 0; i < loops.Length; i++)
                 for (var j = 0; j < i; j++)
                 {
-                    if (loops[i].Bounds.Grown(2).Intersects(loops[j].Bounds) && Narrowest(loops[i], loops[j]) is var (middle, width)
+                    if (loops[i].Bounds.Grown(2).Intersects(loops[j].Bounds)
+                        && Narrowest(loops[i], loops[j]) is var (middle, width)
                         && width <= 2 * c.Distance && width > 0.1 && floor.HasAirAt(middle))
                         faults.Check(
-                            c.Vents.Vents.Any(v => v.Layer == c.Surface.Number && v.Centre.DistanceTo(middle) <= c.Vents.Spacing / 2 + 1)
+                            c.Vents.Vents
+                                .Any(v => v.Layer == c.Surface.Number && v.Centre.DistanceTo(middle) <= c.Vents.Spacing / 2 + 1)
                             || c.ReportedFindings.Any(f => f.Place!.Value.DistanceTo(middle) <= c.Vents.Spacing / 2 + 1),
                             () => $"{c.Name}: nothing in the gap of {width:0.##} mm at {middle}");
                 }
@@ -89,5 +97,6 @@ public sealed class VentPocketLawTests
     private static bool Holds(Polygon room, Vec2 p) => room.Contains(room.Factory.CreatePoint(FlatFloor.At(p)));
 
     private static bool IsReported(VentCase c, Polygon room, Layer floor) => c.ReportedFindings.Any(f =>
-        Math.Abs(f.Height!.Value - floor.Top) < 1e-6 && room.Buffer(0.1).Contains(room.Factory.CreatePoint(FlatFloor.At(f.Place!.Value))));
+        Math.Abs(f.Height!.Value - floor.Top) < 1e-6
+            && room.Buffer(0.1).Contains(room.Factory.CreatePoint(FlatFloor.At(f.Place!.Value))));
 }

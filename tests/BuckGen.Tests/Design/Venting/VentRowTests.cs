@@ -19,7 +19,8 @@ public sealed class VentRowTests
     {
         var wishes = Wishes(Block, spacing);
         Assert.Equal([new(0, 0), new(100, 0), new(100, 60), new(0, 60)], wishes.Take(4).Select(w => w.Centre));
-        Assert.All(wishes.Take(4), w => Assert.Equal((VentReason.Corner, Math.Round(Math.PI / 2, 9)), (w.Reason, Math.Round(w.Turn, 9))));
+        Assert.All(wishes.Take(4),
+            w => Assert.Equal((VentReason.Corner, Math.Round(Math.PI / 2, 9)), (w.Reason, Math.Round(w.Turn, 9))));
         Assert.All(wishes.Skip(4), w => Assert.Equal((VentReason.Wall, 0), (w.Reason, w.Turn)));
         Assert.Equal(Enumerable.Range(1, across - 1).Select(k => 100.0 * k / across), At(wishes, p => p.Y == 0, p => p.X), Near);
         Assert.Equal(Enumerable.Range(1, up - 1).Select(k => 60.0 * k / up), At(wishes, p => p.X == 0, p => p.Y), Near);
@@ -50,7 +51,8 @@ public sealed class VentRowTests
         var wishes = Wishes(round, 25);
         Assert.Equal(corners, Corners(wishes));
         var apex = radius - radius / Math.Sqrt(2);
-        if (corners > 0) Assert.Contains(wishes, w => w.Reason == VentReason.Corner && w.Centre.DistanceTo(new(apex, apex)) < 1e-6);
+        if (corners > 0)
+            Assert.Contains(wishes, w => w.Reason == VentReason.Corner && w.Centre.DistanceTo(new(apex, apex)) < 1e-6);
     }
 
     [Theory]
@@ -63,10 +65,12 @@ public sealed class VentRowTests
         // Of two alike the one farther from the middle, then the first counter-clockwise from the x direction.
         if (corners == 4)
             foreach (var middle in (Vec2[])[new(50, 30), new(48.5, 8.5)])
-                Assert.Contains(new VentRow(chamfered, apart, middle).Candidates(25), w => w.Reason == VentReason.Corner && w.Centre == new Vec2(100, 57));
+                Assert.Contains(new VentRow(chamfered, apart, middle).Candidates(25), w => w.Reason == VentReason.Corner
+                    && w.Centre == new Vec2(100, 57));
         // The sharper of two: one side is cut back farther.
         var skew = Loop.Polygon(new(0, 0), new(100, 0), new(100, 57.5), new(97, 60), new(0, 60));
-        var sharper = new VentRow(skew, 7, new(50, 30)).Candidates(25).Single(w => w.Reason == VentReason.Corner && w.Centre.X > 90 && w.Centre.Y > 30);
+        var sharper = new VentRow(skew, 7, new(50, 30)).Candidates(25)
+            .Single(w => w.Reason == VentReason.Corner && w.Centre.X > 90 && w.Centre.Y > 30);
         Assert.Equal(new(100, 57.5), sharper.Centre);
     }
 
@@ -85,7 +89,8 @@ public sealed class VentRowTests
     {
         var measure = new LoopMeasure(Block);
         Assert.Equal([0, 100, 160, 260], Enumerable.Range(0, 4).Select(measure.StartOf));
-        foreach (var (along, place) in ((double, Vec2)[])[(0, new(0, 0)), (30, new(30, 0)), (100, new(100, 0)), (130, new(100, 30)), (170, new(90, 60)), (300, new(0, 20))])
+        foreach (var (along, place) in ((double, Vec2)[])[(0, new(0, 0)), (30, new(30, 0)), (100, new(100, 0)),
+            (130, new(100, 30)), (170, new(90, 60)), (300, new(0, 20))])
             foreach (var round in (double[])[-640, -320, 0, 320, 640])
                 Assert.Equal(0, measure.PointAt(along + round).DistanceTo(place), 1e-9);
         Assert.Equal((Block.Segments[1], 0.5), measure.At(130));

@@ -32,10 +32,12 @@ public sealed class VentSizeTests
     public void More_vents_are_placed_when_the_shape_alone_lets_the_air_out_too_slowly()
     {
         var spec = Vented.Spec(depth: 48);
-        var slow = Vented.Design(Vented.Rectangle(100, 60), spec with { Vents = spec.Vents! with { Diameter = 0.4, Spacing = 60 } });
+        var slow = Vented
+            .Design(Vented.Rectangle(100, 60), spec with { Vents = spec.Vents! with { Diameter = 0.4, Spacing = 60 } });
         Assert.True(slow.Vents!.Air.RuledByFlow);
         Assert.True(slow.Vents.Spacing < 60);
-        var fast = Vented.Design(Vented.Rectangle(100, 60), spec with { Vents = spec.Vents! with { Diameter = 1.5, Spacing = 25 } });
+        var fast = Vented
+            .Design(Vented.Rectangle(100, 60), spec with { Vents = spec.Vents! with { Diameter = 1.5, Spacing = 25 } });
         Assert.False(fast.Vents!.Air.RuledByFlow);
     }
 
@@ -62,11 +64,16 @@ public sealed class VentSizeTests
     [Fact]
     public void Of_thick_sheet_the_hole_is_no_wider_than_leaves_no_mark() =>
         // 4 mm of sheet stay 2.7 mm thick; holes of more than 1.5 mm show on any.
-        Assert.Equal(1.5, Vented.Design(Vented.Rectangle(100, 60), Vented.Spec() with { Draft = 0, Sheet = new() { Gauge = 4 } }).Vents!.Diameter);
+        Assert.Equal(1.5,
+            Vented.Design(Vented.Rectangle(100, 60),
+                Vented.Spec() with { Draft = 0, Sheet = new() { Gauge = 4 } }).Vents!.Diameter);
 
     /// <summary>Holes of 1.0 mm under thin sheet: SPI Plastics Engineering Handbook; Rosato (from memory).</summary>
     [Fact]
     public void A_plastic_has_a_widest_hole_of_its_own() =>
         // 2 mm of sheet stay 1.365 mm thick.
-        Assert.Equal(1.0, Vented.Design(Vented.Rectangle(100, 60), Vented.Spec() with { Draft = 0, Sheet = new() { Gauge = 2, Plastic = Catalog.BuiltIn.FindPlastic("abs") } }).Vents!.Diameter);
+        Assert.Equal(1.0,
+            Vented.Design(Vented.Rectangle(100, 60),
+                Vented.Spec() with { Draft = 0,
+                    Sheet = new() { Gauge = 2, Plastic = Catalog.BuiltIn.FindPlastic("abs") } }).Vents!.Diameter);
 }

@@ -3,7 +3,9 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>Along the foot of every wall of the corpus no two neighbouring vents lie farther apart than the spacing, or it is told.</summary>
+/// <summary>
+/// Along the foot of every wall of the corpus no two neighbouring vents lie farther apart than the spacing, or it is told.
+/// </summary>
 [Trait("Tier", "slow")]
 public sealed class VentSpacingLawTests
 {
@@ -18,7 +20,8 @@ public sealed class VentSpacingLawTests
         {
             var floor = new FlatFloor(c.Foot, c.IsMale);
             var places = c.Vents.Vents.Where(v => v.Layer == c.Surface.Number).Select(v => v.Centre).ToArray();
-            var told = c.ReportedFindings.Where(f => f.Height is { } h && Math.Abs(h - c.Surface.Top) < 1e-6).Select(f => f.Place!.Value).ToArray();
+            var told = c.ReportedFindings.Where(f => f.Height is { } h && Math.Abs(h - c.Surface.Top) < 1e-6)
+                .Select(f => f.Place!.Value).ToArray();
             // A vent does the work of another whose bore would run into its own.
             var reach = c.Distance + c.Vents.Spec.BoreDiameter + c.Vents.Spec.Land;
             // What is all but closed holds no air.
@@ -33,7 +36,9 @@ public sealed class VentSpacingLawTests
                     if (isKept) kept++;
                     faults.Check(
                         isKept || Array.Exists(marks, m => Within(m, from, to, loop.Length)),
-                        () => $"{c.Name}: {to - from:0.#} mm without a vent from {At(loop, from)} to {At(loop, to)}, {feet.Length} feet on a loop of {loop.Length:0.#}");
+                        () =>
+                            $"{c.Name}: {to - from:0.#} mm without a vent from {At(loop, from)} to {At(loop, to)}, "
+                            + $"{feet.Length} feet on a loop of {loop.Length:0.#}");
                 }
             }
         }

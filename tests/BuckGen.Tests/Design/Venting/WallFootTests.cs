@@ -6,7 +6,10 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>The foot of the wall round a pocket of 100 x 60 mm, 320 mm long from its lower left corner; vents lie 1 mm from it and serve up to 8 mm.</summary>
+/// <summary>
+/// The foot of the wall round a pocket of 100 x 60 mm, 320 mm long from its lower left corner; vents lie 1 mm from it and
+/// serve up to 8 mm.
+/// </summary>
 public class WallFootTests
 {
     private static readonly Loop Pocket = Loop.Rectangle(new(0, 0, 100, 60));
@@ -59,7 +62,8 @@ public class WallFootTests
     [Fact]
     public void Where_an_outer_corner_is_nearest_it_counts_once()
     {
-        // The corner at (40, 40) sticks out into an L-shaped pocket; seen from beyond both sides it is the nearest point of either.
+        // The corner at (40, 40) sticks out into an L-shaped pocket; seen from beyond both sides it is the nearest point of
+        // either.
         var bend = Loop.Polygon(new(0, 0), new(100, 0), new(100, 40), new(40, 40), new(40, 100), new(0, 100));
 
         Assert.Equal([(200.0, 600.0)], Foot(bend).TooLong([At(37, 37)], 25).Select(s => (s.From, s.To)));
@@ -128,7 +132,8 @@ public class WallFootTests
     private static Vent At(double x, double y) => new(new(x, y), 1, 1, VentReason.Wall);
 
     private static WallFoot Foot(Loop loop, Region? walls = null) => new(
-        loop, new(new(1, LayerRole.Base, Vented.Mdf6, 0, 6, Shapes.Rectangle(200, 200)), new(loop, []), new(walls ?? Round(loop))), 1, 8, new(0, 0));
+        loop, new(new(1, LayerRole.Base, Vented.Mdf6, 0, 6, Shapes.Rectangle(200, 200)), new(loop, []),
+            new(walls ?? Round(loop))), 1, 8, new(0, 0));
 
     /// <summary>Wood round a pocket.</summary>
     private static Region Round(Loop pocket) => Region.FromLoops([Loop.Rectangle(pocket.Bounds.Grown(20)), pocket]);

@@ -101,30 +101,38 @@ public class CatalogFileTests
     [InlineData("source = \"m\"\nthickness = 3\ndensity = [700, 600]", "line 6", "the smaller number must come first")]
     [InlineData("source = \"m\"\nthickness = 3\ndensity = [700, 750, 800]", "line 6", "or two in brackets")]
     [InlineData("source = \"m\"\nthickness = 3\nlower = 3.1", "line 5", "\"thickness\" is 3, below \"lower\", which is 3.1")]
-    [InlineData("source = \"m\"\nthickness = 3\nlaser = \"maybe\"", "line 6", "\"laser\" is \"maybe\"; it must be \"yes\" or \"no\" or \"ask\"")]
+    [InlineData("source = \"m\"\nthickness = 3\nlaser = \"maybe\"", "line 6",
+        "\"laser\" is \"maybe\"; it must be \"yes\" or \"no\" or \"ask\"")]
     [InlineData("source = \"m\"\nthickness = 3\ncaution = 7", "line 6", "\"caution\" is 7; it must be text")]
-    [InlineData("source = \"m\"\nthickness = 3\ncolour = \"red\"", "line 6", "in [[stock]] \"oak\" \"colour\" is not known; known here: caution, cut-feed, density")]
+    [InlineData("source = \"m\"\nthickness = 3\ncolour = \"red\"", "line 6",
+        "in [[stock]] \"oak\" \"colour\" is not known; known here: caution, cut-feed, density")]
     [InlineData("source = \"m\"\nthickness = 3\nthickness = 4", "line 6", "thickness")]
-    [InlineData("source = \"m\"\nlike = \"elm\"", "line 5", "\"like\" is \"elm\", but no [[stock]] above and no built-in one has that id")]
+    [InlineData("source = \"m\"\nlike = \"elm\"", "line 5",
+        "\"like\" is \"elm\", but no [[stock]] above and no built-in one has that id")]
     [InlineData("source = \"m\"\nlike = \"petg\"", "line 5", "\"like\" is \"petg\"")]
     public void A_wrong_figure_is_refused_with_file_line_and_key(string wrong, string line, string says) =>
         AssertRefused($"[[stock]]\nid = \"oak\"\nname = \"oak\"\n{wrong}", line, says);
 
     [Theory]
-    [InlineData("[stock]\nid = \"a\"", "line 1", "the table [stock] is not known; known are [[stock]], [[plastic]] and [sources]")]
+    [InlineData("[stock]\nid = \"a\"", "line 1",
+        "the table [stock] is not known; known are [[stock]], [[plastic]] and [sources]")]
     [InlineData("\n[[metal]]\nid = \"a\"", "line 2", "the table [[metal]] is not known")]
     [InlineData("colour = 3", "line 1", "\"colour\" is not known; known here: tables")]
     [InlineData("[[stock]]\nname = \"a\"", "line 1", "\"id\" is missing")]
     [InlineData("[[stock]]\nid = \"3mm\"\nname = \"a\"", "line 2", "\"id\" must begin with a letter")]
     [InlineData("[[stock]]\nid = \"a b\"\nname = \"a\"", "line 2", "hold only letters")]
     [InlineData("[[stock]]\nid = \"a\"", "line 1", "\"name\" is missing")]
-    [InlineData("[[stock]]\nid = \"a\"\nlike = \"mdf-3\"\n[[stock]]\nid = \"A\"\nlike = \"mdf-3\"", "line 5", "\"A\" is given twice")]
-    [InlineData("[[plastic]]\nid = \"a\"\nlike = \"abs\"\nsource = \"m\"\nforming-normal = [120, 150]", "line 5", "below \"forming-lower\", which is 127")]
-    [InlineData("[[plastic]]\nid = \"a\"\nlike = \"abs\"\nsource = \"m\"\nmin-draft-male = 8", "line 1", "\"draft-male\" is 4, below \"min-draft-male\"")]
+    [InlineData("[[stock]]\nid = \"a\"\nlike = \"mdf-3\"\n[[stock]]\nid = \"A\"\nlike = \"mdf-3\"", "line 5",
+        "\"A\" is given twice")]
+    [InlineData("[[plastic]]\nid = \"a\"\nlike = \"abs\"\nsource = \"m\"\nforming-normal = [120, 150]", "line 5",
+        "below \"forming-lower\", which is 127")]
+    [InlineData("[[plastic]]\nid = \"a\"\nlike = \"abs\"\nsource = \"m\"\nmin-draft-male = 8", "line 1",
+        "\"draft-male\" is 4, below \"min-draft-male\"")]
     [InlineData("[sources]\na = 3", "line 2", "\"a\" must be text")]
     [InlineData("[[stock]\nid = 3", "line 1", "")]
     [InlineData("[[stock]]\nid = \"a", "line 2", "")]
-    public void What_is_not_understood_is_refused_with_its_line(string text, string line, string says) => AssertRefused(text, line, says);
+    public void What_is_not_understood_is_refused_with_its_line(string text, string line, string says) =>
+        AssertRefused(text, line, says);
 
     private static void AssertRefused(string text, string line, string says)
     {

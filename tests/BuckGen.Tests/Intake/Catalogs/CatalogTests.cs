@@ -17,7 +17,8 @@ public class CatalogTests
     {
         string[] stocks =
         [
-            "mdf-3", "mdf-6", "mdf-9", "mdf-12", "mdf-18", "birch-ply-4", "birch-ply-6.5", "birch-ply-9", "birch-ply-12", "birch-ply-15", "birch-ply-18",
+            "mdf-3", "mdf-6", "mdf-9", "mdf-12", "mdf-18", "birch-ply-4", "birch-ply-6.5", "birch-ply-9", "birch-ply-12",
+            "birch-ply-15", "birch-ply-18",
             "acrylic-3", "acrylic-5", "acrylic-6", "acrylic-8", "acrylic-10", "tooling-board-25", "tooling-board-50",
         ];
         Assert.Equal(stocks, Catalog.BuiltIn.Stock.Select(s => s.Id));
@@ -73,11 +74,13 @@ public class CatalogTests
         Assert.True(plastic.Shrinkage.Low > 0 && plastic.Shrinkage.High <= 5);
         Assert.True(plastic.MinDraftMale <= plastic.DraftMale && plastic.MinDraftFemale <= plastic.DraftFemale);
         Assert.InRange(plastic.DraftMale, plastic.DraftMalePublished!.Value.Low, plastic.DraftMalePublished.Value.High);
-        Assert.InRange(plastic.DraftFemale!.Value, plastic.DraftFemalePublished!.Value.Low, plastic.DraftFemalePublished.Value.High);
+        Assert.InRange(plastic.DraftFemale!.Value, plastic.DraftFemalePublished!.Value.Low,
+            plastic.DraftFemalePublished.Value.High);
         Assert.InRange(plastic.MaxVentDiameter(1)!.Value, 0.4, plastic.MaxVentDiameter(4)!.Value);
         Assert.InRange(plastic.Density!.Value.Middle, 880, 1500);
         Assert.InRange(plastic.Expansion!.Value.Middle, 40, 120);
-        Assert.All((string[])["drying", "laser-reason", "fume", "food", "caution"], key => Assert.NotNull(plastic.Find(key)?.Text));
+        Assert.All((string[])["drying", "laser-reason", "fume", "food", "caution"],
+            key => Assert.NotNull(plastic.Find(key)?.Text));
         Assert.Contains("law", plastic.Find("food")!.Text);
         // All plastics even out at about a tenth of a square millimetre a second (Throne, from memory).
         Assert.InRange(plastic.Heat(20, 150)!.Diffusivity, 0.05, 0.25);
@@ -90,7 +93,8 @@ public class CatalogTests
 
         // 2250 J/(kg·K) and 205 kJ/kg over 120 degrees: the middles of the catalog's ranges.
         Assert.Equal(2250 + 205_000 / 120.0, hdpe.Heat(20, 140)!.HeatCapacity, 1e-9);
-        Assert.Equal((hdpe.Conductivity!.Value.Middle, hdpe.Density!.Value.Middle), (hdpe.Heat(20, 140)!.Conductivity, hdpe.Heat(20, 140)!.Density));
+        Assert.Equal((hdpe.Conductivity!.Value.Middle, hdpe.Density!.Value.Middle),
+            (hdpe.Heat(20, 140)!.Conductivity, hdpe.Heat(20, 140)!.Density));
         Assert.Throws<ArgumentOutOfRangeException>(() => hdpe.Heat(20, 20));
     }
 
@@ -136,7 +140,9 @@ public class CatalogTests
         var ply = Catalog.BuiltIn.Stock.Single(s => s.Id == "birch-ply-4");
         Assert.Equal((35.0, 41.0), (Math.Round(10 * ply.Lower!.Value, 9), Math.Round(10 * ply.Upper!.Value, 9)));
 
-        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 38, Stock = [Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-4")!)] });
+        var design =
+            PlainBuck.Create(Shapes.Rectangle(100, 60),
+                PlainBuck.Spec with { Depth = 38, Stock = [Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-4")!)] });
 
         Assert.Equal(10, design.Layers.Length);
         Assert.Equal(38, design.Height, 1e-9);

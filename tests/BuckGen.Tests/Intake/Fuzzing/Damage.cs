@@ -26,13 +26,15 @@ internal static partial class Damage
     public static readonly Func<byte[], DamageSource, byte[]>[] All =
     [
         FlipBits, SetBytes, Delete, Repeat, Swap, Splice, CutOff, InsertToken, InsertToken,
-        ExtremeNumber, ExtremeNumber, ExtremeNumber, NearNumber, NearNumber, NumberFromElsewhere, SwapLines, RepeatLines, BinaryNumber,
+        ExtremeNumber, ExtremeNumber, ExtremeNumber, NearNumber, NearNumber, NumberFromElsewhere, SwapLines, RepeatLines,
+        BinaryNumber,
     ];
 
     private static byte[] FlipBits(byte[] content, DamageSource source) =>
         Changed(content, source, b => (byte)(b ^ (1 << source.Random.Next(8))));
 
-    private static byte[] SetBytes(byte[] content, DamageSource source) => Changed(content, source, _ => (byte)source.Random.Next(256));
+    private static byte[] SetBytes(byte[] content, DamageSource source) =>
+        Changed(content, source, _ => (byte)source.Random.Next(256));
 
     private static byte[] Delete(byte[] content, DamageSource source)
     {

@@ -42,7 +42,8 @@ internal static partial class Damage
             4 => source.Any(values).Groups["value"].Value,
             _ => Text(Math.Round(number) + source.Random.Next(-2, 3)),
         };
-        return [.. content.AsSpan(0, value.Index), .. Encoding.Latin1.GetBytes(changed), .. content.AsSpan(value.Index + value.Length)];
+        return [.. content.AsSpan(0, value.Index), .. Encoding.Latin1.GetBytes(changed),
+            .. content.AsSpan(value.Index + value.Length)];
     }
 
     private static byte[] Put(Match? part, byte[] content, DamageSource source) =>

@@ -7,7 +7,8 @@ namespace BuckGen.Tests.Intake.Fuzzing;
 /// <summary>The damages that know of numbers and lines.</summary>
 internal static partial class Damage
 {
-    private static byte[] ExtremeNumber(byte[] content, DamageSource source) => NumberReplaced(content, source, _ => source.Any(Tokens.Numbers));
+    private static byte[] ExtremeNumber(byte[] content, DamageSource source) =>
+        NumberReplaced(content, source, _ => source.Any(Tokens.Numbers));
 
     /// <summary>A number a little or a lot beside the old one: gaps, crossings and overlaps rather than nonsense.</summary>
     private static byte[] NearNumber(byte[] content, DamageSource source) => NumberReplaced(content, source, old =>
@@ -45,7 +46,8 @@ internal static partial class Damage
     private static byte[] NumberReplaced(byte[] content, DamageSource source, Func<string, string> replacement)
     {
         if (NumberAt(content, source) is not { Success: true } found) return content;
-        return [.. content.AsSpan(0, found.Index), .. Encoding.Latin1.GetBytes(replacement(found.Value)), .. content.AsSpan(found.Index + found.Length)];
+        return [.. content.AsSpan(0, found.Index), .. Encoding.Latin1.GetBytes(replacement(found.Value)),
+            .. content.AsSpan(found.Index + found.Length)];
     }
 
     private static Match NumberAt(byte[] content, DamageSource source) =>

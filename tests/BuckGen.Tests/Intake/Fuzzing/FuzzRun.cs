@@ -28,11 +28,13 @@ internal static class FuzzRun
             var mutant = Mutant.Create(files, settings.Seed, number);
             var outcome = Watched(mutant, read);
             // What the runtime does beside the reading counts too, so a slow one gets two further chances.
-            for (var chance = 0; bounded && settings.Timed && outcome.Fault is null && outcome.Time > MaxTime && chance < 2; chance++)
+            for (var chance = 0; bounded && settings.Timed && outcome.Fault is null && outcome.Time > MaxTime
+                && chance < 2; chance++)
                 outcome = Watched(mutant, read);
             var complaint = outcome.Fault
                 ?? (bounded && outcome.Bytes > MaxBytes ? $"took {outcome.Bytes / 1_000_000} MB" : null)
-                ?? (bounded && settings.Timed && outcome.Time > MaxTime ? $"took {outcome.Time.TotalSeconds:F1} s of processor time" : null);
+                ?? (bounded && settings.Timed
+                    && outcome.Time > MaxTime ? $"took {outcome.Time.TotalSeconds:F1} s of processor time" : null);
             if (complaint is not null) wrong.Add($"{mutant}: {complaint}");
             if (outcome.Hangs) break;
         }
@@ -57,7 +59,8 @@ internal static class FuzzRun
         }) { IsBackground = true };
         worker.Start();
         while (!worker.Join(PollInterval))
-            if (Environment.CpuUsage.TotalTime - time > Hanging) return new($"did not end within {Hanging.TotalSeconds} s of processor time", 0, default, true);
+            if (Environment.CpuUsage.TotalTime - time > Hanging)
+                return new($"did not end within {Hanging.TotalSeconds} s of processor time", 0, default, true);
         return new(complaint, GC.GetTotalAllocatedBytes() - bytes, Environment.CpuUsage.TotalTime - time, false);
     }
 

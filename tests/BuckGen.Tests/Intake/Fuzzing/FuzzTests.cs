@@ -50,7 +50,9 @@ public class FuzzTests
     [InlineData("svg")]
     public void What_is_read_can_be_made(string folder) => FuzzRun.Execute(folder, OneAnswer, UsualDesigns, bounded: false);
 
-    /// <summary>A drawing that was accepted once is not refused later: a design has findings then, and no complaint about the drawing.</summary>
+    /// <summary>
+    /// A drawing that was accepted once is not refused later: a design has findings then, and no complaint about the drawing.
+    /// </summary>
     private static string? OneAnswer(Mutant mutant)
     {
         Outline read;
@@ -69,7 +71,9 @@ public class FuzzTests
         return null;
     }
 
-    /// <summary>Every kind, plane, corner and draft in turn; so low that nothing closes that is not nearly closed already.</summary>
+    /// <summary>
+    /// Every kind, plane, corner and draft in turn; so low that nothing closes that is not nearly closed already.
+    /// </summary>
     private static BuckSpec OneOfAll(int number) => new()
     {
         Depth = 3,
@@ -85,16 +89,19 @@ public class FuzzTests
         try
         {
             var outline = OutlineReader.Read(mutant.Content, mutant.File);
-            if (outline.Notes.Select(n => n.Message).Concat(outline.Repairs.Select(r => r.Message)).FirstOrDefault(m => m.Length > MaxMessageLength) is { } message)
+            if (outline.Notes.Select(n => n.Message).Concat(outline.Repairs.Select(r => r.Message))
+                .FirstOrDefault(m => m.Length > MaxMessageLength) is { } message)
                 return $"a long message: {message}";
             var region = outline.Region;
             // Below the tolerance an outline may be larger or smaller than what is left of it.
-            var (area, room, slack) = (region.Area, region.Bounds.Width * region.Bounds.Height, region.Perimeter * Tolerance.Default.Chord);
+            var (area, room, slack) = (region.Area, region.Bounds.Width * region.Bounds.Height,
+                region.Perimeter * Tolerance.Default.Chord);
             return area > -slack && area <= room + slack ? null : $"the outline has an area of {area} mm² in {room} mm²";
         }
         catch (OutlineException e)
         {
-            return e.Message.StartsWith(mutant.File, StringComparison.Ordinal) && !e.Message.Contains('\n') && e.Message.Length <= MaxMessageLength ? null : $"a bad message: {e.Message}";
+            return e.Message.StartsWith(mutant.File, StringComparison.Ordinal) && !e.Message.Contains('\n')
+                && e.Message.Length <= MaxMessageLength ? null : $"a bad message: {e.Message}";
         }
     }
 }

@@ -49,6 +49,7 @@ internal sealed record CorpusBytes(string Name, byte[] Content)
 
     /// <summary>All files of a folder of the corpus, in the order of their names.</summary>
     public static IReadOnlyList<CorpusBytes> In(string folder) =>
-        [.. Corpus.Files.Where(f => f.Name.StartsWith(folder + "/", StringComparison.Ordinal)).OrderBy(f => f.Name, StringComparer.Ordinal)
+        [.. Corpus.Files.Where(f => f.Name.StartsWith(folder + "/", StringComparison.Ordinal))
+            .OrderBy(f => f.Name, StringComparer.Ordinal)
             .Select(f => new CorpusBytes(f.Name, f.Content))];
 }

@@ -53,7 +53,8 @@ public class GapTests
     public void A_slot_of_one_part_is_told_as_such(double width)
     {
         // 12 mm deep, open above.
-        var gap = GapOf(Shapes.Polygon((0, 0), (60, 0), (60, 30), (30 + width, 30), (30 + width, 18), (30, 18), (30, 30), (0, 30)));
+        var gap = GapOf(
+            Shapes.Polygon((0, 0), (60, 0), (60, 30), (30 + width, 30), (30 + width, 18), (30, 18), (30, 30), (0, 30)));
 
         Is(width, GapKind.AcrossSlot, gap);
         Assert.Equal(30 + width / 2, gap.Middle.X, Near);
@@ -71,14 +72,16 @@ public class GapTests
 
     [Fact]
     public void A_dent_is_no_gap() =>
-        Assert.Null(Measure(Shapes.Polygon((0, 0), (60, 0), (60, 30), (40, 30), (40, 26), (30, 26), (30, 30), (0, 30))).NarrowestGap);
+        Assert.Null(
+            Measure(Shapes.Polygon((0, 0), (60, 0), (60, 30), (40, 30), (40, 26), (30, 26), (30, 30), (0, 30))).NarrowestGap);
 
     [Fact]
     public void The_angle_between_the_legs_of_an_L_is_no_gap() =>
         Assert.Null(Measure(Shapes.Polygon((0, 0), (60, 0), (60, 10), (10, 10), (10, 50), (0, 50))).NarrowestGap);
 
     [Fact]
-    public void The_notch_of_a_V_is_no_gap() => Assert.Null(Measure(Shapes.Polygon((0, 0), (60, 0), (60, 30), (32, 30), (30, 5), (28, 30), (0, 30))).NarrowestGap);
+    public void The_notch_of_a_V_is_no_gap() =>
+        Assert.Null(Measure(Shapes.Polygon((0, 0), (60, 0), (60, 30), (32, 30), (30, 5), (28, 30), (0, 30))).NarrowestGap);
 
     [Fact]
     public void A_hole_is_as_narrow_as_it_is_wide() => Is(34, GapKind.InsideHole, GapOf(Shapes.Ring(20, 17)));
@@ -92,13 +95,17 @@ public class GapTests
     {
         var ring = Shapes.Counter(60, 40, 30, 6);
 
-        Is(6, GapKind.InsideHole, GapOf(Shapes.Union(Shapes.RectangleAt(-90, 0, 20, 20), Shapes.RectangleAt(-60, 0, 20, 20), ring)));
+        Is(6, GapKind.InsideHole,
+            GapOf(Shapes.Union(Shapes.RectangleAt(-90, 0, 20, 20), Shapes.RectangleAt(-60, 0, 20, 20), ring)));
     }
 
     [Fact]
     public void A_half_round_groove_is_as_wide_as_its_mouth()
     {
-        var gap = GapOf(Region.FromLoops([Loop.FromCorners([(new(0, 0), 0), (new(40, 0), 0), (new(40, 20), 0), (new(25, 20), -1), (new(15, 20), 0), (new(0, 20), 0)])]));
+        var gap = GapOf(
+            Region.FromLoops(
+                [Loop.FromCorners(
+                    [(new(0, 0), 0), (new(40, 0), 0), (new(40, 20), 0), (new(25, 20), -1), (new(15, 20), 0), (new(0, 20), 0)])]));
 
         Is(10, GapKind.AcrossSlot, gap);
         At(20, 20, gap.Middle);

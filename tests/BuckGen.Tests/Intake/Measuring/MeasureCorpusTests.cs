@@ -33,7 +33,8 @@ public class MeasureCorpusTests
     {
         Assert.InRange(All.Value.Count(f => f.Measures.NarrowestNeck is not null), 115, int.MaxValue);
         Assert.InRange(All.Value.Count(f => f.Measures.NarrowestGap is not null), 80, int.MaxValue);
-        Assert.All(Enum.GetValues<GapKind>(), kind => Assert.InRange(All.Value.Count(f => f.Measures.NarrowestGap?.Kind == kind), 5, int.MaxValue));
+        Assert.All(Enum.GetValues<GapKind>(),
+            kind => Assert.InRange(All.Value.Count(f => f.Measures.NarrowestGap?.Kind == kind), 5, int.MaxValue));
         Assert.InRange(All.Value.Count(f => f.Measures.MinInsideRadius is not null), 70, int.MaxValue);
         Assert.InRange(All.Value.Count(f => f.Measures.MinOutsideRadius is not null), 70, int.MaxValue);
         Assert.InRange(All.Value.Count(f => f.Measures.SharpestCorner is { IsInside: true }), 15, int.MaxValue);
@@ -85,7 +86,8 @@ public class MeasureCorpusTests
                 compared++;
                 if (found is not { } pair) continue;
                 seen++;
-                Assert.True(pair.A.DistanceTo(pair.B) >= 0.99 * told, $"{name}: {(wood ? "neck" : "gap")} {told}, but {pair.A.DistanceTo(pair.B)} at {pair}");
+                Assert.True(pair.A.DistanceTo(pair.B) >= 0.99 * told,
+                    $"{name}: {(wood ? "neck" : "gap")} {told}, but {pair.A.DistanceTo(pair.B)} at {pair}");
             }
         }
 
@@ -99,7 +101,8 @@ public class MeasureCorpusTests
         Assert.True(outline.Region.DistanceToEdge(a) < 1e-6 && outline.Region.DistanceToEdge(b) < 1e-6, $"{name}: {a}, {b}");
         Assert.True(edge.IsWood(middle) == wood, $"{name}: {middle}");
         var allowed = width / 2 * (1 - Math.Cos(15.1 * Math.PI / 180) * 0.999) + 2 * outline.Curves.MaxError;
-        Assert.True(edge.DistanceTo(middle) >= width / 2 - allowed - 1e-9, $"{name}: {middle}, {width}, {edge.DistanceTo(middle)}");
+        Assert.True(edge.DistanceTo(middle) >= width / 2 - allowed - 1e-9,
+            $"{name}: {middle}, {width}, {edge.DistanceTo(middle)}");
     }
 
     private static Outline? Read(CorpusFile file)

@@ -15,7 +15,8 @@ public class MeasureLaws
 
     [Fact]
     public void Turning_and_moving_keep_every_measure() =>
-        Gen.Select(RandomRegion.Islands, Gen.Double[-3, 3], Gen.Double[-1000, 1000], Gen.Double[-1000, 1000]).Sample((region, angle, x, y) =>
+        Gen.Select(RandomRegion.Islands, Gen.Double[-3, 3], Gen.Double[-1000, 1000], Gen.Double[-1000, 1000])
+            .Sample((region, angle, x, y) =>
         {
             var map = Affine.Rotation(angle, new(0, 0)).Then(Affine.Translation(new(x, y)));
             AssertSame(Measure(region), Measure(region.Transformed(map)), 1);
@@ -24,7 +25,8 @@ public class MeasureLaws
     [Fact]
     public void Mirroring_keeps_every_measure() =>
         Gen.Select(RandomRegion.Islands, Gen.Double[-3, 3]).Sample((region, angle) =>
-            AssertSame(Measure(region), Measure(region.Transformed(Affine.Reflection(new(5, 7), new Vec2(1, 0).Turned(angle)))), 1), iter: Enough);
+            AssertSame(Measure(region), Measure(region.Transformed(Affine.Reflection(new(5, 7), new Vec2(1, 0).Turned(angle)))),
+                1), iter: Enough);
 
     [Fact]
     public void Scaling_scales_lengths_and_keeps_angles() =>
@@ -48,7 +50,8 @@ public class MeasureLaws
         Gen.Select(RandomRegion.Islands, Gen.Int[2, 5]).Sample((region, parts) =>
         {
             var divided = Region.FromLoops(region.Loops.Select(l => Loop.FromSegments(
-                [.. l.Segments.SelectMany(s => Enumerable.Range(0, parts).Select(i => s.Part((double)i / parts, (i + 1.0) / parts)))])));
+                [.. l.Segments
+                    .SelectMany(s => Enumerable.Range(0, parts).Select(i => s.Part((double)i / parts, (i + 1.0) / parts)))])));
 
             AssertSame(Measure(region), Measure(divided), 1);
         }, iter: Enough);
@@ -60,7 +63,8 @@ public class MeasureLaws
         RandomRegion.Islands.Sample(region =>
         {
             var measures = Measure(region);
-            if (measures is { NarrowestNeck: not null, NarrowestGap: not null, SharpestCorner: not null }) Interlocked.Increment(ref count);
+            if (measures is { NarrowestNeck: not null, NarrowestGap: not null, SharpestCorner: not null })
+                Interlocked.Increment(ref count);
         }, iter: Enough);
 
         Assert.InRange(count, Enough * 9 / 10, int.MaxValue);

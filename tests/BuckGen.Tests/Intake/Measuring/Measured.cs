@@ -27,11 +27,13 @@ internal static class Measured
 
     /// <summary>Two 40 mm squares joined by a bar 10 mm wide and 20 mm long.</summary>
     public static Loop Dumbbell { get; } = Loop.Polygon(
-        new(0, 0), new(40, 0), new(40, 15), new(60, 15), new(60, 0), new(100, 0), new(100, 40), new(60, 40), new(60, 25), new(40, 25), new(40, 40), new(0, 40));
+        new(0, 0), new(40, 0), new(40, 15), new(60, 15), new(60, 0), new(100, 0), new(100, 40), new(60, 40), new(60, 25),
+        new(40, 25), new(40, 40), new(0, 40));
 
     /// <summary>A wedge that points left along the x axis, its tip in the origin, 100 mm long.</summary>
     /// <param name="degrees">The angle of its tip.</param>
-    /// <param name="tip">The corners that stand in the place of the tip, from the upper side to the lower; none leaves it sharp.</param>
+    /// <param name="tip">The corners that stand in the place of the tip, from the upper side to the lower; none leaves it
+    /// sharp.</param>
     public static Region Wedge(double degrees, params (Vec2 Point, double Bulge)[] tip)
     {
         var height = 100 * Math.Tan(degrees * Math.PI / 360);

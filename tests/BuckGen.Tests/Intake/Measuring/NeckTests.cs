@@ -46,7 +46,8 @@ public class NeckTests
     }
 
     [Fact]
-    public void A_slotted_shape_of_lines_and_half_circles_is_as_narrow_as_twice_its_radius() => Width(8, NeckOf(Shapes.Slot(30, 4)));
+    public void A_slotted_shape_of_lines_and_half_circles_is_as_narrow_as_twice_its_radius() =>
+        Width(8, NeckOf(Shapes.Slot(30, 4)));
 
     [Fact]
     public void A_hole_near_an_edge_leaves_a_neck_square_to_the_edge()
@@ -60,7 +61,8 @@ public class NeckTests
     [Fact]
     public void Two_holes_leave_a_neck_on_the_line_of_their_centres()
     {
-        var neck = NeckOf(Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 100)), Loop.Circle(new(40, 40), 6), Loop.Circle(new(52, 56), 10)]));
+        var neck = NeckOf(
+            Region.FromLoops([Loop.Rectangle(new(0, 0, 100, 100)), Loop.Circle(new(40, 40), 6), Loop.Circle(new(52, 56), 10)]));
 
         Width(4, neck);
         At(40 + 8 * 0.6, 40 + 8 * 0.8, neck.Middle);
@@ -81,7 +83,8 @@ public class NeckTests
     {
         // Half circles of 10 mm radius bitten out of both long sides of a bar 30 mm wide, 4 mm of it along its length apart.
         var neck = NeckOf(Region.FromLoops([Loop.FromCorners([
-            (new(0, 0), 0), (new(20, 0), -1), (new(40, 0), 0), (new(80, 0), 0), (new(80, 30), 0), (new(44, 30), -1), (new(24, 30), 0), (new(0, 30), 0)])]));
+            (new(0, 0), 0), (new(20, 0), -1), (new(40, 0), 0), (new(80, 0), 0), (new(80, 30), 0), (new(44, 30), -1),
+            (new(24, 30), 0), (new(0, 30), 0)])]));
 
         var between = Math.Sqrt(4 * 4 + 30 * 30);
         Width(between - 20, neck);
@@ -122,13 +125,15 @@ public class NeckTests
     [Fact]
     public void Nor_is_a_tip_that_is_rounded_by_many_short_lines()
     {
-        var facets = Enumerable.Range(0, 41).Select(i => (new Vec2(5, 0) + new Vec2(0, 1).Turned(Math.PI * (0.05 + 0.9 * i / 40)), 0.0));
+        var facets = Enumerable.Range(0, 41)
+            .Select(i => (new Vec2(5, 0) + new Vec2(0, 1).Turned(Math.PI * (0.05 + 0.9 * i / 40)), 0.0));
 
         Assert.Null(Measure(Wedge(18, [.. facets])).NarrowestNeck);
     }
 
     [Fact]
-    public void A_triangle_has_no_sides_that_face_each_other() => Assert.Null(Measure(Shapes.Polygon((0, 0), (30, 0), (10, 40))).NarrowestNeck);
+    public void A_triangle_has_no_sides_that_face_each_other() =>
+        Assert.Null(Measure(Shapes.Polygon((0, 0), (30, 0), (10, 40))).NarrowestNeck);
 
     [Fact]
     public void A_bar_whose_corners_were_rounded_to_three_decimals_keeps_its_width()
@@ -136,7 +141,8 @@ public class NeckTests
         var turn = Affine.Rotation(0.3, new(0, 0));
         var corners = new Vec2[] { new(0, 0), new(10, 0), new(10, 3), new(0, 3) }.Select(p => turn.Apply(p));
 
-        var neck = NeckOf(Region.FromLoops([Loop.Polygon(corners.Select(p => new Vec2(Math.Round(p.X, 3), Math.Round(p.Y, 3))))]));
+        var neck = NeckOf(
+            Region.FromLoops([Loop.Polygon(corners.Select(p => new Vec2(Math.Round(p.X, 3), Math.Round(p.Y, 3))))]));
 
         // Each corner moved by up to 0.0007 mm.
         Assert.Equal(3, neck.Width, 0.0015);

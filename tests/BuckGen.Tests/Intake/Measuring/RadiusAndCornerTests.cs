@@ -53,7 +53,9 @@ public class RadiusAndCornerTests
     [Fact]
     public void An_arc_as_flat_as_rounding_has_no_radius()
     {
-        var square = Measure(Region.FromLoops([Loop.FromCorners([(new(0, 0), 0), (new(10, 0), 1e-7), (new(10, 10), -1e-7), (new(0, 10), 0)])]));
+        var square =
+            Measure(Region.FromLoops(
+                [Loop.FromCorners([(new(0, 0), 0), (new(10, 0), 1e-7), (new(10, 10), -1e-7), (new(0, 10), 0)])]));
 
         Assert.Null(square.MinInsideRadius);
         Assert.Null(square.MinOutsideRadius);
@@ -84,7 +86,9 @@ public class RadiusAndCornerTests
     public void A_five_pointed_star_has_tips_of_36_degrees_and_names_the_lowest_leftmost()
     {
         var inner = 10 * Math.Sin(Math.PI / 10) / Math.Sin(7 * Math.PI / 10);
-        var star = Region.FromLoops([Loop.Polygon(Enumerable.Range(0, 10).Select(i => new Vec2(0, i % 2 == 0 ? 10 : inner).Turned(Math.PI * i / 5)))]);
+        var star = Region
+            .FromLoops([
+                Loop.Polygon(Enumerable.Range(0, 10).Select(i => new Vec2(0, i % 2 == 0 ? 10 : inner).Turned(Math.PI * i / 5)))]);
 
         var corner = Measure(star).SharpestCorner!;
 
@@ -106,7 +110,9 @@ public class RadiusAndCornerTests
     public void Corners_of_arcs_are_measured_between_their_tangents()
     {
         // A lens of two arcs of 90° each: their tangents meet at 90°.
-        var corner = Measure(Region.FromLoops([Loop.FromCorners([(new(0, 0), Shapes.QuarterTurn), (new(20, 0), Shapes.QuarterTurn)])])).SharpestCorner!;
+        var corner =
+            Measure(Region.FromLoops(
+                [Loop.FromCorners([(new(0, 0), Shapes.QuarterTurn), (new(20, 0), Shapes.QuarterTurn)])])).SharpestCorner!;
 
         Assert.Equal(90, corner.Angle, Near);
     }
@@ -115,7 +121,8 @@ public class RadiusAndCornerTests
     public void The_tips_of_a_crescent_between_touching_circles_have_no_angle()
     {
         // A disc of 20 mm from which a disc of 15 mm is taken that touches it inside at (20, 0): one loop through that point.
-        var tips = Measure(Region.FromLoops([Loop.FromCorners([(new(20, 0), 1), (new(-20, 0), 1), (new(20, 0), -1), (new(-10, 0), -1)])]));
+        var tips = Measure(
+            Region.FromLoops([Loop.FromCorners([(new(20, 0), 1), (new(-20, 0), 1), (new(20, 0), -1), (new(-10, 0), -1)])]));
 
         Assert.Equal(0, tips.SharpestCorner!.Angle, Near);
         Assert.False(tips.SharpestCorner.IsInside);

@@ -26,7 +26,8 @@ internal sealed class SampledEdge
             return Enumerable.Range(0, parts).Select(i => s.PointAt((double)i / parts));
         }).ToArray())];
         points = [.. loops.SelectMany(l => l)];
-        Parts = [.. region.Islands.Select(i => (NetTopologySuite.Geometries.Geometry)Factory.CreatePolygon(Ring(i.Outer), [.. i.Holes.Select(Ring)]))];
+        Parts = [.. region.Islands
+            .Select(i => (NetTopologySuite.Geometries.Geometry)Factory.CreatePolygon(Ring(i.Outer), [.. i.Holes.Select(Ring)]))];
         inside = new(Factory.CreateMultiPolygon([.. Parts.Cast<Polygon>()]));
     }
 
@@ -72,7 +73,8 @@ internal sealed class SampledEdge
     {
         var ring = loop.Segments.SelectMany(s =>
         {
-            var parts = s.IsArc ? Math.Max(8, (int)Math.Ceiling(Math.Abs(s.Sweep) / Math.Acos(Math.Max(0, 1 - 0.001 / s.Radius)) / 2)) : 1;
+            var parts = s.IsArc
+                ? Math.Max(8, (int)Math.Ceiling(Math.Abs(s.Sweep) / Math.Acos(Math.Max(0, 1 - 0.001 / s.Radius)) / 2)) : 1;
             return Enumerable.Range(0, parts).Select(i => s.PointAt((double)i / parts));
         }).Select(p => new Coordinate(p.X, p.Y)).ToList();
         return Factory.CreateLinearRing([.. ring, ring[0]]);

@@ -61,7 +61,8 @@ internal sealed class CorpusFile(JsonElement row)
 
     public int Count(string name) => row.GetProperty("truth").GetProperty(name).GetInt32();
 
-    public double[] Numbers(string name) => [.. row.GetProperty("truth").GetProperty(name).EnumerateArray().Select(e => e.GetDouble())];
+    public double[] Numbers(string name) =>
+        [.. row.GetProperty("truth").GetProperty(name).EnumerateArray().Select(e => e.GetDouble())];
 
     public double Tolerance(string name)
     {

@@ -34,7 +34,8 @@ public class CorpusTests
         {
             Assert.NotEqual("reject", file.Expect);
             // The truth is the even-odd one; where crossings were resolved by the nonzero rule, OverlapTests has the area.
-            if (file.HasTruth && !outcome.Outline!.Repairs.Any(r => r.Kind == "overlap-united")) AssertAgrees(outcome.Outline!.Region, file);
+            if (file.HasTruth && !outcome.Outline!.Repairs.Any(r => r.Kind == "overlap-united"))
+                AssertAgrees(outcome.Outline!.Region, file);
         }
     }
 
@@ -55,7 +56,8 @@ public class CorpusTests
             var outline = OutlineReader.Read(f.Content, f.Name);
             Assert.True(outline.Notes.Length + outline.Repairs.Length > 0, f.Name);
         });
-        Assert.All(Corpus.Files.Where(f => f.Expect == "repair"), f => Assert.NotEmpty(OutlineReader.Read(f.Content, f.Name).Repairs));
+        Assert.All(Corpus.Files.Where(f => f.Expect == "repair"),
+            f => Assert.NotEmpty(OutlineReader.Read(f.Content, f.Name).Repairs));
     }
 
     private static (Outline? Outline, string? Refusal) Read(CorpusFile file)

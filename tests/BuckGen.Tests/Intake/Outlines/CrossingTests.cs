@@ -13,7 +13,8 @@ public class CrossingTests
 
     [Fact]
     public void Outlines_that_cross_are_refused_with_both_places() =>
-        Assert.Contains("outlines cross at (30.000, 10.000), (10.000, 30.000)", Reading.Refusal(Rectangle(0, 0, 30, 30), Rectangle(10, 10, 40, 40)));
+        Assert.Contains("outlines cross at (30.000, 10.000), (10.000, 30.000)",
+            Reading.Refusal(Rectangle(0, 0, 30, 30), Rectangle(10, 10, 40, 40)));
 
     [Fact]
     public void Circles_that_cross_are_found_by_their_arcs() =>
@@ -27,7 +28,8 @@ public class CrossingTests
     [Fact]
     public void A_crossing_along_a_shared_stretch_is_found() =>
         Assert.Contains("outlines cross", Reading.Refusal(
-            Rectangle(0, 0, 30, 30), Polyline(true, new(20, 10), new(30, 10), new(30, 20), new(40, 20), new(40, 40), new(20, 40))));
+            Rectangle(0, 0, 30, 30),
+            Polyline(true, new(20, 10), new(30, 10), new(30, 20), new(40, 20), new(40, 40), new(20, 40))));
 
     [Theory]
     [InlineData(3)]
@@ -48,9 +50,11 @@ public class CrossingTests
     public void An_outline_that_goes_round_twice_in_one_stroke_is_refused_and_not_counted_double()
     {
         Vec2[] corners = [new(0, 0), new(50, 0), new(50, 30), new(0, 30)];
-        const string ring = "0\nLWPOLYLINE\n70\n1\n10\n0\n20\n0\n42\n1\n10\n9\n20\n0\n42\n1\n10\n0\n20\n0\n42\n1\n10\n9\n20\n0\n42\n1\n";
+        const string ring =
+            "0\nLWPOLYLINE\n70\n1\n10\n0\n20\n0\n42\n1\n10\n9\n20\n0\n42\n1\n10\n0\n20\n0\n42\n1\n10\n9\n20\n0\n42\n1\n";
 
-        Assert.StartsWith("the outline runs twice the same way at (25.000, 0.000)", Reading.Refusal(Polyline(true, [.. corners, .. corners])));
+        Assert.StartsWith("the outline runs twice the same way at (25.000, 0.000)",
+            Reading.Refusal(Polyline(true, [.. corners, .. corners])));
         Assert.StartsWith("the outline runs twice the same way at (4.500, ", Reading.Refusal(ring));
     }
 
@@ -58,7 +62,8 @@ public class CrossingTests
     public void A_slit_that_leads_to_a_hole_and_back_is_taken()
     {
         var outline = Reading.Dxf(Polyline(true,
-            new(0, 0), new(50, 0), new(50, 30), new(30, 30), new(30, 20), new(30, 10), new(20, 10), new(20, 20), new(30, 20), new(30, 30), new(0, 30)));
+            new(0, 0), new(50, 0), new(50, 30), new(30, 30), new(30, 20), new(30, 10), new(20, 10), new(20, 20), new(30, 20),
+            new(30, 30), new(0, 30)));
 
         Assert.Equal(1500 - 100, outline.Region.Area, 1e-9);
     }
@@ -92,6 +97,7 @@ public class CrossingTests
     private static string Slot(double from)
     {
         var (a, b) = (new Vec2(1, 0).Turned(from), new Vec2(1, 0).Turned(from + 1));
-        return string.Concat(Format(new(a * 20, b * 20, Math.Tan(0.25))), Format(new(b * 20, b * 10)), Format(new(b * 10, a * 10, -Math.Tan(0.25))), Format(new(a * 10, a * 20)));
+        return string.Concat(Format(new(a * 20, b * 20, Math.Tan(0.25))), Format(new(b * 20, b * 10)),
+            Format(new(b * 10, a * 10, -Math.Tan(0.25))), Format(new(a * 10, a * 20)));
     }
 }

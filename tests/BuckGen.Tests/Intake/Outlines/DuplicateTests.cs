@@ -20,7 +20,8 @@ public class DuplicateTests
     [Fact]
     public void Lines_that_overlap_become_one()
     {
-        var outline = Reading.Dxf(Line(0, 0, 50, 0), Line(30, 0, 80, 0), Line(80, 0, 80, 50), Line(80, 50, 0, 50), Line(0, 50, 0, 0));
+        var outline =
+            Reading.Dxf(Line(0, 0, 50, 0), Line(30, 0, 80, 0), Line(80, 0, 80, 50), Line(80, 50, 0, 50), Line(0, 50, 0, 0));
 
         Assert.Equal(4, outline.Region.Segments.Count());
         AssertRemoved(outline, 1, 50);

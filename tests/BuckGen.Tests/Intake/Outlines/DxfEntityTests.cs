@@ -48,7 +48,9 @@ public class DxfEntityTests
     [Fact]
     public void A_spline_through_points_only_is_read_and_told()
     {
-        var points = string.Concat("0 0,20 0,20 20,0 20,0 0".Split(',').Select(p => $"11\n{p.Split(' ')[0]}\n21\n{p.Split(' ')[1]}\n31\n0\n"));
+        var points =
+            string.Concat("0 0,20 0,20 20,0 20,0 0".Split(',')
+                .Select(p => $"11\n{p.Split(' ')[0]}\n21\n{p.Split(' ')[1]}\n31\n0\n"));
         var outline = Reading.Dxf("0\nSPLINE\n8\n0\n70\n9\n71\n3\n72\n0\n73\n0\n74\n5\n" + points);
 
         Assert.Equal("spline-through-points", Assert.Single(outline.Notes).Kind);
@@ -73,7 +75,8 @@ public class DxfEntityTests
         var outline = Reading.Dxf(Rectangle(0, 0, 80, 50), "0\nTEXT\n8\nNOTES\n10\n5\n20\n5\n40\n3\n1\nHello\n");
 
         var note = Assert.Single(outline.Notes);
-        Assert.Equal(("text-ignored", "left out: 1 TEXT on layer NOTES. Convert text to outlines first if it is to be cut."), (note.Kind, note.Message));
+        Assert.Equal(("text-ignored", "left out: 1 TEXT on layer NOTES. Convert text to outlines first if it is to be cut."),
+            (note.Kind, note.Message));
     }
 
     [Fact]
@@ -97,6 +100,7 @@ public class DxfEntityTests
 
         Assert.Equal(25 * Math.PI, outline.Region.Area, 1e-9);
         Assert.Contains("1 CIRCLE on layer NOTES (layer not asked for)", Assert.Single(outline.Notes).Message);
-        Assert.Contains("NOTES (layer not asked for)", Reading.Refusal(content, OutlineOptions.Default with { Layers = ["ENGRAVE"] }));
+        Assert.Contains("NOTES (layer not asked for)",
+            Reading.Refusal(content, OutlineOptions.Default with { Layers = ["ENGRAVE"] }));
     }
 }

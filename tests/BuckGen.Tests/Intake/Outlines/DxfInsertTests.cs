@@ -49,7 +49,8 @@ public class DxfInsertTests
 
     [Fact]
     public void Blocks_that_grow_beyond_every_use_are_refused_at_once() =>
-        Assert.Contains("lines and curves; the limit for a file that spells out ", Refusal(Disc, Insert("DISC", 0, 0, "70\n30000\n71\n30000\n")));
+        Assert.Contains("lines and curves; the limit for a file that spells out ",
+            Refusal(Disc, Insert("DISC", 0, 0, "70\n30000\n71\n30000\n")));
 
     [Fact]
     public void Layer_0_in_a_block_stands_for_the_layer_it_is_placed_on()

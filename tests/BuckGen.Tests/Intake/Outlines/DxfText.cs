@@ -12,7 +12,8 @@ internal static class DxfText
     public static byte[] FileWith(string header, string sections, params IEnumerable<string> entities) => Encoding.ASCII.GetBytes(
         $"0\nSECTION\n2\nHEADER\n{header}0\nENDSEC\n{sections}0\nSECTION\n2\nENTITIES\n{string.Concat(entities)}0\nENDSEC\n0\nEOF\n");
 
-    public static string Blocks(params IEnumerable<string> blocks) => $"0\nSECTION\n2\nBLOCKS\n{string.Concat(blocks)}0\nENDSEC\n";
+    public static string Blocks(params IEnumerable<string> blocks) =>
+        $"0\nSECTION\n2\nBLOCKS\n{string.Concat(blocks)}0\nENDSEC\n";
 
     public static string Block(string name, params IEnumerable<string> entities) =>
         $"0\nBLOCK\n8\n0\n2\n{name}\n70\n0\n10\n0\n20\n0\n30\n0\n3\n{name}\n{string.Concat(entities)}0\nENDBLK\n8\n0\n";

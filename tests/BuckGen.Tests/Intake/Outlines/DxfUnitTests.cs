@@ -49,7 +49,9 @@ public class DxfUnitTests
     [Fact]
     public void A_unit_nobody_knows_is_refused() =>
         Assert.Contains("\"furlong\"", Assert.Throws<OutlineException>(
-            () => OutlineReader.Read(File(Circle(0, 0, 5)), "test.dxf", OutlineOptions.Default with { Units = "furlong" })).Message);
+            () =>
+                OutlineReader.Read(File(Circle(0, 0, 5)), "test.dxf",
+                    OutlineOptions.Default with { Units = "furlong" })).Message);
 
     [Fact]
     public void Inches_that_make_the_outline_larger_than_any_board_are_doubted()
@@ -57,6 +59,7 @@ public class DxfUnitTests
         var content = FileWith("9\n$INSUNITS\n70\n1\n", "", Rectangle(0, 0, 120, 80));
 
         Assert.Contains("in millimetres it would be 120 x 80 mm", Reading.Refusal(content));
-        Assert.Equal(3048, OutlineReader.Read(content, "test.dxf", OutlineOptions.Default with { Units = "in" }).Region.Bounds.Width, 1e-9);
+        Assert.Equal(3048,
+            OutlineReader.Read(content, "test.dxf", OutlineOptions.Default with { Units = "in" }).Region.Bounds.Width, 1e-9);
     }
 }

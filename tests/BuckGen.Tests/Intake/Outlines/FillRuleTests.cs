@@ -22,7 +22,8 @@ public class FillRuleTests
     [Fact]
     public void Shapes_drawn_inside_each_other_are_holes_whatever_their_rule()
     {
-        var outline = Reading.Svg("<rect width=\"60\" height=\"60\"/><rect x=\"20\" y=\"20\" width=\"20\" height=\"20\" fill=\"white\"/>");
+        var outline =
+            Reading.Svg("<rect width=\"60\" height=\"60\"/><rect x=\"20\" y=\"20\" width=\"20\" height=\"20\" fill=\"white\"/>");
 
         Assert.Equal(3200, outline.Region.Area, 1e-3);
     }

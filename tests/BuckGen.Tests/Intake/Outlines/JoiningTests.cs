@@ -59,7 +59,8 @@ public class JoiningTests
     [Fact]
     public void Twenty_thousand_shuffled_lines_are_joined()
     {
-        var corners = Enumerable.Range(0, 20_000).Select(i => new Vec2(100, 0).Turned(i * Math.PI / 10_000) * (1 + 0.05 * Math.Sin(i * 0.01))).ToArray();
+        var corners = Enumerable.Range(0, 20_000)
+            .Select(i => new Vec2(100, 0).Turned(i * Math.PI / 10_000) * (1 + 0.05 * Math.Sin(i * 0.01))).ToArray();
         var lines = corners.Select((p, i) => Format(new Segment(p, corners[(i + 1) % corners.Length]))).ToArray();
         new Random(7).Shuffle(lines);
         var content = File(lines);

@@ -41,7 +41,8 @@ public class LoopCleaningTests
     [Fact]
     public void A_spike_is_cut_off_and_told()
     {
-        var outline = Reading.Dxf(Polyline(true, new(0, 0), new(80, 0), new(80, 50), new(40, 50), new(40, 70), new(40, 50), new(0, 50)));
+        var outline =
+            Reading.Dxf(Polyline(true, new(0, 0), new(80, 0), new(80, 50), new(40, 50), new(40, 70), new(40, 50), new(0, 50)));
 
         Assert.Equal(4000, outline.Region.Area, 1e-9);
         Assert.Equal(260, outline.Region.Perimeter, 1e-9);
@@ -98,5 +99,6 @@ public class LoopCleaningTests
 
     [Fact]
     public void A_path_whose_areas_cancel_is_no_outline() =>
-        Assert.Contains("no outline that encloses an area", Reading.Refusal(Polyline(true, new(5, 5), new(55, 5), new(55, 5.01), new(105, 5.01))));
+        Assert.Contains("no outline that encloses an area",
+            Reading.Refusal(Polyline(true, new(5, 5), new(55, 5), new(55, 5.01), new(105, 5.01))));
 }

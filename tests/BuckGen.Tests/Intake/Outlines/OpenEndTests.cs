@@ -19,12 +19,15 @@ public class OpenEndTests
 
     [Fact]
     public void Four_sides_whose_corners_are_missing_are_no_centre_lines() =>
-        Assert.StartsWith("4 outlines are open: nearest ends at (75.000, 0.000) and (80.000, 5.000), 7.071 mm apart", Reading.Refusal(
+        Assert.StartsWith("4 outlines are open: nearest ends at (75.000, 0.000) and (80.000, 5.000), 7.071 mm apart",
+            Reading.Refusal(
             Line(5, 0, 75, 0), Line(80, 5, 80, 45), Line(75, 50, 5, 50), Line(0, 45, 0, 5), Circle(40, 25, 10)));
 
     [Fact]
     public void A_closed_hole_does_not_take_the_place_of_an_open_outline() =>
-        Assert.StartsWith("the outline is open: nearest ends at (0.000, 0.000) and (0.000, 3.000), 3.000 mm apart (LWPOLYLINE at line", Reading.Refusal(
+        Assert.StartsWith(
+            "the outline is open: nearest ends at (0.000, 0.000) and (0.000, 3.000), 3.000 mm apart (LWPOLYLINE at line",
+            Reading.Refusal(
             Polyline(false, new(0, 0), new(60, 0), new(60, 40), new(0, 40), new(0, 3)), Circle(30, 20, 8)));
 
     [Fact]

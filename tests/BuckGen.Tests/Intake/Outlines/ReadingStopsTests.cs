@@ -28,14 +28,16 @@ public class ReadingStopsTests
         ["a stream"] = c => OutlineReader.Read(new MemoryStream(Dxf), "a.dxf", null, c),
         ["the tags of a DXF"] = c => DxfReader.Read(Dxf, cancellation: c),
         ["the XML of an SVG"] = c => SvgReader.Read(Svg, "a.svg", null, c),
-        ["healing"] = c => Healer.Heal(new([Path(Loop.Circle(default, 9))], "mm", []), "a", OutlineOptions.Default, PieceBudget.AnyFile, c),
+        ["healing"] = c =>
+            Healer.Heal(new([Path(Loop.Circle(default, 9))], "mm", []), "a", OutlineOptions.Default, PieceBudget.AnyFile, c),
         ["measuring"] = c => OutlineMeasures.Measure(Outline.FromRegion("a", Region.FromLoops([Loop.Circle(default, 9)])), c),
         ["the report"] = c => OutlineReport.Create(Outline.FromRegion("a", Region.FromLoops([Loop.Circle(default, 9)])), c),
     };
 
     [Theory]
     [MemberData(nameof(Stages))]
-    public void A_stage_that_is_stopped_says_so(string stage) => Assert.ThrowsAny<OperationCanceledException>(() => All[stage](Stopped));
+    public void A_stage_that_is_stopped_says_so(string stage) =>
+        Assert.ThrowsAny<OperationCanceledException>(() => All[stage](Stopped));
 
     [Theory]
     [MemberData(nameof(Stages))]
@@ -45,13 +47,17 @@ public class ReadingStopsTests
     public void A_drawing_is_given_up_in_the_middle_of_its_healing()
     {
         using var source = new CancellationTokenSource();
-        DrawnPath[] paths = [Path(Loop.Circle(default, 9)), Path(Loop.Circle(new(30, 0), 9)) with { Curves = [new Stopping(source), new LineCurve(new(1, 0), default)] }];
+        DrawnPath[] paths =
+            [Path(Loop.Circle(default, 9)),
+                Path(Loop.Circle(new(30, 0), 9)) with { Curves = [new Stopping(source), new LineCurve(new(1, 0), default)] }];
 
-        Assert.ThrowsAny<OperationCanceledException>(() => Healer.Heal(new([.. paths], "mm", []), "a", OutlineOptions.Default, PieceBudget.AnyFile, source.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() =>
+            Healer.Heal(new([.. paths], "mm", []), "a", OutlineOptions.Default, PieceBudget.AnyFile, source.Token));
     }
 
     private static DrawnPath Path(Loop loop) => new(
-        [.. loop.Segments.Select(s => (Curve)new LineCurve(s.Start, s.Start.MidpointTo(s.End) + new Vec2(0, 1))), .. loop.Segments.Select(s => (Curve)new LineCurve(s.Start, s.End))], true, "a test");
+        [.. loop.Segments.Select(s => (Curve)new LineCurve(s.Start, s.Start.MidpointTo(s.End) + new Vec2(0, 1))),
+            .. loop.Segments.Select(s => (Curve)new LineCurve(s.Start, s.End))], true, "a test");
 
     /// <summary>A curve that stops the work as soon as it is looked at.</summary>
     private sealed record Stopping(CancellationTokenSource Source) : Curve

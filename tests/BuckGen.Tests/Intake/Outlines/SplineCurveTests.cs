@@ -12,8 +12,10 @@ public class SplineCurveTests
     public void A_rational_spline_runs_exactly_on_a_circle()
     {
         var half = Math.Sqrt(0.5);
-        ImmutableArray<Vec2> square = [new(1, 0), new(1, 1), new(0, 1), new(-1, 1), new(-1, 0), new(-1, -1), new(0, -1), new(1, -1), new(1, 0)];
-        var stretches = NurbsCurve.Stretches(2, [0, 0, 0, 1, 1, 2, 2, 3, 3, 4, 4, 4], square, [1, half, 1, half, 1, half, 1, half, 1]);
+        ImmutableArray<Vec2> square =
+            [new(1, 0), new(1, 1), new(0, 1), new(-1, 1), new(-1, 0), new(-1, -1), new(0, -1), new(1, -1), new(1, 0)];
+        var stretches =
+            NurbsCurve.Stretches(2, [0, 0, 0, 1, 1, 2, 2, 3, 3, 4, 4, 4], square, [1, half, 1, half, 1, half, 1, half, 1]);
 
         Assert.Equal(4, stretches.Length);
         foreach (var stretch in stretches)
@@ -26,7 +28,8 @@ public class SplineCurveTests
 
     [Fact]
     public void The_derivative_is_the_slope_of_the_curve() =>
-        Gen.Select(Gen.Int[1, 5], Gen.Double[0.05, 0.95], Gen.Double[-50, 50].Array[16], Gen.Double[0.5, 2].Array[8]).Sample((degree, t, xy, weights) =>
+        Gen.Select(Gen.Int[1, 5], Gen.Double[0.05, 0.95], Gen.Double[-50, 50].Array[16], Gen.Double[0.5, 2].Array[8])
+            .Sample((degree, t, xy, weights) =>
         {
             ImmutableArray<Vec2> points = [.. Enumerable.Range(0, 8).Select(i => new Vec2(xy[2 * i], xy[2 * i + 1]))];
             var knots = Enumerable.Range(0, 8 + degree + 1).Select(i => (double)Math.Clamp(i - degree, 0, 8 - degree));

@@ -11,7 +11,8 @@ namespace BuckGen.Tests.Intake.Outlines;
 
 public class SvgReaderTests
 {
-    private const string Open = """<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="100mm" height="80mm" viewBox="0 0 100 80">""";
+    private const string Open =
+        """<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="100mm" height="80mm" viewBox="0 0 100 80">""";
 
     [Fact]
     public void A_circle_stays_a_circle_and_lies_upright_on_the_page()
@@ -72,7 +73,8 @@ public class SvgReaderTests
     [Fact]
     public void The_compact_grammar_of_path_data_is_read_as_it_is_meant()
     {
-        var points = Read("""<path d="M10,10 10-5.5.5 1e1zm1 1h2v.5 .5H-1.V2zl4 4z"/>""").Paths.Select(p => p.Curves.Select(c => c.Start).ToArray()).ToArray();
+        var points = Read("""<path d="M10,10 10-5.5.5 1e1zm1 1h2v.5 .5H-1.V2zl4 4z"/>""").Paths
+            .Select(p => p.Curves.Select(c => c.Start).ToArray()).ToArray();
         AssertNear([new(10, 70), new(10, 85.5), new(0.5, 70)], points[0]);
         AssertNear([new(11, 69), new(13, 69), new(13, 68.5), new(13, 68), new(-1, 68), new(-1, 78)], points[1]);
         AssertNear([new(11, 69), new(15, 65)], points[2]);
@@ -158,7 +160,8 @@ public class SvgReaderTests
     [Fact]
     public void A_layer_of_the_drawing_program_is_named()
     {
-        var path = Only("""<g xmlns:inkscape="urn:i" inkscape:groupmode="layer" inkscape:label="Cut"><g><rect width="9" height="9"/></g></g>""");
+        var path = Only(
+            """<g xmlns:inkscape="urn:i" inkscape:groupmode="layer" inkscape:label="Cut"><g><rect width="9" height="9"/></g></g>""");
         Assert.Equal("Cut", path.Layer);
         Assert.Equal("rect at line 1", path.Source);
     }
@@ -174,7 +177,8 @@ public class SvgReaderTests
     [InlineData(" 96 ", 25.4)]
     public void The_page_width_is_read_in_every_unit(string width, double millimetres)
     {
-        var drawing = ReadRaw($"""<svg xmlns="http://www.w3.org/2000/svg" width="{width}" height="{width}" viewBox="0 0 10 10"><path d="M0 10H10V0"/></svg>""");
+        var drawing =
+            ReadRaw($"""<svg xmlns="http://www.w3.org/2000/svg" width="{width}" height="{width}" viewBox="0 0 10 10"><path d="M0 10H10V0"/></svg>""");
         Assert.Equal(millimetres, drawing.Paths[0].Curves[0].End.X, 1e-9);
     }
 
@@ -194,14 +198,16 @@ public class SvgReaderTests
     [InlineData("xMidYMin slice", 0, -50)]
     public void The_page_is_fitted_as_preserveAspectRatio_says(string ratio, double left, double bottom)
     {
-        var drawing = ReadRaw($"""<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="50mm" viewBox="10 20 10 10" preserveAspectRatio="{ratio}"><path d="M10 30H20V20"/></svg>""");
+        var drawing =
+            ReadRaw($"""<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="50mm" viewBox="10 20 10 10" preserveAspectRatio="{ratio}"><path d="M10 30H20V20"/></svg>""");
         AssertNear(new(left, bottom), drawing.Paths[0].Curves[0].Start);
     }
 
     [Fact]
     public void A_missing_height_follows_from_the_viewBox()
     {
-        var drawing = ReadRaw("""<svg xmlns="http://www.w3.org/2000/svg" width="50mm" viewBox="0 0 10 30"><path d="M0 0H10V30"/></svg>""");
+        var drawing =
+            ReadRaw("""<svg xmlns="http://www.w3.org/2000/svg" width="50mm" viewBox="0 0 10 30"><path d="M0 0H10V30"/></svg>""");
         AssertNear(new(0, 150), drawing.Paths[0].Curves[0].Start);
     }
 
@@ -210,15 +216,18 @@ public class SvgReaderTests
     {
         const string file = """<svg xmlns="http://www.w3.org/2000/svg" width="72" height="72"><path d="M0 72H72V0"/></svg>""";
         Assert.Equal(19.05, ReadRaw(file).Paths[0].Curves[0].End.X, 1e-9);
-        Assert.Equal(25.4, SvgReader.Read(Encoding.UTF8.GetBytes(file), "a.svg", new(PixelsPerInch: 72)).Paths[0].Curves[0].End.X, 1e-9);
-        Assert.Contains(ReadRaw(file).Notes, n => n.Kind == "units-assumed" && n.Message.Contains("19.05 x 19.05 mm", StringComparison.Ordinal));
+        Assert.Equal(25.4, SvgReader.Read(Encoding.UTF8.GetBytes(file), "a.svg", new(PixelsPerInch: 72)).Paths[0].Curves[0].End.X,
+            1e-9);
+        Assert.Contains(ReadRaw(file).Notes, n => n.Kind == "units-assumed"
+            && n.Message.Contains("19.05 x 19.05 mm", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Far_coordinates_that_lose_digits_are_told_of()
     {
         Assert.Empty(Read("""<g transform="translate(-1e3)"><rect x="1001" width="9" height="9"/></g>""").Notes);
-        var note = Read("""<g transform="translate(-1e6)"><rect id="far" x="1000001.23" width="9" height="9"/></g>""").Notes.Single();
+        var note = Read("""<g transform="translate(-1e6)"><rect id="far" x="1000001.23" width="9" height="9"/></g>""").Notes
+            .Single();
         Assert.Equal("precision", note.Kind);
         Assert.Contains("rect #far", note.Message, StringComparison.Ordinal);
     }
@@ -282,7 +291,9 @@ public class SvgReaderTests
     [InlineData("viewBox='0 0 9 9' preserveAspectRatio='middle'", "'middle'")]
     public void A_page_of_no_clear_size_is_refused(string attributes, string words)
     {
-        var error = Assert.Throws<OutlineException>(() => ReadRaw($"<svg xmlns='http://www.w3.org/2000/svg' {attributes}><rect width='9' height='9'/></svg>"));
+        var error = Assert
+            .Throws<OutlineException>(() =>
+                ReadRaw($"<svg xmlns='http://www.w3.org/2000/svg' {attributes}><rect width='9' height='9'/></svg>"));
         Assert.Contains(words, error.Message, StringComparison.Ordinal);
     }
 
@@ -323,13 +334,15 @@ public class SvgReaderTests
     public void Nesting_up_to_the_limit_is_read()
     {
         const int deep = 199;
-        Only(string.Concat(Enumerable.Repeat("<g>", deep - 1)) + "<rect width='1' height='1'/>" + string.Concat(Enumerable.Repeat("</g>", deep - 1)));
+        Only(string.Concat(Enumerable.Repeat("<g>", deep - 1)) + "<rect width='1' height='1'/>"
+            + string.Concat(Enumerable.Repeat("</g>", deep - 1)));
     }
 
     [Fact]
     public void A_packed_file_is_read_and_one_that_unpacks_without_end_is_refused()
     {
-        Assert.Single(SvgReader.Read(Packed(Encoding.UTF8.GetBytes(Open + "<rect width='1' height='1'/></svg>")), "a.svgz").Paths);
+        Assert.Single(
+            SvgReader.Read(Packed(Encoding.UTF8.GetBytes(Open + "<rect width='1' height='1'/></svg>")), "a.svgz").Paths);
         var bomb = Packed(new byte[2_000_000]);
         var error = Assert.Throws<OutlineException>(() => SvgReader.Read(bomb, "a.svgz", new(MaxBytes: 1_000_000)));
         Assert.Contains("1000000 bytes", error.Message, StringComparison.Ordinal);
@@ -347,7 +360,8 @@ public class SvgReaderTests
     [Fact]
     public void The_culture_of_the_machine_changes_nothing()
     {
-        const string drawing = """<g transform="rotate(12.5)"><rect x="1.5" y="2.25" width="60.125" height="40" rx="8.5" style="fill-opacity:0.5"/></g>""";
+        const string drawing =
+            """<g transform="rotate(12.5)"><rect x="1.5" y="2.25" width="60.125" height="40" rx="8.5" style="fill-opacity:0.5"/></g>""";
         var expected = Only(drawing).Curves;
         var before = CultureInfo.CurrentCulture;
         try

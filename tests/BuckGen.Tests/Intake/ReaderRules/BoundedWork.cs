@@ -21,21 +21,26 @@ public class BoundedWork
     [Fact]
     public void A_stroke_that_goes_round_hundreds_of_times_is_given_up()
     {
-        var lap = string.Concat(Enumerable.Range(0, 40).Select(i => FormattableString.Invariant($"L{50 + 40 * Math.Cos(i * 0.157):F3} {50 + 40 * Math.Sin(i * 0.157):F3}")));
+        var lap = string
+            .Concat(Enumerable.Range(0, 40)
+                .Select(i =>
+                    FormattableString.Invariant($"L{50 + 40 * Math.Cos(i * 0.157):F3} {50 + 40 * Math.Sin(i * 0.157):F3}")));
 
         Assert.Contains("test.dxf", RefusalOf(SvgFile($"<path d='M90 50{string.Concat(Enumerable.Repeat(lap, 300))}z'/>")));
     }
 
     [Fact]
     public void Rings_by_the_thousand_are_given_up_and_not_compared_pair_by_pair() =>
-        Assert.Contains("since very many lie about one centre", RefusalOf(DxfText.File(Enumerable.Range(1, 4000).Select(i => Circle(0, 0, i * 0.05)))));
+        Assert.Contains("since very many lie about one centre",
+            RefusalOf(DxfText.File(Enumerable.Range(1, 4000).Select(i => Circle(0, 0, i * 0.05)))));
 
     [Fact]
     public void Copies_of_a_long_path_are_counted_by_its_length()
     {
         var path = $"<path id='a' d='M0 0{string.Concat(Enumerable.Repeat("h1v1", 2000))}z'/>";
 
-        Assert.Contains("200 characters of path data", RefusalOf(SvgFile(path + string.Concat(Enumerable.Repeat("<use href='#a'/>", 3000)))));
+        Assert.Contains("200 characters of path data",
+            RefusalOf(SvgFile(path + string.Concat(Enumerable.Repeat("<use href='#a'/>", 3000)))));
     }
 
     [Fact]

@@ -46,7 +46,8 @@ public class ContentRules
 
     [Fact]
     public void A_DXF_of_more_bytes_than_the_limit_is_refused_before_it_is_read() =>
-        Assert.Contains("larger than 67108864 bytes", Files.RefusalOf(new byte[64 * 1024 * 1024 + 1].Select(_ => (byte)'0').ToArray()));
+        Assert.Contains("larger than 67108864 bytes",
+            Files.RefusalOf(new byte[64 * 1024 * 1024 + 1].Select(_ => (byte)'0').ToArray()));
 
     [Fact]
     public void An_SVG_of_more_bytes_than_the_limit_is_refused_before_it_is_read() =>
@@ -54,11 +55,13 @@ public class ContentRules
 
     [Fact]
     public void An_SVG_of_more_elements_than_the_limit_is_refused() =>
-        Assert.Contains("more than 100000 elements", Files.RefusalOf(Files.SvgFile(string.Concat(Enumerable.Repeat("<g/>", 100_001)))));
+        Assert.Contains("more than 100000 elements",
+            Files.RefusalOf(Files.SvgFile(string.Concat(Enumerable.Repeat("<g/>", 100_001)))));
 
     [Fact]
     public void Path_data_beyond_the_limit_are_refused() =>
-        Assert.Contains("200 characters of path data", Files.RefusalOf(Files.SvgFile($"<path d='M0 0{string.Concat(Enumerable.Repeat("h1", 10_000_100))}'/>")));
+        Assert.Contains("200 characters of path data",
+            Files.RefusalOf(Files.SvgFile($"<path d='M0 0{string.Concat(Enumerable.Repeat("h1", 10_000_100))}'/>")));
 
     private static double OutlineArea(byte[] content, string name) => Files.Read(content, name).Region.Area;
 

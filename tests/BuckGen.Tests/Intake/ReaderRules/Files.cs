@@ -21,16 +21,20 @@ internal static class Files
     /// <summary>A layer table of names, flags (code 70) and colours (code 62).</summary>
     public static string Layers(params (string Name, int Flags, int Colour)[] layers) =>
         "0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLAYER\n"
-        + string.Concat(layers.Select(l => string.Create(CultureInfo.InvariantCulture, $"0\nLAYER\n2\n{l.Name}\n70\n{l.Flags}\n62\n{l.Colour}\n")))
+        + string.Concat(layers
+            .Select(l => string.Create(CultureInfo.InvariantCulture, $"0\nLAYER\n2\n{l.Name}\n70\n{l.Flags}\n62\n{l.Colour}\n")))
         + "0\nENDTAB\n0\nENDSEC\n";
 
     public static Outline Read(byte[] content, string name = "test.dxf") => OutlineReader.Read(content, name);
 
-    public static Outline Read(string sections, params IEnumerable<string> entities) => Read(DxfText.FileWith(Millimetres, sections, entities));
+    public static Outline Read(string sections, params IEnumerable<string> entities) =>
+        Read(DxfText.FileWith(Millimetres, sections, entities));
 
     /// <summary>An SVG of 100 x 100 mm whose user unit is the millimetre.</summary>
-    public static byte[] SvgFile(string body, string before = "", string root = "width='100mm' height='100mm' viewBox='0 0 100 100'") =>
-        Encoding.UTF8.GetBytes($"{before}<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink' {root}>{body}</svg>");
+    public static byte[] SvgFile(string body, string before = "",
+        string root = "width='100mm' height='100mm' viewBox='0 0 100 100'") =>
+        Encoding.UTF8.GetBytes(
+            $"{before}<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink' {root}>{body}</svg>");
 
     /// <summary>Left, bottom, width and height, mm, as an SVG is read.</summary>
     public static double[] BoxOf(byte[] svg)

@@ -25,11 +25,13 @@ public class InsertRules
     [InlineData("|70 2|44 5", 10, 20, 19, 22)]
     [InlineData("|70 2|71 2|44 5|45 3", 10, 20, 19, 25)]
     [InlineData("|71 2|45 3|50 90", 5, 20, 10, 24)]
-    public void A_block_is_placed_by_base_point_scale_rotation_and_grid(string more, double left, double bottom, double right, double top)
+    public void A_block_is_placed_by_base_point_scale_rotation_and_grid(string more, double left, double bottom,
+        double right, double top)
     {
         var b = Read(Based, Tags("0 INSERT|2 A|10 10|20 20" + more)).Region.Bounds;
 
-        Assert.Equal(new Bounds(left, bottom, right, top), new(Math.Round(b.MinX, 9), Math.Round(b.MinY, 9), Math.Round(b.MaxX, 9), Math.Round(b.MaxY, 9)));
+        Assert.Equal(new Bounds(left, bottom, right, top),
+            new(Math.Round(b.MinX, 9), Math.Round(b.MinY, 9), Math.Round(b.MaxX, 9), Math.Round(b.MaxY, 9)));
     }
 
     [Fact]
@@ -48,31 +50,38 @@ public class InsertRules
     [InlineData("41 0", "with a scale of 0 (line")]
     [InlineData("42 0", "with a scale of 0 (line")]
     public void A_block_flattened_to_nothing_is_left_out_and_told(string scale, string words) =>
-        Assert.Contains(words, Assert.Single(Read(Based, Circle(0, 0, 9), Tags("0 INSERT|2 A|10 0|20 0|" + scale)).Notes).Message);
+        Assert.Contains(words,
+            Assert.Single(Read(Based, Circle(0, 0, 9), Tags("0 INSERT|2 A|10 0|20 0|" + scale)).Notes).Message);
 
     [Fact]
     public void A_block_that_the_file_does_not_hold_is_told() =>
-        Assert.Contains("1 INSERT of the block NONE, which the file does not define", Assert.Single(Read("", Circle(0, 0, 9), Tags("0 INSERT|2 NONE|10 0|20 0")).Notes).Message);
+        Assert.Contains("1 INSERT of the block NONE, which the file does not define",
+            Assert.Single(Read("", Circle(0, 0, 9), Tags("0 INSERT|2 NONE|10 0|20 0")).Notes).Message);
 
     [Fact]
     public void Blocks_nested_deeper_than_the_limit_are_refused()
     {
-        var chain = Enumerable.Range(1, 150).Select(i => Block($"B{i}", Tags($"0 INSERT|2 B{i - 1}|10 0|20 0"))).Prepend(Block("B0", Circle(0, 0, 5)));
+        var chain = Enumerable.Range(1, 150).Select(i => Block($"B{i}", Tags($"0 INSERT|2 B{i - 1}|10 0|20 0")))
+            .Prepend(Block("B0", Circle(0, 0, 5)));
 
-        Assert.Contains("nested more than 100 deep", RefusalOf(FileWith(Millimetres, Blocks(chain), Tags("0 INSERT|2 B150|10 0|20 0"))));
+        Assert.Contains("nested more than 100 deep",
+            RefusalOf(FileWith(Millimetres, Blocks(chain), Tags("0 INSERT|2 B150|10 0|20 0"))));
     }
 
     [Fact]
     public void A_block_that_contains_itself_is_refused() =>
-        Assert.Contains("the block A contains itself", RefusalOf(FileWith(Millimetres, Blocks(Block("A", Tags("0 INSERT|2 a|10 0|20 0"))), Tags("0 INSERT|2 A|10 0|20 0"))));
+        Assert.Contains("the block A contains itself",
+            RefusalOf(FileWith(Millimetres, Blocks(Block("A", Tags("0 INSERT|2 a|10 0|20 0"))), Tags("0 INSERT|2 A|10 0|20 0"))));
 
     [Fact]
     public void Doubling_blocks_are_refused_before_they_are_placed()
     {
-        var doubling = Enumerable.Range(1, 60).Select(i => Block($"B{i}", Tags($"0 INSERT|2 B{i - 1}|10 0|20 0|0 INSERT|2 B{i - 1}|10 1|20 0")))
+        var doubling = Enumerable.Range(1, 60)
+            .Select(i => Block($"B{i}", Tags($"0 INSERT|2 B{i - 1}|10 0|20 0|0 INSERT|2 B{i - 1}|10 1|20 0")))
             .Prepend(Block("B0", Circle(0, 0, 5)));
 
-        Assert.Contains("the limit for a file that spells out 122 is 50488", RefusalOf(FileWith(Millimetres, Blocks(doubling), Tags("0 INSERT|2 B60|10 0|20 0"))));
+        Assert.Contains("the limit for a file that spells out 122 is 50488",
+            RefusalOf(FileWith(Millimetres, Blocks(doubling), Tags("0 INSERT|2 B60|10 0|20 0"))));
     }
 
     [Fact]
@@ -80,7 +89,8 @@ public class InsertRules
     {
         var long1 = Block("A", Polyline(true, Enumerable.Range(0, 1000).Select(i => new Vec2(i, i * i))));
 
-        Assert.Contains("has 900900 lines and curves", RefusalOf(FileWith(Millimetres, Blocks(long1), Tags("0 INSERT|2 A|10 0|20 0|70 30|71 30|44 9|45 9"))));
+        Assert.Contains("has 900900 lines and curves",
+            RefusalOf(FileWith(Millimetres, Blocks(long1), Tags("0 INSERT|2 A|10 0|20 0|70 30|71 30|44 9|45 9"))));
     }
 
     [Fact]
@@ -88,6 +98,7 @@ public class InsertRules
     {
         var block = Blocks(Block("A", Circle(0, 0, 5)), Block("B", Tags("0 INSERT|2 A|10 0|20 0|41 1000000000|42 1000000000")));
 
-        Assert.Contains("the limit is 1E+08 mm", RefusalOf(FileWith(Millimetres, block, Tags("0 INSERT|2 B|10 0|20 0|41 1000000000|42 1000000000"))));
+        Assert.Contains("the limit is 1E+08 mm",
+            RefusalOf(FileWith(Millimetres, block, Tags("0 INSERT|2 B|10 0|20 0|41 1000000000|42 1000000000"))));
     }
 }

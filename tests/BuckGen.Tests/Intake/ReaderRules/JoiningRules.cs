@@ -11,7 +11,9 @@ public class JoiningRules
     [Fact]
     public void The_joining_distance_is_told_with_the_largest_gap()
     {
-        var repair = Assert.Single(Reading.Dxf(Line(0, 0, 80, 0), Line(80, 0.02, 80, 50), Line(80, 50, 0, 50), Line(0, 49.95, 0, 0)).Repairs);
+        var repair =
+            Assert.Single(
+                Reading.Dxf(Line(0, 0, 80, 0), Line(80, 0.02, 80, 50), Line(80, 50, 0, 50), Line(0, 49.95, 0, 0)).Repairs);
 
         Assert.Equal(("gap-joined", 2), (repair.Kind, repair.Count));
         Assert.Contains("the largest 0.05 mm; up to 0.1 mm is closed", repair.Message);
@@ -38,7 +40,8 @@ public class JoiningRules
     [InlineData(80, 0, 0, 0)]
     [InlineData(10, 0, 40, 0)]
     [InlineData(40, 0, 80, 0)]
-    public void A_line_drawn_again_the_same_way_reversed_or_in_part_is_taken_out_before_areas_are_counted(double x1, double y1, double x2, double y2)
+    public void A_line_drawn_again_the_same_way_reversed_or_in_part_is_taken_out_before_areas_are_counted(double x1, double y1,
+        double x2, double y2)
     {
         var outline = Reading.Dxf([.. RectangleLines(0, 0, 80, 50), Line(x1, y1, x2, y2)]);
 
@@ -66,7 +69,8 @@ public class JoiningRules
     [Fact]
     public void Depth_decides_what_is_a_hole_and_neither_layer_nor_direction_does()
     {
-        string[] rings = [Circle(0, 0, 40, "INNER"), Circle(0, 0, 30, "OUTER"), Circle(0, 0, 20, "OUTER"), Square(10, false), Square(5, true)];
+        string[] rings =
+            [Circle(0, 0, 40, "INNER"), Circle(0, 0, 30, "OUTER"), Circle(0, 0, 20, "OUTER"), Square(10, false), Square(5, true)];
 
         var region = Reading.Dxf(rings).Region;
 
@@ -78,7 +82,8 @@ public class JoiningRules
     public void Among_very_many_loops_each_hole_finds_its_outline()
     {
         // Frames of a 40 x 40 chessboard, each with a hole and an island in it, drawn inside out.
-        var frames = Enumerable.Range(0, 1600).SelectMany(i => new[] { 2.0, 3, 4 }.Select(r => Circle(i % 40 * 10, i / 40 * 10, r)));
+        var frames = Enumerable.Range(0, 1600)
+            .SelectMany(i => new[] { 2.0, 3, 4 }.Select(r => Circle(i % 40 * 10, i / 40 * 10, r)));
 
         var region = Reading.Dxf(frames).Region;
 
@@ -91,7 +96,8 @@ public class JoiningRules
     {
         var outline = Enumerable.Range(0, 3000).Select(i => new Vec2(100 + 5 * Math.Sin(i * 0.2), 0).Turned(i * Math.PI / 1500));
 
-        var region = Reading.Dxf([Polyline(true, outline), .. Enumerable.Range(0, 40).Select(i => Circle(2 * i - 40, i, 0.8))]).Region;
+        var region =
+            Reading.Dxf([Polyline(true, outline), .. Enumerable.Range(0, 40).Select(i => Circle(2 * i - 40, i, 0.8))]).Region;
 
         Assert.Equal((1, 40), (region.Islands.Length, region.HoleCount));
     }
@@ -99,8 +105,10 @@ public class JoiningRules
     [Fact]
     public void Crossings_of_one_outline_and_of_two_are_named_by_their_places()
     {
-        Assert.Contains("crosses itself at (30.000, 20.000)", Reading.Refusal(Polyline(true, new(0, 0), new(60, 40), new(60, 0), new(0, 40))));
-        Assert.Contains("outlines cross at (30.000, 10.000), (10.000, 30.000)", Reading.Refusal(Rectangle(0, 0, 30, 30), Rectangle(10, 10, 30, 30)));
+        Assert.Contains("crosses itself at (30.000, 20.000)",
+            Reading.Refusal(Polyline(true, new(0, 0), new(60, 40), new(60, 0), new(0, 40))));
+        Assert.Contains("outlines cross at (30.000, 10.000), (10.000, 30.000)",
+            Reading.Refusal(Rectangle(0, 0, 30, 30), Rectangle(10, 10, 30, 30)));
     }
 
     private static string Square(double half, bool leftward)

@@ -61,7 +61,8 @@ public class ObjectPlaneRules
     /// <summary>Bounds of an arc of radius 5 between two angles with its chord, to nine digits.</summary>
     private static BuckGen.Geometry.Bounds Half(double from, double to)
     {
-        var b = Read("", Tags(FormattableString.Invariant($"0 ARC|10 0|20 0|40 5|50 {from}|51 {to}")), Line(-5, 0, 5, 0)).Region.Bounds;
+        var b = Read("", Tags(FormattableString.Invariant($"0 ARC|10 0|20 0|40 5|50 {from}|51 {to}")),
+            Line(-5, 0, 5, 0)).Region.Bounds;
         return new(Math.Round(b.MinX, 9) + 0, Math.Round(b.MinY, 9) + 0, Math.Round(b.MaxX, 9) + 0, Math.Round(b.MaxY, 9) + 0);
     }
 }

@@ -87,7 +87,8 @@ public class PolylineRules
         static Bounds Rounded(string bulge)
         {
             var b = Read("", Tags($"0 LWPOLYLINE|70 1|10 0|20 0|{bulge}|10 10|20 0")).Region.Bounds;
-            return new(Math.Round(b.MinX, 9) + 0, Math.Round(b.MinY, 9) + 0, Math.Round(b.MaxX, 9) + 0, Math.Round(b.MaxY, 9) + 0);
+            return new(Math.Round(b.MinX, 9) + 0, Math.Round(b.MinY, 9) + 0, Math.Round(b.MaxX, 9) + 0,
+                Math.Round(b.MaxY, 9) + 0);
         }
     }
 }

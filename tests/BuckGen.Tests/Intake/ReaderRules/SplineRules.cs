@@ -26,7 +26,8 @@ public class SplineRules
     public void Any_degree_is_read(int degree, string knots)
     {
         // Points evenly spread on a line give that line at every degree.
-        var points = string.Join(',', Enumerable.Range(0, degree + 1).Select(i => FormattableString.Invariant($"{12.0 * i / degree} 0")));
+        var points =
+            string.Join(',', Enumerable.Range(0, degree + 1).Select(i => FormattableString.Invariant($"{12.0 * i / degree} 0")));
 
         var outline = Read("", Spline(degree, knots, points), Line(12, 0, 12, 5), Line(12, 5, 0, 0));
 
@@ -49,7 +50,9 @@ public class SplineRules
     [Fact]
     public void A_kink_at_a_knot_repeated_as_often_as_the_degree_stays_sharp()
     {
-        var outline = Read("", Spline(3, "0 0 0 0 1 1 1 2 2 2 2", "0 0,5 0,10 0,15 0,15 5,15 10,15 15"), Line(15, 15, 0, 15), Line(0, 15, 0, 0));
+        var outline =
+            Read("", Spline(3, "0 0 0 0 1 1 1 2 2 2 2", "0 0,5 0,10 0,15 0,15 5,15 10,15 15"), Line(15, 15, 0, 15),
+                Line(0, 15, 0, 0));
 
         Assert.Equal(225, outline.Region.Area, 1e-6);
     }
@@ -74,7 +77,8 @@ public class SplineRules
 
         Assert.Equal(1, outline.LoopCount);
         Assert.Empty(outline.Repairs);
-        Assert.Equal(new Vec2(15, 15), new(Math.Round(outline.Region.Bounds.Centre.X, 3), Math.Round(outline.Region.Bounds.Centre.Y, 3)));
+        Assert.Equal(new Vec2(15, 15),
+            new(Math.Round(outline.Region.Bounds.Centre.X, 3), Math.Round(outline.Region.Bounds.Centre.Y, 3)));
     }
 
     [Fact]
@@ -95,5 +99,6 @@ public class SplineRules
             .Concat(weights.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(w => $"41 {w}"))
             .Concat(points.Split(',').Select(p => $"10 {p.Split(' ')[0]}|20 {p.Split(' ')[1]}"))));
 
-    private static Bounds Rounded(Bounds b) => new(Math.Round(b.MinX, 2), Math.Round(b.MinY, 2), Math.Round(b.MaxX, 2), Math.Round(b.MaxY, 2));
+    private static Bounds Rounded(Bounds b) =>
+        new(Math.Round(b.MinX, 2), Math.Round(b.MinY, 2), Math.Round(b.MaxX, 2), Math.Round(b.MaxY, 2));
 }

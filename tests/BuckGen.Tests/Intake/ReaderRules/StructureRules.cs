@@ -21,7 +21,8 @@ public class StructureRules
     [InlineData("0\nEOF\n", "0\nEOF")]
     [InlineData("0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n", "")]
     public void Harmless_oddities_of_the_text_change_nothing(string usual, string odd) =>
-        Assert.Equal(25 * Math.PI, Read(Encoding.ASCII.GetBytes(Encoding.ASCII.GetString(DxfText.File(Disc)).Replace(usual, odd))).Region.Area, 1e-9);
+        Assert.Equal(25 * Math.PI,
+            Read(Encoding.ASCII.GetBytes(Encoding.ASCII.GetString(DxfText.File(Disc)).Replace(usual, odd))).Region.Area, 1e-9);
 
     [Fact]
     public void The_order_of_the_groups_in_an_entity_does_not_matter() =>
@@ -30,7 +31,9 @@ public class StructureRules
     [Fact]
     public void Unknown_entities_are_counted_by_type_and_layer()
     {
-        var note = Assert.Single(Read("", Disc, Tags("0 ACME|8 A|40 99"), Tags("0 ACME|8 A|10 x"), Tags("0 ACME|8 B"), Tags("0 WIPEOUT|8 A")).Notes);
+        var note = Assert
+            .Single(Read("", Disc, Tags("0 ACME|8 A|40 99"), Tags("0 ACME|8 A|10 x"), Tags("0 ACME|8 B"),
+                Tags("0 WIPEOUT|8 A")).Notes);
 
         Assert.Equal("left out: 2 ACME on layer A, 1 ACME on layer B, 1 WIPEOUT on layer A.", note.Message);
     }

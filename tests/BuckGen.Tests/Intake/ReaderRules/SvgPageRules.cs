@@ -33,7 +33,9 @@ public class SvgPageRules
     public void Spare_room_goes_where_preserveAspectRatio_says(string ratio, double left, double bottom, double width)
     {
         // The viewBox is as high as wide, the page five times as wide as high; the shape is the upper fifth of the viewBox.
-        var box = BoxOf(SvgFile("<rect width='10' height='2'/>", root: $"width='100mm' height='20mm' viewBox='0 0 10 10' preserveAspectRatio='{ratio}'"));
+        var box = BoxOf(
+            SvgFile("<rect width='10' height='2'/>",
+                root: $"width='100mm' height='20mm' viewBox='0 0 10 10' preserveAspectRatio='{ratio}'"));
 
         Assert.Equal(left, box[0], 0.001);
         Assert.Equal(width, box[2], 0.001);
@@ -42,20 +44,27 @@ public class SvgPageRules
 
     [Fact]
     public void The_origin_of_the_viewBox_is_the_upper_left_corner_of_the_page() =>
-        Assert.Equal([0, 95, 10, 5], BoxOf(SvgFile("<rect x='-50' y='30' width='10' height='5'/>", root: "width='100mm' height='100mm' viewBox='-50 30 100 100'")));
+        Assert.Equal([0, 95, 10, 5],
+            BoxOf(SvgFile("<rect x='-50' y='30' width='10' height='5'/>",
+                root: "width='100mm' height='100mm' viewBox='-50 30 100 100'")));
 
     [Fact]
     public void Y_is_turned_over_once() =>
         // Upside down twice: what stands at the top of the page stays at the top.
-        Assert.Equal([0, 90, 20, 10], BoxOf(SvgFile("<g transform='translate(0 100) scale(1 -1)'><path d='M0 100H20L0 90z'/></g>")));
+        Assert.Equal([0, 90, 20, 10],
+            BoxOf(SvgFile("<g transform='translate(0 100) scale(1 -1)'><path d='M0 100H20L0 90z'/></g>")));
 
     [Theory]
-    [InlineData("<svg x='10' y='20' width='50' height='50' viewBox='0 0 10 10'><rect width='4' height='2'/></svg>", 10, 70, 20, 10)]
-    [InlineData("<svg x='10mm' y='0' width='50%' height='50%' viewBox='0 0 10 10'><rect width='4' height='2'/></svg>", 37.795, 90, 20, 10)]
+    [InlineData("<svg x='10' y='20' width='50' height='50' viewBox='0 0 10 10'><rect width='4' height='2'/></svg>", 10,
+        70, 20, 10)]
+    [InlineData("<svg x='10mm' y='0' width='50%' height='50%' viewBox='0 0 10 10'><rect width='4' height='2'/></svg>", 37.795,
+        90, 20, 10)]
     [InlineData("<svg x='10' y='10'><svg x='5' y='5'><rect width='4' height='2'/></svg></svg>", 15, 83, 4, 2)]
     [InlineData("<svg width='50' height='20' viewBox='0 0 10 10'><rect width='10' height='10'/></svg>", 15, 80, 20, 20)]
-    [InlineData("<svg width='50' height='20' viewBox='0 0 10 10' preserveAspectRatio='none'><rect width='10' height='10'/></svg>", 0, 80, 50, 20)]
-    public void A_page_within_the_page_has_its_own_place_and_scale(string body, double left, double bottom, double width, double height) =>
+    [InlineData("<svg width='50' height='20' viewBox='0 0 10 10' preserveAspectRatio='none'><rect width='10' height='10'/></svg>",
+        0, 80, 50, 20)]
+    public void A_page_within_the_page_has_its_own_place_and_scale(string body, double left, double bottom, double width,
+        double height) =>
         Assert.Equal([left, bottom, width, height], BoxOf(SvgFile(body)));
 
     [Theory]
@@ -77,15 +86,23 @@ public class SvgPageRules
     [InlineData("matrix(0 1 1 0 5 6)", 5, 90, 2, 4)]
     [InlineData("translate(10 0) scale(2)", 10, 96, 8, 4)]
     [InlineData("scale(2) translate(10 0)", 20, 96, 8, 4)]
-    public void Every_transform_is_applied_in_its_order(string transform, double left, double bottom, double width, double height) =>
+    public void Every_transform_is_applied_in_its_order(string transform, double left, double bottom, double width,
+        double height) =>
         Assert.Equal([left, bottom, width, height], BoxOf(SvgFile($"<rect width='4' height='2' transform='{transform}'/>")));
 
     [Theory]
     [InlineData("<defs><rect id='a' width='4' height='2'/></defs><use href='#a' x='10' y='5'/>", 10, 93, 4, 2)]
-    [InlineData("<defs><rect id='a' width='4' height='2'/></defs><use xlink:href='#a' transform='scale(2)' x='10'/>", 20, 96, 8, 4)]
-    [InlineData("<defs><g id='b'><use href='#a' x='1'/></g><rect id='a' width='4' height='2'/></defs><use href='#b' x='10'/>", 11, 98, 4, 2)]
-    [InlineData("<symbol id='a' viewBox='0 0 10 10'><rect width='10' height='10'/></symbol><use href='#a' x='10' y='5' width='20' height='20'/>", 10, 75, 20, 20)]
-    [InlineData("<symbol id='a' viewBox='0 0 10 10'><rect width='10' height='10'/></symbol><use href='#a' width='50' height='20'/>", 15, 80, 20, 20)]
-    public void Copies_and_symbols_lie_where_they_are_used(string body, double left, double bottom, double width, double height) =>
+    [InlineData("<defs><rect id='a' width='4' height='2'/></defs><use xlink:href='#a' transform='scale(2)' x='10'/>",
+        20, 96, 8, 4)]
+    [InlineData("<defs><g id='b'><use href='#a' x='1'/></g><rect id='a' width='4' height='2'/></defs><use href='#b' x='10'/>",
+        11, 98, 4, 2)]
+    [InlineData(
+        "<symbol id='a' viewBox='0 0 10 10'><rect width='10' height='10'/></symbol><use href='#a' x='10' y='5' width='20' "
+        + "height='20'/>", 10, 75, 20, 20)]
+    [InlineData(
+        "<symbol id='a' viewBox='0 0 10 10'><rect width='10' height='10'/></symbol><use href='#a' width='50' height='20'/>", 15,
+        80, 20, 20)]
+    public void Copies_and_symbols_lie_where_they_are_used(string body, double left, double bottom, double width,
+        double height) =>
         Assert.Equal([left, bottom, width, height], BoxOf(SvgFile(body)));
 }

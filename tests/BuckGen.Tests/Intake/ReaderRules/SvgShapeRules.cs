@@ -81,12 +81,17 @@ public class SvgShapeRules
     [Theory]
     [InlineData("<text x='5' y='5'>words</text>", "text-ignored")]
     [InlineData("<image href='data:image/png;base64,AA' width='9' height='9'/>", "image-ignored")]
-    [InlineData("<g clip-path='url(#c)'><clipPath id='c'><rect width='4' height='4'/></clipPath><rect width='9' height='9'/></g>", "clip-ignored")]
+    [InlineData("<g clip-path='url(#c)'><clipPath id='c'><rect width='4' height='4'/></clipPath><rect width='9' height='9'/></g>",
+        "clip-ignored")]
     [InlineData("<mask id='m'><rect width='4' height='4'/></mask><rect mask='url(#m)' width='9' height='9'/>", "mask-ignored")]
     [InlineData("<filter id='f'/><rect filter='url(#f)' width='9' height='9'/>", "filter-ignored")]
     [InlineData("<marker id='k'/><path d='M0 0h9v9z' marker-start='url(#k)'/>", "marker-ignored")]
-    [InlineData("<style>.c{clip-path:url(#c)}</style><clipPath id='c'><rect width='4' height='4'/></clipPath><rect class='c' width='9' height='9'/>", "clip-ignored")]
-    [InlineData("<style>.c{mask:url(#m)}</style><mask id='m'><rect width='4' height='4'/></mask><rect class='c' width='9' height='9'/>", "mask-ignored")]
+    [InlineData(
+        "<style>.c{clip-path:url(#c)}</style><clipPath id='c'><rect width='4' height='4'/></clipPath><rect class='c' "
+        + "width='9' height='9'/>", "clip-ignored")]
+    [InlineData(
+        "<style>.c{mask:url(#m)}</style><mask id='m'><rect width='4' height='4'/></mask><rect class='c' width='9' height='9'/>",
+        "mask-ignored")]
     [InlineData("<style>.c{filter:url(#f)}</style><filter id='f'/><rect class='c' width='9' height='9'/>", "filter-ignored")]
     [InlineData("<style>.c{marker-end:url(#k)}</style><marker id='k'/><path class='c' d='M0 0h9v9z'/>", "marker-ignored")]
     [InlineData("<marker id='k'/><path d='M0 0h9v9z' style='marker:url(#k)'/>", "marker-ignored")]

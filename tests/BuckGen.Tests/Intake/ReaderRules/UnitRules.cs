@@ -38,13 +38,16 @@ public class UnitRules
     [InlineData(NoUnit + Imperial, 1)]
     [InlineData(Inches, 0)]
     public void A_unit_that_is_not_certain_is_warned_of(string header, int warnings) =>
-        Assert.Equal(warnings, OutlineReader.Read(FileWith(header, "", Rectangle(0, 0, 2, 1)), "test.dxf").Notes.Count(n => n.Kind == "unit-assumed"));
+        Assert.Equal(warnings,
+            OutlineReader.Read(FileWith(header, "", Rectangle(0, 0, 2, 1)), "test.dxf").Notes
+                .Count(n => n.Kind == "unit-assumed"));
 
     [Fact]
     public void Stated_extents_are_never_believed()
     {
         const string extents = "9\n$EXTMIN\n10\n-500\n20\n-500\n9\n$EXTMAX\n10\n5000\n20\n1e20\n";
 
-        Assert.Equal(new(0, 0, 2, 1), OutlineReader.Read(FileWith(Files.Millimetres + extents, "", Rectangle(0, 0, 2, 1)), "test.dxf").Region.Bounds);
+        Assert.Equal(new(0, 0, 2, 1),
+            OutlineReader.Read(FileWith(Files.Millimetres + extents, "", Rectangle(0, 0, 2, 1)), "test.dxf").Region.Bounds);
     }
 }

@@ -24,7 +24,8 @@ public sealed class OutputFilesTests
     private static readonly BuckSpec Everything = PlainBuck.Spec with
     {
         Base = new(new("ply 6", 6), 20, new("MDF 9", 9)), Vents = new(), Plenum = new(PlainBuck.Mdf12), Drawn = Drawn.Outside,
-        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5 }, Jig = new() { TrimHeight = 24 }, Panel = new(PlainBuck.Mdf12),
+        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5 }, Jig = new() { TrimHeight = 24 },
+        Panel = new(PlainBuck.Mdf12),
     };
 
     private static readonly OutputOptions AllOptions = new("Everything", Drilling: new()) { Model = true };
@@ -37,10 +38,13 @@ public sealed class OutputFilesTests
         var files = OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), AllOptions);
 
         AssertInOrder(files,
-            "layers/layer-01.dxf", "layers/layer-02.dxf", "drill/vents.csv", "drill/vents.dxf", "drill/template.svg", "templates/drilling.pdf", "drill/layer-", "jig/ring-01.dxf",
-            "templates/trim.pdf", "cut/board-01", "model/buck-stepped.stl", "model/buck.stl", "model/buck.glb", "process-card.txt", "report.html", "report.png", "summary.json");
+            "layers/layer-01.dxf", "layers/layer-02.dxf", "drill/vents.csv", "drill/vents.dxf", "drill/template.svg",
+            "templates/drilling.pdf", "drill/layer-", "jig/ring-01.dxf",
+            "templates/trim.pdf", "cut/board-01", "model/buck-stepped.stl", "model/buck.stl", "model/buck.glb",
+            "process-card.txt", "report.html", "report.png", "summary.json");
         Assert.All(files, f => Assert.NotEmpty(f.Content));
-        Assert.Matches(@"^drill/layer-\d\d-[\d.]+mm\.ngc$", files.First(f => f.Path.EndsWith(".ngc", StringComparison.Ordinal)).Path);
+        Assert.Matches(@"^drill/layer-\d\d-[\d.]+mm\.ngc$",
+            files.First(f => f.Path.EndsWith(".ngc", StringComparison.Ordinal)).Path);
     }
 
     [Fact]
@@ -52,7 +56,8 @@ public sealed class OutputFilesTests
         Assert.Equal(
             [.. Layers(3), "cut/board-01-mdf-12.dxf", "model/buck-stepped.stl", "model/buck.stl", "model/buck.glb", .. Closing],
             Paths(OutputFiles.Create(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new() { Model = true })));
-        Assert.DoesNotContain(Paths(OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), new())), p => p.EndsWith(".ngc", StringComparison.Ordinal) || p.StartsWith("model/", StringComparison.Ordinal));
+        Assert.DoesNotContain(Paths(OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), new())),
+            p => p.EndsWith(".ngc", StringComparison.Ordinal) || p.StartsWith("model/", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -64,7 +69,9 @@ public sealed class OutputFilesTests
         Assert.Contains("panel/panel-01.dxf", files);
         Assert.Contains("templates/trim.pdf", files);
         Assert.Contains(files, f => f.StartsWith("cut/", StringComparison.Ordinal));
-        Assert.DoesNotContain(files, f => f.StartsWith("layers/", StringComparison.Ordinal) || f.StartsWith("drill/", StringComparison.Ordinal) || f.StartsWith("model/", StringComparison.Ordinal) || f == "process-card.txt");
+        Assert.DoesNotContain(files, f => f.StartsWith("layers/", StringComparison.Ordinal)
+            || f.StartsWith("drill/", StringComparison.Ordinal) || f.StartsWith("model/", StringComparison.Ordinal)
+            || f == "process-card.txt");
         Assert.Equal(Closing, files[^3..]);
     }
 
@@ -73,7 +80,8 @@ public sealed class OutputFilesTests
     {
         var files = Paths(OutputFiles.DrillMap(Plan(Shapes.Counter(80, 60, 40, 20), Everything), AllOptions));
 
-        Assert.All(files[..^3], f => Assert.True(f.StartsWith("drill/", StringComparison.Ordinal) || f == "templates/drilling.pdf", f));
+        Assert.All(files[..^3],
+            f => Assert.True(f.StartsWith("drill/", StringComparison.Ordinal) || f == "templates/drilling.pdf", f));
         Assert.Contains("drill/vents.csv", files);
         Assert.Equal(Closing, files[^3..]);
         Assert.Equal(Closing, Paths(OutputFiles.DrillMap(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), AllOptions)));
@@ -89,17 +97,20 @@ public sealed class OutputFilesTests
         Assert.Equal(Closing, Paths(OutputFiles.Create(bad, AllOptions)));
         Assert.Contains("layers/layer-01.dxf", Paths(OutputFiles.Create(bad, AllOptions, force: true)));
         Assert.Equal(Closing, Paths(OutputFiles.Jigs(bad, AllOptions)));
-        Assert.Contains(Paths(OutputFiles.Jigs(bad, AllOptions, force: true)), f => f.StartsWith("cut/", StringComparison.Ordinal));
+        Assert.Contains(Paths(OutputFiles.Jigs(bad, AllOptions, force: true)),
+            f => f.StartsWith("cut/", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_summary_lists_every_file()
     {
         foreach (var files in (ImmutableArray<OutputFile>[])
-            [OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), AllOptions), OutputFiles.DrillMap(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new())])
+            [OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), AllOptions),
+                OutputFiles.DrillMap(Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new())])
         {
             using var summary = JsonDocument.Parse(files[^1].Content.AsMemory());
-            Assert.Equal(files.Select(f => f.Path), summary.RootElement.GetProperty("files").EnumerateArray().Select(f => f.GetString()));
+            Assert.Equal(files.Select(f => f.Path), summary.RootElement.GetProperty("files").EnumerateArray()
+                .Select(f => f.GetString()));
         }
     }
 
@@ -115,7 +126,8 @@ public sealed class OutputFilesTests
         {
             told.Clear();
             using var stop = new CancellationTokenSource();
-            Assert.ThrowsAny<OperationCanceledException>(() => OutputFiles.Create(plan, new(), progress: new SynchronousProgress(p =>
+            Assert.ThrowsAny<OperationCanceledException>(() =>
+                OutputFiles.Create(plan, new(), progress: new SynchronousProgress(p =>
             {
                 told.Add(p);
                 if (told.Count == count) stop.Cancel();
@@ -138,7 +150,8 @@ public sealed class OutputFilesTests
     public void The_card_in_the_report_is_the_card_in_the_folder()
     {
         var files = OutputFiles.Create(Plan(Shapes.Counter(80, 60, 40, 20), Everything), new());
-        var card = Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ProcessCardPath).Content]).Split('\n').First(l => l.Trim().Length > 20 && l.All(c => char.IsAsciiLetterOrDigit(c) || c == ' '));
+        var card = Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ProcessCardPath).Content]).Split('\n')
+            .First(l => l.Trim().Length > 20 && l.All(c => char.IsAsciiLetterOrDigit(c) || c == ' '));
 
         Assert.Contains(card.Trim(), Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]));
     }
@@ -147,7 +160,9 @@ public sealed class OutputFilesTests
     public void A_plan_and_options_are_needed()
     {
         var plan = Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec);
-        foreach (var make in (Action<CutPlan, OutputOptions>[])[(p, o) => OutputFiles.Create(p, o), (p, o) => OutputFiles.Jigs(p, o), (p, o) => OutputFiles.DrillMap(p, o)])
+        foreach (var make in
+            (Action<CutPlan, OutputOptions>[])[(p, o) => OutputFiles.Create(p, o), (p, o) => OutputFiles.Jigs(p, o),
+                (p, o) => OutputFiles.DrillMap(p, o)])
         {
             Assert.Equal("plan", Assert.Throws<ArgumentNullException>(() => make(null!, new())).ParamName);
             Assert.Equal("options", Assert.Throws<ArgumentNullException>(() => make(plan, null!)).ParamName);
@@ -164,8 +179,10 @@ public sealed class OutputFilesTests
     /// <summary>The first files that begin so stand in this order, and no file is there twice.</summary>
     private static void AssertInOrder(ImmutableArray<OutputFile> files, params string[] beginnings)
     {
-        var places = beginnings.Select(b => Array.FindIndex(Paths(files), p => p.StartsWith(b, StringComparison.Ordinal))).ToArray();
-        Assert.True(places.All(p => p >= 0) && places.SequenceEqual(places.Order()), $"{string.Join(", ", places)} of {string.Join(", ", Paths(files))}");
+        var places = beginnings.Select(b => Array.FindIndex(Paths(files), p => p.StartsWith(b, StringComparison.Ordinal)))
+            .ToArray();
+        Assert.True(places.All(p => p >= 0)
+            && places.SequenceEqual(places.Order()), $"{string.Join(", ", places)} of {string.Join(", ", Paths(files))}");
         Assert.Equal(files.Length, files.DistinctBy(f => f.Path).Count());
     }
 

@@ -23,11 +23,13 @@ public sealed class OutputFolderTests : Scratch
     [Fact]
     public void What_an_earlier_run_made_and_this_one_did_not_is_removed_with_its_empty_folder()
     {
-        OutputFolder.Write(Out, Result("old", "layers/layer-01.dxf", "layers/layer-02.dxf", "jig/ring-01.dxf", "process-card.txt"));
+        OutputFolder.Write(Out,
+            Result("old", "layers/layer-01.dxf", "layers/layer-02.dxf", "jig/ring-01.dxf", "process-card.txt"));
         var change = OutputFolder.Write(Out, Result("new", "layers/layer-01.dxf"));
 
         Assert.Equal(["layers/layer-01.dxf: new layers/layer-01.dxf", "summary.json: new summary.json"], Present());
-        Assert.Equal(["jig/ring-01.dxf", "layers/layer-02.dxf", "process-card.txt"], change.Removed.Order(StringComparer.Ordinal));
+        Assert.Equal(["jig/ring-01.dxf", "layers/layer-02.dxf", "process-card.txt"],
+            change.Removed.Order(StringComparer.Ordinal));
         Assert.Empty(change.Remarks);
     }
 
@@ -57,7 +59,8 @@ public sealed class OutputFolderTests : Scratch
     {
         OutputFolder.Write(Out, Result("old", "layers/layer-01.dxf"));
         if (!OperatingSystem.IsLinux()) return; // Its number on the disk is looked at, with a program of Linux.
-        File.SetUnixFileMode(Out, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute | UnixFileMode.GroupRead | UnixFileMode.SetGroup);
+        File.SetUnixFileMode(Out,
+            UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute | UnixFileMode.GroupRead | UnixFileMode.SetGroup);
         var (rights, number) = (File.GetUnixFileMode(Out), Number());
 
         OutputFolder.Write(Out, Result("new", "layers/layer-01.dxf"));
@@ -131,7 +134,8 @@ public sealed class OutputFolderTests : Scratch
     public void A_result_without_a_record_is_refused_and_by_force_what_is_left_of_it_is_named()
     {
         // As versions before the record wrote it.
-        Put("out/summary.json", """{ "schema": "buckgen-summary/1", "files": ["layers/layer-01.dxf", "layers/layer-02.dxf", "summary.json"] }""");
+        Put("out/summary.json",
+            """{ "schema": "buckgen-summary/1", "files": ["layers/layer-01.dxf", "layers/layer-02.dxf", "summary.json"] }""");
         Put("out/layers/layer-01.dxf", "old");
         Put("out/layers/layer-02.dxf", "old");
 
@@ -279,7 +283,8 @@ public sealed class OutputFolderTests : Scratch
         Put("file", "mine");
 
         Assert.ThrowsAny<IOException>(() => OutputFolder.Write(At("file/a/b"), Result("new")));
-        Assert.Throws<OperationCanceledException>(() => OutputFolder.Write(At("a/b/out"), Result("new"), false, new(canceled: true)));
+        Assert.Throws<OperationCanceledException>(() =>
+            OutputFolder.Write(At("a/b/out"), Result("new"), false, new(canceled: true)));
 
         Assert.Equal(["file"], Beside());
     }
@@ -300,7 +305,8 @@ public sealed class OutputFolderTests : Scratch
 
     [Fact]
     public void A_path_that_is_there_twice_is_named() =>
-        Assert.StartsWith("\"summary.json\" is there twice.", Assert.Throws<ArgumentException>(() => OutputFolder.Write(Out, Result("new", "summary.json"))).Message);
+        Assert.StartsWith("\"summary.json\" is there twice.",
+            Assert.Throws<ArgumentException>(() => OutputFolder.Write(Out, Result("new", "summary.json"))).Message);
 
     [Fact]
     public void A_folder_needs_a_name() => Assert.Throws<ArgumentException>(() => OutputFolder.Write(" ", Result("new")));

@@ -6,7 +6,8 @@ using Xunit;
 namespace BuckGen.Tests.Output.Folders;
 
 /// <summary>
-/// The law of the room: whatever fails after whatever step, the folder holds the whole old or the whole new result and everything of others, and
+/// The law of the room: whatever fails after whatever step, the folder holds the whole old or the whole new result and
+/// everything of others, and
 /// the next run leaves nothing behind. Every step of every way is tried.
 /// </summary>
 [Trait("Tier", "slow")]
@@ -15,8 +16,10 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
     /// <summary>More steps than any way takes.</summary>
     private const int ManySteps = 400;
 
-    private static readonly ImmutableArray<OutputFile> Old = Result("old", "layers/layer-01.dxf", "layers/layer-02.dxf", "panel/panel-01.dxf", "report.html");
-    private static readonly ImmutableArray<OutputFile> New = Result("new", "layers/layer-01.dxf", "cut/board-01.dxf", "report.html");
+    private static readonly ImmutableArray<OutputFile> Old =
+        Result("old", "layers/layer-01.dxf", "layers/layer-02.dxf", "panel/panel-01.dxf", "report.html");
+    private static readonly ImmutableArray<OutputFile> New =
+        Result("new", "layers/layer-01.dxf", "cut/board-01.dxf", "report.html");
     private static readonly ImmutableArray<OutputFile> Third = Result("third", "drill/vents.csv");
 
     public static TheoryData<Fault, bool, bool> Ways => new()
@@ -28,7 +31,8 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
 
     [Theory]
     [MemberData(nameof(Ways))]
-    public void A_run_that_fails_at_any_step_leaves_one_whole_result_and_the_next_run_nothing_else(Fault fault, bool exchanges, bool links)
+    public void A_run_that_fails_at_any_step_leaves_one_whole_result_and_the_next_run_nothing_else(Fault fault,
+        bool exchanges, bool links)
     {
         var (old, now, third) = (After(Old), After(New), After(Third));
         var step = 1;
@@ -41,7 +45,8 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
 
             var found = Present().Where(e => !e.StartsWith(".buckgen-work/", StringComparison.Ordinal)).ToArray();
             Assert.True(NotesOf(found).SequenceEqual(NotesOf(old)), $"Step {step}: {string.Join(", ", found)}");
-            // Exchanged, it is whole at once; moved, it is whole when an error has been told, and after a power cut when the next run begins.
+            // Exchanged, it is whole at once; moved, it is whole when an error has been told, and after a power cut when the
+            // next run begins.
             if ((exchanges && links) || fault == Fault.Error) AssertOneOf(step, found, told == "" ? [now] : [old, now]);
             // A run that is stopped at once clears up all the same.
             Try(FaultyDisk.Sound, Third, cancellation: new(canceled: true));
@@ -69,7 +74,8 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
             var cut = new FaultyDisk(first, Fault.PowerCut, exchanges: false);
             Try(cut, New);
             if (!cut.Failed) break;
-            for (var step = 1; step < 40; step++) Try(new FaultyDisk(step, fault, exchanges: false), Third, cancellation: new(canceled: true));
+            for (var step = 1; step < 40; step++)
+                Try(new FaultyDisk(step, fault, exchanges: false), Third, cancellation: new(canceled: true));
 
             Try(FaultyDisk.Sound, Third, cancellation: new(canceled: true));
             AssertOneOf(first, Present(), whole);
@@ -99,7 +105,8 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
     }
 
     /// <summary>Runs and says how it failed: "" for not at all.</summary>
-    private string Try(IDisk disk, ImmutableArray<OutputFile> files, string? into = null, CancellationToken cancellation = default)
+    private string Try(IDisk disk, ImmutableArray<OutputFile> files, string? into = null,
+        CancellationToken cancellation = default)
     {
         try
         {
@@ -136,7 +143,8 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
     }
 
     private static string[] NotesOf(string[] present) =>
-        [.. present.Where(e => e.Contains("mine", StringComparison.Ordinal) || e.Contains("->", StringComparison.Ordinal) || e == "empty/")];
+        [.. present.Where(e => e.Contains("mine", StringComparison.Ordinal) || e.Contains("->", StringComparison.Ordinal)
+            || e == "empty/")];
 
     private static void AssertOneOf(int step, string[] found, string[][] whole) =>
         Assert.True(whole.Any(w => w.SequenceEqual(found)), $"Step {step} left: {string.Join(", ", found)}");

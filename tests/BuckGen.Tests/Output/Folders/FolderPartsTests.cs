@@ -25,7 +25,8 @@ public sealed class FolderPartsTests : Scratch
         var fault = new IOException("", number);
 
         Assert.Equal((full, readOnly, held), (DiskErrors.IsFull(fault), DiskErrors.IsReadOnly(fault), DiskErrors.IsHeld(fault)));
-        Assert.False(DiskErrors.IsFull(new InvalidOperationException()) || DiskErrors.IsReadOnly(new UnauthorizedAccessException()));
+        Assert.False(DiskErrors.IsFull(new InvalidOperationException())
+            || DiskErrors.IsReadOnly(new UnauthorizedAccessException()));
     }
 
     [Fact]
@@ -125,7 +126,8 @@ public sealed class FolderPartsTests : Scratch
         Assert.SkipUnless(OperatingSystem.IsLinux(), "There are second names and folders can be flushed.");
         var (file, other) = (Put("a", "1"), Put("b", "2"));
 
-        Assert.StartsWith($"{file} can't get the second name {other}: ", Assert.Throws<IOException>(() => UnixCalls.Link(file, other)).Message);
+        Assert.StartsWith($"{file} can't get the second name {other}: ",
+            Assert.Throws<IOException>(() => UnixCalls.Link(file, other)).Message);
         Assert.StartsWith($"{Out} can't be flushed: ", Assert.Throws<IOException>(() => UnixCalls.Flush(Out)).Message);
         Assert.Equal("2", Read("b"));
     }

@@ -28,7 +28,8 @@ public sealed class FolderRecordTests
     public void A_record_that_was_changed_or_cut_off_anywhere_is_none()
     {
         for (var length = 0; length < Whole.Length; length++) Assert.Null(FolderRecord.Parse(Whole[..length]));
-        for (var place = 0; place < Whole.Length; place++) Assert.Null(FolderRecord.Parse(Whole[..place] + (Whole[place] == 'x' ? 'y' : 'x') + Whole[(place + 1)..]));
+        for (var place = 0; place < Whole.Length; place++)
+            Assert.Null(FolderRecord.Parse(Whole[..place] + (Whole[place] == 'x' ? 'y' : 'x') + Whole[(place + 1)..]));
         Assert.Null(FolderRecord.Parse(Whole + "\n"));
         Assert.Null(FolderRecord.Parse(Signed("nonsense")));
         Assert.Null(FolderRecord.Parse(Signed($"{new string('a', 64)} b")));
@@ -59,7 +60,8 @@ public sealed class FolderRecordTests
     [InlineData("layers/layer_01.dxf", false)]
     [InlineData("old/layers/layer-01.dxf", false)]
     [InlineData("/layers/layer-01.dxf", false)]
-    public void Only_names_that_this_program_gives_may_be_removed(string path, bool may) => Assert.Equal(may, FolderRecord.MayList(path));
+    public void Only_names_that_this_program_gives_may_be_removed(string path, bool may) =>
+        Assert.Equal(may, FolderRecord.MayList(path));
 
     [Theory]
     [InlineData(ChangeMethod.Swap)]
@@ -83,7 +85,8 @@ public sealed class FolderRecordTests
             SampleJobs.Names.SelectMany(n => SampleJobs.Files(n.Data)).Where(f => f.Path != OutputFiles.SummaryPath),
             f => Assert.True(FolderRecord.MayList(f.Path), f.Path));
 
-    private static string Text(params OutputFile[] files) => Encoding.UTF8.GetString([.. FolderRecord.FromFiles(files).AsFile().Content]);
+    private static string Text(params OutputFile[] files) =>
+        Encoding.UTF8.GetString([.. FolderRecord.FromFiles(files).AsFile().Content]);
 
     /// <summary>A record of lines with the proof that belongs to them.</summary>
     private static string Signed(params string[] lines)

@@ -134,7 +134,8 @@ public sealed class FolderStepsTests : Scratch
             delete beside/about.txt
             delete folder beside
             """,
-            string.Join('\n', noted.Steps.Where(s => !s.StartsWith("make ", StringComparison.Ordinal))), ignoreLineEndingDifferences: true);
+            string.Join('\n', noted.Steps.Where(s => !s.StartsWith("make ", StringComparison.Ordinal))),
+            ignoreLineEndingDifferences: true);
     }
 
     [Fact]
@@ -194,7 +195,8 @@ public sealed class FolderStepsTests : Scratch
             },
         };
 
-        Assert.Equal($"{At("out/summary.json")} was changed just now; run again.", Assert.Throws<IOException>(() => Write(disk, New)).Message);
+        Assert.Equal($"{At("out/summary.json")} was changed just now; run again.",
+            Assert.Throws<IOException>(() => Write(disk, New)).Message);
         Assert.Equal(["layers/a.dxf: old layers/a.dxf", "notes/mine.txt: mine", "summary.json: by hand"], Present());
         Assert.Empty(Beside());
     }
@@ -211,7 +213,8 @@ public sealed class FolderStepsTests : Scratch
 
             var remarks = Write(FaultyDisk.Sound, New).Remarks;
 
-            if (begun) Assert.Equal("An earlier run into this folder was interrupted; its changes were undone first.", Assert.Single(remarks));
+            if (begun) Assert
+                .Equal("An earlier run into this folder was interrupted; its changes were undone first.", Assert.Single(remarks));
             else Assert.Empty(remarks);
             Assert.Equal(["cut/b.dxf: new cut/b.dxf", "notes/mine.txt: mine", "summary.json: new summary.json"], Present());
             Assert.Empty(Beside());
@@ -255,7 +258,8 @@ public sealed class FolderStepsTests : Scratch
     {
         var path = At(new string('x', 300));
 
-        Assert.Equal($"{path} is too long a name for this disk; name a shorter one.", Assert.Throws<IOException>(() => OutputFolder.Write(path, New)).Message);
+        Assert.Equal($"{path} is too long a name for this disk; name a shorter one.",
+            Assert.Throws<IOException>(() => OutputFolder.Write(path, New)).Message);
     }
 
     /// <summary>The old result and somebody's note.</summary>
@@ -266,11 +270,13 @@ public sealed class FolderStepsTests : Scratch
         Put("out/notes/mine.txt", "mine");
     }
 
-    private FolderChange Write(IDisk disk, ImmutableArray<OutputFile> files) => new FolderWriter(disk).Write(Out, files, false, default);
+    private FolderChange Write(IDisk disk, ImmutableArray<OutputFile> files) =>
+        new FolderWriter(disk).Write(Out, files, false, default);
 
     /// <summary>The steps but the making of folders without permissions of their own, which is done for every file.</summary>
     private string Steps(IDisk disk) =>
-        string.Join('\n', AllSteps(disk).Where(s => !s.StartsWith("make ", StringComparison.Ordinal) || s.Contains(" like ", StringComparison.Ordinal)));
+        string.Join('\n', AllSteps(disk)
+            .Where(s => !s.StartsWith("make ", StringComparison.Ordinal) || s.Contains(" like ", StringComparison.Ordinal)));
 
     private string[] AllSteps(IDisk disk)
     {

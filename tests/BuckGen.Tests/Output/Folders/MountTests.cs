@@ -4,7 +4,10 @@ using Xunit;
 
 namespace BuckGen.Tests.Output.Folders;
 
-/// <summary>The output folder is a disk of its own, small, full or read-only. Only root may mount one; for others <see cref="CutOffTests"/> tries the same way without.</summary>
+/// <summary>
+/// The output folder is a disk of its own, small, full or read-only. Only root may mount one; for others <see
+/// cref="CutOffTests"/> tries the same way without.
+/// </summary>
 public sealed class MountTests : Scratch
 {
     [Fact]
@@ -16,7 +19,9 @@ public sealed class MountTests : Scratch
         OutputFolder.Write(Out, [Made("cut/board-01.dxf", large + "old"), Made("summary.json", "old")]);
         Put("out/notes.txt", "mine");
 
-        var told = Assert.Throws<IOException>(() => OutputFolder.Write(Out, [Made("cut/board-01.dxf", large + large + "new"), Made("summary.json", "new")])).Message;
+        var told = Assert
+            .Throws<IOException>(() =>
+                OutputFolder.Write(Out, [Made("cut/board-01.dxf", large + large + "new"), Made("summary.json", "new")])).Message;
 
         Assert.Contains("There is no room for the result", told);
         Assert.Contains("it takes 80 kB", told);
@@ -32,8 +37,10 @@ public sealed class MountTests : Scratch
         using var mount = Mount.Try(Out, "size=128k,ro");
         if (mount is null) return;
 
-        Assert.StartsWith($"{Out} may not be written", Assert.Throws<IOException>(() => OutputFolder.Write(Out, Result("new"))).Message);
-        Assert.StartsWith($"{At("out/in/it")} may not be written", Assert.Throws<IOException>(() => OutputFolder.Write(At("out/in/it"), Result("new"))).Message);
+        Assert.StartsWith($"{Out} may not be written",
+            Assert.Throws<IOException>(() => OutputFolder.Write(Out, Result("new"))).Message);
+        Assert.StartsWith($"{At("out/in/it")} may not be written",
+            Assert.Throws<IOException>(() => OutputFolder.Write(At("out/in/it"), Result("new"))).Message);
         Assert.Empty(Beside());
     }
 
@@ -47,7 +54,8 @@ public sealed class MountTests : Scratch
 
         OutputFolder.Write(Out, Result("new", "cut/board-01.dxf"));
 
-        Assert.Equal(["cut/board-01.dxf: new cut/board-01.dxf", "other/notes.txt: mine", "summary.json: new summary.json"], Present());
+        Assert.Equal(["cut/board-01.dxf: new cut/board-01.dxf", "other/notes.txt: mine", "summary.json: new summary.json"],
+            Present());
         Assert.Empty(Beside());
     }
 

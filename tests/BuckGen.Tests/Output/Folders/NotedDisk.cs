@@ -58,7 +58,8 @@ internal sealed class NotedDisk(IDisk disk, string root) : IDisk
     }
 
     private void Note(string step) => steps.Add(
-        step.Replace(root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal).Replace(root, "above", StringComparison.Ordinal)
+        step.Replace(root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal)
+            .Replace(root, "above", StringComparison.Ordinal)
             .Replace(Path.DirectorySeparatorChar, '/').Replace(".out.buckgen-work", "beside", StringComparison.Ordinal)
             .Replace("out/.buckgen-work", "inside", StringComparison.Ordinal));
 }

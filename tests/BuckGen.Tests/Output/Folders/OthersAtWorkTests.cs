@@ -12,15 +12,19 @@ public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
 {
     private const string Theirs = "by hand";
 
-    private static readonly ImmutableArray<OutputFile> Old = Result("old", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html");
-    private static readonly ImmutableArray<OutputFile> New = Result("new", "layers/layer-01.dxf", "cut/board-01.dxf", "report.html");
+    private static readonly ImmutableArray<OutputFile> Old =
+        Result("old", "layers/layer-01.dxf", "layers/layer-02.dxf", "report.html");
+    private static readonly ImmutableArray<OutputFile> New =
+        Result("new", "layers/layer-01.dxf", "cut/board-01.dxf", "report.html");
 
     public static TheoryData<string, bool> Places
     {
         get
         {
             var places = new TheoryData<string, bool>();
-            foreach (var path in (string[])["notes/mine.txt", "notes/new.txt", "layers/layer-01.dxf", "layers/layer-02.dxf", "cut/board-01.dxf", "fresh.txt", "summary.json"])
+            foreach (var path in
+                (string[])["notes/mine.txt", "notes/new.txt", "layers/layer-01.dxf", "layers/layer-02.dxf", "cut/board-01.dxf",
+                    "fresh.txt", "summary.json"])
                 foreach (var exchanges in (bool[])[true, false])
                     places.Add(path, exchanges);
             return places;
@@ -45,7 +49,8 @@ public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
                 steps = disk.Steps;
 
                 Write(FaultyDisk.Sound, Result("third"));
-                if (wrote) Assert.True(Everything().Any(e => e.EndsWith($": {Theirs}", StringComparison.Ordinal)), $"Step {step}: {string.Join(", ", Everything())}");
+                if (wrote) Assert.True(Everything().Any(e => e.EndsWith($": {Theirs}", StringComparison.Ordinal)),
+                    $"Step {step}: {string.Join(", ", Everything())}");
                 Assert.Contains(Everything(), e => e.StartsWith("notes/mine.txt: ", StringComparison.Ordinal));
                 Assert.Empty(Beside());
             }
@@ -56,11 +61,13 @@ public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
     public void Runs_into_one_folder_wait_for_each_other()
     {
         Fresh();
-        Parallel.For(0, 24, new() { MaxDegreeOfParallelism = 4 }, n => new FolderWriter(FaultyDisk.Sound).Write(Out, n % 2 == 0 ? Old : New, false, default));
+        Parallel.For(0, 24, new() { MaxDegreeOfParallelism = 4 },
+            n => new FolderWriter(FaultyDisk.Sound).Write(Out, n % 2 == 0 ? Old : New, false, default));
 
         string[] found = [.. Present().Where(e => !e.StartsWith("notes/", StringComparison.Ordinal))];
         var whole = found[0].Contains(": old ", StringComparison.Ordinal) ? Old : New;
-        Assert.Equal(whole.Select(f => $"{f.Path}: {Encoding.UTF8.GetString([.. f.Content])}").Order(StringComparer.Ordinal), found);
+        Assert.Equal(whole.Select(f => $"{f.Path}: {Encoding.UTF8.GetString([.. f.Content])}")
+            .Order(StringComparer.Ordinal), found);
         Assert.Empty(Beside());
     }
 
@@ -84,8 +91,10 @@ public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
         using (WorkFolder.Claim(FaultyDisk.Sound, WorkFolder.Beside(Out)!, Out, default))
         {
             using var soon = new CancellationTokenSource(TimeSpan.FromMilliseconds(200));
-            Assert.ThrowsAny<OperationCanceledException>(() => new FolderWriter(FaultyDisk.Sound).Write(Out, New, false, soon.Token));
-            var told = Assert.Throws<IOException>(() => new FolderWriter(FaultyDisk.Sound).Write(Out, New, false, default)).Message;
+            Assert.ThrowsAny<OperationCanceledException>(() =>
+                new FolderWriter(FaultyDisk.Sound).Write(Out, New, false, soon.Token));
+            var told = Assert
+                .Throws<IOException>(() => new FolderWriter(FaultyDisk.Sound).Write(Out, New, false, default)).Message;
             Assert.Equal($"{Out} is being written by another run of BuckGen; wait until it is done and run again.", told);
         }
 
@@ -100,7 +109,8 @@ public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
         using (WorkFolder.Claim(FaultyDisk.Sound, WorkFolder.Inside(Out), Out, default))
         {
             using var soon = new CancellationTokenSource(TimeSpan.FromMilliseconds(200));
-            Assert.ThrowsAny<OperationCanceledException>(() => new FolderWriter(FaultyDisk.Sound).Write(Out, New, false, soon.Token));
+            Assert.ThrowsAny<OperationCanceledException>(() =>
+                new FolderWriter(FaultyDisk.Sound).Write(Out, New, false, soon.Token));
         }
 
         new FolderWriter(FaultyDisk.Sound).Write(Out, New, false, default);

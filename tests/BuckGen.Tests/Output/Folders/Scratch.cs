@@ -6,7 +6,8 @@ namespace BuckGen.Tests.Output.Folders;
 
 /// <summary>A folder with an output folder in it, gone after the test.</summary>
 /// <param name="inMemory">
-/// True for tests that write some thousand folders to try the order of the steps, not the disk: they use a disk in memory where there is one.
+/// True for tests that write some thousand folders to try the order of the steps, not the disk: they use a disk in memory
+/// where there is one.
 /// </param>
 public abstract class Scratch(bool inMemory = false) : IDisposable
 {
@@ -41,8 +42,11 @@ public abstract class Scratch(bool inMemory = false) : IDisposable
 
     protected string Read(string path) => File.ReadAllText(At(path));
 
-    /// <summary>Everything in the folder but the record: files and what they hold, links and where they lead, empty folders.</summary>
-    protected string[] Present(string below = "out") => [.. Everything(below).Where(e => !e.StartsWith(Record, StringComparison.Ordinal))];
+    /// <summary>
+    /// Everything in the folder but the record: files and what they hold, links and where they lead, empty folders.
+    /// </summary>
+    protected string[] Present(string below = "out") =>
+        [.. Everything(below).Where(e => !e.StartsWith(Record, StringComparison.Ordinal))];
 
     /// <summary>The same with the record.</summary>
     protected string[] Everything(string below = "out")
@@ -52,7 +56,8 @@ public abstract class Scratch(bool inMemory = false) : IDisposable
         static IEnumerable<string> In(DirectoryInfo folder, string before) => folder.GetFileSystemInfos().SelectMany(e => e switch
         {
             { LinkTarget: { } target } => [$"{before}{e.Name} -> {target}"],
-            DirectoryInfo inner => inner.GetFileSystemInfos().Length == 0 ? [$"{before}{e.Name}/"] : In(inner, $"{before}{e.Name}/"),
+            DirectoryInfo inner => inner.GetFileSystemInfos().Length == 0 ? [$"{before}{e.Name}/"]
+                : In(inner, $"{before}{e.Name}/"),
             // Reading a pipe would wait for ever.
             FileInfo { Length: 0 } => [$"{before}{e.Name}: "],
             _ => (string[])[$"{before}{e.Name}: {File.ReadAllText(e.FullName)}"],
@@ -60,7 +65,9 @@ public abstract class Scratch(bool inMemory = false) : IDisposable
     }
 
     /// <summary>Everything beside the output folder: what a run left there.</summary>
-    protected string[] Beside() => [.. Directory.GetFileSystemEntries(Place).Select(e => Path.GetFileName(e)!).Where(n => n != "out").Order(StringComparer.Ordinal)];
+    protected string[] Beside() =>
+        [.. Directory.GetFileSystemEntries(Place).Select(e => Path.GetFileName(e)!).Where(n => n != "out")
+            .Order(StringComparer.Ordinal)];
 
     /// <summary>Files that hold a word and their own path.</summary>
     protected static ImmutableArray<OutputFile> Result(string word, params string[] paths) =>

@@ -23,7 +23,8 @@ public class BuckModelTests
     [Fact]
     public void A_mitred_box_is_a_frustum_of_twelve_triangles()
     {
-        var mesh = BuckModel.Smooth(PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Corners = CornerJoin.Mitre }));
+        var mesh = BuckModel
+            .Smooth(PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Corners = CornerJoin.Mitre }));
 
         Assert.Empty(MeshFaults.Find(mesh));
         Assert.Equal(12, mesh.Triangles.Length);
@@ -53,10 +54,13 @@ public class BuckModelTests
         Assert.Equal([2], MeshFaults.EulerCharacteristics(BuckModel.Stepped(design)));
         Assert.Equal([2], MeshFaults.EulerCharacteristics(BuckModel.Smooth(design)));
         // Without the plate the cavity goes right through.
-        Assert.Equal([0], MeshFaults.EulerCharacteristics(BuckModel.Smooth(PlainBuck.Create(Shapes.Slot(60, 30), PlainBuck.Spec with { Kind = BuckKind.Female }))));
+        Assert.Equal([0],
+            MeshFaults.EulerCharacteristics(
+                BuckModel.Smooth(PlainBuck.Create(Shapes.Slot(60, 30), PlainBuck.Spec with { Kind = BuckKind.Female }))));
     }
 
-    // A counter of 3 mm closes 1.5 / tan 5° = 17.15 mm below the face: a pit in the model, its floor within a chord error of the wall's shift.
+    // A counter of 3 mm closes 1.5 / tan 5° = 17.15 mm below the face: a pit in the model, its floor within a chord error of
+    // the wall's shift.
     [Fact]
     public void A_counter_that_closes_is_a_pit_of_the_right_depth()
     {
@@ -69,7 +73,9 @@ public class BuckModelTests
 
     [Fact]
     public void Islands_on_no_plate_are_bodies_of_their_own() =>
-        Assert.Equal([2, 2], MeshFaults.EulerCharacteristics(BuckModel.Smooth(PlainBuck.Create(Shapes.Union(Shapes.Disc(10), Shapes.DiscAt(60, 0, 10))))));
+        Assert.Equal([2, 2],
+            MeshFaults.EulerCharacteristics(
+                BuckModel.Smooth(PlainBuck.Create(Shapes.Union(Shapes.Disc(10), Shapes.DiscAt(60, 0, 10))))));
 
     [Theory]
     [InlineData(PlenumKind.Feet)]
@@ -96,7 +102,8 @@ public class BuckModelTests
     [InlineData(-5)]
     public void Upright_and_locking_walls_are_closed_too(double draft)
     {
-        var design = PlainBuck.Create(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with { Draft = draft, Corners = CornerJoin.Mitre });
+        var design =
+            PlainBuck.Create(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with { Draft = draft, Corners = CornerJoin.Mitre });
 
         Assert.Empty(MeshFaults.Find(BuckModel.Smooth(design)));
         Assert.Empty(MeshFaults.Find(BuckModel.Stepped(design)));
@@ -107,7 +114,8 @@ public class BuckModelTests
     public void Drawing_the_loops_the_other_way_round_changes_no_byte()
     {
         var loops = Shapes.Union(Shapes.Counter(60, 60, 3, 30), Shapes.Slot(60, 15).Moved(100, 30)).Loops.ToArray();
-        var (one, other) = (PlainBuck.Create(Region.FromLoops(loops)), PlainBuck.Create(Region.FromLoops(loops.Reverse().Select(l => l.Reversed()))));
+        var (one, other) = (PlainBuck.Create(Region.FromLoops(loops)),
+            PlainBuck.Create(Region.FromLoops(loops.Reverse().Select(l => l.Reversed()))));
 
         Assert.Equal(StlFile.Write(BuckModel.Stepped(one)), StlFile.Write(BuckModel.Stepped(other)));
         Assert.Equal(StlFile.Write(BuckModel.Smooth(one)), StlFile.Write(BuckModel.Smooth(other)));
@@ -126,7 +134,9 @@ public class BuckModelTests
     public void The_wall_of_a_design_put_together_by_hand_is_not_known()
     {
         var made = PlainBuck.Create(Shapes.Disc(30));
-        var byHand = new BuckGen.Design.BuckDesign(Outline.FromRegion("drawn", Shapes.Disc(30)), made.Spec, made.Plan, made.Layers, null, made.Footprint, []);
+        var byHand =
+            new BuckGen.Design.BuckDesign(Outline.FromRegion("drawn", Shapes.Disc(30)), made.Spec, made.Plan, made.Layers, null,
+                made.Footprint, []);
 
         Assert.Equal(BuckModel.Stepped(made).Volume, BuckModel.Stepped(byHand).Volume);
         Assert.Throws<ArgumentException>(() => BuckModel.Smooth(byHand));

@@ -20,7 +20,8 @@ public class CorpusModelTests(ITestOutputHelper log)
     private const int MaxPieces = 1500;
 
     private static readonly Lazy<IReadOnlyDictionary<string, Outline>> Read = new(() => Corpus.Files
-        .Select(f => (f.Name, Outline: OutlineOf(f))).Where(f => f.Outline is { Region.IsEmpty: false } o && o.Region.Segments.Count() <= MaxPieces)
+        .Select(f => (f.Name, Outline: OutlineOf(f)))
+        .Where(f => f.Outline is { Region.IsEmpty: false } o && o.Region.Segments.Count() <= MaxPieces)
         .ToDictionary(f => f.Name, f => f.Outline!));
 
     public static TheoryData<string> Names => [.. Read.Value.Keys];
@@ -37,7 +38,8 @@ public class CorpusModelTests(ITestOutputHelper log)
         var design = BuckDesign.Create(Read.Value[name], new BuckSpec
         {
             Depth = 24, Draft = 5, Stock = [new("12 mm", 12)], Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
-            Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round, OutlineAt = number % 5 == 0 ? OutlineAt.Base : OutlineAt.Face,
+            Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round, OutlineAt = number % 5 == 0 ? OutlineAt.Base
+                : OutlineAt.Face,
             Base = number % 4 < 2 ? new(new("9 mm", 9)) : null,
         }, cancellation: TestContext.Current.CancellationToken);
 
@@ -52,7 +54,8 @@ public class CorpusModelTests(ITestOutputHelper log)
         Assert.InRange(smooth.Volume, drafted * 0.9995 - chords, drafted * 1.0005 + chords);
         // 0.0002 mm is the grid's step.
         var bounds = design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
-        Assert.True(bounds.Grown(0.0002).Contains(Plan(stepped)) && Plan(stepped).Grown(SolidBuilder.ChordError).Contains(bounds));
+        Assert.True(bounds.Grown(0.0002).Contains(Plan(stepped))
+            && Plan(stepped).Grown(SolidBuilder.ChordError).Contains(bounds));
         Assert.Equal((0, 0, design.Height), (stepped.MinCorner.Z, smooth.MinCorner.Z, stepped.MaxCorner.Z));
         // A wall whose sides meet below the face ends there, though the layer it ends in is cut in full.
         if (!design.Solid!.Shape.At(design.Solid.Shape.Face).IsEmpty) Assert.Equal(design.Height, smooth.MaxCorner.Z);
@@ -72,7 +75,8 @@ public class CorpusModelTests(ITestOutputHelper log)
     {
         var outline = design.Solid!.At(height);
         var cuts = mesh.Triangles.SelectMany(t => (IEnumerable<(int, int)>)[(t.A, t.B), (t.B, t.C), (t.C, t.A)])
-            .Select(e => (Low: mesh.Points[e.Item1], High: mesh.Points[e.Item2])).Where(e => e.Low.Z < height && e.High.Z > height)
+            .Select(e => (Low: mesh.Points[e.Item1], High: mesh.Points[e.Item2]))
+            .Where(e => e.Low.Z < height && e.High.Z > height)
             .Select(e => (e.Low, e.High, Share: (height - e.Low.Z) / (e.High.Z - e.Low.Z)))
             .Select(e => new Vec2(e.Low.X + (e.High.X - e.Low.X) * e.Share, e.Low.Y + (e.High.Y - e.Low.Y) * e.Share));
         return outline.IsEmpty ? 0 : cuts.Select(outline.DistanceToEdge).DefaultIfEmpty().Max();

@@ -11,15 +11,21 @@ internal static class MeshFaults
         var edges = new HashSet<(int, int)>();
         foreach (var t in mesh.Triangles)
             foreach (var edge in Edges(t))
-                if (!edges.Add(edge)) yield return $"two triangles run along {mesh.Points[edge.From]} - {mesh.Points[edge.To]} the same way";
+                if (!edges.Add(edge))
+                    yield return $"two triangles run along {mesh.Points[edge.From]} - {mesh.Points[edge.To]} the same way";
         foreach (var (from, to) in edges)
             if (!edges.Contains((to, from))) yield return $"open along {mesh.Points[from]} - {mesh.Points[to]}";
         foreach (var (a, b, c) in mesh.Triangles)
             if (!(Area(mesh.Points[a], mesh.Points[b], mesh.Points[c]) > 0)) yield return $"no area at {mesh.Points[a]}";
-        var places = mesh.Triangles.Select(t => ((Vec3[])[mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]]).OrderBy(p => (p.X, p.Y, p.Z)).ToArray());
-        foreach (var leaf in places.GroupBy(p => (p[0], p[1], p[2])).Where(g => g.Count() > 1)) yield return $"two triangles in one place at {leaf.Key}";
+        var places =
+            mesh.Triangles.Select(t =>
+                ((Vec3[])[mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C]]).OrderBy(p => (p.X, p.Y, p.Z)).ToArray());
+        foreach (var leaf in places.GroupBy(p => (p[0], p[1], p[2])).Where(g => g.Count() > 1))
+            yield return $"two triangles in one place at {leaf.Key}";
         // Round every corner its triangles make one fan: then the surface does not touch itself there.
-        var fans = mesh.Triangles.SelectMany(t => Edges(t).Zip(Edges(t).Skip(2).Concat(Edges(t)), (e, before) => (Corner: e.From, Out: e.To, In: before.From)))
+        var fans = mesh.Triangles
+            .SelectMany(t => Edges(t)
+                .Zip(Edges(t).Skip(2).Concat(Edges(t)), (e, before) => (Corner: e.From, Out: e.To, In: before.From)))
             .GroupBy(w => w.Corner);
         foreach (var fan in fans)
         {

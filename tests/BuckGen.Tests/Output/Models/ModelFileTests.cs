@@ -48,7 +48,8 @@ public class ModelFileTests
         var binary = bytes[(20 + jsonLength)..];
 
         Assert.True(bytes.StartsWith("glTF"u8));
-        Assert.Equal((2, bytes.Length), (BinaryPrimitives.ReadInt32LittleEndian(bytes[4..]), BinaryPrimitives.ReadInt32LittleEndian(bytes[8..])));
+        Assert.Equal((2, bytes.Length),
+            (BinaryPrimitives.ReadInt32LittleEndian(bytes[4..]), BinaryPrimitives.ReadInt32LittleEndian(bytes[8..])));
         Assert.Equal("JSON", Encoding.ASCII.GetString(bytes.Slice(16, 4)));
         Assert.Equal("BIN\0", Encoding.ASCII.GetString(binary.Slice(4, 4)));
         Assert.Equal(binary.Length - 8, BinaryPrimitives.ReadInt32LittleEndian(binary));
@@ -59,7 +60,8 @@ public class ModelFileTests
         Assert.Equal("buck", node.GetProperty("name").GetString());
         var matrix = Numbers(node.GetProperty("matrix"));
         var position = json.RootElement.GetProperty("accessors")[0];
-        var (low, high) = (Turned(matrix, Numbers(position.GetProperty("min"))), Turned(matrix, Numbers(position.GetProperty("max"))));
+        var (low, high) = (Turned(matrix, Numbers(position.GetProperty("min"))),
+            Turned(matrix, Numbers(position.GetProperty("max"))));
         // Metres: as wide as the buck, 0.036 high from the ground up, y up.
         Assert.Equal((Mesh.MaxCorner.X - Mesh.MinCorner.X) / 1000, high[0] - low[0], 1e-6);
         Assert.Equal(0, low[1], 1e-9);
@@ -73,9 +75,12 @@ public class ModelFileTests
 
     [Fact]
     public void An_empty_mesh_is_no_GLB() =>
-        Assert.Throws<ArgumentException>(() => GlbFile.Write(BuckGen.Output.Models.Meshing.SolidBuilder.Build([new(0, Region.Empty)]), "nothing"));
+        Assert.Throws<ArgumentException>(() =>
+            GlbFile.Write(BuckGen.Output.Models.Meshing.SolidBuilder.Build([new(0, Region.Empty)]), "nothing"));
 
-    /// <summary>Positive when the normal in front of three corners points to the side from which they run counter-clockwise.</summary>
+    /// <summary>
+    /// Positive when the normal in front of three corners points to the side from which they run counter-clockwise.
+    /// </summary>
     private static double Leans(float[] n)
     {
         var (ux, uy, uz) = ((double)n[6] - n[3], (double)n[7] - n[4], (double)n[8] - n[5]);

@@ -10,7 +10,8 @@ namespace BuckGen.Tests.Output.Models;
 [Trait("Tier", "slow")]
 public class SolidBuilderTests
 {
-    private static readonly Region Left = Shapes.RectangleAt(0, 0, 10, 10), Right = Shapes.RectangleAt(10, 10, 10, 10), Both = Shapes.Union(Left, Right);
+    private static readonly Region Left = Shapes.RectangleAt(0, 0, 10, 10), Right = Shapes.RectangleAt(10, 10, 10, 10),
+        Both = Shapes.Union(Left, Right);
     private static readonly Region Round = Shapes.RectangleAt(0, 0, 20, 20);
 
     [Fact]
@@ -34,7 +35,8 @@ public class SolidBuilderTests
     }
 
     [Fact]
-    public void Nothing_makes_an_empty_mesh() => Assert.True(SolidBuilder.Build([new(0, Region.Empty), new(5, Region.Empty)]).IsEmpty);
+    public void Nothing_makes_an_empty_mesh() =>
+        Assert.True(SolidBuilder.Build([new(0, Region.Empty), new(5, Region.Empty)]).IsEmpty);
 
     [Fact]
     public void Pieces_that_touch_along_an_upright_edge_stay_two() =>
@@ -61,7 +63,9 @@ public class SolidBuilderTests
         Assert.Equal([0], Sound(SolidBuilder.Build(Straight((0, 5, ring))), 2500));
         Assert.Equal([2], Sound(SolidBuilder.Build(Straight((0, 5, ring), (5, 6, Shapes.Rectangle(30, 20)))), 3100));
         // Between two lids the hole is a cavity, with a surface of its own.
-        Assert.Equal([2, 2], Sound(SolidBuilder.Build(Straight((0, 1, Shapes.Rectangle(30, 20)), (1, 6, ring), (6, 7, Shapes.Rectangle(30, 20)))), 3700));
+        Assert.Equal([2, 2],
+            Sound(SolidBuilder.Build(Straight((0, 1, Shapes.Rectangle(30, 20)), (1, 6, ring), (6, 7, Shapes.Rectangle(30, 20)))),
+                3700));
     }
 
     // A pyramid's frustum by the formula h/3 (A + B + √AB).
@@ -93,7 +97,9 @@ public class SolidBuilderTests
     [Fact]
     public void A_knot_in_a_loop_is_wood_on_both_sides()
     {
-        var knot = new Region([new(Loop.Polygon([new(0, 0), new(10, 0), new(10, 10), new(9.9, 10.1), new(10.1, 10.1), new(10, 10), new(0, 10)]), [])]);
+        var knot = new Region(
+            [new(Loop.Polygon([new(0, 0), new(10, 0), new(10, 10), new(9.9, 10.1), new(10.1, 10.1), new(10, 10), new(0, 10)]),
+                [])]);
 
         Assert.Equal([2, 2], Sound(SolidBuilder.Build(Straight((0, 4, knot))), 400.04));
         Sound(SolidBuilder.Build([new(0, knot), new(1, Shapes.RectangleAt(1, 1, 8, 8)), new(2, knot)]), null);
@@ -110,7 +116,9 @@ public class SolidBuilderTests
     [Fact]
     public void Whatever_slopes_is_closed() =>
         Gen.Select(RandomRegion.Islands, RandomRegion.Islands, RandomRegion.Islands).Sample(plans =>
-            Sound(SolidBuilder.Build([new(0, plans.Item1), new(4, plans.Item2), new(4, plans.Item3), new(9, plans.Item1), new(10, plans.Item2)]), null), iter: 100);
+            Sound(SolidBuilder.Build(
+                [new(0, plans.Item1), new(4, plans.Item2), new(4, plans.Item3), new(9, plans.Item1), new(10, plans.Item2)]),
+                null), iter: 100);
 
     /// <summary>The Euler characteristics of a mesh without faults and of the given volume, within 0.1 %.</summary>
     private static int[] Sound(SolidMesh mesh, double? volume)

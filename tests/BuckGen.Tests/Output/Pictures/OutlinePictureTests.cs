@@ -32,7 +32,8 @@ public class OutlinePictureTests
         Assert.Equal(2 * (Mended.Repairs[0].Places[0] - Mended.Repairs[1].Places[0]).Length, (rings[0] - rings[1]).Length, 1e-6);
         Assert.Equal(["1", "2"], Texts(picture).Where(t => t is [>= '0' and <= '9']));
         Assert.Contains(Texts(picture), t => t.StartsWith("1: 1 line or arc drawn again", StringComparison.Ordinal));
-        Assert.Contains(Texts(picture), t => t.StartsWith("2: 1 gap between ends was closed, the largest 0.05 mm", StringComparison.Ordinal));
+        Assert.Contains(Texts(picture),
+            t => t.StartsWith("2: 1 gap between ends was closed, the largest 0.05 mm", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -66,9 +67,12 @@ public class OutlinePictureTests
     public void Everything_stands_on_the_page(double size)
     {
         var region = Region.FromLoops([Loop.Rectangle(new(-3, 5, -3 + size, 5 + 1.3 * size))]);
-        var picture = OutlinePicture.Draw(Outline.FromRegion("a name", region) with { Notes = [new("long", string.Join(' ', Enumerable.Repeat("words", 80)))] });
+        var picture =
+            OutlinePicture.Draw(Outline
+                .FromRegion("a name", region) with { Notes = [new("long", string.Join(' ', Enumerable.Repeat("words", 80)))] });
 
-        Assert.All(picture.Items.OfType<PictureShape>(), s => Assert.All(s.Paths.SelectMany(p => p.Segments), e => Assert.True(picture.Page.Contains(e.Bounds))));
+        Assert.All(picture.Items.OfType<PictureShape>(),
+            s => Assert.All(s.Paths.SelectMany(p => p.Segments), e => Assert.True(picture.Page.Contains(e.Bounds))));
         Assert.All(picture.Items.OfType<PictureText>(), t =>
         {
             Assert.True(picture.Page.Contains(t.Place));
@@ -88,7 +92,8 @@ public class OutlinePictureTests
         Assert.Equal(crowd.Count, RingsOf(picture, Mending).Length);
         var numbers = picture.Items.OfType<PictureText>().Where(t => t.Text.All(char.IsAsciiDigit)).ToList();
         Assert.InRange(numbers.Count, 10, crowd.Count - 1);
-        Assert.All(numbers, n => Assert.All(numbers.Where(m => m != n), m => Assert.True(Math.Abs(m.Place.X - n.Place.X) > 1.7 || Math.Abs(m.Place.Y - n.Place.Y) > 2.3)));
+        Assert.All(numbers,
+            n => Assert.All(numbers.Where(m => m != n), m => Assert.True(Math.Abs(m.Place.X - n.Place.X) > 1.7 || Math.Abs(m.Place.Y - n.Place.Y) > 2.3)));
     }
 
     [Fact]
@@ -121,11 +126,13 @@ public class OutlinePictureTests
     public void The_scale_is_the_largest_recommended_one_that_fits(double width, double height, string scale) =>
         Assert.Equal(scale, DrawingScale.ToFit(width, height, 178, 180).ToString());
 
-    private static PictureShape ShapeOf(Picture picture) => picture.Items.OfType<PictureShape>().First(s => s.Ink.Fill is not null);
+    private static PictureShape ShapeOf(Picture picture) =>
+        picture.Items.OfType<PictureShape>().First(s => s.Ink.Fill is not null);
 
     /// <summary>Centres of the rings of a colour.</summary>
     private static Vec2[] RingsOf(Picture picture, string colour) => [.. picture.Items.OfType<PictureShape>()
-        .Where(s => s.Ink.Fill is null && s.Ink.Stroke == colour && s.Paths is [{ Closed: true } ring] && Loop.FromSegments(ring.Segments).AsCircle(Near) is not null)
+        .Where(s => s.Ink.Fill is null && s.Ink.Stroke == colour && s.Paths is [{ Closed: true } ring]
+            && Loop.FromSegments(ring.Segments).AsCircle(Near) is not null)
         .Select(s => Loop.FromSegments(s.Paths[0].Segments).Bounds.Centre)];
 
     private static string[] Texts(Picture picture) => [.. picture.Items.OfType<PictureText>().Select(t => t.Text)];

@@ -50,11 +50,14 @@ public class PdfPictureTests
     public void Fills_are_even_odd_and_dashes_are_kept()
     {
         var page = Page(new(0, 0, 100, 100),
-            new PictureShape([new(Loop.Circle(new(50, 50), 40).Segments, true), new(Loop.Circle(new(50, 50), 20).Segments, true)], new(null, 0, "#804020")),
+            new PictureShape([new(Loop.Circle(new(50, 50), 40).Segments, true), new(Loop.Circle(new(50, 50), 20).Segments, true)],
+                new(null, 0, "#804020")),
             PictureShape.Line(new(0, 0), new(9, 9), Thin with { Dashes = [3, 1.5] }));
 
-        Assert.Equal((true, false, FillingRule.EvenOdd, 2), (page.Paths[0].IsFilled, page.Paths[0].IsStroked, page.Paths[0].FillingRule, page.Paths[0].Count));
-        Assert.Equal((128 / 255.0, 64 / 255.0), (page.Paths[0].FillColor!.ToRGBValues().r, page.Paths[0].FillColor!.ToRGBValues().g), Within(0.001));
+        Assert.Equal((true, false, FillingRule.EvenOdd, 2),
+            (page.Paths[0].IsFilled, page.Paths[0].IsStroked, page.Paths[0].FillingRule, page.Paths[0].Count));
+        Assert.Equal((128 / 255.0, 64 / 255.0),
+            (page.Paths[0].FillColor!.ToRGBValues().r, page.Paths[0].FillColor!.ToRGBValues().g), Within(0.001));
         Assert.Equal((false, true), (page.Paths[1].IsFilled, page.Paths[1].IsStroked));
         Assert.Equal([3, 1.5], page.Paths[1].LineDashPattern!.Value.Array.Select(d => Math.Round(d, 3)));
     }
@@ -62,13 +65,17 @@ public class PdfPictureTests
     [Fact]
     public void Our_widths_of_letters_are_those_of_the_font()
     {
-        var text = string.Concat(Enumerable.Range(32, 95).Concat(Enumerable.Range(0xa1, 0x5f)).Except([0xad]).Select(c => (char)c)) + "€‚ƒ„…†‡ˆ‰Š‹Œ‘’“”•–—˜™š›œžŸŽ";
+        var text = string
+            .Concat(Enumerable.Range(32, 95).Concat(Enumerable.Range(0xa1, 0x5f)).Except([0xad]).Select(c => (char)c))
+            + "€‚ƒ„…†‡ˆ‰Š‹Œ‘’“”•–—˜™š›œžŸŽ";
         foreach (var letter in text)
         {
             // A figure after each letter shows how far the writer's reader moves on.
-            var letters = Page(new(0, 0, 100, 100), new PictureText(new(10, 10), letter + "1", 10, TextAlign.Start, "#000000")).Letters;
+            var letters =
+                Page(new(0, 0, 100, 100), new PictureText(new(10, 10), letter + "1", 10, TextAlign.Start, "#000000")).Letters;
             Assert.Equal(letter.ToString(), letters[0].Value);
-            Assert.True(Math.Abs(letters[1].Place.X - 10 - Helvetica.Width(letter.ToString(), 10)) < 0.002, $"'{letter}' is {letters[1].Place.X - 10} wide, not {Helvetica.Width(letter.ToString(), 10)}");
+            Assert.True(Math.Abs(letters[1].Place.X - 10 - Helvetica.Width(letter.ToString(), 10)) < 0.002,
+                $"'{letter}' is {letters[1].Place.X - 10} wide, not {Helvetica.Width(letter.ToString(), 10)}");
         }
     }
 
@@ -80,7 +87,10 @@ public class PdfPictureTests
     public void Text_stands_where_it_is_aligned_and_turned(string align, double turn, double x, double y)
     {
         // A figure is 0.556 of the body wide.
-        var letter = Assert.Single(Page(new(0, 0, 100, 100), new PictureText(new(50, 50), "4", 10, Enum.Parse<TextAlign>(align), "#000000", turn)).Letters);
+        var letter =
+            Assert.Single(
+                Page(new(0, 0, 100, 100),
+                    new PictureText(new(50, 50), "4", 10, Enum.Parse<TextAlign>(align), "#000000", turn)).Letters);
 
         Assert.Equal((x, y), (letter.Place.X, letter.Place.Y), Within(0.005));
     }
@@ -111,10 +121,14 @@ public class PdfPictureTests
     public void A_window_cuts_off_what_lies_outside_and_ends_with_it()
     {
         PictureWindow window = new(new(10, 10, 30, 40), [PictureShape.Line(new(0, 0), new(50, 50), Thin)]);
-        var text = Encoding.ASCII.GetString(PdfPicture.Write([new("w", new(0, 0, 100, 100), [window, PictureShape.Line(new(60, 60), new(70, 70), Thin)])]).AsSpan());
+        var text = Encoding.ASCII
+            .GetString(PdfPicture
+                .Write([new("w", new(0, 0, 100, 100), [window, PictureShape.Line(new(60, 60), new(70, 70), Thin)])]).AsSpan());
 
         Assert.Matches(@"q 10 10 20 30 re W n\n.*50 50 l S\nQ\n.*70 70 l S", text);
-        Assert.Contains("<svg x=\"10\" y=\"60\" width=\"20\" height=\"30\" viewBox=\"10 60 20 30\"><path", Encoding.UTF8.GetString(SvgPicture.Write(new("w", new(0, 0, 100, 100), [window])).AsSpan()), StringComparison.Ordinal);
+        Assert.Contains("<svg x=\"10\" y=\"60\" width=\"20\" height=\"30\" viewBox=\"10 60 20 30\"><path",
+            Encoding.UTF8.GetString(SvgPicture.Write(new("w", new(0, 0, 100, 100), [window])).AsSpan()),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -132,7 +146,8 @@ public class PdfPictureTests
         Assert.Throws<ArgumentException>(() => PdfPicture.Write([]));
     }
 
-    private static PrintedPage Page(Bounds page, params ImmutableArray<PictureItem> items) => PrintedPage.Read(PdfPicture.Write([new("test", page, items)]))[0];
+    private static PrintedPage Page(Bounds page, params ImmutableArray<PictureItem> items) =>
+        PrintedPage.Read(PdfPicture.Write([new("test", page, items)]))[0];
 
     private static Func<(double, double), (double, double), bool> Within(double tolerance) =>
         (a, b) => Math.Abs(a.Item1 - b.Item1) <= tolerance && Math.Abs(a.Item2 - b.Item2) <= tolerance;

@@ -15,7 +15,8 @@ internal sealed record PngImage(int Width, int Height, int Channels, byte[] Pixe
         Enumerable.Range(0, 3).Average(c => Math.Abs(At(i % Width, i / Width, c) - other.At(i % Width, i / Width, c))));
 
     /// <summary>Share of pixels that are not white.</summary>
-    public double Inked => Enumerable.Range(0, Width * Height).Count(i => this[i % Width, i / Width] != (255, 255, 255)) / (double)(Width * Height);
+    public double Inked =>
+        Enumerable.Range(0, Width * Height).Count(i => this[i % Width, i / Width] != (255, 255, 255)) / (double)(Width * Height);
 
     private byte At(int x, int y, int channel) => Pixels[(y * Width + x) * Channels + channel];
 
@@ -27,7 +28,8 @@ internal sealed record PngImage(int Width, int Height, int Channels, byte[] Pixe
         {
             var length = BinaryPrimitives.ReadInt32BigEndian(file[place..]);
             var (name, data) = (Encoding.ASCII.GetString(file.Slice(place + 4, 4)), file.Slice(place + 8, length).ToArray());
-            Xunit.Assert.Equal(BinaryPrimitives.ReadUInt32BigEndian(file[(place + 8 + length)..]), Crc(file.Slice(place + 4, length + 4)));
+            Xunit.Assert.Equal(BinaryPrimitives.ReadUInt32BigEndian(file[(place + 8 + length)..]),
+                Crc(file.Slice(place + 4, length + 4)));
             if (name == "IHDR") head = data;
             if (name == "IDAT") packed.Write(data);
             place += length + 12;

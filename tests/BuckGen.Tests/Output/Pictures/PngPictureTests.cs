@@ -38,7 +38,8 @@ public class PngPictureTests
     public void A_loop_within_a_loop_is_a_hole()
     {
         var image = Drawn(new(0, 0, 10, 10), 100, new PictureShape(
-            [.. ((Loop[])[Loop.Circle(new(5, 5), 4), Loop.Circle(new(5, 5), 2)]).Select(l => new PicturePath(l.Segments, true))], new(null, 0, Red)));
+            [.. ((Loop[])[Loop.Circle(new(5, 5), 4), Loop.Circle(new(5, 5), 2)]).Select(l => new PicturePath(l.Segments, true))],
+            new(null, 0, Red)));
 
         Assert.Equal((White, InRed, White), (image[50, 50], image[20, 50], image[5, 5]));
         Assert.Equal(Math.PI * (16 - 4) / 100, image.Pixels.Chunk(3).Average(p => (255 - p[1]) / 255.0), 0.002);
@@ -58,7 +59,8 @@ public class PngPictureTests
     [Fact]
     public void A_window_cuts_off_what_lies_outside()
     {
-        var image = Drawn(new(0, 0, 10, 10), 100, new PictureWindow(new(2, 2, 6, 6), [Rectangle(new(0, 0, 10, 10), new(null, 0, Red))]));
+        var image = Drawn(new(0, 0, 10, 10), 100,
+            new PictureWindow(new(2, 2, 6, 6), [Rectangle(new(0, 0, 10, 10), new(null, 0, Red))]));
 
         Assert.Equal(0.16, image.Inked, 0.001);
         Assert.Equal((InRed, White), (image[21, 79], image[61, 79]));
@@ -101,10 +103,12 @@ public class PngPictureTests
 
     /// <summary>Whatever is painted, other readers get the very pixels back.</summary>
     [Fact]
-    public void What_is_packed_can_be_unpacked() => Gen.Select(Gen.Int[1, 40], Gen.Int[1, 30], Gen.Byte.Array[0, 3600]).Sample((width, height, noise) =>
+    public void What_is_packed_can_be_unpacked() =>
+        Gen.Select(Gen.Int[1, 40], Gen.Int[1, 30], Gen.Byte.Array[0, 3600]).Sample((width, height, noise) =>
     {
         var raster = new Raster(width, height);
-        for (var i = 0; i < Math.Min(noise.Length, raster.Pixels.Length); i++) raster.Pixels[i] = noise[i] > 200 ? noise[i] : raster.Pixels[i];
+        for (var i = 0; i < Math.Min(noise.Length, raster.Pixels.Length); i++)
+            raster.Pixels[i] = noise[i] > 200 ? noise[i] : raster.Pixels[i];
         var image = PngImage.Read([.. PngFile.Write(raster)]);
         Assert.Equal((width, height), (image.Width, image.Height));
         Assert.Equal(raster.Pixels, image.Pixels);
@@ -121,6 +125,10 @@ public class PngPictureTests
     private static PictureShape Rectangle(Bounds b, Ink ink) => new([new(Loop.Rectangle(b).Segments, true)], ink);
 
     /// <summary>What is inked, in the page's millimetres at ten pixels each.</summary>
-    private static Bounds Inked(PngImage image) => Enumerable.Range(0, image.Width * image.Height).Select(i => (X: i % image.Width, Y: i / image.Width))
-        .Where(p => image[p.X, p.Y].Red < 128).Aggregate(Bounds.Nothing, (b, p) => b.With(new Bounds(p.X / 10.0, (image.Height - p.Y - 1) / 10.0, (p.X + 1) / 10.0, (image.Height - p.Y) / 10.0)));
+    private static Bounds Inked(PngImage image) =>
+        Enumerable.Range(0, image.Width * image.Height).Select(i => (X: i % image.Width, Y: i / image.Width))
+        .Where(p => image[p.X, p.Y].Red < 128)
+        .Aggregate(Bounds.Nothing,
+            (b, p) =>
+                b.With(new Bounds(p.X / 10.0, (image.Height - p.Y - 1) / 10.0, (p.X + 1) / 10.0, (image.Height - p.Y) / 10.0)));
 }

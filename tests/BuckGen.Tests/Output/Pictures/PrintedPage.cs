@@ -24,7 +24,8 @@ internal sealed class PrintedPage(Page page)
     public string Text { get; } = page.Text;
 
     public ImmutableArray<(string Value, Vec2 Place, double Width, Bounds Box)> Letters { get; } =
-        [.. page.Letters.Select(l => (l.Value, At(l.StartBaseLine), (l.EndBaseLine.X - l.StartBaseLine.X) * Millimetre, Box(l.BoundingBox)))];
+        [.. page.Letters
+            .Select(l => (l.Value, At(l.StartBaseLine), (l.EndBaseLine.X - l.StartBaseLine.X) * Millimetre, Box(l.BoundingBox)))];
 
     /// <summary>Paths that are drawn, not clipped by.</summary>
     public ImmutableArray<PdfPath> Paths { get; } = [.. page.Paths.Where(p => !p.IsClipping)];
@@ -32,18 +33,24 @@ internal sealed class PrintedPage(Page page)
     /// <summary>What closed curves of eight arcs enclose.</summary>
     public IEnumerable<(Vec2 Centre, double Radius)> Circles =>
         from path in Paths
-        where path.Count == 1 && path[0].Commands.OfType<PdfSubpath.CubicBezierCurve>().Count() == 8 && !path[0].Commands.OfType<PdfSubpath.Line>().Any()
+        where path.Count == 1 && path[0].Commands.OfType<PdfSubpath.CubicBezierCurve>().Count() == 8
+            && !path[0].Commands.OfType<PdfSubpath.Line>().Any()
         let box = Corners(path[0])
         where Math.Abs(box.Width - box.Height) < 1e-3
         select (box.Centre, box.Width / 2);
 
     /// <summary>Boxes that are drawn but not filled.</summary>
-    public IEnumerable<Bounds> Boxes => from path in Paths where path.IsStroked && !path.IsFilled && path.Count == 1 && path[0].Commands.OfType<PdfSubpath.Line>().Count() is 3 or 4 select Corners(path[0]);
+    public IEnumerable<Bounds> Boxes =>
+        from path in Paths where path.IsStroked && !path.IsFilled && path.Count == 1
+            && path[0].Commands.OfType<PdfSubpath.Line>().Count() is 3 or 4 select Corners(path[0]);
 
-    public IEnumerable<(Vec2 From, Vec2 To)> Lines => Paths.SelectMany(p => p).SelectMany(s => s.Commands).OfType<PdfSubpath.Line>().Select(l => (At(l.From), At(l.To)));
+    public IEnumerable<(Vec2 From, Vec2 To)> Lines =>
+        Paths.SelectMany(p => p).SelectMany(s => s.Commands).OfType<PdfSubpath.Line>().Select(l => (At(l.From), At(l.To)));
 
     private static Bounds Corners(PdfSubpath path) => path.Commands
-        .SelectMany(c => c switch { PdfSubpath.Line l => [l.From, l.To], PdfSubpath.CubicBezierCurve b => [b.StartPoint, b.EndPoint], _ => Array.Empty<PdfPoint>() })
+        .SelectMany(c =>
+            c switch { PdfSubpath.Line l => [l.From, l.To], PdfSubpath.CubicBezierCurve b => [b.StartPoint, b.EndPoint], _ =>
+                Array.Empty<PdfPoint>() })
         .Aggregate(Bounds.Nothing, (b, p) => b.With(At(p)));
 
     private static Bounds Box(PdfRectangle r) => Bounds.FromCorners(At(r.BottomLeft), At(r.TopRight)).With(At(r.TopLeft));

@@ -14,20 +14,31 @@ namespace BuckGen.Tests.Output.Pictures;
 [Trait("Tier", "slow")]
 public class ThicknessTests
 {
-    private static readonly Lazy<BuckDesign> Block = new(() => Formed.Design(Shapes.Rectangle(80, 50), Formed.Spec(BuckKind.Male, 18, 8) with { Stock = [Formed.Mdf6], Prediction = new() }));
+    private static readonly Lazy<BuckDesign> Block =
+        new(() =>
+            Formed.Design(Shapes.Rectangle(80, 50),
+                Formed.Spec(BuckKind.Male, 18, 8) with { Stock = [Formed.Mdf6], Prediction = new() }));
 
-    /// <summary>Even to the eye and in grey: CIE lightness L* (CIE 15, from memory) rises by nearly the same step from colour to colour.</summary>
+    /// <summary>
+    /// Even to the eye and in grey: CIE lightness L* (CIE 15, from memory) rises by nearly the same step from colour to
+    /// colour.
+    /// </summary>
     [Fact]
     public void Colours_grow_evenly_brighter()
     {
-        double[] lightness = [.. Enumerable.Range(0, ThicknessColours.Count).Select(i => Lightness(ThicknessColours.At((double)i / (ThicknessColours.Count - 1))))];
+        double[] lightness =
+            [.. Enumerable.Range(0, ThicknessColours.Count)
+                .Select(i => Lightness(ThicknessColours.At((double)i / (ThicknessColours.Count - 1))))];
 
         double[] steps = [.. lightness.Zip(lightness.Skip(1), (a, b) => b - a)];
         Assert.All(steps, s => Assert.InRange(s, 0.7 * steps.Average(), 1.3 * steps.Average()));
         Assert.InRange(lightness[^1] - lightness[0], 60, 100);
     }
 
-    /// <summary>Nothing of the sheet is left without a colour and nothing has two: the bands' areas add up to the frame, seen from above.</summary>
+    /// <summary>
+    /// Nothing of the sheet is left without a colour and nothing has two: the bands' areas add up to the frame, seen from
+    /// above.
+    /// </summary>
     [Fact]
     public void The_bands_cover_the_sheet()
     {
@@ -41,7 +52,10 @@ public class ThicknessTests
         Assert.All(bands, b => Assert.All(b.Paths, p => Assert.True(p.Closed)));
     }
 
-    /// <summary>Over a sheet whose thickness rises evenly from 0 to 1 mm, each of the ten bands is a tenth of its area, with its limits where they belong.</summary>
+    /// <summary>
+    /// Over a sheet whose thickness rises evenly from 0 to 1 mm, each of the ten bands is a tenth of its area, with its limits
+    /// where they belong.
+    /// </summary>
     [Fact]
     public void A_slope_of_thickness_gives_even_bands()
     {
@@ -51,7 +65,8 @@ public class ThicknessTests
 
         Assert.Equal(Enumerable.Range(0, 10).Select(ThicknessColours.ForBand), bands.Select(b => b.Ink.Fill));
         Assert.All(bands, b => Assert.Equal(1000, Area(b), 1e-6));
-        Assert.All(bands.Select((b, i) => (b, i)), t => Assert.Equal((10.0 * t.i, 10.0 * (t.i + 1)), (Extent(t.b).MinX, Extent(t.b).MaxX)));
+        Assert.All(bands.Select((b, i) => (b, i)),
+            t => Assert.Equal((10.0 * t.i, 10.0 * (t.i + 1)), (Extent(t.b).MinX, Extent(t.b).MaxX)));
         Assert.All(bands, b => Assert.Single(b.Paths));
     }
 
@@ -71,10 +86,15 @@ public class ThicknessTests
     [Fact]
     public void All_of_a_picture_is_on_its_page()
     {
-        var wide = Formed.Design(Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60, Former = new() { Opening = new(180, 120) }, Prediction = new() });
-        foreach (var picture in ((BuckDesign[])[Block.Value, wide]).SelectMany(d => (Picture?[])[ThicknessMap.Draw(d), ThicknessSection.Draw(d)]).OfType<Picture>())
+        var wide = Formed
+            .Design(Shapes.Slot(60, 30),
+                Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60,
+                    Former = new() { Opening = new(180, 120) }, Prediction = new() });
+        foreach (var picture in ((BuckDesign[])[Block.Value, wide])
+            .SelectMany(d => (Picture?[])[ThicknessMap.Draw(d), ThicknessSection.Draw(d)]).OfType<Picture>())
         {
-            var marks = picture.Items.OfType<PictureShape>().Select(Extent).Concat(picture.Items.OfType<PictureText>().Select(Room)).Aggregate((a, b) => a.With(b));
+            var marks = picture.Items.OfType<PictureShape>().Select(Extent)
+                .Concat(picture.Items.OfType<PictureText>().Select(Room)).Aggregate((a, b) => a.With(b));
             Assert.True(picture.Page.Contains(marks), $"{picture.Title}: {marks} on {picture.Page}");
         }
     }
@@ -118,7 +138,8 @@ public class ThicknessTests
 
     private static double Area(PictureShape shape) => shape.Paths.Sum(p => p.Segments.Sum(s => s.AreaShare));
 
-    private static Bounds Extent(PictureShape shape) => shape.Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds));
+    private static Bounds Extent(PictureShape shape) =>
+        shape.Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds));
 
     /// <summary>A flat sheet of 100 x 100 mm in 200 triangles.</summary>
     private static FormedPart Sheet(Func<Vec2, double> thickness)
@@ -126,10 +147,12 @@ public class ThicknessTests
         var points = Enumerable.Range(0, 121).Select(i => new Vec2(i % 11 * 10, i / 11 * 10)).ToArray();
         return new()
         {
-            Spec = new(), Gauge = 1, FrameHeight = 0, Thinnest = null, ThinnestOfSheet = null, MeanThickness = 1, MeanThicknessOfSheet = 1, VolumeError = 0, Bridged = [], Webs = [],
+            Spec = new(), Gauge = 1, FrameHeight = 0, Thinnest = null, ThinnestOfSheet = null, MeanThickness = 1,
+            MeanThicknessOfSheet = 1, VolumeError = 0, Bridged = [], Webs = [],
             IsConverged = true, MinEdgeLength = 10, BallRadius = 2,
             Points = [.. points.Select(p => new FormedPoint(p.X, p.Y, 0, thickness(p), -1))],
-            Triangles = [.. Enumerable.Range(0, 110).Where(i => i % 11 < 10).SelectMany(i => (FormedTriangle[])[new(i, i + 1, i + 12, 1, 1), new(i, i + 12, i + 11, 1, 1)])],
+            Triangles = [.. Enumerable.Range(0, 110).Where(i => i % 11 < 10)
+                .SelectMany(i => (FormedTriangle[])[new(i, i + 1, i + 12, 1, 1), new(i, i + 12, i + 11, 1, 1)])],
         };
     }
 }

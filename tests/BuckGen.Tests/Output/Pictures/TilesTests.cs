@@ -39,7 +39,8 @@ public partial class TilesTests
         Assert.Equal(100.0, square.Height, 0.01);
         Assert.Contains("print at 100 %", cover.Text, StringComparison.Ordinal);
         Assert.Contains("100 mm (3.937 in)", cover.Text, StringComparison.Ordinal);
-        Assert.All(Printed(Wide, paper).Skip(1), p => Assert.Contains(p.Lines, l => Math.Abs(l.From.DistanceTo(l.To) - 100) < 0.01));
+        Assert.All(Printed(Wide, paper).Skip(1),
+            p => Assert.Contains(p.Lines, l => Math.Abs(l.From.DistanceTo(l.To) - 100) < 0.01));
     }
 
     [Theory]
@@ -50,12 +51,15 @@ public partial class TilesTests
         var pages = Printed(Wide, paper).Skip(1).ToDictionary(p => Label().Match(p.Text).Groups[1].Value);
         var places = LaidOut(pages);
         // The upper left page is laid where it belongs; the crosses alone place the others.
-        var first = Tiles.Split(DrillTemplate.ForPaper(Wide)!, paper).First(p => p.Title.EndsWith(", A1", StringComparison.Ordinal)).Page.LowerLeft;
+        var first = Tiles.Split(DrillTemplate.ForPaper(Wide)!, paper)
+            .First(p => p.Title.EndsWith(", A1", StringComparison.Ordinal)).Page.LowerLeft;
 
-        var drilled = pages.SelectMany(p => p.Value.Circles.Select(c => (Centre: c.Centre + places[p.Key] + first, c.Radius))).ToList();
+        var drilled = pages.SelectMany(p => p.Value.Circles.Select(c => (Centre: c.Centre + places[p.Key] + first, c.Radius)))
+            .ToList();
         Assert.InRange(Wide.Vents!.Vents.Length, 20, 10_000);
         foreach (var vent in Wide.Vents.Vents)
-            Assert.True(drilled.Where(d => Math.Abs(d.Radius - vent.Diameter / 2) < 0.01).Min(d => d.Centre.DistanceTo(vent.Centre)) < 0.01, $"{vent}");
+            Assert.True(drilled.Where(d => Math.Abs(d.Radius - vent.Diameter / 2) < 0.01)
+                .Min(d => d.Centre.DistanceTo(vent.Centre)) < 0.01, $"{vent}");
     }
 
     [Fact]
@@ -65,18 +69,22 @@ public partial class TilesTests
 
         Assert.Equal(2, pages.Length);
         Assert.Contains("A1 of A1", pages[1].Text, StringComparison.Ordinal);
-        Assert.DoesNotContain(pages[1].Circles, c => Math.Abs(c.Radius - 2) < 0.01 && !Small.Vents!.Vents.Any(v => Math.Abs(v.Diameter - 4) < 0.01));
+        Assert.DoesNotContain(pages[1].Circles, c => Math.Abs(c.Radius - 2) < 0.01
+            && !Small.Vents!.Vents.Any(v => Math.Abs(v.Diameter - 4) < 0.01));
         Assert.DoesNotContain("spread over", pages[0].Text, StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("A job")]
-    [InlineData("A JOB WITH A VERY LONG NAME WRITTEN IN CAPITALS BY SOMEBODY WHO WANTED THE WHOLE STORY OF THE BOATHOUSE IN THE TITLE AND SOME MORE")]
+    [InlineData(
+        "A JOB WITH A VERY LONG NAME WRITTEN IN CAPITALS BY SOMEBODY WHO WANTED THE WHOLE STORY OF THE BOATHOUSE IN THE "
+        + "TITLE AND SOME MORE")]
     [InlineData("")]
     public void No_letter_leaves_the_paper_that_printers_reach_and_no_two_lines_of_text_meet(string title)
     {
         foreach (var design in (BuckDesign[])[Wide, Small])
-            foreach (var page in PrintedPage.Read(PdfPicture.Write(Tiles.Split(DrillTemplate.ForPaper(design, title)!, Paper.A4))))
+            foreach (var page in
+                PrintedPage.Read(PdfPicture.Write(Tiles.Split(DrillTemplate.ForPaper(design, title)!, Paper.A4))))
             {
                 var inner = new Bounds(0, 0, page.Size.X, page.Size.Y).Grown(-PrinterEdge);
                 var letters = page.Letters.Where(l => l.Value.Trim().Length > 0).ToList();
@@ -84,7 +92,8 @@ public partial class TilesTests
                 Assert.All(letters, l => Assert.True(inner.Contains(l.Box), $"{l}"));
                 for (var i = 0; i < letters.Count; i++)
                     for (var j = i + 1; j < letters.Count; j++)
-                        Assert.False(letters[i].Box.Grown(-0.15).Intersects(letters[j].Box.Grown(-0.15)) && letters[i].Box.Height > 0.5, $"{letters[i]} {letters[j]}");
+                        Assert.False(letters[i].Box.Grown(-0.15).Intersects(letters[j].Box.Grown(-0.15))
+                            && letters[i].Box.Height > 0.5, $"{letters[i]} {letters[j]}");
             }
     }
 
@@ -92,10 +101,12 @@ public partial class TilesTests
     public void Words_that_fit_no_cover_go_on_on_a_page_of_their_own()
     {
         var template = DrillTemplate.ForPaper(Small)!;
-        var pages = Tiles.Split(template with { Words = [.. Enumerable.Range(1, 60).Select(i => $"Paragraph number {i}.")] }, Paper.A4);
+        var pages = Tiles
+            .Split(template with { Words = [.. Enumerable.Range(1, 60).Select(i => $"Paragraph number {i}.")] }, Paper.A4);
 
         Assert.Equal(3, pages.Length);
-        Assert.All(Enumerable.Range(1, 60), i => Assert.Single(pages.SelectMany(p => p.Items).OfType<PictureText>(), t => t.Text == $"Paragraph number {i}."));
+        Assert.All(Enumerable.Range(1, 60),
+            i => Assert.Single(pages.SelectMany(p => p.Items).OfType<PictureText>(), t => t.Text == $"Paragraph number {i}."));
     }
 
     [Fact]
@@ -106,7 +117,8 @@ public partial class TilesTests
         for (var x = 10; x < 290; x += 5)
         {
             var moved = drawing with { Items = [new PictureText(new(x, 50), "READ", 2, TextAlign.Middle, "#000000")] };
-            var shown = Tiles.Split(new(moved, []), Paper.Letter).SelectMany(p => p.Items).OfType<PictureWindow>().Count(w => !w.Items.IsEmpty);
+            var shown = Tiles.Split(new(moved, []), Paper.Letter).SelectMany(p => p.Items).OfType<PictureWindow>()
+                .Count(w => !w.Items.IsEmpty);
             Assert.InRange(shown, 1, 2);
         }
     }
@@ -122,7 +134,8 @@ public partial class TilesTests
         var ink = new Ink("#000000", 0.5);
         Picture drawing = new("wheel", wheel.Bounds.Grown(2), [new PictureShape([new(wheel.Segments, true)], ink)]);
 
-        var pages = Tiles.Split(new(drawing, []), Paper.A4).Select(p => p.Items.OfType<PictureWindow>().SingleOrDefault()).OfType<PictureWindow>().ToArray();
+        var pages = Tiles.Split(new(drawing, []), Paper.A4).Select(p => p.Items.OfType<PictureWindow>().SingleOrDefault())
+            .OfType<PictureWindow>().ToArray();
 
         Assert.Equal(Tiles.Count(new(drawing, []), Paper.A4), pages.Length);
         foreach (var page in pages)
@@ -138,11 +151,13 @@ public partial class TilesTests
     public void Stretches_of_a_line_that_comes_and_goes_are_not_joined()
     {
         // A comb whose teeth reach down onto the pages below and back.
-        var teeth = Enumerable.Range(0, 40).SelectMany(i => (Vec2[])[new(4 * i, i % 2 * -400), new(4 * i + 4, i % 2 * -400)]).Prepend(new(0, 20)).Append(new(160, 20));
+        var teeth = Enumerable.Range(0, 40).SelectMany(i => (Vec2[])[new(4 * i, i % 2 * -400), new(4 * i + 4, i % 2 * -400)])
+            .Prepend(new(0, 20)).Append(new(160, 20));
         var comb = Loop.Polygon(teeth);
         Picture drawing = new("comb", comb.Bounds.Grown(2), [new PictureShape([new(comb.Segments, true)], new Ink("#000000"))]);
 
-        foreach (var path in Tiles.Split(new(drawing, []), Paper.A4).SelectMany(p => p.Items).OfType<PictureWindow>().SelectMany(w => w.Items).OfType<PictureShape>().SelectMany(s => s.Paths))
+        foreach (var path in Tiles.Split(new(drawing, []), Paper.A4).SelectMany(p => p.Items).OfType<PictureWindow>()
+            .SelectMany(w => w.Items).OfType<PictureShape>().SelectMany(s => s.Paths))
             for (var i = 1; i < path.Segments.Length; i++) Assert.Equal(path.Segments[i - 1].End, path.Segments[i].Start);
     }
 
@@ -157,7 +172,8 @@ public partial class TilesTests
         Assert.All(pages.Skip(1), p => Assert.InRange(p.Items.Length, 1, 100));
     }
 
-    private static ImmutableArray<PrintedPage> Printed(BuckDesign design, Paper paper) => PrintedPage.Read(PdfPicture.Write(Tiles.Split(DrillTemplate.ForPaper(design)!, paper)));
+    private static ImmutableArray<PrintedPage> Printed(BuckDesign design, Paper paper) =>
+        PrintedPage.Read(PdfPicture.Write(Tiles.Split(DrillTemplate.ForPaper(design)!, paper)));
 
     /// <summary>Where each page comes to lie from the upper left one when its crosses are laid on its neighbours'.</summary>
     private static Dictionary<string, Vec2> LaidOut(Dictionary<string, PrintedPage> pages)
@@ -184,12 +200,16 @@ public partial class TilesTests
     private static List<Vec2> Pairs(List<Vec2> before, List<Vec2> after, Func<Vec2, double> over, Func<Vec2, double> along)
     {
         var (last, first) = (before.Max(over), after.Min(over));
-        return [.. before.Where(c => over(c) > last - 0.01).OrderBy(along).Zip(after.Where(c => over(c) < first + 0.01).OrderBy(along), (a, b) => a - b)];
+        return [.. before.Where(c => over(c) > last - 0.01).OrderBy(along)
+            .Zip(after.Where(c => over(c) < first + 0.01).OrderBy(along), (a, b) => a - b)];
     }
 
     /// <summary>Rings with two lines through their centre that are longer than those of a vent.</summary>
     private static List<Vec2> Crosses(PrintedPage page) =>
-        [.. page.Circles.Select(c => c.Centre).Where(c => page.Lines.Count(l => l.From.MidpointTo(l.To).DistanceTo(c) < 0.01 && Math.Abs(l.From.DistanceTo(l.To) - 8) < 0.01) == 2)];
+        [.. page.Circles.Select(c => c.Centre)
+            .Where(c =>
+                page.Lines.Count(l => l.From.MidpointTo(l.To).DistanceTo(c) < 0.01
+                    && Math.Abs(l.From.DistanceTo(l.To) - 8) < 0.01) == 2)];
 
     private static bool Same(Vec2 a, Vec2 b) => a.DistanceTo(b) < 0.01;
 

@@ -25,13 +25,17 @@ public class TrimTemplateTests
     [Fact]
     public void Each_jig_has_its_line_in_real_size()
     {
-        var design = Vented.Design(Vented.Rectangle(90, 60), Plain with { Jig = new JigSpec(), Flange = new FlangeSpec(Vented.Mdf6), Panel = new PanelSpec(Vented.Mdf6) });
+        var design =
+            Vented.Design(Vented.Rectangle(90, 60),
+                Plain with { Jig = new JigSpec(), Flange = new FlangeSpec(Vented.Mdf6), Panel = new PanelSpec(Vented.Mdf6) });
 
         var templates = TrimTemplates.Create(design, "Job");
 
-        Assert.Equal(["Job: trim line of the flange", "Job: trim line of the part", "Job: opening of the panel"], templates.Select(t => t.Drawing.Title));
+        Assert.Equal(["Job: trim line of the flange", "Job: trim line of the part", "Job: opening of the panel"],
+            templates.Select(t => t.Drawing.Title));
         Assert.Equal([design.Flange!.TrimLine.Bounds, design.Jig!.TrimLine.Bounds, design.Panel!.Opening.Bounds],
-            templates.Select(t => t.Drawing.Items.OfType<PictureShape>().Last()).Select(s => s.Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, e) => b.With(e.Bounds))));
+            templates.Select(t => t.Drawing.Items.OfType<PictureShape>().Last())
+                .Select(s => s.Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, e) => b.With(e.Bounds))));
         Assert.All(templates, t => Assert.NotEmpty(t.Drawing.Items.OfType<PictureText>()));
     }
 
@@ -39,7 +43,9 @@ public class TrimTemplateTests
     public void The_trim_line_is_the_part_s_outside_at_the_height_of_the_ring()
     {
         // 90 mm wide at the foot, 5 degrees of draft on either side, and the wall outside of it.
-        var jig = Vented.Design(Vented.Rectangle(90, 60), Plain with { Draft = 5, OutlineAt = OutlineAt.Base, Jig = new JigSpec { TrimHeight = 12 } }).Jig!;
+        var jig = Vented
+            .Design(Vented.Rectangle(90, 60),
+                Plain with { Draft = 5, OutlineAt = OutlineAt.Base, Jig = new JigSpec { TrimHeight = 12 } }).Jig!;
 
         var wall = jig.TrimLine.Bounds.Width - (90 - 2 * 12 * Math.Tan(5 * Math.PI / 180));
         Assert.Equal(12, jig.Height, 6);
@@ -47,7 +53,8 @@ public class TrimTemplateTests
     }
 
     [Fact]
-    public void A_design_without_jigs_has_none() => Assert.Empty(TrimTemplates.Create(Vented.Design(Vented.Rectangle(90, 60), Plain)));
+    public void A_design_without_jigs_has_none() =>
+        Assert.Empty(TrimTemplates.Create(Vented.Design(Vented.Rectangle(90, 60), Plain)));
 
     [Theory]
     [InlineData("boathouse-sign", "templates/trim.pdf")]
@@ -56,7 +63,9 @@ public class TrimTemplateTests
     {
         var folder = Path.Combine(Repository.Root, "examples", example);
         var job = JobFile.Read(File.ReadAllText(Path.Combine(folder, "job.toml")), "job.toml", Catalog.BuiltIn);
-        var design = BuckDesign.Create(OutlineReader.Read(File.ReadAllBytes(Path.Combine(folder, job.OutlineFile)), job.OutlineFile, job.Reading), job.Buck);
+        var design =
+            BuckDesign.Create(OutlineReader
+                .Read(File.ReadAllBytes(Path.Combine(folder, job.OutlineFile)), job.OutlineFile, job.Reading), job.Buck);
         var plan = CutPlan.Create(design, job.Cutting);
 
         foreach (var paper in Enum.GetValues<Paper>())
@@ -68,11 +77,13 @@ public class TrimTemplateTests
             {
                 // BUCKGEN_LOOK names a folder to put them in, for looking at.
                 if (Environment.GetEnvironmentVariable("BUCKGEN_LOOK") is { Length: > 0 } look)
-                    File.WriteAllBytes(Path.Combine(look, $"{example}-{Path.GetFileNameWithoutExtension(file.Path)}-{paper}.pdf"), [.. file.Content]);
+                    File.WriteAllBytes(Path.Combine(look, $"{example}-{Path.GetFileNameWithoutExtension(file.Path)}-{paper}.pdf"),
+                        [.. file.Content]);
                 var pages = PrintedPage.Read(file.Content);
                 Assert.Contains(job.Title, pages[0].Text, StringComparison.Ordinal);
                 Assert.Contains(pages[0].Boxes, b => Math.Abs(b.Width - 100) < 0.01 && Math.Abs(b.Height - 100) < 0.01);
-                Assert.All(pages.Where(p => !p.Text.Contains("Print at 100 %", StringComparison.Ordinal)), p => Assert.Matches(new Regex(@"[A-Z]+\d+ of [A-Z]+\d+"), p.Text));
+                Assert.All(pages.Where(p => !p.Text.Contains("Print at 100 %", StringComparison.Ordinal)),
+                    p => Assert.Matches(new Regex(@"[A-Z]+\d+ of [A-Z]+\d+"), p.Text));
             }
         }
     }

@@ -14,7 +14,8 @@ namespace BuckGen.Tests.Output.Reports;
 [Trait("Tier", "slow")]
 public class DeterminismTests
 {
-    public static TheoryData<string> Examples => [.. Directory.GetFiles(Path.Combine(Repository.Root, "examples"), "*.toml", SearchOption.AllDirectories)
+    public static TheoryData<string> Examples =>
+        [.. Directory.GetFiles(Path.Combine(Repository.Root, "examples"), "*.toml", SearchOption.AllDirectories)
         .Select(p => Path.GetRelativePath(Repository.Root, p).Replace('\\', '/')).Order(StringComparer.Ordinal)];
 
     public static TheoryData<string> Samples => SampleJobs.Names;
@@ -28,7 +29,8 @@ public class DeterminismTests
 
     [Theory]
     [MemberData(nameof(Samples))]
-    public void A_sample_gives_the_same_bytes_twice_and_in_Turkish_and_German(string name) => AssertSame(() => [.. SampleJobs.FilesAnew(name)]);
+    public void A_sample_gives_the_same_bytes_twice_and_in_Turkish_and_German(string name) =>
+        AssertSame(() => [.. SampleJobs.FilesAnew(name)]);
 
     private static void AssertSame(Func<OutputFile[]> make)
     {
@@ -39,7 +41,9 @@ public class DeterminismTests
             var again = Under(culture, make);
 
             Assert.Equal(first.Select(f => f.Path), again.Select(f => f.Path));
-            Assert.All(first.Zip(again), p => Assert.True(p.First.Content.AsSpan().SequenceEqual(p.Second.Content.AsSpan()), $"{p.First.Path} differs in '{culture}'"));
+            Assert.All(first.Zip(again),
+                p => Assert.True(p.First.Content.AsSpan().SequenceEqual(p.Second.Content.AsSpan()), $"{p.First.Path} "
+                    + $"differs in '{culture}'"));
         }
     }
 
@@ -49,7 +53,8 @@ public class DeterminismTests
         var content = File.ReadAllBytes(Path.Combine(Repository.Root, Path.GetDirectoryName(path)!, job.OutlineFile));
         var outline = OutlineReader.Read(content, job.OutlineFile, job.Reading);
         var plan = CutPlan.Create(BuckDesign.Create(outline, job.Buck), job.Cutting);
-        return [.. OutputFiles.Create(plan, job.Output with { Svg = true, DxfVersion = DxfVersion.R2000 }), .. OutputFiles.Create(plan, job.Output)];
+        return [.. OutputFiles.Create(plan, job.Output with { Svg = true, DxfVersion = DxfVersion.R2000 }),
+            .. OutputFiles.Create(plan, job.Output)];
     }
 
     private static T Under<T>(string culture, Func<T> work)

@@ -50,7 +50,9 @@ public class ProcessCardTests
     public void Without_a_plastic_it_asks_for_one_and_without_a_sheet_there_is_none()
     {
         Assert.Contains("Name the plastic", Card("", 1));
-        Assert.Null(ProcessCard.Write(CutPlan.Create(Formed.Design(Formed.Disc(100), Formed.Spec(BuckKind.Male, 20, 5) with { Sheet = null }), new()), ""));
+        Assert.Null(
+            ProcessCard.Write(CutPlan
+                .Create(Formed.Design(Formed.Disc(100), Formed.Spec(BuckKind.Male, 20, 5) with { Sheet = null }), new()), ""));
     }
 
     [Fact]
@@ -60,11 +62,15 @@ public class ProcessCardTests
     {
         var spec = Formed.Spec(BuckKind.Male, 20, 5, gauge) with
         {
-            Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic(plastic), Gauge = gauge }, Former = new() { HeaterBelow = below, Heater = heater },
+            Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic(plastic), Gauge = gauge },
+            Former = new() { HeaterBelow = below, Heater = heater },
         };
-        return Encoding.UTF8.GetString([.. ProcessCard.Write(CutPlan.Create(Formed.Design(Formed.Disc(100), spec), new()), "A lamp foot")!.Value]);
+        return Encoding.UTF8
+            .GetString([
+                .. ProcessCard.Write(CutPlan.Create(Formed.Design(Formed.Disc(100), spec), new()), "A lamp foot")!.Value]);
     }
 
     private static double Seconds(string card, string line) => double.Parse(
-        Regex.Match(card, $@"^{line} +about (\d+) s", RegexOptions.Multiline).Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        Regex.Match(card, $@"^{line} +about (\d+) s", RegexOptions.Multiline).Groups[1].Value,
+        System.Globalization.CultureInfo.InvariantCulture);
 }

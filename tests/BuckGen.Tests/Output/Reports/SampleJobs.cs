@@ -27,34 +27,46 @@ internal static class SampleJobs
     private static readonly Dictionary<string, (Func<CutPlan> Plan, OutputOptions Options, bool Force)> All = new()
     {
         ["plain"] = (() => Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec), new(), false),
-        ["awkward, with SVG"] = (() => Plan(Awkward, PlainBuck.Spec with { Depth = 40, Steps = Steps.Middle }), new("An awkward one", DxfVersion.R2000, true) { Model = true }, false),
+        ["awkward, with SVG"] = (() => Plan(Awkward, PlainBuck.Spec with { Depth = 40, Steps = Steps.Middle }),
+            new("An awkward one", DxfVersion.R2000, true) { Model = true }, false),
         ["cavity with a base"] = (() => Plan(Shapes.Slot(60, 30),
-            PlainBuck.Spec with { Kind = BuckKind.Female, Base = new(new("ply 6", 6)), Corners = CornerJoin.Mitre, Steps = Steps.Inside }), new(), false),
+            PlainBuck.Spec with { Kind = BuckKind.Female, Base = new(new("ply 6", 6)), Corners = CornerJoin.Mitre,
+                Steps = Steps.Inside }), new(), false),
         ["vented"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
             Base = new(new("ply 6", 6), 20, new("MDF 9", 9)), Sheet = new(), Vents = new(), Plenum = new(PlainBuck.Mdf12),
         }), new(), false),
         ["with jigs and a panel"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
-            Depth = 36, Drawn = Drawn.Outside, Shrinkage = 0.5, Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, Sizes = [new(1220, 610)] },
+            Depth = 36, Drawn = Drawn.Outside, Shrinkage = 0.5,
+            Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, Sizes = [new(1220, 610)] },
             Jig = new() { TrimHeight = 24 }, Flange = new(PlainBuck.Mdf12), Panel = new(PlainBuck.Mdf12),
         }), new("A framed one"), false),
         ["reckoned"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
-            Kind = BuckKind.Female, Depth = 36, Stock = [PlainBuck.Mdf12 with { Price = 12.4, CutFeed = 500 }], Base = new(new("ply 6", 6)), Corners = CornerJoin.Mitre,
+            Kind = BuckKind.Female, Depth = 36, Stock = [PlainBuck.Mdf12 with { Price = 12.4, CutFeed = 500 }],
+            Base = new(new("ply 6", 6)), Corners = CornerJoin.Mitre,
             Sheet = new() { PricePerSquareMetre = 11, Sizes = [new(1220, 610)] }, Vents = new(), Former = new() { PlugGap = 4 },
-        }, new() { Bed = new(450, 390) }), new() { Rates = new() { Currency = "EUR", Machine = 30, GlueMinutes = 4, DrillSeconds = 10 } }, false),
+        }, new() { Bed = new(450, 390) }), new() { Rates = new() { Currency = "EUR", Machine = 30, GlueMinutes = 4,
+        DrillSeconds = 10 } }, false),
         ["formed"] = (() => CutPlan.Create(BuckDesign.Create(Outline.FromRegion("drawn", Shapes.Slot(60, 30)),
-            PlainBuck.Spec with { Kind = BuckKind.Female, Sheet = new() { MinWall = 0.9 }, Prediction = new() { Modulus = 1 } }), new()), new() { Model = true }, false),
-        ["for a router"] = (() => Plan(Shapes.Ring(40, 20), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Shrinkage = 0.5 }, new(Machine.Router)), new(), false),
+            PlainBuck.Spec with { Kind = BuckKind.Female, Sheet = new() { MinWall = 0.9 }, Prediction = new() { Modulus = 1 } }),
+            new()), new() { Model = true }, false),
+        ["for a router"] = (() =>
+            Plan(Shapes.Ring(40, 20), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Shrinkage = 0.5 }, new(Machine.Router)),
+            new(), false),
         ["in thirds of an inch"] = (() => Plan(Shapes.Rectangle(100, 60),
-            PlainBuck.Spec with { Depth = 25.4, Draft = 10.0 / 3, Stock = [new("third", 25.4 / 3, 25.4 * 70 / 3, 400)] }, new(Kerf: 0.1 / 3, Spacing: 25.4 / 6)), new(), false),
+            PlainBuck.Spec with { Depth = 25.4, Draft = 10.0 / 3, Stock = [new("third", 25.4 / 3, 25.4 * 70 / 3, 400)] },
+            new(Kerf: 0.1 / 3, Spacing: 25.4 / 6)), new(), false),
         ["withheld"] = (() => Plan(Shapes.Rectangle(100, 4), PlainBuck.Spec with { OutlineAt = OutlineAt.Base }), new(), false),
         ["forced"] = (() => Plan(Shapes.Rectangle(100, 4), PlainBuck.Spec with { OutlineAt = OutlineAt.Base }), new(), true),
-        ["nothing left at all"] = (() => Plan(Shapes.Rectangle(100, 1), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Steps = Steps.Inside }), new(), false),
+        ["nothing left at all"] = (() =>
+            Plan(Shapes.Rectangle(100, 1), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Steps = Steps.Inside }),
+            new(), false),
         ["part larger than its board"] = (() => Plan(Shapes.Rectangle(700, 500), PlainBuck.Spec), new(), true),
         ["read with repairs and notes"] = (() => CutPlan.Create(
-            BuckDesign.Create(OutlineReader.Read(Corpus.File("dxf/ez_gap_0p01.dxf").Content, "ez_gap_0p01.dxf"), PlainBuck.Spec), new()), new(), false),
+            BuckDesign.Create(OutlineReader.Read(Corpus.File("dxf/ez_gap_0p01.dxf").Content, "ez_gap_0p01.dxf"), PlainBuck.Spec),
+            new()), new(), false),
     };
 
     public static Xunit.TheoryData<string> Names => [.. All.Keys];
@@ -65,7 +77,8 @@ internal static class SampleJobs
     public static ImmutableArray<OutputFile> Files(string name) => Made.GetOrAdd(name, n => new(() => FilesAnew(n))).Value;
 
     /// <summary>Its files, made anew.</summary>
-    public static ImmutableArray<OutputFile> FilesAnew(string name) => OutputFiles.Create(All[name].Plan(), All[name].Options, All[name].Force);
+    public static ImmutableArray<OutputFile> FilesAnew(string name) =>
+        OutputFiles.Create(All[name].Plan(), All[name].Options, All[name].Force);
 
     public static byte[] Summary(string name) => [.. Files(name).Single(f => f.Path == OutputFiles.SummaryPath).Content];
 

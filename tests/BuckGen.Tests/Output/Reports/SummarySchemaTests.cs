@@ -65,14 +65,18 @@ public class SummarySchemaTests
     [Fact]
     public void Every_property_has_a_description_and_every_number_a_unit()
     {
-        string[] units = ["mm", "mm²", "degrees", "per cent", "count", "share", "litres", "seconds", "ratio", "layer number", "1 for the lowest", "same unit", "shop's money", "minutes", "in its unit", "newtons", "unit the message names"];
+        string[] units =
+            ["mm", "mm²", "degrees", "per cent", "count", "share", "litres", "seconds", "ratio", "layer number",
+                "1 for the lowest", "same unit", "shop's money", "minutes", "in its unit", "newtons", "unit the message names"];
         var seen = 0;
         foreach (var (name, property) in Properties(JsonNode.Parse(SchemaText)!))
         {
             var description = property["description"]?.GetValue<string>();
             Assert.False(string.IsNullOrWhiteSpace(description), name);
-            var types = property["type"] is JsonArray list ? list.Select(t => t!.GetValue<string>()) : [property["type"]?.GetValue<string>() ?? ""];
-            if (types.Any(t => t is "number" or "integer")) Assert.True(units.Any(description!.Contains), $"{name}: {description}");
+            var types = property["type"] is JsonArray list ? list.Select(t => t!.GetValue<string>())
+                : [property["type"]?.GetValue<string>() ?? ""];
+            if (types.Any(t => t is "number" or "integer"))
+                Assert.True(units.Any(description!.Contains), $"{name}: {description}");
             seen++;
         }
 
@@ -95,7 +99,8 @@ public class SummarySchemaTests
 
                 break;
             case JsonValueKind.Array:
-                foreach (var item in value.EnumerateArray()) AssertDescribed(item, schema["items"]!.AsObject(), root, $"{place}[]");
+                foreach (var item in value.EnumerateArray())
+                    AssertDescribed(item, schema["items"]!.AsObject(), root, $"{place}[]");
                 break;
         }
     }

@@ -19,7 +19,8 @@ public class SummaryTests
         var summary = JsonNode.Parse(SampleJobs.Summary(name))!;
 
         Assert.Equal(files.Select(f => f.Path), summary["files"]!.AsArray().Select(f => f!.GetValue<string>()));
-        var named = summary["layers"]!.AsArray().Concat(summary["boards"]!.AsArray()).Select(r => r!["file"]?.GetValue<string>()).Where(f => f is not null);
+        var named = summary["layers"]!.AsArray().Concat(summary["boards"]!.AsArray()).Select(r => r!["file"]?.GetValue<string>())
+            .Where(f => f is not null);
         Assert.All(named, f => Assert.Contains(f, files.Select(o => o.Path)));
         Assert.All(files, f => Assert.NotEmpty(f.Content));
     }
@@ -57,7 +58,8 @@ public class SummaryTests
     [Fact]
     public void The_files_of_a_plain_buck_have_their_promised_names() =>
         Assert.Equal(
-            ["layers/layer-01.dxf", "layers/layer-02.dxf", "layers/layer-03.dxf", "cut/board-01-mdf-12.dxf", "report.html", "report.png", "summary.json"],
+            ["layers/layer-01.dxf", "layers/layer-02.dxf", "layers/layer-03.dxf", "cut/board-01-mdf-12.dxf", "report.html",
+                "report.png", "summary.json"],
             SampleJobs.Files("plain").Select(f => f.Path));
 
     [Fact]
@@ -84,7 +86,8 @@ public class SummaryTests
         var lowest = summary["layers"]![0]!;
         Assert.Equal(6000 + 320 * foot + Math.PI * foot * foot, Number(lowest["area"]), 1e-3);
         Assert.Equal(320 + 2 * Math.PI * foot + 3 * Math.PI * 6.15, Number(lowest["cutLength"]), 1e-3);
-        Assert.Equal([(1, 3), (1, 3), (1, 3)], summary["dowels"]!.AsArray().Select(d => ((int)Number(d!["fromLayer"]), (int)Number(d["toLayer"]))));
+        Assert.Equal([(1, 3), (1, 3), (1, 3)],
+            summary["dowels"]!.AsArray().Select(d => ((int)Number(d!["fromLayer"]), (int)Number(d["toLayer"]))));
     }
 
     [Fact]

@@ -61,7 +61,8 @@ internal sealed class Contour
         foreach (var (from, to) in tree.Query(new Envelope(x / 2.0, farRight, y / 2.0, y / 2.0)))
         {
             if (IsAbove(from) == IsAbove(to)) continue;
-            var side = (Int128)(2L * to.X - 2L * from.X) * (y - 2L * from.Y) - (Int128)(2L * to.Y - 2L * from.Y) * (x - 2L * from.X);
+            var side = (Int128)(2L * to.X - 2L * from.X) * (y - 2L * from.Y) - (Int128)(2L * to.Y - 2L * from.Y)
+                * (x - 2L * from.X);
             // The edge whose own middle it is does not count.
             if (side != 0 && IsUpward(from, to) == side > 0) inside = !inside;
         }

@@ -30,7 +30,8 @@ internal static class DuplicateEdges
         for (var first = 0; first < corners.Length; first += 3)
         {
             var (a, b, c) = (corners[first], corners[first + 1], corners[first + 2]);
-            int[] rim = [.. Enumerable.Range(first, 3).SelectMany(e => middles.TryGetValue(e, out var middle) ? [corners[e], middle] : (int[])[corners[e]])];
+            int[] rim = [.. Enumerable.Range(first, 3)
+                .SelectMany(e => middles.TryGetValue(e, out var middle) ? [corners[e], middle] : (int[])[corners[e]])];
             if (rim.Length == 3)
             {
                 triangles.Add(new(a, b, c));

@@ -20,7 +20,8 @@ internal static class LevelReduction
         {
             List<Level> run = [levels[kept]];
             List<Segment[][]> pieces = [[.. levels[kept].Plan.Loops.Select(l => l.Segments.ToArray())]];
-            while (run.Count < MaxRun && kept + run.Count < levels.Count && levels[kept + run.Count] is var next && Followed(pieces[^1], next.Plan, reach) is { } followed)
+            while (run.Count < MaxRun && kept + run.Count < levels.Count && levels[kept + run.Count] is var next
+                && Followed(pieces[^1], next.Plan, reach) is { } followed)
             {
                 run.Add(next);
                 pieces.Add(followed);
@@ -41,7 +42,8 @@ internal static class LevelReduction
         for (var i = 1; i + 1 < run.Count; i++)
         {
             var share = (run[i].Height - run[0].Height) / (run[^1].Height - run[0].Height);
-            if (pieces[i].SelectMany(p => p).Index().Any(p => !LiesBetween(p.Item, from[p.Index], to[p.Index], share))) return false;
+            if (pieces[i].SelectMany(p => p).Index().Any(p => !LiesBetween(p.Item, from[p.Index], to[p.Index], share)))
+                return false;
         }
 
         return true;
@@ -50,7 +52,8 @@ internal static class LevelReduction
     private static bool LiesBetween(Segment piece, Segment from, Segment to, double share)
     {
         var (start, height) = (from.Start + (to.Start - from.Start) * share, from.Sagitta + (to.Sagitta - from.Sagitta) * share);
-        return piece.Start.DistanceTo(start) <= SolidBuilder.ChordError / 2 && Math.Abs(piece.Sagitta - height) <= SolidBuilder.ChordError / 2;
+        return piece.Start.DistanceTo(start) <= SolidBuilder.ChordError / 2
+            && Math.Abs(piece.Sagitta - height) <= SolidBuilder.ChordError / 2;
     }
 
     /// <summary>
@@ -70,7 +73,8 @@ internal static class LevelReduction
             if (loop is null) return null;
             free.Remove(loop);
             Segment[] turned = [.. loop.Segments[at..], .. loop.Segments[..at]];
-            if (old.Zip(turned).Any(p => p.First.IsArc != p.Second.IsArc || p.First.Start.DistanceTo(p.Second.Start) > reach)) return null;
+            if (old.Zip(turned).Any(p => p.First.IsArc != p.Second.IsArc || p.First.Start.DistanceTo(p.Second.Start) > reach))
+                return null;
             followed.Add(turned);
         }
 

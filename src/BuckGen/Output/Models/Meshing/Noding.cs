@@ -19,7 +19,8 @@ internal static class Noding
         {
             foreach (var loop in plan.Loops)
             {
-                var points = PolygonConversion.Flattened(loop, SolidBuilder.ChordError).Select(p => GridPoint.Nearest(p, origin)).ToList();
+                var points = PolygonConversion.Flattened(loop, SolidBuilder.ChordError)
+                    .Select(p => GridPoint.Nearest(p, origin)).ToList();
                 var corners = points.Append(points[0]).Select(p => p.ToCoordinate()).ToArray();
                 strings.Add(new NodedSegmentString(CoordinateArrays.RemoveRepeatedPoints(corners), plan));
             }
@@ -27,8 +28,10 @@ internal static class Noding
 
         var noder = new SnapRoundingNoder(new PrecisionModel(1));
         noder.ComputeNodes([.. strings.Where(s => s.Count > 1)]);
-        var pieces = noder.GetNodedSubstrings().ToLookup(s => (Region)s.Context, (IEqualityComparer<Region>)ReferenceEqualityComparer.Instance);
-        return plans.ToDictionary(p => p, p => new Contour(pieces[p].SelectMany(Pieces)), (IEqualityComparer<Region>)ReferenceEqualityComparer.Instance);
+        var pieces = noder.GetNodedSubstrings()
+            .ToLookup(s => (Region)s.Context, (IEqualityComparer<Region>)ReferenceEqualityComparer.Instance);
+        return plans.ToDictionary(p => p, p => new Contour(pieces[p].SelectMany(Pieces)),
+            (IEqualityComparer<Region>)ReferenceEqualityComparer.Instance);
     }
 
     private static IEnumerable<(GridPoint From, GridPoint To)> Pieces(ISegmentString line)

@@ -40,7 +40,8 @@ internal static class PlanDifference
             for (var i = 0; i < result.NumGeometries; i++)
             {
                 var corners = result.GetGeometryN(i).Coordinates;
-                var (a, b, c) = (GridPoint.FromCoordinate(corners[0]), GridPoint.FromCoordinate(corners[1]), GridPoint.FromCoordinate(corners[2]));
+                var (a, b, c) = (GridPoint.FromCoordinate(corners[0]), GridPoint.FromCoordinate(corners[1]),
+                    GridPoint.FromCoordinate(corners[2]));
                 yield return Orientation.IsCCW(corners) ? new(a, b, c, inLower) : new(a, c, b, inLower);
             }
         }
@@ -54,11 +55,14 @@ internal static class PlanDifference
             var points = ring.Coordinates;
             var faceOnLeft = Orientation.IsCCW(points) == ReferenceEquals(ring, face.ExteriorRing);
             for (var i = 0; i + 1 < points.Length; i++)
-                if (contour.IsOnLeft(GridPoint.FromCoordinate(points[i]), GridPoint.FromCoordinate(points[i + 1])) is { } left) return left == faceOnLeft;
+                if (contour.IsOnLeft(GridPoint.FromCoordinate(points[i]), GridPoint.FromCoordinate(points[i + 1])) is { } left)
+                    return left == faceOnLeft;
         }
 
-        return contour.ContainsMiddle(GridPoint.FromCoordinate(face.ExteriorRing.GetCoordinateN(0)), GridPoint.FromCoordinate(face.ExteriorRing.GetCoordinateN(1)));
+        return contour.ContainsMiddle(GridPoint.FromCoordinate(face.ExteriorRing.GetCoordinateN(0)),
+            GridPoint.FromCoordinate(face.ExteriorRing.GetCoordinateN(1)));
     }
 
-    private static LineString Line(GridPoint from, GridPoint to) => Factory.CreateLineString([from.ToCoordinate(), to.ToCoordinate()]);
+    private static LineString Line(GridPoint from, GridPoint to) =>
+        Factory.CreateLineString([from.ToCoordinate(), to.ToCoordinate()]);
 }

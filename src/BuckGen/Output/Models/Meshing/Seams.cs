@@ -18,7 +18,8 @@ internal static class Seams
         {
             var (there, back) = (group.Where(IsForward).ToArray(), group.Where(e => !IsForward(e)).ToArray());
             if (there.Length != back.Length)
-                throw new InvalidOperationException($"The model is open along an edge from {place(group.Key.Item1)} to {place(group.Key.Item2)}.");
+                throw new InvalidOperationException(
+                    $"The model is open along an edge from {place(group.Key.Item1)} to {place(group.Key.Item2)}.");
             if (there.Length == 1) yield return (there[0], back[0]);
             else foreach (var seam in Paired(there, back)) yield return seam;
         }
@@ -36,7 +37,8 @@ internal static class Seams
             var free = back.ToList();
             foreach (var edge in there.OrderBy(e => angles[e]))
             {
-                var other = free.MinBy(b => angles[edge] > angles[b] ? angles[edge] - angles[b] : angles[edge] - angles[b] + 2 * Math.PI);
+                var other = free
+                    .MinBy(b => angles[edge] > angles[b] ? angles[edge] - angles[b] : angles[edge] - angles[b] + 2 * Math.PI);
                 free.Remove(other);
                 yield return (edge, other);
             }

@@ -6,7 +6,8 @@ namespace BuckGen.Output.Models.Meshing;
 internal readonly record struct SurfacePoint(int Level, GridPoint Point) : IComparable<SurfacePoint>
 {
     /// <summary>By height, then by the point.</summary>
-    public int CompareTo(SurfacePoint other) => Level != other.Level ? Level.CompareTo(other.Level) : Point.CompareTo(other.Point);
+    public int CompareTo(SurfacePoint other) =>
+        Level != other.Level ? Level.CompareTo(other.Level) : Point.CompareTo(other.Point);
 }
 
 /// <summary>A triangle of the surface, counter-clockwise seen from outside.</summary>

@@ -14,7 +14,8 @@ internal static class WallLevels
     public static IEnumerable<Level> Compute(StackedSolid solid, StackPlan plan)
     {
         var heights = solid.Shape.CloseHeights([.. plan.HeightsFrom(solid.Shape.Foot)]).ToArray();
-        return LevelReduction.Apply([.. heights.Zip(heights.Skip(1)).SelectMany(p => From(p.First, p.Second)), At(heights[^1])], SharpestCorner * DraftedShape.SampleStep);
+        return LevelReduction.Apply([.. heights.Zip(heights.Skip(1)).SelectMany(p => From(p.First, p.Second)), At(heights[^1])],
+            SharpestCorner * DraftedShape.SampleStep);
 
         Level At(double height) => new(height, solid.At(height));
 

@@ -10,7 +10,8 @@ internal sealed record DrawingScale(int OnPaper, int Real)
 {
     private static readonly ImmutableArray<DrawingScale> Recommended =
     [
-        new(50, 1), new(20, 1), new(10, 1), new(5, 1), new(2, 1), new(1, 1), new(1, 2), new(1, 5), new(1, 10), new(1, 20), new(1, 50),
+        new(50, 1), new(20, 1), new(10, 1), new(5, 1), new(2, 1), new(1, 1), new(1, 2), new(1, 5), new(1, 10),
+        new(1, 20), new(1, 50),
         new(1, 100), new(1, 200), new(1, 500), new(1, 1000),
     ];
 

@@ -32,7 +32,8 @@ internal sealed class NumberedPlaces
         {
             var direction = new Vec2(1, 0).Turned((turn + 1) * Math.PI / 4);
             var centre = place + new Vec2(direction.X * (Radius + 0.7 + width / 2), direction.Y * (Radius + 0.7 + height / 2));
-            var box = new Bounds(centre.X - width / 2, centre.Y - height / 2, centre.X + width / 2, centre.Y + height / 2).Grown(0.2);
+            var box = new Bounds(centre.X - width / 2, centre.Y - height / 2, centre.X + width / 2, centre.Y + height / 2)
+                .Grown(0.2);
             if (taken.Any(t => t.Intersects(box))) continue;
             taken.Add(box);
             ring.Add(new PictureShape([new(Loop.Rectangle(box).Segments, true)], new(null, 0, PictureColours.White)));

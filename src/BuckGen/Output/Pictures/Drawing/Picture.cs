@@ -27,7 +27,8 @@ internal sealed record PictureShape(ImmutableArray<PicturePath> Paths, Ink Ink) 
     }
 
     /// <summary>A circle.</summary>
-    public static PictureShape Circle(Vec2 centre, double radius, Ink ink) => new([new(Loop.Circle(centre, radius).Segments, true)], ink);
+    public static PictureShape Circle(Vec2 centre, double radius, Ink ink) =>
+        new([new(Loop.Circle(centre, radius).Segments, true)], ink);
 
     /// <summary>A straight line.</summary>
     public static PictureShape Line(Vec2 from, Vec2 to, Ink ink) => new([new([new(from, to)], false)], ink);
@@ -57,7 +58,8 @@ internal sealed record PictureLink(string Id, string Target, string Words, Immut
 /// <param name="Align">Which end of the text stands at the place.</param>
 /// <param name="Colour">Colour, as "#161616".</param>
 /// <param name="Turn">Turned to the left by, degrees.</param>
-internal sealed record PictureText(Vec2 Place, string Text, double Height, TextAlign Align, string Colour, double Turn = 0) : PictureItem
+internal sealed record PictureText(Vec2 Place, string Text, double Height, TextAlign Align, string Colour, double Turn = 0)
+    : PictureItem
 {
     /// <summary>
     /// Usual width of a letter, as a share of the body height of a plain sans-serif face; common practice, no source.

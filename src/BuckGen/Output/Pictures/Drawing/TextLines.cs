@@ -41,5 +41,6 @@ internal static class TextLines
 
     /// <summary>Lines under each other from a place down.</summary>
     public static IEnumerable<PictureText> Set(IEnumerable<string> lines, Vec2 first) =>
-        lines.Select((line, i) => new PictureText(first - new Vec2(0, i * Spacing), line, Height, TextAlign.Start, PictureColours.Black));
+        lines.Select((line, i) =>
+            new PictureText(first - new Vec2(0, i * Spacing), line, Height, TextAlign.Start, PictureColours.Black));
 }

@@ -49,12 +49,14 @@ internal static class Helvetica
     /// <param name="text">The text.</param>
     /// <param name="width">The width, mm.</param>
     /// <param name="maxHeight">The height wanted, mm.</param>
-    public static double HeightToFit(string text, double width, double maxHeight) => Math.Min(maxHeight, width / Math.Max(1e-9, Width(text, 1)));
+    public static double HeightToFit(string text, double width, double maxHeight) =>
+        Math.Min(maxHeight, width / Math.Max(1e-9, Width(text, 1)));
 
     private static byte Code(Rune character) => character.Value switch
     {
         >= 0x20 and <= 0x7e or >= 0xa0 and <= 0xff => (byte)character.Value,
-        <= 0xffff when Special.IndexOf((char)character.Value, StringComparison.Ordinal) is >= 0 and var place => (byte)(0x80 + place),
+        <= 0xffff when Special.IndexOf((char)character.Value, StringComparison.Ordinal) is >= 0 and var place =>
+            (byte)(0x80 + place),
         _ => Unknown,
     };
 }

@@ -27,7 +27,8 @@ internal sealed class PdfContent
     {
         var content = new PdfContent(picture.Page);
         // From points, 72 an inch, to millimetres; lines join round, as in SVG.
-        content.text.Append(CultureInfo.InvariantCulture, $"{PdfPicture.PointsPerMillimetre:0.#########} 0 0 {PdfPicture.PointsPerMillimetre:0.#########} 0 0 cm 1 j\n");
+        content.text.Append(CultureInfo.InvariantCulture,
+            $"{PdfPicture.PointsPerMillimetre:0.#########} 0 0 {PdfPicture.PointsPerMillimetre:0.#########} 0 0 cm 1 j\n");
         foreach (var item in picture.Items) content.Add(item);
         return content.text.ToString();
     }
@@ -48,7 +49,8 @@ internal sealed class PdfContent
                 break;
             case PictureWindow window:
                 var (corner, view) = (window.View.LowerLeft, window.View);
-                text.Append(CultureInfo.InvariantCulture, $"q {Place(corner)} {SvgText.Number(view.Width)} {SvgText.Number(view.Height)} re W n\n");
+                text.Append(CultureInfo.InvariantCulture,
+                    $"q {Place(corner)} {SvgText.Number(view.Width)} {SvgText.Number(view.Height)} re W n\n");
                 foreach (var inner in window.Items) Add(inner);
                 text.Append("Q\n");
                 break;
@@ -63,7 +65,9 @@ internal sealed class PdfContent
         if (ink.Stroke is null && ink.Fill is null) return;
         if (ink.Fill is { } fill) text.Append(Colour(fill)).Append(" rg ");
         if (ink.Stroke is { } stroke)
-            text.Append(CultureInfo.InvariantCulture, $"{Colour(stroke)} RG {SvgText.Number(ink.Width)} w [{string.Join(' ', ink.Dashes.Select(SvgText.Number))}] 0 d ");
+            text.Append(CultureInfo.InvariantCulture,
+                $"{Colour(stroke)} RG {SvgText.Number(ink.Width)} w "
+                + $"[{string.Join(' ', ink.Dashes.Select(SvgText.Number))}] 0 d ");
         foreach (var path in shape.Paths) Add(path);
         text.Append((ink.Stroke, ink.Fill) switch { (null, _) => "f*", (_, null) => "S", _ => "B*" }).Append('\n');
     }
@@ -86,21 +90,26 @@ internal sealed class PdfContent
             // The usual handles: 4/3 of the tangent of a quarter of the angle, in radii.
             var handle = 4.0 / 3 * Math.Abs(piece.Bulge) * arc.Radius;
             text.Append(CultureInfo.InvariantCulture,
-                $"{Place(piece.Start + piece.DirectionAt(0) * handle)} {Place(piece.End - piece.DirectionAt(1) * handle)} {Place(piece.End)} c ");
+                $"{Place(piece.Start + piece.DirectionAt(0) * handle)} {Place(piece.End - piece.DirectionAt(1) * handle)} "
+                + $"{Place(piece.End)} c ");
         }
     }
 
     private void Add(PictureText line)
     {
         var (sin, cos) = Math.SinCos(line.Turn * Math.PI / 180);
-        var back = line.Align switch { TextAlign.Middle => 0.5, TextAlign.End => 1, _ => 0 } * Helvetica.Width(line.Text, line.Height);
+        var back = line.Align switch { TextAlign.Middle => 0.5, TextAlign.End => 1, _ => 0 } * Helvetica
+            .Width(line.Text, line.Height);
         var start = line.Place - new Vec2(cos, sin) * back;
         text.Append(CultureInfo.InvariantCulture,
-            $"BT {Colour(line.Colour)} rg /{Font} {SvgText.Number(line.Height)} Tf {SvgText.Number(cos)} {SvgText.Number(sin)} {SvgText.Number(-sin)} {SvgText.Number(cos)} {Place(start)} Tm <{Convert.ToHexString(Helvetica.Encode(line.Text))}> Tj ET\n");
+            $"BT {Colour(line.Colour)} rg /{Font} {SvgText.Number(line.Height)} Tf {SvgText.Number(cos)} "
+            + $"{SvgText.Number(sin)} {SvgText.Number(-sin)} {SvgText.Number(cos)} {Place(start)} Tm "
+            + $"<{Convert.ToHexString(Helvetica.Encode(line.Text))}> Tj ET\n");
     }
 
     private string Place(Vec2 p) => $"{SvgText.Number(p.X - page.MinX)} {SvgText.Number(p.Y - page.MinY)}";
 
     private static string Colour(string colour) =>
-        string.Join(' ', Convert.FromHexString(colour.AsSpan(1)).Select(c => (c / 255.0).ToString("0.###", CultureInfo.InvariantCulture)));
+        string.Join(' ', Convert.FromHexString(colour.AsSpan(1))
+            .Select(c => (c / 255.0).ToString("0.###", CultureInfo.InvariantCulture)));
 }

@@ -28,10 +28,12 @@ internal static class PdfFile
         var table = text.Length;
         text.Append(CultureInfo.InvariantCulture, $"xref\n0 {places.Count + 1}\n0000000000 65535 f \n");
         foreach (var place in places) text.Append(CultureInfo.InvariantCulture, $"{place:0000000000} 00000 n \n");
-        text.Append(CultureInfo.InvariantCulture, $"trailer\n<< /Size {places.Count + 1} /Root {root} 0 R /Info {info} 0 R >>\nstartxref\n{table}\n%%EOF\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"trailer\n<< /Size {places.Count + 1} /Root {root} 0 R /Info {info} 0 R >>\nstartxref\n{table}\n%%EOF\n");
         return [.. Encoding.ASCII.GetBytes(text.ToString())];
     }
 
     /// <summary>A stream's dictionary and content.</summary>
-    public static string Stream(string content) => string.Create(CultureInfo.InvariantCulture, $"<< /Length {content.Length} >>\nstream\n{content}\nendstream");
+    public static string Stream(string content) =>
+        string.Create(CultureInfo.InvariantCulture, $"<< /Length {content.Length} >>\nstream\n{content}\nendstream");
 }

@@ -43,7 +43,8 @@ internal static class Letters
         }
     }
 
-    private static Letter Find(Rune character) => Known.GetOrAdd(Has(character) ? character.Value : 0, code => Parsed(Lines[code]));
+    private static Letter Find(Rune character) =>
+        Known.GetOrAdd(Has(character) ? character.Value : 0, code => Parsed(Lines[code]));
 
     /// <summary>
     /// Advance, then the outline: m starts a loop, l is a line, q a curve with its handle; 2048 units are the body's height.
@@ -82,6 +83,7 @@ internal static class Letters
         using var stream = typeof(Letters).Assembly.GetManifestResourceStream("BuckGen.Output.Pictures.Png.letters.txt")!;
         using var reader = new StreamReader(stream);
         return reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries)
-            .ToFrozenDictionary(l => int.Parse(l.AsSpan(0, 4), NumberStyles.HexNumber, CultureInfo.InvariantCulture), l => l[5..]);
+            .ToFrozenDictionary(l => int.Parse(l.AsSpan(0, 4), NumberStyles.HexNumber, CultureInfo.InvariantCulture),
+                l => l[5..]);
     }
 }

@@ -18,9 +18,12 @@ internal static class PngFile
     private const int Channels = 3, MaxRepeat = 258, MinRepeat = 3;
 
     /// <summary>First length of each code from 257 on, and how many bits say how much longer.</summary>
-    private static readonly ImmutableArray<int> Lengths = [3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 15, 17, 19, 23, 27, 31, 35, 43, 51, 59, 67, 83, 99, 115, 131, 163, 195, 227, 258];
+    private static readonly ImmutableArray<int> Lengths =
+        [3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 15, 17, 19, 23, 27, 31, 35, 43, 51, 59, 67, 83, 99, 115, 131, 163, 195, 227, 258];
 
-    private static readonly ImmutableArray<uint> CrcTable = [.. Enumerable.Range(0, 256).Select(n => Enumerable.Range(0, 8).Aggregate((uint)n, (c, _) => (c & 1) != 0 ? 0xedb88320 ^ (c >> 1) : c >> 1))];
+    private static readonly ImmutableArray<uint> CrcTable =
+        [.. Enumerable.Range(0, 256)
+            .Select(n => Enumerable.Range(0, 8).Aggregate((uint)n, (c, _) => (c & 1) != 0 ? 0xedb88320 ^ (c >> 1) : c >> 1))];
 
     /// <summary>The file.</summary>
     public static ImmutableArray<byte> Write(Raster raster)
@@ -30,7 +33,8 @@ internal static class PngFile
         BinaryPrimitives.WriteInt32BigEndian(head.AsSpan(4), raster.Height);
         // Eight bits a channel, red, green and blue.
         (head[8], head[9]) = (8, 2);
-        return [0x89, .. "PNG\r\n\u001a\n"u8, .. Chunk("IHDR", head), .. Chunk("IDAT", Packed(Rows(raster))), .. Chunk("IEND", [])];
+        return [0x89, .. "PNG\r\n\u001a\n"u8, .. Chunk("IHDR", head), .. Chunk("IDAT", Packed(Rows(raster))),
+            .. Chunk("IEND", [])];
     }
 
     private static byte[] Chunk(string name, byte[] data)

@@ -47,7 +47,9 @@ internal sealed class PngPicture
                 break;
             case PictureWindow view:
                 var (a, b) = (Pixel(view.View.LowerLeft), Pixel(new(view.View.MaxX, view.View.MaxY)));
-                var within = new Bounds(Math.Max(window.MinX, a.X), Math.Max(window.MinY, b.Y), Math.Min(window.MaxX, b.X), Math.Min(window.MaxY, a.Y));
+                var within =
+                    new Bounds(Math.Max(window.MinX, a.X), Math.Max(window.MinY, b.Y), Math.Min(window.MaxX, b.X),
+                        Math.Min(window.MaxY, a.Y));
                 if (within.Width > 0 && within.Height > 0)
                     foreach (var inner in view.Items) Draw(inner, within);
                 break;
@@ -62,7 +64,10 @@ internal sealed class PngPicture
         var paths = shape.Paths.Select(p => (Points: Flattened(p), p.Closed)).ToArray();
         if (ink.Fill is { } fill) raster.Fill(paths.Select(p => p.Points), fill, evenOdd: true, window);
         if (ink.Stroke is { } stroke)
-            raster.Fill(paths.SelectMany(p => Strokes.ToAreas(p.Points, p.Closed, ink.Width * scale, [.. ink.Dashes.Select(d => d * scale)])), stroke, evenOdd: false, window);
+            raster.Fill(
+                paths.SelectMany(p =>
+                    Strokes.ToAreas(p.Points, p.Closed, ink.Width * scale, [.. ink.Dashes.Select(d => d * scale)])), stroke,
+                    evenOdd: false, window);
     }
 
     private void Draw(PictureText text, Bounds window)
@@ -85,7 +90,8 @@ internal sealed class PngPicture
             if (segment.IsArc)
             {
                 // A chord over an angle leaves its arc by the radius times an eighth of its square.
-                var pieces = (int)Math.Ceiling(Math.Abs(segment.Sweep) / Math.Sqrt(8 * Chord / Math.Max(Chord, segment.Radius * scale)));
+                var pieces =
+                    (int)Math.Ceiling(Math.Abs(segment.Sweep) / Math.Sqrt(8 * Chord / Math.Max(Chord, segment.Radius * scale)));
                 for (var i = 1; i < pieces; i++) points.Add(Pixel(segment.PointAt((double)i / pieces)));
             }
 

@@ -69,14 +69,16 @@ internal sealed class Raster
 
     private readonly record struct Crossing(int Line, double X, int Turn) : IComparable<Crossing>
     {
-        public int CompareTo(Crossing other) => Line != other.Line ? Line.CompareTo(other.Line) : X != other.X ? X.CompareTo(other.X) : Turn.CompareTo(other.Turn);
+        public int CompareTo(Crossing other) =>
+            Line != other.Line ? Line.CompareTo(other.Line) : X != other.X ? X.CompareTo(other.X) : Turn.CompareTo(other.Turn);
     }
 
     [MethodImpl(AtOnce)]
     private List<Crossing> Crossings(IEnumerable<IReadOnlyList<Vec2>> loops, Bounds window)
     {
         var crossings = new List<Crossing>();
-        var (top, bottom) = ((int)Math.Round(Math.Clamp(window.MinY, 0, Height) * Lines), (int)Math.Round(Math.Clamp(window.MaxY, 0, Height) * Lines));
+        var (top, bottom) = ((int)Math.Round(Math.Clamp(window.MinY, 0, Height) * Lines),
+            (int)Math.Round(Math.Clamp(window.MaxY, 0, Height) * Lines));
         foreach (var loop in loops)
             for (var i = 0; i < loop.Count; i++)
             {
@@ -86,7 +88,8 @@ internal sealed class Raster
                 // Each line runs through the middle of its eighth.
                 var first = Math.Max(top, (int)Math.Ceiling(Math.Clamp(a.Y * Lines - 0.5, -1, Height * Lines)));
                 var end = Math.Min(bottom, (int)Math.Ceiling(Math.Clamp(b.Y * Lines - 0.5, -1, Height * Lines)));
-                for (var line = first; line < end; line++) crossings.Add(new(line, a.X + (b.X - a.X) * (((line + 0.5) / Lines - a.Y) / (b.Y - a.Y)), turn));
+                for (var line = first; line < end; line++)
+                    crossings.Add(new(line, a.X + (b.X - a.X) * (((line + 0.5) / Lines - a.Y) / (b.Y - a.Y)), turn));
             }
 
         return crossings;
@@ -111,7 +114,8 @@ internal sealed class Raster
             if (cover < 1e-6) continue;
             var place = (row * Width + x) * Channels;
             if (cover > 1 - 1e-6) (Pixels[place], Pixels[place + 1], Pixels[place + 2]) = (colour[0], colour[1], colour[2]);
-            else for (var c = 0; c < Channels; c++) Pixels[place + c] = (byte)Math.Round(Pixels[place + c] + (colour[c] - Pixels[place + c]) * cover);
+            else for (var c = 0; c < Channels; c++)
+                Pixels[place + c] = (byte)Math.Round(Pixels[place + c] + (colour[c] - Pixels[place + c]) * cover);
         }
 
         change[to + 1] = 0;

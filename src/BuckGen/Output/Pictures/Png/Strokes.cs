@@ -17,7 +17,8 @@ internal static class Strokes
     /// <param name="closed">True when the last leads to the first.</param>
     /// <param name="width">Width of the line.</param>
     /// <param name="dashes">Lengths of dashes and gaps; empty for an unbroken line.</param>
-    public static IEnumerable<Vec2[]> ToAreas(IReadOnlyList<Vec2> points, bool closed, double width, ImmutableArray<double> dashes)
+    public static IEnumerable<Vec2[]> ToAreas(IReadOnlyList<Vec2> points, bool closed, double width,
+        ImmutableArray<double> dashes)
     {
         IReadOnlyList<Vec2> line = closed ? [.. points, points[0]] : points;
         if (!dashes.IsEmpty) return Dashed(line, dashes).SelectMany(d => ToAreas(d, false, width, []));
@@ -33,7 +34,8 @@ internal static class Strokes
             yield return [line[i - 1] + aside, line[i] + aside, line[i] - aside, line[i - 1] - aside];
             if (i == line.Length - 1 && !closed) continue;
             var next = (line[i == line.Length - 1 ? 1 : i + 1] - line[i]).Unit();
-            if (Math.Abs(along.X * next.Y - along.Y * next.X) > Bend || along.X * next.X + along.Y * next.Y < 0) yield return Disc(line[i], width / 2);
+            if (Math.Abs(along.X * next.Y - along.Y * next.X) > Bend || along.X * next.X + along.Y * next.Y < 0)
+                yield return Disc(line[i], width / 2);
         }
     }
 

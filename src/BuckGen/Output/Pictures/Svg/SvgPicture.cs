@@ -27,7 +27,8 @@ public static class SvgPicture
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture,
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" role=\"img\">\n");
-        text.Append(CultureInfo.InvariantCulture, $"<title>{SvgText.Escaped(picture.Title)}</title>{Mark}\n<rect width=\"{width}\" height=\"{height}\" fill=\"#ffffff\"/>\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"<title>{SvgText.Escaped(picture.Title)}</title>{Mark}\n<rect width=\"{width}\" height=\"{height}\" fill=\"#ffffff\"/>\n");
         foreach (var item in picture.Items) text.Append(Element(item, page)).Append('\n');
         return [.. Encoding.UTF8.GetBytes(text.Append("</svg>\n").ToString())];
     }
@@ -45,10 +46,12 @@ public static class SvgPicture
 
     private static string Element(PictureItem item, Bounds page) => item switch
     {
-        PictureShape shape => $"<path d=\"{string.Concat(shape.Paths.Select(p => SvgText.PathData(p.Segments, p.Closed, page)))}\" {Style(shape.Ink)}/>",
+        PictureShape shape =>
+            $"<path d=\"{string.Concat(shape.Paths.Select(p => SvgText.PathData(p.Segments, p.Closed, page)))}\" {Style(shape.Ink)}/>",
         PictureText text => Element(text, page),
         PictureWindow window => Element(window, page),
-        PictureLink link => $"<a id=\"{SvgText.Escaped(link.Id)}\" class=\"place\" href=\"#{SvgText.Escaped(link.Target)}\"><title>{SvgText.Escaped(link.Words)}</title>{string.Concat(link.Items.Select(i => Element(i, page)))}</a>",
+        PictureLink link =>
+            $"<a id=\"{SvgText.Escaped(link.Id)}\" class=\"place\" href=\"#{SvgText.Escaped(link.Target)}\"><title>{SvgText.Escaped(link.Words)}</title>{string.Concat(link.Items.Select(i => Element(i, page)))}</a>",
         _ => throw new ArgumentOutOfRangeException(nameof(item), item, "No such item."),
     };
 
@@ -56,7 +59,8 @@ public static class SvgPicture
     {
         var (x, y) = (SvgText.X(text.Place, page), SvgText.Y(text.Place, page));
         var turn = text.Turn == 0 ? "" : $" transform=\"rotate({SvgText.Number(-text.Turn)} {x} {y})\"";
-        var anchor = text.Align switch { TextAlign.Middle => " text-anchor=\"middle\"", TextAlign.End => " text-anchor=\"end\"", _ => "" };
+        var anchor =
+            text.Align switch { TextAlign.Middle => " text-anchor=\"middle\"", TextAlign.End => " text-anchor=\"end\"", _ => "" };
         return $"<text x=\"{x}\" y=\"{y}\" font-size=\"{SvgText.Number(text.Height)}\" fill=\"{text.Colour}\"{anchor}{turn}>{SvgText.Escaped(text.Text)}</text>";
     }
 
@@ -64,7 +68,8 @@ public static class SvgPicture
     private static string Element(PictureWindow window, Bounds page)
     {
         var (view, corner) = (window.View, new Vec2(window.View.MinX, window.View.MaxY));
-        var (x, y, width, height) = (SvgText.X(corner, page), SvgText.Y(corner, page), SvgText.Number(view.Width), SvgText.Number(view.Height));
+        var (x, y, width, height) = (SvgText.X(corner, page), SvgText.Y(corner, page), SvgText.Number(view.Width),
+            SvgText.Number(view.Height));
         return $"<svg x=\"{x}\" y=\"{y}\" width=\"{width}\" height=\"{height}\" viewBox=\"{x} {y} {width} {height}\">{string.Concat(window.Items.Select(i => Element(i, page)))}</svg>";
     }
 

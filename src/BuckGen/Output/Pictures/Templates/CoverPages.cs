@@ -29,7 +29,8 @@ internal static class CoverPages
         var square = new Vec2(inner.MinX + 10, inner.MaxY - TitleRoom - first.Length * TextLines.Spacing - 6 - Side);
         yield return new(title, page,
         [
-            new PictureText(new(inner.MinX, inner.MaxY - 6), title, Helvetica.HeightToFit(title, inner.Width, 6), TextAlign.Start, PictureColours.Black),
+            new PictureText(new(inner.MinX, inner.MaxY - 6), title, Helvetica.HeightToFit(title, inner.Width, 6), TextAlign.Start,
+                PictureColours.Black),
             .. TextLines.Set(first, new(inner.MinX, inner.MaxY - TitleRoom)),
             .. Square(square),
             .. KeyMap.Draw(template.Drawing, grid, new(square.X + Side + 10, square.Y, inner.MaxX, square.Y + Side)),
@@ -41,17 +42,23 @@ internal static class CoverPages
 
     private static IEnumerable<string> Words(PaperTemplate template, TileGrid grid)
     {
-        yield return "Print at 100 %, without fitting to the page, and measure the square below before use: each side must be 100 mm long.";
+        yield return "Print at 100 %, without fitting to the page, and measure the square below before use: each side must "
+            + "be 100 mm long.";
         if (grid.Rows * grid.Columns > 1)
             yield return FormattableString.Invariant(
-                $"The drawing is spread over {grid.Rows * grid.Columns} pages, {TileGrid.Name(0, 0)} to {grid.Last}. Cut one of two neighbours along the dashed line, lay its crosses on the other's against the light, and tape them together.");
+                $"The drawing is spread over {grid.Rows * grid.Columns} pages, {TileGrid.Name(0, 0)} to {grid.Last}. Cut ")
+                + FormattableString.Invariant(
+                    $"one of two neighbours along the dashed line, lay its crosses on the other's against the light, and ")
+                    + FormattableString.Invariant($"tape them together.");
         foreach (var paragraph in template.Words) yield return paragraph;
     }
 
     private static IEnumerable<PictureItem> Square(Vec2 corner)
     {
-        yield return new PictureShape([new(Loop.Rectangle(Bounds.FromCorners(corner, corner + new Vec2(Side, Side))).Segments, true)], SquareInk);
-        yield return new PictureText(corner + new Vec2(Side / 2, Side / 2), "print at 100 %", TextLines.TitleHeight, TextAlign.Middle, PictureColours.Black);
+        yield return new PictureShape(
+            [new(Loop.Rectangle(Bounds.FromCorners(corner, corner + new Vec2(Side, Side))).Segments, true)], SquareInk);
+        yield return new PictureText(corner + new Vec2(Side / 2, Side / 2), "print at 100 %", TextLines.TitleHeight,
+            TextAlign.Middle, PictureColours.Black);
         foreach (var item in Dimension.Level(corner - new Vec2(0, 6), corner + new Vec2(Side, -6), Side)) yield return item;
         foreach (var item in Dimension.Upright(corner - new Vec2(4, 0), corner + new Vec2(-4, Side), Side)) yield return item;
     }

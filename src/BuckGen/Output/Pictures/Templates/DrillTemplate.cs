@@ -35,14 +35,18 @@ internal static class DrillTemplate
         // Under the drawing: the line to check the size by, then the words.
         var width = Math.Max(drawn.Width, CheckLength + 20);
         var letters = TextLines.LettersIn(width);
-        var words = Words(vents).Prepend("Print at 100 %, without fitting to the page, and measure the line above before use: it must be 100 mm long.")
+        var words = Words(vents)
+            .Prepend("Print at 100 %, without fitting to the page, and measure the line above before use: it must be 100 "
+                + "mm long.")
             .SelectMany(w => TextLines.Wrap(w, letters)).ToImmutableArray();
         var foot = words.Length * TextLines.Spacing + 12;
-        var page = new Bounds(drawn.MinX - Margin, drawn.MinY - Margin - foot, drawn.MinX + width + Margin, drawn.MaxY + Margin + 8);
+        var page = new Bounds(drawn.MinX - Margin, drawn.MinY - Margin - foot, drawn.MinX + width + Margin,
+            drawn.MaxY + Margin + 8);
         return new($"{heading}, real size", page,
         [
             .. Items(design, vents),
-            new PictureText(new(drawn.MinX, page.MaxY - Margin), heading, TextLines.TitleToFit(heading, width), TextAlign.Start, PictureColours.Black),
+            new PictureText(new(drawn.MinX, page.MaxY - Margin), heading, TextLines.TitleToFit(heading, width), TextAlign.Start,
+                PictureColours.Black),
             .. CheckLine(new(drawn.MinX, page.MinY + foot - 2)),
             .. TextLines.Set(words, new(drawn.MinX, page.MinY + Margin / 2 + (words.Length - 1) * TextLines.Spacing)),
         ]);
@@ -53,11 +57,15 @@ internal static class DrillTemplate
     /// </summary>
     /// <param name="design">The design.</param>
     /// <param name="title">What the job is called; empty for the outline's name.</param>
-    public static PaperTemplate? ForPaper(BuckDesign design, string title = "") => design.Vents is not { Vents.IsEmpty: false } vents ? null : new(
+    public static PaperTemplate? ForPaper(BuckDesign design, string title = "") =>
+        design.Vents is not { Vents.IsEmpty: false } vents ? null : new(
         new(Heading(design, title), Drawn(design).Grown(2), [.. Items(design, vents)]),
-        [.. Words(vents).Prepend("Lay it on the buck, edge on edge, prick each cross through and drill there. Black: the top layer's edge. Grey: the layers below.")]);
+        [.. Words(vents)
+            .Prepend("Lay it on the buck, edge on edge, prick each cross through and drill there. Black: the top layer's "
+                + "edge. Grey: the layers below.")]);
 
-    private static string Heading(BuckDesign design, string title) => $"{(title.Length > 0 ? title : design.Outline.Name)}: drilling template";
+    private static string Heading(BuckDesign design, string title) =>
+        $"{(title.Length > 0 ? title : design.Outline.Name)}: drilling template";
 
     private static IEnumerable<Layer> Shown(BuckDesign design) => design.Layers.Where(l => l.Role != LayerRole.Plenum);
 
@@ -69,7 +77,8 @@ internal static class DrillTemplate
         return
         [
             .. shown.Select(l => PictureShape.FromRegion(l.Region, l == shown[^1] ? TopEdge : Edge)),
-            .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).DistinctBy(d => d.Centre).Select(d => PictureShape.Circle(d.Centre, d.Diameter / 2, DowelInk)),
+            .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).DistinctBy(d => d.Centre)
+                .Select(d => PictureShape.Circle(d.Centre, d.Diameter / 2, DowelInk)),
             .. vents.Vents.SelectMany(Drawn),
         ];
     }
@@ -85,14 +94,18 @@ internal static class DrillTemplate
     {
         var right = left + new Vec2(CheckLength, 0);
         yield return PictureShape.Line(left, right, TopEdge);
-        foreach (var end in (Vec2[])[left, right]) yield return PictureShape.Line(end - new Vec2(0, 2), end + new Vec2(0, 2), TopEdge);
-        yield return new PictureText(right + new Vec2(3, -1), FormattableString.Invariant($"{CheckLength:0} mm"), TextLines.Height, TextAlign.Start, PictureColours.Black);
+        foreach (var end in (Vec2[])[left, right])
+            yield return PictureShape.Line(end - new Vec2(0, 2), end + new Vec2(0, 2), TopEdge);
+        yield return new PictureText(right + new Vec2(3, -1), FormattableString.Invariant($"{CheckLength:0} mm"),
+            TextLines.Height, TextAlign.Start, PictureColours.Black);
     }
 
     private static IEnumerable<string> Words(VentDesign vents) =>
     [
         .. vents.Vents.GroupBy(v => (v.Layer, v.Diameter)).OrderBy(g => g.Key).Select(g => FormattableString.Invariant(
-            $"Layer {g.Key.Layer}, from above: {g.Count()} vents of {g.Key.Diameter:0.##} mm ({string.Join(", ", g.GroupBy(v => v.Reason).OrderBy(r => r.Key).Select(r => $"{r.Count()} {Quantities.Words.Format(r.Key)}"))}).")),
+            $"Layer {g.Key.Layer}, from above: {g.Count()} vents of {g.Key.Diameter:0.##} mm ")
+            + FormattableString.Invariant(
+                $"({string.Join(", ", g.GroupBy(v => v.Reason).OrderBy(r => r.Key).Select(r => $"{r.Count()} {Quantities.Words.Format(r.Key)}"))}).")),
         "Dashed: dowels, not to be drilled into. Wear eye protection and keep the dust away.",
     ];
 }

@@ -32,7 +32,10 @@ internal static class KeyMap
                 yield return new PictureShape([new(Loop.Rectangle(box).Segments, true)], Edge);
                 var text = new Vec2(box.MinX + height / 4, box.MaxY - height);
                 // The name stands clear of what is drawn there.
-                yield return new PictureShape([new(Loop.Rectangle(Bounds.FromCorners(text - new Vec2(0, height * 0.2), text + new Vec2(Helvetica.Width(name, height), height * 0.85))).Segments, true)], Clear);
+                yield return new PictureShape(
+                    [new(Loop.Rectangle(
+                        Bounds.FromCorners(text - new Vec2(0, height * 0.2),
+                            text + new Vec2(Helvetica.Width(name, height), height * 0.85))).Segments, true)], Clear);
                 yield return new PictureText(text, name, height, TextAlign.Start, PictureColours.Measure);
             }
     }
@@ -44,6 +47,9 @@ internal static class KeyMap
     }
 
     private static PictureShape Small(PictureShape shape, Affine place) => new(
-        [.. shape.Paths.Select(p => p with { Segments = [.. p.Segments.Select(s => new Segment(place.Apply(s.Start), place.Apply(s.End), s.Bulge))] })],
+        [.. shape.Paths
+            .Select(p =>
+                p with { Segments = [
+                    .. p.Segments.Select(s => new Segment(place.Apply(s.Start), place.Apply(s.End), s.Bulge))] })],
         shape.Ink with { Width = shape.Ink.Width / 2, Dashes = [.. shape.Ink.Dashes.Select(d => d / 2)] });
 }

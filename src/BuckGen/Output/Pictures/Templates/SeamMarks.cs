@@ -14,8 +14,10 @@ internal static class SeamMarks
 
     public static IEnumerable<PictureItem> Draw(TileGrid grid, Bounds view)
     {
-        foreach (var x in grid.SeamsAcross.Where(x => x > view.MinX && x < view.MaxX)) yield return PictureShape.Line(new(x, view.MinY), new(x, view.MaxY), Seam);
-        foreach (var y in grid.SeamsDown.Where(y => y > view.MinY && y < view.MaxY)) yield return PictureShape.Line(new(view.MinX, y), new(view.MaxX, y), Seam);
+        foreach (var x in grid.SeamsAcross.Where(x => x > view.MinX && x < view.MaxX))
+            yield return PictureShape.Line(new(x, view.MinY), new(x, view.MaxY), Seam);
+        foreach (var y in grid.SeamsDown.Where(y => y > view.MinY && y < view.MaxY))
+            yield return PictureShape.Line(new(view.MinX, y), new(view.MaxX, y), Seam);
         foreach (var place in grid.Crosses().Where(view.Contains))
         {
             yield return PictureShape.Circle(place, Ring, Mark);

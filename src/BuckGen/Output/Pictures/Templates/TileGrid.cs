@@ -56,8 +56,10 @@ internal sealed record TileGrid(int Rows, int Columns, Vec2 View, Vec2 Corner)
     /// <summary>Numbers of the pages that show something of the bounds, in order.</summary>
     public IEnumerable<int> Showing(Bounds bounds)
     {
-        var (left, right) = (Whole((bounds.MinX - Corner.X - View.X) / Step.X, Columns), Whole((bounds.MaxX - Corner.X) / Step.X + 1, Columns));
-        var (first, last) = (Whole((Corner.Y - View.Y - bounds.MaxY) / Step.Y, Rows), Whole((Corner.Y - bounds.MinY) / Step.Y + 1, Rows));
+        var (left, right) = (Whole((bounds.MinX - Corner.X - View.X) / Step.X, Columns),
+            Whole((bounds.MaxX - Corner.X) / Step.X + 1, Columns));
+        var (first, last) = (Whole((Corner.Y - View.Y - bounds.MaxY) / Step.Y, Rows),
+            Whole((Corner.Y - bounds.MinY) / Step.Y + 1, Rows));
         for (var row = first; row <= last; row++)
             for (var column = left; column <= right; column++)
                 if (Window(row, column).Intersects(bounds)) yield return row * Columns + column;
@@ -77,7 +79,8 @@ internal sealed record TileGrid(int Rows, int Columns, Vec2 View, Vec2 Corner)
         // A quarter from either end: far enough from each other to hold a page straight.
         var down = SeamsDown.Concat(Enumerable.Range(0, Rows).SelectMany(r => Quarters(Corner.Y - r * Step.Y, -View.Y)));
         var across = Enumerable.Range(0, Columns).SelectMany(c => Quarters(Corner.X + c * Step.X, View.X));
-        return SeamsAcross.SelectMany(x => down.Select(y => new Vec2(x, y))).Concat(SeamsDown.SelectMany(y => across.Select(x => new Vec2(x, y))));
+        return SeamsAcross.SelectMany(x => down.Select(y => new Vec2(x, y)))
+            .Concat(SeamsDown.SelectMany(y => across.Select(x => new Vec2(x, y))));
     }
 
     private static double[] Quarters(double from, double length) => [from + length / 4, from + length * 3 / 4];
@@ -90,5 +93,6 @@ internal sealed record TileGrid(int Rows, int Columns, Vec2 View, Vec2 Corner)
         return new(rows, columns, view, drawing.Centre + new Vec2(-whole.X / 2, whole.Y / 2));
     }
 
-    private static int Pages(double length, double view) => Math.Max(1, (int)Math.Ceiling((length - Overlap) / (view - Overlap) - 1e-9));
+    private static int Pages(double length, double view) =>
+        Math.Max(1, (int)Math.Ceiling((length - Overlap) / (view - Overlap) - 1e-9));
 }

@@ -35,7 +35,8 @@ internal sealed class TileItems
                 AddLines(shape);
                 break;
             case PictureShape shape:
-                AddTo(grid.Showing(shape.Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds)).Grown(shape.Ink.Width / 2)), shape);
+                AddTo(grid.Showing(shape.Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds))
+                    .Grown(shape.Ink.Width / 2)), shape);
                 break;
             case PictureText text:
                 // Words that some page shows whole are left out where they would be cut.
@@ -95,6 +96,7 @@ internal sealed class TileItems
         var width = Helvetica.Width(text.Text, text.Height);
         var start = text.Place - along * (text.Align switch { TextAlign.Middle => width / 2, TextAlign.End => width, _ => 0 });
         var (low, high) = (along.Left * (-0.25 * text.Height), along.Left * text.Height);
-        return Bounds.FromCorners(start + low, start + high).With(Bounds.FromCorners(start + along * width + low, start + along * width + high));
+        return Bounds.FromCorners(start + low, start + high)
+            .With(Bounds.FromCorners(start + along * width + low, start + along * width + high));
     }
 }

@@ -26,9 +26,12 @@ internal static class TileStrip
         var label = $"{TileGrid.Name(row, column)} of {grid.Last}";
         var line = corner + new Vec2(LabelRoom, 2);
         yield return PictureShape.Line(new(view.MinX, view.MinY - 1.5), new(view.MaxX, view.MinY - 1.5), Rule);
-        yield return new PictureText(corner + new Vec2(0, 5), label, Helvetica.HeightToFit(label, LabelRoom - 6, 7), TextAlign.Start, PictureColours.Black);
-        yield return new PictureText(line + new Vec2(1, 9.2), title, Helvetica.HeightToFit(title, CheckLength, TextLines.Height), TextAlign.Start, PictureColours.Black);
-        yield return new PictureText(line + new Vec2(1, 2), "100 mm: print at 100 %, without fitting to the page", TextLines.Height, TextAlign.Start, PictureColours.Black);
+        yield return new PictureText(corner + new Vec2(0, 5), label, Helvetica.HeightToFit(label, LabelRoom - 6, 7),
+            TextAlign.Start, PictureColours.Black);
+        yield return new PictureText(line + new Vec2(1, 9.2), title, Helvetica.HeightToFit(title, CheckLength, TextLines.Height),
+            TextAlign.Start, PictureColours.Black);
+        yield return new PictureText(line + new Vec2(1, 2), "100 mm: print at 100 %, without fitting to the page",
+            TextLines.Height, TextAlign.Start, PictureColours.Black);
         yield return PictureShape.Line(line, line + new Vec2(CheckLength, 0), CheckInk);
         foreach (var end in (Vec2[])[line, line + new Vec2(CheckLength, 0)])
             yield return PictureShape.Line(end - new Vec2(0, 1.5), end + new Vec2(0, 1.5), CheckInk);
@@ -47,7 +50,8 @@ internal static class TileStrip
         for (var c = 0; c <= grid.Columns; c++) yield return Line(corner + new Vec2(c * width, 0), up);
         for (var r = 0; r <= grid.Rows; r++) yield return Line(corner + new Vec2(0, r * height), across);
         var cell = corner + new Vec2(column * width, (grid.Rows - 1 - row) * height);
-        yield return new PictureShape([new(Loop.Rectangle(Bounds.FromCorners(cell, cell + new Vec2(width, height))).Segments, true)], ThisCell);
+        yield return new PictureShape(
+            [new(Loop.Rectangle(Bounds.FromCorners(cell, cell + new Vec2(width, height))).Segments, true)], ThisCell);
 
         static PictureShape Line(Vec2 from, Vec2 along) => PictureShape.Line(from, from + along, Cell);
     }

@@ -17,7 +17,8 @@ internal static class Tiles
     {
         var (drawing, grid) = (template.Drawing, TileGrid.Over(template.Drawing.Page, paper));
         var shown = TileItems.Split(drawing.Items, grid);
-        return [.. CoverPages.Draw(template, grid, paper), .. shown.Select((items, number) => Page(drawing.Title, items, grid, number))];
+        return [.. CoverPages.Draw(template, grid, paper),
+            .. shown.Select((items, number) => Page(drawing.Title, items, grid, number))];
     }
 
     private static Picture Page(string title, IReadOnlyList<PictureItem> items, TileGrid grid, int number)

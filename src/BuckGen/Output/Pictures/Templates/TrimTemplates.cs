@@ -34,14 +34,19 @@ internal static class TrimTemplates
                 "Black: the finished edge of the flange. Dashed: the drawn outline where the wall meets the flange."));
         if (design.Jig is { TrimLine.IsEmpty: false } jig)
             made.Add(Template($"{name}: trim line of the part", jig.TrimLine, Region.Empty, "TRIM", view,
-                FormattableString.Invariant($"Black: the part's outside where it is cut, {Math.Round(jig.Height, 2):0.##} mm above the flange. Lay the trimmed part on it: it covers the line.")));
+                FormattableString.Invariant(
+                    $"Black: the part's outside where it is cut, {Math.Round(jig.Height, 2):0.##} mm above the flange. Lay ")
+                    + FormattableString.Invariant($"the trimmed part on it: it covers the line.")));
         if (design.Panel is { Opening.IsEmpty: false } panel)
             made.Add(Template($"{name}: opening of the panel", panel.Opening, Region.Empty, "OPEN", view,
-                FormattableString.Invariant($"Black: what is cut out of the panel, {Math.Round(panel.Fit, 2):0.##} mm wider than the part on every side.")));
+                FormattableString.Invariant(
+                    $"Black: what is cut out of the panel, {Math.Round(panel.Fit, 2):0.##} mm wider than the part on ")
+                    + FormattableString.Invariant($"every side.")));
         return made.ToImmutable();
     }
 
-    private static PaperTemplate Template(string heading, Region line, Region wall, string label, string view, string words) => new(
+    private static PaperTemplate Template(string heading, Region line, Region wall, string label, string view, string words) =>
+        new(
         new(heading, line.Bounds.With(wall.Bounds).Grown(2),
         [
             .. wall.IsEmpty ? Array.Empty<PictureItem>() : [PictureShape.FromRegion(wall, Wall)],
@@ -62,6 +67,7 @@ internal static class TrimTemplates
             (middle, height) = (widest.Centre, Helvetica.HeightToFit(label, widest.Radius * 1.6, height));
         }
 
-        if (height >= MinHeight) yield return new(middle - new Vec2(0, height / 3), label, height, TextAlign.Middle, PictureColours.Grey);
+        if (height >= MinHeight)
+            yield return new(middle - new Vec2(0, height / 3), label, height, TextAlign.Middle, PictureColours.Grey);
     }
 }

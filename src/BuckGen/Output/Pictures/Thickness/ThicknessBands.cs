@@ -34,7 +34,8 @@ internal sealed class ThicknessBands
         {
             var outlines = bands.Outlines(band);
             // A hairline of the same colour, so that no white shows between bands.
-            if (outlines.Length > 0) yield return new(outlines, new(ThicknessColours.ForBand(band), 0.08, ThicknessColours.ForBand(band)));
+            if (outlines.Length > 0)
+                yield return new(outlines, new(ThicknessColours.ForBand(band), 0.08, ThicknessColours.ForBand(band)));
         }
     }
 
@@ -78,7 +79,8 @@ internal sealed class ThicknessBands
         return places.ToImmutable();
     }
 
-    private static ImmutableArray<Segment> Closed(ImmutableArray<Vec2> places) => [.. places.Select((p, i) => new Segment(p, places[(i + 1) % places.Length]))];
+    private static ImmutableArray<Segment> Closed(ImmutableArray<Vec2> places) =>
+        [.. places.Select((p, i) => new Segment(p, places[(i + 1) % places.Length]))];
 
     /// <summary>
     /// The part of a triangle within a band: on a walk round it, the corners in the band and where the sides enter and leave it.
@@ -86,7 +88,8 @@ internal sealed class ThicknessBands
     private List<Corner> Share(FormedTriangle triangle, int band)
     {
         var polygon = new List<Corner>();
-        foreach (var (from, to) in (ReadOnlySpan<(int, int)>)[(triangle.A, triangle.B), (triangle.B, triangle.C), (triangle.C, triangle.A)])
+        foreach (var (from, to) in (ReadOnlySpan<(int, int)>)[(triangle.A, triangle.B), (triangle.B, triangle.C),
+            (triangle.C, triangle.A)])
         {
             var (here, next) = (bands[from], bands[to]);
             if (here == band) polygon.Add(new(from, from, 0));
@@ -96,7 +99,8 @@ internal sealed class ThicknessBands
             void AddCrossings(int first, int second)
             {
                 foreach (var limit in (ReadOnlySpan<int>)[first, second])
-                    if (limit > Math.Min(here, next) && limit <= Math.Max(here, next)) polygon.Add(new(Math.Min(from, to), Math.Max(from, to), limit));
+                    if (limit > Math.Min(here, next) && limit <= Math.Max(here, next))
+                        polygon.Add(new(Math.Min(from, to), Math.Max(from, to), limit));
             }
         }
         return polygon;

@@ -7,7 +7,8 @@ namespace BuckGen.Output.Pictures.Thickness;
 /// </remarks>
 internal static class ThicknessColours
 {
-    private static readonly string[] Colours = ["#00224e", "#123570", "#3b496c", "#575d6d", "#707173", "#8a8678", "#a59c74", "#c3b369", "#e1cc55", "#fee838"];
+    private static readonly string[] Colours =
+        ["#00224e", "#123570", "#3b496c", "#575d6d", "#707173", "#8a8678", "#a59c74", "#c3b369", "#e1cc55", "#fee838"];
 
     /// <summary>How many there are.</summary>
     public static int Count => Colours.Length;

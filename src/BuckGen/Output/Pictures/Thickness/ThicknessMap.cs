@@ -14,7 +14,8 @@ public static class ThicknessMap
 {
     private const double MaxHeight = 150, Below = 26, Above = 10;
 
-    private static readonly Ink Edge = new(PictureColours.Black, 0.3), Frame = new(PictureColours.Grey, 0.25) { Dashes = [3, 1.5] };
+    private static readonly Ink Edge = new(PictureColours.Black, 0.3),
+        Frame = new(PictureColours.Grey, 0.25) { Dashes = [3, 1.5] };
 
     /// <summary>The picture; null for a design whose part was not predicted, or not to the end.</summary>
     /// <param name="design">The design.</param>
@@ -33,14 +34,18 @@ public static class ThicknessMap
             new PictureShape([new(Loop.Rectangle(real).Transformed(view.Map).Segments, true)], Frame),
             .. Places(part, view),
             .. scale.Legend(new(PaperView.Margin + 4, 10)),
-            new PictureText(new(PaperView.Margin, page.MaxY - 4), FormattableString.Invariant($"Sheet of {part.Gauge:0.##} mm; T: thinnest place, W: web, B: sheet stands off the buck"), TextLines.Height, TextAlign.Start, PictureColours.Black),
+            new PictureText(new(PaperView.Margin, page.MaxY - 4),
+                FormattableString.Invariant(
+                    $"Sheet of {part.Gauge:0.##} mm; T: thinnest place, W: web, B: sheet stands off the buck"), TextLines.Height,
+                    TextAlign.Start, PictureColours.Black),
             view.ScaleAt(page.MaxY - 4),
         ]);
     }
 
     /// <summary>Face and foot of the walls, which lie under the colours.</summary>
     private static IEnumerable<PictureItem> Outlines(BuckDesign design, PaperView view) =>
-        ((IEnumerable<Region>)[design.Footprint, .. design.Solid is { } solid ? [solid.Shape.At(solid.Shape.Face)] : Array.Empty<Region>()])
+        ((IEnumerable<Region>)[design.Footprint, .. design.Solid is { } solid ? [solid.Shape.At(solid.Shape.Face)]
+            : Array.Empty<Region>()])
             .Where(r => !r.IsEmpty).Select(r => PictureShape.FromRegion(r.Transformed(view.Map), Edge));
 
     private static ImmutableArray<PictureItem> Places(FormedPart part, PaperView view)

@@ -7,5 +7,6 @@ internal static class CardText
 {
     public static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
-    public static string Between(double low, double high) => low == high ? Line($"{low:0.##}") : Line($"{low:0.##} to {high:0.##}");
+    public static string Between(double low, double high) =>
+        low == high ? Line($"{low:0.##}") : Line($"{low:0.##} to {high:0.##}");
 }

@@ -17,7 +17,8 @@ public static class ProcessCard
     /// <summary>Lines wider than the page are wrapped, to a width that reads well; letters.</summary>
     private const int PageWidth = 110, LineLength = 96;
 
-    private static readonly ImmutableArray<IReportSection> Before = [new StartValues(), new OrderOfWork()], After = [new Cautions(), new WhatWorked(), new CardSources()];
+    private static readonly ImmutableArray<IReportSection> Before = [new StartValues(), new OrderOfWork()],
+        After = [new Cautions(), new WhatWorked(), new CardSources()];
 
     /// <summary>The card as plain text in UTF-8; null when the plastic sheet is not known.</summary>
     /// <param name="plan">The design and its parts laid out on boards.</param>
@@ -25,11 +26,13 @@ public static class ProcessCard
     public static ImmutableArray<byte>? Write(CutPlan plan, string title) => Write(plan, title, []).Card;
 
     private static IEnumerable<string> Predicted(FormedPart? part) => part is { IsConverged: true, Thinnest: { } thin }
-        ? [CardText.Line($"Predicted   {part.MeanThickness:0.##} mm on average, thinnest {thin.Thickness:0.##} mm at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
+        ? [CardText.Line(
+            $"Predicted   {part.MeanThickness:0.##} mm on average, thinnest {thin.Thickness:0.##} mm at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
         : [];
 
     /// <summary>The card with further sections after the order of work, and why any of them gave nothing.</summary>
-    internal static (ImmutableArray<byte>? Card, ImmutableArray<Finding> Failures) Write(CutPlan plan, string title, ImmutableArray<IReportSection> further)
+    internal static (ImmutableArray<byte>? Card, ImmutableArray<Finding> Failures) Write(CutPlan plan, string title,
+        ImmutableArray<IReportSection> further)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(title);
@@ -38,11 +41,14 @@ public static class ProcessCard
         string[] head =
         [
             "PROCESS CARD", title.Length > 0 ? title : plan.Design.Outline.Name, "",
-            CardText.Line($"Sheet       {sheet.Plastic?.Name ?? "plastic not named"}, {blank.Gauge:0.##} mm; blank {blank.Width:0} x {blank.Height:0} mm"),
-            CardText.Line($"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {blank.Gap:0} mm from the buck"),
+            CardText.Line(
+                $"Sheet       {sheet.Plastic?.Name ?? "plastic not named"}, {blank.Gauge:0.##} mm; blank {blank.Width:0} x {blank.Height:0} mm"),
+            CardText.Line(
+                $"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {blank.Gap:0} mm from the buck"),
             CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average (area method), thinner in corners"),
             .. Predicted(plan.Design.Formed),
-            CardText.Line($"Expect      formed sizes within {plan.Design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand within {plan.Design.Sizing.TrimmedTolerance:0.##} mm either way"),
+            CardText.Line(
+                $"Expect      formed sizes within {plan.Design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand within {plan.Design.Sizing.TrimmedTolerance:0.##} mm either way"),
         ];
         foreach (var line in head) text.Append(VisibleText.Escape(line)).Append('\n');
         foreach (var section in Before.Concat(further).Concat(After))
@@ -51,7 +57,8 @@ public static class ProcessCard
             if (failure is not null) failures.Add(failure);
             if (lines.IsDefaultOrEmpty) continue;
             text.Append('\n').Append(VisibleText.Escape(section.Title.ToUpperInvariant())).Append('\n');
-            foreach (var line in lines.Select(l => VisibleText.Escape(l)).SelectMany(l => l.Length <= PageWidth ? [l] : TextLines.Wrap(l, LineLength))) text.Append(line).Append('\n');
+            foreach (var line in lines.Select(l => VisibleText.Escape(l))
+                .SelectMany(l => l.Length <= PageWidth ? [l] : TextLines.Wrap(l, LineLength))) text.Append(line).Append('\n');
         }
 
         return ([.. Encoding.UTF8.GetBytes(text.ToString())], [.. failures]);

@@ -33,13 +33,15 @@ internal sealed class StartValues : IReportSection
     private static IEnumerable<string> Compute(BuckDesign design, CatalogPlastic plastic)
     {
         if (plastic is { FormingLower: { } lower, FormingUpper: { } upper })
-            yield return CardText.Line($"Forming     {(plastic.FormingNormal is { } normal ? CardText.Between(normal.Low, normal.High) : CardText.Between(lower, upper))} C; never below {lower:0}, never above {upper:0} C");
+            yield return CardText.Line(
+                $"Forming     {(plastic.FormingNormal is { } normal ? CardText.Between(normal.Low, normal.High) : CardText.Between(lower, upper))} C; never below {lower:0}, never above {upper:0} C");
         if (plastic.SetTemperature is { } set) yield return CardText.Line($"Take off    below {set:0} C");
         if (plastic.Drying is { } drying) yield return $"Dry first   {drying}";
         foreach (var line in Heating(design, plastic)) yield return line;
         if (Cooling(design, plastic) is { } cool) yield return cool;
         var shrinkage = design.Spec.ShrinkageOfPlastic ?? plastic.Shrinkage;
-        yield return CardText.Line($"Shrinkage   {CardText.Between(shrinkage.Low, shrinkage.High)} % {(design.Spec.Kind == BuckKind.Male ? "over a male buck" : "in a cavity")}; {design.Sizing.Shrinkage:0.##} % allowed for");
+        yield return CardText.Line(
+            $"Shrinkage   {CardText.Between(shrinkage.Low, shrinkage.High)} % {(design.Spec.Kind == BuckKind.Male ? "over a male buck" : "in a cavity")}; {design.Sizing.Shrinkage:0.##} % allowed for");
     }
 
     /// <summary>How long the sheet takes until its coldest place is at the lower limit.</summary>
@@ -50,27 +52,38 @@ internal sealed class StartValues : IReportSection
         if (wanted is not > Room + 1 || wanted is not { } target || plastic.Heat(Room, target) is not { } material) return [];
         var emissivity = SheetFace.EffectiveEmissivity(HeaterEmissivity, plastic.Emissivity?.Middle ?? SheetEmissivity);
         var hot = SheetFace.Heated(former.Heater, emissivity, StillAir, Room);
-        var result = SheetHeating.Until(new(design.Blank!.Gauge, material), hot, former.HeaterBelow ? hot : SheetFace.InAir(StillAir, Room), target, start: Room);
+        var result =
+            SheetHeating.Until(new(design.Blank!.Gauge, material), hot, former.HeaterBelow ? hot
+                : SheetFace.InAir(StillAir, Room), target, start: Room);
         var hottest = Math.Max(result.End.First, result.End.Second);
-        if (result.Seconds is not { } seconds) return [CardText.Line($"Heating     a heater at {former.Heater:0} C does not bring this sheet to {target:0} C")];
+        if (result.Seconds is not { } seconds)
+            return [CardText.Line($"Heating     a heater at {former.Heater:0} C does not bring this sheet to {target:0} C")];
         return
         [
-            CardText.Line($"Heating     about {Rounded(seconds)} s under {(former.HeaterBelow ? "heaters on both sides" : "a heater on one side")} at {former.Heater:0} C,"),
+            CardText.Line(
+                $"Heating     about {Rounded(seconds)} s under {(former.HeaterBelow ? "heaters on both sides" : "a heater on one side")} at {former.Heater:0} C,"),
             CardText.Line($"            until the cold side is {target:0} C and the hot side {hottest:0} C"),
-            .. hottest > plastic.FormingUpper ? ["            (above the upper limit: use a cooler heater, or heat both sides)"] : Array.Empty<string>(),
+            .. hottest > plastic.FormingUpper ? ["            (above the upper limit: use a cooler heater, or heat both sides)"]
+                : Array.Empty<string>(),
         ];
     }
 
     /// <summary>How long the formed sheet takes until all of it is below the set temperature.</summary>
     private static string? Cooling(BuckDesign design, CatalogPlastic plastic)
     {
-        if (plastic is not { SetTemperature: { } set, FormingNormal: { } normal } || normal.Middle <= set + 1 || plastic.Heat(set, normal.Middle) is not { } material) return null;
-        var result = SheetCooling.Until(new(design.Blank!.Gauge, material), SheetFace.OnBuck(Contact, WarmBuck), SheetFace.InAir(StillAir, Room), normal.Middle, set);
+        if (plastic is not { SetTemperature: { } set, FormingNormal: { } normal } || normal.Middle <= set + 1
+            || plastic.Heat(set, normal.Middle) is not { } material) return null;
+        var result =
+            SheetCooling.Until(new(design.Blank!.Gauge, material), SheetFace.OnBuck(Contact, WarmBuck),
+                SheetFace.InAir(StillAir, Room), normal.Middle, set);
         return result.Seconds is { } seconds
-            ? CardText.Line($"Cooling     about {Rounded(seconds)} s on a buck at {WarmBuck:0} C; longer once the wood is warm, shorter with a fan")
+            ? CardText.Line(
+                $"Cooling     about {Rounded(seconds)} s on a buck at {WarmBuck:0} C; longer once the wood is warm, shorter with a fan")
             : null;
     }
 
     /// <summary>An estimate with no more digits than it is worth: to 5 s below two minutes, to 10 s above.</summary>
-    private static string Rounded(double seconds) => CardText.Line($"{(seconds < 20 ? Math.Round(seconds) : seconds < 120 ? Math.Round(seconds / 5) * 5 : Math.Round(seconds / 10) * 10):0}");
+    private static string Rounded(double seconds) =>
+        CardText.Line(
+            $"{(seconds < 20 ? Math.Round(seconds) : seconds < 120 ? Math.Round(seconds / 5) * 5 : Math.Round(seconds / 10) * 10):0}");
 }

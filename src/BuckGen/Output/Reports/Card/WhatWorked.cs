@@ -6,7 +6,8 @@ namespace BuckGen.Output.Reports.Card;
 internal sealed class WhatWorked : IReportSection
 {
     private static readonly string[] Names =
-        ["Date", "Heater setting", "Heating time, s", "Sag before forming, mm", "Vacuum, and held for, s", "Time to cool, s", "Thinnest wall, mm", "Notes"];
+        ["Date", "Heater setting", "Heating time, s", "Sag before forming, mm", "Vacuum, and held for, s", "Time to cool, s",
+            "Thinnest wall, mm", "Notes"];
 
     public string Title => "What worked";
 

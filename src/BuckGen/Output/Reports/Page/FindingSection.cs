@@ -19,12 +19,15 @@ internal static class FindingSection
             {
                 page.Line($"<li id=\"finding-{f.Number}\" class=\"{f.Severity}\"><span class=\"word\">{f.Severity.ToUpperInvariant()}</span> {f.Message}");
                 if (f.X is not null) page.Line($" <a href=\"#place-{f.Number}\">Show {f.Number} on the plan</a>");
-                page.Line($"<br>{(f.Silenced is { } reason ? $"Silenced: {reason}" : f.Remedy)}<br><span class=\"small\">{f.Id}; source: {f.Source}</span></li>");
+                page.Line($"<br>{(f.Silenced is { } reason ? $"Silenced: {reason}"
+                    : f.Remedy)}<br><span class=\"small\">{f.Id}; source: {f.Source}</span></li>");
             }
 
             page.Raw("</ol>\n");
         }
 
-        DrawingSections.Figure(page, PlanPicture.Draw(plan.Design, findings), "The buck from above. Numbered rings are the places of the findings above; the chain line A-A is where the section is cut.");
+        DrawingSections.Figure(page, PlanPicture.Draw(plan.Design, findings),
+            "The buck from above. Numbered rings are the places of the findings above; the chain line A-A is where the "
+            + "section is cut.");
     }
 }

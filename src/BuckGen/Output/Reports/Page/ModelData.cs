@@ -21,7 +21,8 @@ internal sealed record ModelData(string Name, string Data, bool IsColoured)
     public static ModelData FromPart(string name, FormedPart part)
     {
         var scale = ThicknessScale.ForPart(part);
-        return Encode(name, part.Points.SelectMany(p => (double[])[p.X, p.Y, p.Z]), part.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C]),
+        return Encode(name, part.Points.SelectMany(p => (double[])[p.X, p.Y, p.Z]),
+            part.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C]),
             part.Points.SelectMany(p => Parts(scale.ColourOf(p.Thickness))));
 
         static byte[] Parts((double Red, double Green, double Blue) c) => [Part(c.Red), Part(c.Green), Part(c.Blue), 255];
@@ -36,7 +37,10 @@ internal sealed record ModelData(string Name, string Data, bool IsColoured)
         float[] points = [.. places.Select(p => (float)p)];
         uint[] triangles = [.. corners.Select(c => (uint)c)];
         byte[] tints = [.. colours];
-        return new(name, string.Create(CultureInfo.InvariantCulture, $"{{\"points\":\"{Text(points)}\",\"triangles\":\"{Text(triangles)}\",\"colours\":\"{Text(tints)}\"}}"), tints.Length > 0);
+        return new(name,
+            string.Create(CultureInfo.InvariantCulture,
+                $"{{\"points\":\"{Text(points)}\",\"triangles\":\"{Text(triangles)}\",\"colours\":\"{Text(tints)}\"}}"),
+                tints.Length > 0);
     }
 
     private static string Text<T>(T[] numbers) where T : struct => Convert.ToBase64String(MemoryMarshal.AsBytes<T>(numbers));

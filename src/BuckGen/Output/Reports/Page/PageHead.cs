@@ -12,7 +12,8 @@ internal static class PageHead
         page.Raw("<dl class=\"facts\">\n");
         foreach (var (what, value) in Facts(s)) page.Line($"<div><dt>{what}</dt><dd>{value}</dd></div>");
         page.Raw("</dl>\n<nav aria-label=\"On this page\"><ul>");
-        foreach (var (id, words) in (ReadOnlySpan<(string, string)>)[("findings", "Findings"), ("drawings", "Drawings"), ("layers", "Layers"), ("boards", "Boards to cut"), ("tables", "Numbers"), ("files", "Files")])
+        foreach (var (id, words) in (ReadOnlySpan<(string, string)>)[("findings", "Findings"), ("drawings", "Drawings"),
+            ("layers", "Layers"), ("boards", "Boards to cut"), ("tables", "Numbers"), ("files", "Files")])
             page.Line($"<li><a href=\"#{id}\">{words}</a></li>");
         page.Raw("</ul></nav>\n</header>\n");
     }
@@ -25,13 +26,18 @@ internal static class PageHead
         yield return ("Draft", Text($"{s.Buck.Draft:0.##} degrees"));
         if (s.Blank is { } b)
         {
-            yield return ("Blank", Text($"{b.Width:0} x {b.Height:0} mm of {b.Gauge:0.##} mm{(b.Plastic.Length > 0 ? " " + b.Plastic : "")}"));
+            yield return ("Blank",
+                Text($"{b.Width:0} x {b.Height:0} mm of {b.Gauge:0.##} mm{(b.Plastic.Length > 0 ? " " + b.Plastic : "")}"));
             yield return ("Wall", Text($"{b.MeanThickness:0.##} mm on average, drawn {b.ArealDrawRatio:0.##} times"));
         }
 
-        if (s.Air is { } air) yield return ("Vents", Text($"{air.VentsPlaced}, {s.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm"));
-        yield return ("To cut", Text($"{s.CutLength / 1000:0.0} m on {s.Boards.Length} board{(s.Boards.Length == 1 ? "" : "s")}"));
-        if (s.Cost is { } cost) yield return ("Cost", Text($"{cost.MaterialByShare + cost.WorkCost:0.00} {cost.Currency}, {cost.Minutes:0} minutes").Trim());
+        if (s.Air is { } air)
+            yield return ("Vents", Text($"{air.VentsPlaced}, {s.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm"));
+        yield return ("To cut",
+            Text($"{s.CutLength / 1000:0.0} m on {s.Boards.Length} board{(s.Boards.Length == 1 ? "" : "s")}"));
+        if (s.Cost is { } cost)
+            yield return ("Cost",
+                Text($"{cost.MaterialByShare + cost.WorkCost:0.00} {cost.Currency}, {cost.Minutes:0} minutes").Trim());
     }
 
     private static string Upper(string word) => char.ToUpperInvariant(word[0]) + word[1..];

@@ -9,25 +9,37 @@ internal static class TableSections
     {
         page.Raw("<h2 id=\"tables\">Numbers</h2>\n");
         Table(page, "Layers", ["Layer", "Stock", "From, mm", "To, mm", "Pieces", "Cut, m"], s.Layers.Select(l =>
-            (string[])[Text($"{l.Number}{(l.Role == "wall" ? "" : " (" + l.Role + ")")}"), l.Stock, Text($"{l.Bottom:0.##}"), Text($"{l.Top:0.##}"), Text($"{l.Islands}"), Text($"{l.CutLength / 1000:0.00}")]), 2);
+            (string[])[Text($"{l.Number}{(l.Role == "wall" ? "" : " (" + l.Role + ")")}"), l.Stock, Text($"{l.Bottom:0.##}"),
+                Text($"{l.Top:0.##}"), Text($"{l.Islands}"), Text($"{l.CutLength / 1000:0.00}")]), 2);
         if (s.Vents.Length > 0)
-            Table(page, "Vents", ["Why", "How many", "Diameter, mm", "On layer"], s.Vents.GroupBy(v => (v.Reason, v.Diameter, v.Layer)).Select(g =>
+            Table(page, "Vents", ["Why", "How many", "Diameter, mm", "On layer"],
+                s.Vents.GroupBy(v => (v.Reason, v.Diameter, v.Layer)).Select(g =>
                 (string[])[g.Key.Reason, Text($"{g.Count()}"), Text($"{g.Key.Diameter:0.##}"), Text($"{g.Key.Layer}")]), 1);
         if (s.Cost is { } cost)
         {
             Table(page, "Cost and time", ["What", "Amount", "Minutes", cost.Currency.Length > 0 ? cost.Currency : "Price"],
             [
-                .. cost.Materials.Select(m => (string[])[m.Name, Text($"{m.Share:0.00} of {m.Count} {m.Unit}{(m.Count == 1 ? "" : "s")}"), "", Money(m.ShareCost)]),
-                .. cost.Work.Select(w => (string[])[w.Name, w.Unit == "mm" ? Text($"{w.Amount / 1000:0.0} m") : Text($"{w.Amount:0} {w.Unit}"), w.Minutes is { } m ? Text($"{m:0.0}") : "?", Money(w.Cost)]),
+                .. cost.Materials
+                    .Select(m =>
+                        (string[])[m.Name, Text($"{m.Share:0.00} of {m.Count} {m.Unit}{(m.Count == 1 ? "" : "s")}"), "",
+                            Money(m.ShareCost)]),
+                .. cost.Work
+                    .Select(w =>
+                        (string[])[w.Name, w.Unit == "mm" ? Text($"{w.Amount / 1000:0.0} m") : Text($"{w.Amount:0} {w.Unit}"),
+                            w.Minutes is { } m ? Text($"{m:0.0}") : "?", Money(w.Cost)]),
                 ["Together, material by share", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialByShare + cost.WorkCost)],
                 ["Together, material bought whole", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialWhole + cost.WorkCost)],
             ], 1);
-            if (cost.Missing.Length > 0) page.Line($"<p class=\"small\">Not in the sums, because not given: {string.Join(", ", cost.Missing)}.</p>");
+            if (cost.Missing.Length > 0)
+                page.Line($"<p class=\"small\">Not in the sums, because not given: {string.Join(", ", cost.Missing)}.</p>");
         }
 
-        Table(page, "Limits of the checks", ["Limit", "Value", "Source"], s.Checks.Limits.Select(l => (string[])[l.Word, Text($"{l.Value:0.##} {l.Unit}"), l.Source]), 9);
-        page.Raw("<div class=\"care\"><h3>Take care</h3><p>Laser: only what its maker allows, with exhaust, never unattended, never PVC or vinyl. Wood and MDF dust: extraction and a mask. ")
-            .Raw("Heater and hot sheet: gloves and distance. Routers, saws and knives: guards, and the work held down. A wooden buck is no food-safe tool. ")
+        Table(page, "Limits of the checks", ["Limit", "Value", "Source"],
+            s.Checks.Limits.Select(l => (string[])[l.Word, Text($"{l.Value:0.##} {l.Unit}"), l.Source]), 9);
+        page.Raw("<div class=\"care\"><h3>Take care</h3><p>Laser: only what its maker allows, with exhaust, never "
+            + "unattended, never PVC or vinyl. Wood and MDF dust: extraction and a mask. ")
+            .Raw("Heater and hot sheet: gloves and distance. Routers, saws and knives: guards, and the work held down. A "
+                + "wooden buck is no food-safe tool. ")
             .Raw("Local rules, the supplier's data sheet and licensed practice come before anything on this page.</p></div>\n");
         page.Raw("<h2 id=\"files\">Files</h2>\n<ul>\n");
         foreach (var file in s.Files) page.Line($"<li><a href=\"{file}\">{file}</a></li>");
@@ -38,13 +50,16 @@ internal static class TableSections
     private static void Table(Html page, string caption, string[] heads, IEnumerable<string[]> rows, int numbersFrom)
     {
         string Class(int column) => column >= numbersFrom ? " class=\"number\"" : "";
-        page.Line($"<h3>{caption}</h3>").Raw("<div class=\"wide\" tabindex=\"0\" role=\"region\"").Raw($" aria-label=\"{Html.Escaped(caption)}\"><table><thead><tr>");
-        foreach (var (head, i) in heads.Select((h, i) => (h, i))) page.Raw($"<th scope=\"col\"{Class(i)}>").Raw(Html.Escaped(head)).Raw("</th>");
+        page.Line($"<h3>{caption}</h3>").Raw("<div class=\"wide\" tabindex=\"0\" role=\"region\"")
+            .Raw($" aria-label=\"{Html.Escaped(caption)}\"><table><thead><tr>");
+        foreach (var (head, i) in heads.Select((h, i) => (h, i))) page.Raw($"<th scope=\"col\"{Class(i)}>")
+            .Raw(Html.Escaped(head)).Raw("</th>");
         page.Raw("</tr></thead><tbody>\n");
         foreach (var row in rows)
         {
             page.Raw("<tr>");
-            foreach (var (cell, i) in row.Select((c, i) => (c, i))) page.Raw($"<td{Class(i)}>").Raw(Html.Escaped(cell)).Raw("</td>");
+            foreach (var (cell, i) in row.Select((c, i) => (c, i))) page.Raw($"<td{Class(i)}>").Raw(Html.Escaped(cell))
+                .Raw("</td>");
             page.Raw("</tr>\n");
         }
 

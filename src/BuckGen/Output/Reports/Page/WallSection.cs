@@ -10,20 +10,39 @@ internal static class WallSection
     public static void Add(Html page, BuckDesign design, FormedPart part)
     {
         page.Raw("<h2 id=\"wall\">Predicted wall</h2>\n").Line($"<p>{Words(part)}</p>");
-        if (ThicknessMap.Draw(design) is { } map) DrawingSections.Figure(page, map, "How thick the sheet ends up, seen from above. Steep walls are narrow from here; the section and the model show them.");
-        if (ThicknessSection.Draw(design) is { } section) DrawingSections.Figure(page, section, part.Spec.Friction is null ? "The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they are drawn." : "The sheet along section A-A.");
+        if (ThicknessMap.Draw(design) is { } map)
+            DrawingSections.Figure(page, map,
+                "How thick the sheet ends up, seen from above. Steep walls are narrow from here; the section and the model "
+                + "show them.");
+        if (ThicknessSection.Draw(design) is { } section)
+            DrawingSections.Figure(page, section, part.Spec.Friction is null
+                ? "The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they "
+                    + "are drawn." : "The sheet along section A-A.");
         if (part.IsConverged) page.Line($"<p class=\"small\">{Method(part)}</p>");
     }
 
     private static string Words(FormedPart part) => !part.IsConverged
         ? "The prediction did not converge; do not use it. The finding says what may help."
         : FormattableString.Invariant($"The part is {part.MeanThickness:0.##} mm thick on average") + (part.Thinnest is { } thin
-            ? FormattableString.Invariant($" and thinnest, {thin.Thickness:0.##} mm, at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up.")
-            : ".") + (part.RequiredGauge is { } gauge ? FormattableString.Invariant($" For the minimum wall you want, start with a sheet of {gauge:0.##} mm.") : "");
+            ? FormattableString.Invariant(
+                $" and thinnest, {thin.Thickness:0.##} mm, at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up.")
+            : ".") + (part.RequiredGauge is { } gauge
+            ? FormattableString.Invariant($" For the minimum wall you want, start with a sheet of {gauge:0.##} mm.") : "");
 
     private static string Method(FormedPart part) => FormattableString.Invariant(
-        $"Computed ({(part.Spec.Detail == FormingDetail.Fine ? "fine" : "quick")}) with {part.Triangles.Length} triangles, {part.MinEdgeLength:0.#} mm at the walls, over the {(part.Spec.Stepped ? "layers with their steps" : "wall after sanding")}; ")
-        + (part.MeshSensitivity is { } change ? FormattableString.Invariant($"a coarser net gives a thinnest wall {-change / (1 + change) * 100:+0;-0;0} % different. ") : "")
-        + FormattableString.Invariant($"The thinnest place is one that a ball of {part.BallRadius:0.#} mm radius can touch: deeper in a sharp inside corner a wall has no minimum thickness. ")
-        + (part.Spec.Friction is { } f ? FormattableString.Invariant($"The model assumes an evenly hot sheet that slides with a friction of {f:0.##};") : "The model assumes an evenly hot sheet that sticks where it touches;") + " real walls are within 5 to 15 % of such predictions, corners within 20 to 30 % (from memory, no source). Measure the first part.";
+        $"Computed ({(part.Spec.Detail == FormingDetail.Fine ? "fine" : "quick")}) with {part.Triangles.Length} triangles, ")
+        + FormattableString.Invariant(
+            $"{part.MinEdgeLength:0.#} mm at the walls, over the ")
+            + FormattableString.Invariant($"{(part.Spec.Stepped ? "layers with their steps" : "wall after sanding")}; ")
+        + (part.MeshSensitivity is { } change
+            ? FormattableString.Invariant(
+                $"a coarser net gives a thinnest wall {-change / (1 + change) * 100:+0;-0;0} % different. ") : "")
+        + FormattableString.Invariant(
+            $"The thinnest place is one that a ball of {part.BallRadius:0.#} mm radius can touch: deeper in a sharp inside ")
+            + FormattableString.Invariant($"corner a wall has no minimum thickness. ")
+        + (part.Spec.Friction is { } f
+            ? FormattableString.Invariant($"The model assumes an evenly hot sheet that slides with a friction of {f:0.##};")
+            : "The model assumes an evenly hot sheet that sticks where it touches;")
+            + " real walls are within 5 to 15 % of such predictions, corners within 20 to 30 % (from memory, no source). "
+            + "Measure the first part.";
 }

@@ -10,7 +10,8 @@ internal static class DrilledHoles
     /// <param name="moves">The moves.</param>
     /// <param name="safeHeight">Below it the bit goes only straight up and down.</param>
     /// <param name="retractHeight">Below it the bit goes down at feed, or through air that it drilled itself.</param>
-    public static IReadOnlyList<(Vec2 Place, double Depth)> Find(IReadOnlyList<Move> moves, double safeHeight, double retractHeight)
+    public static IReadOnlyList<(Vec2 Place, double Depth)> Find(IReadOnlyList<Move> moves, double safeHeight,
+        double retractHeight)
     {
         List<(Vec2 Place, double Depth)> holes = [];
         var ground = retractHeight;

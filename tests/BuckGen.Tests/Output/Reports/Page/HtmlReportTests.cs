@@ -14,7 +14,10 @@ using Xunit;
 
 namespace BuckGen.Tests.Output.Reports.Page;
 
-/// <summary>The report as text: well formed, closed to the outside, everything from a file escaped, findings and rings leading to each other.</summary>
+/// <summary>
+/// The report as text: well formed, closed to the outside, everything from a file escaped, findings and rings leading to each
+/// other.
+/// </summary>
 [Trait("Tier", "slow")]
 public partial class HtmlReportTests
 {
@@ -27,7 +30,8 @@ public partial class HtmlReportTests
         var page = Page(SampleJobs.Files(name));
 
         _ = Parsed(page);
-        Assert.DoesNotContain("http", page.Replace("http-equiv", "", StringComparison.Ordinal).Replace("http://www.w3.org", "", StringComparison.Ordinal));
+        Assert.DoesNotContain("http", page.Replace("http-equiv", "", StringComparison.Ordinal)
+            .Replace("http://www.w3.org", "", StringComparison.Ordinal));
         Assert.DoesNotMatch(@"\s(src|srcset|style|on\w+)=", page.Split("<script")[0]);
         Assert.Contains("default-src 'none'", page);
     }
@@ -35,13 +39,16 @@ public partial class HtmlReportTests
     [Fact]
     public void The_policy_lets_in_its_own_style_and_script_and_no_other()
     {
-        var design = BuckDesign.Create(Outline.FromRegion("plate", Formed.Rectangle(100, 60)), Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [Formed.Mdf6] });
+        var design =
+            BuckDesign.Create(Outline.FromRegion("plate", Formed.Rectangle(100, 60)),
+                Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [Formed.Mdf6] });
         var page = Page(OutputFiles.Create(CutPlan.Create(design, new()), new() { Model = true }));
 
         foreach (var (tag, directive) in (ReadOnlySpan<(string, string)>)[("style", "style-src"), ("script", "script-src")])
         {
             var text = page.Split($"<{tag}>")[1].Split($"</{tag}>")[0];
-            Assert.Contains($"{directive} 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}'", page);
+            Assert.Contains($"{directive} 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}'",
+                page);
         }
     }
 
@@ -50,7 +57,9 @@ public partial class HtmlReportTests
     {
         const string Nasty = "<img src=x onerror=alert(1)> & \"quotes\" 'too'";
         var outline = Outline.FromRegion(Nasty, Formed.Rectangle(100, 60));
-        var spec = Formed.Spec(BuckKind.Male, 12, 5) with { Stock = [new(Nasty, 6, 600, 400)], Checks = new() { Silenced = [new("corner-sharp", Nasty)] } };
+        var spec = Formed
+            .Spec(BuckKind.Male, 12, 5) with { Stock = [new(Nasty, 6, 600, 400)],
+                Checks = new() { Silenced = [new("corner-sharp", Nasty)] } };
 
         var page = Page(OutputFiles.Create(CutPlan.Create(BuckDesign.Create(outline, spec), new(Machine.Router)), new(Nasty)));
 
@@ -62,17 +71,22 @@ public partial class HtmlReportTests
     public void A_finding_leads_to_its_ring_and_the_ring_back()
     {
         var close = Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Rectangle(new(62, 0, 122, 60))]);
-        var plan = CutPlan.Create(BuckDesign.Create(Outline.FromRegion("close", close), Formed.Spec(BuckKind.Male, 36, 5) with { OutlineAt = OutlineAt.Base }), new());
+        var plan = CutPlan
+            .Create(BuckDesign
+                .Create(Outline.FromRegion("close", close),
+                    Formed.Spec(BuckKind.Male, 36, 5) with { OutlineAt = OutlineAt.Base }), new());
 
         var page = Parsed(Page(OutputFiles.Create(plan, new(), force: true)));
 
-        var findings = page.Descendants("li").Where(l => ((string?)l.Attribute("id"))?.StartsWith("finding-", StringComparison.Ordinal) == true).ToArray();
+        var findings = page.Descendants("li")
+            .Where(l => ((string?)l.Attribute("id"))?.StartsWith("finding-", StringComparison.Ordinal) == true).ToArray();
         Assert.Equal(plan.AllFindings.Length, findings.Length);
         var placed = findings.Where(f => f.Descendants("a").Any()).ToArray();
         Assert.NotEmpty(placed);
         Assert.All(placed, f =>
         {
-            var ring = page.Descendants().Single(e => (string?)e.Attribute("id") == ((string)f.Descendants("a").First().Attribute("href")!)[1..]);
+            var ring = page.Descendants()
+                .Single(e => (string?)e.Attribute("id") == ((string)f.Descendants("a").First().Attribute("href")!)[1..]);
             Assert.Equal("#" + (string)f.Attribute("id")!, (string)ring.Attribute("href")!);
         });
         Assert.Contains("web-between", findings.Single(f => f.Value.Contains("fold", StringComparison.Ordinal)).Value);
@@ -88,7 +102,8 @@ public partial class HtmlReportTests
         Assert.Equal(ids.Distinct(), ids);
         Assert.All(page.Descendants().Attributes("href").Select(a => a.Value), link =>
             Assert.True(link.StartsWith('#') ? ids.Contains(link[1..]) : files.Any(f => f.Path == link), link));
-        Assert.Equal(files.Select(f => f.Path), SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content).Files);
+        Assert.Equal(files.Select(f => f.Path),
+            SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content).Files);
     }
 
     [Fact]
@@ -99,17 +114,22 @@ public partial class HtmlReportTests
 
         var captions = Parsed(Page(files)).Descendants("figcaption").Select(c => c.Value).ToArray();
 
-        Assert.All(summary.Layers, l => Assert.Contains(captions, c => c.StartsWith($"Layer {l.Number}:", StringComparison.Ordinal)));
-        Assert.All(summary.Accessories, a => Assert.Contains(captions, c => c.StartsWith($"{a.Name} {a.Number}:", StringComparison.Ordinal)));
+        Assert.All(summary.Layers,
+            l => Assert.Contains(captions, c => c.StartsWith($"Layer {l.Number}:", StringComparison.Ordinal)));
+        Assert.All(summary.Accessories,
+            a => Assert.Contains(captions, c => c.StartsWith($"{a.Name} {a.Number}:", StringComparison.Ordinal)));
         Assert.Equal(summary.Boards.Length, captions.Count(c => c.StartsWith("Board ", StringComparison.Ordinal)));
     }
 
-    private static string Page(IEnumerable<OutputFile> files) => Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]);
+    private static string Page(IEnumerable<OutputFile> files) =>
+        Encoding.UTF8.GetString([.. files.Single(f => f.Path == OutputFiles.ReportPath).Content]);
 
     /// <summary>As XML, once what HTML leaves open is closed and what is no markup is out.</summary>
     private static XElement Parsed(string page)
     {
-        var body = ScriptOrStyle().Replace(page, "").Replace("<!DOCTYPE html>", "", StringComparison.Ordinal).Replace("<br>", "<br/>", StringComparison.Ordinal).Replace(" hidden ", " hidden=\"\" ", StringComparison.Ordinal).Replace(" hidden>", " hidden=\"\">", StringComparison.Ordinal);
+        var body = ScriptOrStyle().Replace(page, "").Replace("<!DOCTYPE html>", "", StringComparison.Ordinal)
+            .Replace("<br>", "<br/>", StringComparison.Ordinal).Replace(" hidden ", " hidden=\"\" ", StringComparison.Ordinal)
+            .Replace(" hidden>", " hidden=\"\">", StringComparison.Ordinal);
         return XElement.Parse(Meta().Replace(body, "<$1/>"), LoadOptions.PreserveWhitespace);
     }
 
