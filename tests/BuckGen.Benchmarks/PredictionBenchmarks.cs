@@ -19,8 +19,15 @@ public class PredictionBenchmarks
 
     private FormedPart Predict(FormingSpec how) =>
         BuckDesign.Create(Outline.FromRegion("tray", Region.FromLoops([Loop.Rectangle(new(0, 0, 200, 120))])),
-        new BuckSpec { Prediction = how, Kind = Kind, Depth = 24, Stock = [new("6 mm", 6)], Sheet = new() { Gauge = 1 },
-            Base = new(new("6 mm", 6)) }).Formed!;
+        new BuckSpec
+        {
+            Prediction = how,
+            Kind = Kind,
+            Depth = 24,
+            Stock = [new("6 mm", 6)],
+            Sheet = new() { Gauge = 1 },
+            Base = new(new("6 mm", 6))
+        }).Formed!;
 
     /// <summary>The quick way, with the coarser net it is held against.</summary>
     [Benchmark(Baseline = true)]

@@ -28,7 +28,10 @@ internal static class RealProgram
     {
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "buckgen.dll"), .. args])
         {
-            WorkingDirectory = folder, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+            WorkingDirectory = folder,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         };
         // The maker's own folder of plug-ins takes no part.
         start.Environment["XDG_CONFIG_HOME"] = folder;

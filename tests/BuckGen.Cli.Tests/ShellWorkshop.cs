@@ -9,6 +9,10 @@ public abstract class ShellWorkshop : Workshop
 
     protected Process Start(string shell, string command) =>
         Process.Start(
-            new ProcessStartInfo(shell, ["-c", command]) { WorkingDirectory = Folder, RedirectStandardError = true,
-                RedirectStandardOutput = true })!;
+            new ProcessStartInfo(shell, ["-c", command])
+            {
+                WorkingDirectory = Folder,
+                RedirectStandardError = true,
+                RedirectStandardOutput = true
+            })!;
 }

@@ -57,8 +57,14 @@ public class LawTests
     [Fact]
     public void A_vent_under_the_buck_draws_no_air() =>
         Breaks(new VentLaw(),
-            Sound with { Vents = Sound.Vents! with { Vents = [
-                .. Sound.Vents.Vents.Select(v => v with { Centre = new(5, 40) })] } });
+            Sound with
+            {
+                Vents = Sound.Vents! with
+                {
+                    Vents = [
+                .. Sound.Vents.Vents.Select(v => v with { Centre = new(5, 40) })]
+                }
+            });
 
     /// <summary>
     /// The foot is a small triangle inside the drawn one, so vents round its corners lie farther from it than the drawing
@@ -72,8 +78,14 @@ public class LawTests
             Sound.Spec with { Draft = -10, Vents = new() { Spacing = 5, BoreDiameter = 2, Land = 0.5, Diameter = 1.5 } });
         Assert.Empty(new VentLaw().Broken(Run(design)));
         Breaks(new VentLaw(),
-            design with { Vents = design.Vents! with { Vents = [.. design.Vents.Vents
-                .Select(v => v with { Centre = v.Centre + (new Vec2(60, 25) - v.Centre).Unit() * 0.5 })] } });
+            design with
+            {
+                Vents = design.Vents! with
+                {
+                    Vents = [.. design.Vents.Vents
+                .Select(v => v with { Centre = v.Centre + (new Vec2(60, 25) - v.Centre).Unit() * 0.5 })]
+                }
+            });
     }
 
     /// <summary>
@@ -114,16 +126,22 @@ public class LawTests
     {
         var board = Plan.Boards[0];
         var moved = board.Placements[0] with { Map = Moved(board.Placements[0].Map, x, y) };
-        var plan = Plan with { Boards = [board with { Placements = [moved, .. board.Placements.Skip(1)] },
-            .. Plan.Boards.Skip(1)] };
+        var plan = Plan with
+        {
+            Boards = [board with { Placements = [moved, .. board.Placements.Skip(1)] },
+            .. Plan.Boards.Skip(1)]
+        };
         Assert.NotEmpty(new BoardLaw().Broken(new(Sound, plan, MadeFiles.Few(plan, new()))));
     }
 
     [Fact]
     public void A_part_left_out_is_missed()
     {
-        var plan = Plan with { Boards = [Plan.Boards[0] with { Placements = [.. Plan.Boards[0].Placements.Skip(1)] },
-            .. Plan.Boards.Skip(1)] };
+        var plan = Plan with
+        {
+            Boards = [Plan.Boards[0] with { Placements = [.. Plan.Boards[0].Placements.Skip(1)] },
+            .. Plan.Boards.Skip(1)]
+        };
         Assert.NotEmpty(new BoardLaw().Broken(new(Sound, plan, MadeFiles.Few(plan, new()))));
     }
 

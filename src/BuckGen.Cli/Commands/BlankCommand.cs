@@ -15,13 +15,13 @@ internal static class BlankCommand
         var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
         var command =
             new HelpedCommand("blank", CommandGroup.Part, "Say which sheet to order and how thin it will be on average.")
-        {
-            Examples =
+            {
+                Examples =
             [
                 "buckgen blank tray.dxf --depth 36mm --stock 6mm --gauge 1mm",
                 "buckgen blank tray.dxf --depth 36mm --stock 6mm --sheet-size 1220x610mm",
             ],
-        };
+            };
         command.Add(outline);
         buck.AddTo(command);
         reading.AddTo(command);

@@ -48,7 +48,8 @@ internal sealed class BuckOptions
     private readonly Option<double?> shrinkage = QuantityOption.Create(BuckSettings.Shrinkage);
     private readonly Option<string?> basePlate = new Option<string?>("--base")
     {
-        Description = "A plate under the stack, from this board.", HelpName = "BOARD",
+        Description = "A plate under the stack, from this board.",
+        HelpName = "BOARD",
     }.WithCompletions(CatalogFiles.Stocks);
 
     private readonly Option<double?> baseMargin = QuantityOption.Create(BaseSettings.Margin);
@@ -158,7 +159,8 @@ internal sealed class BuckOptions
         parsed.GetValue(drill) == DrillProgramFormat.Ngc ? new() : null)
     {
         Formats = [.. (parsed.GetValue(formats) ?? []).Select(f => FormatOf(f, extensions))],
-        Sections = extensions.ReportSections, Model = parsed.GetValue(model),
+        Sections = extensions.ReportSections,
+        Model = parsed.GetValue(model),
     };
 
     private static ICutFileFormat FormatOf(string word, Extensions extensions) =>

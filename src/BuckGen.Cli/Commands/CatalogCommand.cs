@@ -14,8 +14,11 @@ internal static class CatalogCommand
     public static Command Create(Terminal terminal)
     {
         var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
-        var id = new Argument<string?>("ID") { Description = "Only this stock or plastic, in full detail.",
-            Arity = ArgumentArity.ZeroOrOne }
+        var id = new Argument<string?>("ID")
+        {
+            Description = "Only this stock or plastic, in full detail.",
+            Arity = ArgumentArity.ZeroOrOne
+        }
             .WithCompletions(() => CatalogFiles.Stocks().Concat(CatalogFiles.Plastics()));
         var command = new HelpedCommand("catalog", CommandGroup.Setup, "List known stocks and plastics, each with its sources.")
         {

@@ -15,9 +15,9 @@ internal static class CompletionCommand
             .WithCompletions(() => Shells);
         var command =
             new HelpedCommand("completion", CommandGroup.Setup, "Print a script that completes commands when you press TAB.")
-        {
-            Examples = ["buckgen completion bash", "buckgen completion zsh", "buckgen completion powershell"],
-            Notes =
+            {
+                Examples = ["buckgen completion bash", "buckgen completion zsh", "buckgen completion powershell"],
+                Notes =
                 """
                 To have it in every new window, add a line to the file that your shell reads when it starts:
                   bash, in ~/.bashrc:
@@ -27,7 +27,7 @@ internal static class CompletionCommand
                   PowerShell, in $PROFILE:
                     buckgen completion powershell | Out-String | Invoke-Expression
                 """,
-        };
+            };
         command.Add(shell);
         command.SetAction(parsed =>
         {

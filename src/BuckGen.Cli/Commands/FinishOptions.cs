@@ -48,11 +48,14 @@ internal sealed class FinishOptions
             },
             Flange = parsed.GetValue(flange) is not { } width ? null : new(buck.Stock[0])
             {
-                Width = width, Bushing = parsed.GetValue(bushing) ?? Template.Bushing, Bit = parsed.GetValue(bit) ?? Template.Bit,
+                Width = width,
+                Bushing = parsed.GetValue(bushing) ?? Template.Bushing,
+                Bit = parsed.GetValue(bit) ?? Template.Bit,
             },
             Panel = !parsed.GetValue(panel) ? null : new(buck.Stock[0])
             {
-                Fit = parsed.GetValue(fit), Margin = parsed.GetValue(panelMargin) ?? Face.Margin,
+                Fit = parsed.GetValue(fit),
+                Margin = parsed.GetValue(panelMargin) ?? Face.Margin,
             },
         };
     }

@@ -13,8 +13,12 @@ internal static class NewCommand
     {
         var job = new Argument<string>("JOB") { Description = "The job file to write.", DefaultValueFactory = _ => "job.toml" };
         var outline =
-            new Option<string>("--outline") { Description = "The drawing to name in it.",
-                DefaultValueFactory = _ => "outline.svg", HelpName = "FILE" };
+            new Option<string>("--outline")
+            {
+                Description = "The drawing to name in it.",
+                DefaultValueFactory = _ => "outline.svg",
+                HelpName = "FILE"
+            };
         var command = new HelpedCommand("new", CommandGroup.Make, "Write a job file with every setting explained.")
         {
             Examples = ["buckgen new job.toml --outline sign.svg"],

@@ -16,8 +16,11 @@ internal sealed class PluginOptions
     public const string Isolate = "--isolate-plugins";
 
     private readonly Option<string?> folder =
-        new("--plugins") { Description = "Also load the plug-ins in this folder; 'buckgen plugins' lists them.",
-            HelpName = "DIR" };
+        new("--plugins")
+        {
+            Description = "Also load the plug-ins in this folder; 'buckgen plugins' lists them.",
+            HelpName = "DIR"
+        };
 
     private readonly Option<bool> isolate = QuantityOption.Create(
         PluginSettings.Isolate, "Run plug-ins in a process of their own; 'buckgen plugins' explains why.");

@@ -11,18 +11,21 @@ internal static class PluginsCommand
     public static Command Create(Terminal terminal)
     {
         var plugins = new PluginOptions();
-        var job = new Argument<string?>("JOB") { Description = "A job file; the plug-ins it names are listed too.",
-            Arity = ArgumentArity.ZeroOrOne };
+        var job = new Argument<string?>("JOB")
+        {
+            Description = "A job file; the plug-ins it names are listed too.",
+            Arity = ArgumentArity.ZeroOrOne
+        };
         var command =
             new HelpedCommand("plugins", CommandGroup.Setup, "List plug-ins, what they provide and where they come from.")
-        {
-            Examples = ["buckgen plugins", "buckgen plugins job.toml", "buckgen plugins --plugins ~/my-plug-ins"],
-            Notes =
+            {
+                Examples = ["buckgen plugins", "buckgen plugins job.toml", "buckgen plugins --plugins ~/my-plug-ins"],
+                Notes =
                 """
                 A plug-in is a .NET assembly. BuckGen looks for plug-ins in your own folder (its path is printed below the list), in the folder that --plugins names, and where a job file says plugins = ["my-plugin.dll"]. A plug-in runs with all your rights: load only what you trust.
                 With --isolate-plugins, or isolate-plugins = true in a job file, the command runs in a process of its own. A plug-in that ends that process is left out. The promises of both ways are printed below the list.
                 """,
-        };
+            };
         command.Add(job);
         plugins.AddTo(command);
         command.SetAction(parsed =>

@@ -47,7 +47,8 @@ internal static class QuantityOption
     /// <param name="description">What to say instead of the setting's own meaning.</param>
     public static Option<string?> Create(TextSetting setting, string helpName, string? description = null) => new(NameOf(setting))
     {
-        Description = Sentence(description ?? setting.Meaning), HelpName = helpName,
+        Description = Sentence(description ?? setting.Meaning),
+        HelpName = helpName,
     };
 
     /// <summary>Several words.</summary>
@@ -55,7 +56,9 @@ internal static class QuantityOption
     /// <param name="description">What to say instead of the setting's own meaning.</param>
     public static Option<string[]> Names(TextSetting setting, string? description = null) => new(NameOf(setting))
     {
-        Description = Sentence(description ?? setting.Meaning), HelpName = "NAME", AllowMultipleArgumentsPerToken = true,
+        Description = Sentence(description ?? setting.Meaning),
+        HelpName = "NAME",
+        AllowMultipleArgumentsPerToken = true,
     };
 
     /// <summary>A size, as its text.</summary>
@@ -63,7 +66,8 @@ internal static class QuantityOption
     /// <param name="description">What to say instead of the setting's own meaning.</param>
     public static Option<string?> Create(SizeSetting setting, string description) => new(NameOf(setting))
     {
-        Description = Describe(setting, description), HelpName = SizeName,
+        Description = Describe(setting, description),
+        HelpName = SizeName,
     };
 
     /// <summary>Several sizes, as their texts.</summary>
@@ -71,23 +75,25 @@ internal static class QuantityOption
     /// <param name="description">What to say instead of the setting's own meaning.</param>
     public static Option<string[]> Sizes(SizeSetting setting, string description) => new(NameOf(setting))
     {
-        Description = Describe(setting, description), HelpName = SizeName, AllowMultipleArgumentsPerToken = true,
+        Description = Describe(setting, description),
+        HelpName = SizeName,
+        AllowMultipleArgumentsPerToken = true,
     };
 
     private const string SizeName = "WIDTHxHEIGHT";
 
     private static Option<T?> Choice<T>(string name, string description, string allowed) where T : struct, Enum =>
         new Option<T?>(name)
-    {
-        Description = description,
-        HelpName = string.Join('|', Enum.GetValues<T>().Select(Words.Format)),
-        CustomParser = result =>
         {
-            if (Words.TryParse<T>(result.Tokens[0].Value, out var value)) return value;
-            result.AddError($"{name} is '{result.Tokens[0].Value}'; it must be {allowed}");
-            return null;
-        },
-    }.WithCompletions(() => Enum.GetValues<T>().Select(Words.Format));
+            Description = description,
+            HelpName = string.Join('|', Enum.GetValues<T>().Select(Words.Format)),
+            CustomParser = result =>
+            {
+                if (Words.TryParse<T>(result.Tokens[0].Value, out var value)) return value;
+                result.AddError($"{name} is '{result.Tokens[0].Value}'; it must be {allowed}");
+                return null;
+            },
+        }.WithCompletions(() => Enum.GetValues<T>().Select(Words.Format));
 
     private static string NameOf(Setting setting) =>
         setting.Option ?? throw new InvalidOperationException($"The setting {setting.Key} has no option.");

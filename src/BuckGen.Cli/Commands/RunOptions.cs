@@ -9,8 +9,11 @@ internal sealed class RunOptions
     public Option<string?> Out { get; } = new("--out", "-o") { Description = "Folder to write.", HelpName = "DIR" };
 
     public Option<bool> Force { get; } =
-        new("--force") { Description = "Write the cut files in spite of errors, and replace files in the folder that "
-            + "BuckGen did not write." };
+        new("--force")
+        {
+            Description = "Write the cut files in spite of errors, and replace files in the folder that "
+            + "BuckGen did not write."
+        };
 
     public Option<bool> Json { get; } = JsonOption();
 

@@ -28,8 +28,15 @@ internal sealed class Worker : IProgress<PluginCall>, IDisposable
         new Thread(() => StopWithInput(cancellation)) { IsBackground = true, Name = "input" }.Start();
         var status =
             command(start.Args,
-                terminal with { PluginRun = terminal.PluginRun with { IsWatched = true, Calls = this,
-                    LeftOut = start.LeftOut } });
+                terminal with
+                {
+                    PluginRun = terminal.PluginRun with
+                    {
+                        IsWatched = true,
+                        Calls = this,
+                        LeftOut = start.LeftOut
+                    }
+                });
         Say(new(WorkerEvent.Done, Status: status));
         return status;
     }

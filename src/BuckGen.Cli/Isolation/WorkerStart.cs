@@ -40,8 +40,11 @@ internal sealed record WorkerStart(string Pipe, ImmutableArray<LeftOutPart> Left
         var isOurs = Path.GetFileNameWithoutExtension(program) == "buckgen";
         var start = new ProcessStartInfo(isOurs ? program! : Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
         {
-            RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
-            StandardOutputEncoding = Encoding.UTF8, StandardErrorEncoding = Encoding.UTF8,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = Encoding.UTF8,
+            StandardErrorEncoding = Encoding.UTF8,
         };
         IEnumerable<string> all =
             [.. isOurs ? [] : new[] { Path.Combine(AppContext.BaseDirectory, "buckgen.dll") }, Word, Pipe,

@@ -32,8 +32,12 @@ internal static class DrawingReading
             throw new DxfException("the file has no ENTITIES section, so there is no drawing in it; export it again");
         if (cursor.Current is null)
             context.Note(DxfNoteKind.MissingEndOfFile, "the file ends without the EOF marker, after a complete section", 0);
-        drawing = drawing with { Layers = content.Layers.ToImmutable(), Blocks = content.Blocks.ToImmutable(),
-            Entities = content.Entities.ToImmutable() };
+        drawing = drawing with
+        {
+            Layers = content.Layers.ToImmutable(),
+            Blocks = content.Blocks.ToImmutable(),
+            Entities = content.Entities.ToImmutable()
+        };
         NoteNewerEntities(drawing, context);
         return drawing with { Notes = context.Notes };
     }

@@ -85,7 +85,10 @@ public static class DrawDown
     /// <summary>The result for hardly any air: the form is drawn when the valve opens.</summary>
     private static DrawDownResult Immediate(AirFlowSpec spec) => new()
     {
-        Seconds = 0, RigidSeconds = 0, ChokedShare = 0, Bottleneck = AirBottleneck.Holes,
+        Seconds = 0,
+        RigidSeconds = 0,
+        ChokedShare = 0,
+        Bottleneck = AirBottleneck.Holes,
         Samples = [new(0, 0, spec.ReservoirPressure)],
     };
 

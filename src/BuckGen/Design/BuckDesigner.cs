@@ -106,7 +106,11 @@ internal static class BuckDesigner
         findings.AddRange(ofForming);
         return new(outline, spec, plan, layers, vents, flange, FindingList.Create(findings, spec.Checks.Silenced))
         {
-            Sizing = sizing.For(flange), Blank = blank, Jigs = finishing.Jigs, Solid = solid, Formed = formed,
+            Sizing = sizing.For(flange),
+            Blank = blank,
+            Jigs = finishing.Jigs,
+            Solid = solid,
+            Formed = formed,
         };
     }
 

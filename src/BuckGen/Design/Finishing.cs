@@ -24,7 +24,9 @@ internal sealed record Finishing(ImmutableArray<JigParts> Jigs, ImmutableArray<F
         var (made, findings) = (new List<JigParts>(), new List<Finding>());
         var trimming = new TrimmingSpec(spec, spec.Sheet!, spec.Checks)
         {
-            Jig = spec.Jig, Flange = spec.Flange, Panel = spec.Panel,
+            Jig = spec.Jig,
+            Flange = spec.Flange,
+            Panel = spec.Panel,
         };
         foreach (var jig in jigs)
         {

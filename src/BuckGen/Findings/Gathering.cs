@@ -18,8 +18,11 @@ internal static class Gathering
         // OrderBy keeps the first of equals.
         var worst = findings.OrderByDescending(f => f.Severity).ThenByDescending(Excess).First();
         var rank = worst is { Value: not null, Limit: not null } ? ", this one the worst" : "";
-        return worst with { Message = FormattableString
-            .Invariant($"{worst.Message} There are {findings.Length} such places{rank}.") };
+        return worst with
+        {
+            Message = FormattableString
+            .Invariant($"{worst.Message} There are {findings.Length} such places{rank}.")
+        };
     }
 
     /// <summary>How far a value lies beyond its limit; 0 where there is no such number.</summary>

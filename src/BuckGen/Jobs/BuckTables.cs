@@ -37,8 +37,11 @@ internal static class BuckTables
         var name = table.Text(StockSettings.Name) ?? known?.Name ?? FormattableString.Invariant($"{thick:0.###} mm");
         return new(name, thick, board?.Width ?? Design.Bucks.Stock.UsualWidth, board?.Height ?? Design.Bucks.Stock.UsualHeight)
         {
-            SizeIsAssumed = board is null, Material = known, ThicknessIsAssumed = thickness is null,
-            Price = table.Optional(StockSettings.Price) ?? known?.Price, CutFeed = table.Optional(StockSettings.CutFeed)
+            SizeIsAssumed = board is null,
+            Material = known,
+            ThicknessIsAssumed = thickness is null,
+            Price = table.Optional(StockSettings.Price) ?? known?.Price,
+            CutFeed = table.Optional(StockSettings.CutFeed)
                 ?? known?.CutFeed,
         };
     }
@@ -46,23 +49,24 @@ internal static class BuckTables
     /// <summary>The tables [buck], [base] and [dowels].</summary>
     public static BuckSpec Buck(JobTable buck, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock,
         Tolerance tolerance) => new()
-    {
-        Kind = buck.Choice(StackSettings.Kind),
-        Depth = buck.Required(StackSettings.Depth),
-        Draft = buck.Number(StackSettings.Draft),
-        Drawn = buck.Choice(BuckSettings.Drawn),
-        OutlineAt = buck.Choice(StackSettings.OutlineAt),
-        Corners = new(buck.Choice(StackSettings.Corners), buck.Number(StackSettings.MitreLimit)),
-        Steps = buck.Choice(StackSettings.Steps),
-        Shrinkage = buck.Optional(BuckSettings.Shrinkage),
-        DepthTolerance = buck.Number(StackSettings.DepthTolerance),
-        BlockMargin = buck.Number(StackSettings.BlockMargin),
-        LetterHeight = buck.Number(StackSettings.LetterHeight),
-        Stock = stock,
-        Base = plate is null ? null : Base(plate, stock),
-        Dowels = new(dowels.Number(DowelSettings.Diameter), dowels.Number(DowelSettings.Fit), dowels.Number(DowelSettings.Wall)),
-        Tolerance = tolerance,
-    };
+        {
+            Kind = buck.Choice(StackSettings.Kind),
+            Depth = buck.Required(StackSettings.Depth),
+            Draft = buck.Number(StackSettings.Draft),
+            Drawn = buck.Choice(BuckSettings.Drawn),
+            OutlineAt = buck.Choice(StackSettings.OutlineAt),
+            Corners = new(buck.Choice(StackSettings.Corners), buck.Number(StackSettings.MitreLimit)),
+            Steps = buck.Choice(StackSettings.Steps),
+            Shrinkage = buck.Optional(BuckSettings.Shrinkage),
+            DepthTolerance = buck.Number(StackSettings.DepthTolerance),
+            BlockMargin = buck.Number(StackSettings.BlockMargin),
+            LetterHeight = buck.Number(StackSettings.LetterHeight),
+            Stock = stock,
+            Base = plate is null ? null : Base(plate, stock),
+            Dowels = new(
+                dowels.Number(DowelSettings.Diameter), dowels.Number(DowelSettings.Fit), dowels.Number(DowelSettings.Wall)),
+            Tolerance = tolerance,
+        };
 
     /// <summary>The table [cutting].</summary>
     public static CuttingSpec Cutting(JobTable table) => new(

@@ -99,13 +99,13 @@ internal static class FinishTables
     /// <summary>The table [panel]; null when the job has none.</summary>
     public static PanelSpec? Panel(JobTable? table, ImmutableArray<Stock> stock) =>
         table is null ? null : new(table.Board(PanelSettings.Stock, stock))
-    {
-        Fit = table.Optional(PanelSettings.Fit),
-        Plane = table.Number(PanelSettings.Plane),
-        Edge = table.Choice(PanelSettings.Edge),
-        Margin = table.Number(PanelSettings.Margin),
-        CornerRadius = table.Number(PanelSettings.CornerRadius),
-        Bit = table.Number(PanelSettings.Bit),
-        Flange = table.Number(PanelSettings.Flange),
-    };
+        {
+            Fit = table.Optional(PanelSettings.Fit),
+            Plane = table.Number(PanelSettings.Plane),
+            Edge = table.Choice(PanelSettings.Edge),
+            Margin = table.Number(PanelSettings.Margin),
+            CornerRadius = table.Number(PanelSettings.CornerRadius),
+            Bit = table.Number(PanelSettings.Bit),
+            Flange = table.Number(PanelSettings.Flange),
+        };
 }

@@ -79,7 +79,8 @@ public static class JobFile
             BuckTables.Cutting(Table("cutting")),
             new(title, output.Choice(OutputSettings.Dxf), output.Flag(OutputSettings.Svg), VentTables.Drilling(Given("drilling")))
             {
-                Rates = CostTables.Rates(Table("rates")), Sections = extensions.ReportSections,
+                Rates = CostTables.Rates(Table("rates")),
+                Sections = extensions.ReportSections,
                 Model = output.Flag(OutputSettings.Model),
                 Paper = output.Choice(OutputSettings.Paper),
                 Formats = output.SomeOf(OutputSettings.Formats, extensions.CutFileFormats, f => f.Name),

@@ -58,8 +58,14 @@ public sealed record Extensions
         if (extension is IJig jig)
             with = with with { Design = with.Design with { Jigs = [.. with.Design.Jigs.Where(j => j.Name != jig.Name), jig] } };
         if (extension is IDesignCheck check)
-            with = with with { Design = with.Design with { Checks = [.. with.Design.Checks.Where(c => c.Name != check.Name),
-                check] } };
+            with = with with
+            {
+                Design = with.Design with
+                {
+                    Checks = [.. with.Design.Checks.Where(c => c.Name != check.Name),
+                check]
+                }
+            };
         if (extension is ICatalogSource catalog) with = with with { Catalog = catalog.AddTo(with.Catalog) };
         if (extension is ICutFileFormat writer)
             with = with with { CutFileFormats = [.. with.CutFileFormats.Where(f => f.Name != writer.Name), writer] };

@@ -30,8 +30,11 @@ internal sealed class PluginGuard(string file, string part, PluginRun run)
         run.Calls?.Report(begun);
         try
         {
-            new Thread(() => outcome.SetResult(TryCall(call))) { IsBackground = true,
-                Name = $"plug-in {Path.GetFileNameWithoutExtension(file)}" }.Start();
+            new Thread(() => outcome.SetResult(TryCall(call)))
+            {
+                IsBackground = true,
+                Name = $"plug-in {Path.GetFileNameWithoutExtension(file)}"
+            }.Start();
             if (!outcome.Task.Wait(run.IsWatched ? Timeout.InfiniteTimeSpan : begun.Allowed!.Value, run.Cancellation))
             {
                 leftOut = begun.Overdue;

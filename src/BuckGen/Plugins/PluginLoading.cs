@@ -86,9 +86,9 @@ internal static class PluginLoading
 
     private static string Describe(Exception failure) =>
         (failure is TargetInvocationException { InnerException: { } inner } ? inner : failure) switch
-    {
-        BadImageFormatException => "it is no .NET assembly for this machine",
-        ReflectionTypeLoadException { LoaderExceptions: [{ } first, ..] } => ForeignCode.Reason(first),
-        var other => ForeignCode.Reason(other),
-    };
+        {
+            BadImageFormatException => "it is no .NET assembly for this machine",
+            ReflectionTypeLoadException { LoaderExceptions: [{ } first, ..] } => ForeignCode.Reason(first),
+            var other => ForeignCode.Reason(other),
+        };
 }

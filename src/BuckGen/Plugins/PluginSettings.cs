@@ -9,10 +9,14 @@ internal static class PluginSettings
         "plug-ins of others, beside this file; 'buckgen plugins' lists what is loaded");
 
     public static readonly FlagSetting Isolate = new("isolate-plugins", false,
-        "run them in a process of their own, so that one that crashes or never ends is left out") { Example = true,
-        Option = "--isolate-plugins" };
+        "run them in a process of their own, so that one that crashes or never ends is left out")
+    {
+        Example = true,
+        Option = "--isolate-plugins"
+    };
 
     public static readonly NumberSetting Seconds =
         new("plugin-seconds", "time for a call of a plug-in", PluginRun.Default.Call.TotalSeconds, 1, 3600,
-        "longest a plug-in may take for one call") { Kind = QuantityKind.Number, Unit = "s", Option = "--plugin-seconds" };
+        "longest a plug-in may take for one call")
+        { Kind = QuantityKind.Number, Unit = "s", Option = "--plugin-seconds" };
 }

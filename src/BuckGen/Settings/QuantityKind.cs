@@ -21,8 +21,11 @@ internal sealed record QuantityKind(string Unit, string Noun, ImmutableArray<str
         Length = new("mm", "a length", ["12mm", "1/2in"], "LENGTH", QuantityText.TryLength) { Suffix = "mm" },
         Angle = new("degrees", "an angle", ["5deg"], "ANGLE", QuantityText.TryAngle) { Suffix = "deg" },
         Share = new("%", "a share", ["0.5%"], "SHARE", QuantityText.TryPerCent) { Suffix = "%" },
-        Pressure = new("kPa", "a pressure", ["70kPa", "20inHg"], "PRESSURE", QuantityText.TryPressure) { Suffix = "kPa",
-            Scale = 1000 },
+        Pressure = new("kPa", "a pressure", ["70kPa", "20inHg"], "PRESSURE", QuantityText.TryPressure)
+        {
+            Suffix = "kPa",
+            Scale = 1000
+        },
         Number = new("", "a number", [], "NUMBER", QuantityText.TryNumber);
 
     /// <summary>The library's units in a unit shown: a pressure is kept in Pa and shown in kPa.</summary>

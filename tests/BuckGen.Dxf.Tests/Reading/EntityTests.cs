@@ -12,7 +12,12 @@ public class EntityTests
         Assert.Equal(
             new DxfLine(new(1, 2, 5), new(3, 4))
             {
-                Layer = "CUT", Line = 5, Colour = 3, Invisible = true, PaperSpace = true, Extrusion = new(0, 0, -1),
+                Layer = "CUT",
+                Line = 5,
+                Colour = 3,
+                Invisible = true,
+                PaperSpace = true,
+                Extrusion = new(0, 0, -1),
             },
             line);
     }
@@ -64,7 +69,13 @@ public class EntityTests
         Assert.Equal(
             new DxfInsert("Part", new(1, 2))
             {
-                Line = 5, Scale = new(-1, 2, 0), Rotation = 30, Columns = 3, Rows = 1, ColumnSpacing = 10, RowSpacing = 20,
+                Line = 5,
+                Scale = new(-1, 2, 0),
+                Rotation = 30,
+                Columns = 3,
+                Rows = 1,
+                ColumnSpacing = 10,
+                RowSpacing = 20,
             },
             insert);
     }

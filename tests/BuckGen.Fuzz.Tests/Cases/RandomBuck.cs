@@ -40,8 +40,14 @@ internal static class RandomBuck
             Plenum = plate is not null && (plate.Under ?? plate.Stock).Thickness >= MinThicknessOverPlenum
                 && dice.Chance(0.2) ? Plenum(dice) : null,
             Jig = sheet is not null && dice.Chance(0.12)
-                ? new() { TrimHeight = dice.Said(2, Math.Max(2, depth)), Clearance = dice.Between(0, 1), Land = dice.Said(10, 50),
-                    Core = dice.Chance(0.7), Bed = dice.Chance(0.5) }
+                ? new()
+                {
+                    TrimHeight = dice.Said(2, Math.Max(2, depth)),
+                    Clearance = dice.Between(0, 1),
+                    Land = dice.Said(10, 50),
+                    Core = dice.Chance(0.7),
+                    Bed = dice.Chance(0.5)
+                }
                 : null,
             Flange = sheet is not null && dice.Chance(0.1)
                 ? new(AnyStock(dice)) { Width = dice.Said(2, 30), Bushing = dice.Said(6, 30), Bit = dice.Said(2, 6) } : null,
@@ -93,9 +99,11 @@ internal static class RandomBuck
 
     private static PlenumSpec Plenum(RandomSource dice) =>
         new(AnyStock(dice), dice.Chance(0.95) ? PlenumKind.Channels : PlenumKind.Feet)
-    {
-        Width = dice.Said(5, 25), PortDiameter = dice.Said(8, 40), MaxBow = dice.Any(0.3, 1),
-    };
+        {
+            Width = dice.Said(5, 25),
+            PortDiameter = dice.Said(8, 40),
+            MaxBow = dice.Any(0.3, 1),
+        };
 
     private static PanelSpec Panel(RandomSource dice) => new(AnyStock(dice))
     {

@@ -122,8 +122,13 @@ public class DrawDownTests
     {
         var specs =
             Gen.Select(Gen.Double[0.3, 20], Gen.Bool, Gen.Double[0, 60_000], Gen.Double[0.3, 3], (tank, has, pressure, time) =>
-            new AirFlowSpec { ReservoirVolume = has ? tank : null, PumpDisplacement = 2, ReservoirPressure = pressure,
-                WantedTime = time });
+            new AirFlowSpec
+            {
+                ReservoirVolume = has ? tank : null,
+                PumpDisplacement = 2,
+                ReservoirPressure = pressure,
+                WantedTime = time
+            });
         Gen.Select(Gen.Double[0.05, 5], Gen.Double[0.4, 2], Gen.Double[0, 12], specs).Sample((volume, diameter, length, spec) =>
         {
             if (DrawDown.MinHoleCount(volume, diameter, length, spec) is not { } count) return;

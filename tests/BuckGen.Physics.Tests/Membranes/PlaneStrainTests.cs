@@ -66,7 +66,8 @@ public class PlaneStrainTests
         const double width = 0.5;
         var formed =
             MembraneForming.Form(Formed.Strip(220), Block.Strip(0.5 * Formed.Size, height * Formed.Size), Slow
-            with { Rise = height * Formed.Size, PathTolerance = 0.005 });
+            with
+            { Rise = height * Formed.Size, PathTolerance = 0.005 });
 
         var corner = OnWall(width, width, height);
         AssertProfile(formed, (x, z) => -z > 0.995 * height

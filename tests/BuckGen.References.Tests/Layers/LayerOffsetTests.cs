@@ -28,7 +28,12 @@ public class LayerOffsetTests(ITestOutputHelper log)
         var listing = scratch.File("listing.json");
         File.WriteAllText(listing, JsonSerializer.Serialize(new
         {
-            LayerCase.Depth, LayerCase.Draft, LayerCase.Thickness, LayerCase.MitreLimit, LayerCase.BlockMargin, written.Outlines,
+            LayerCase.Depth,
+            LayerCase.Draft,
+            LayerCase.Thickness,
+            LayerCase.MitreLimit,
+            LayerCase.BlockMargin,
+            written.Outlines,
         }, Json));
 
         var judged =

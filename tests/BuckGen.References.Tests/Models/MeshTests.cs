@@ -136,8 +136,11 @@ public partial class MeshTests(ITestOutputHelper log)
         var number = Array.IndexOf(Outlines, name);
         return BuckDesign.Create(CorpusFiles.Valid().Single(f => f.File == name).Read(), new()
         {
-            Depth = 24, Stock = [new("12 mm", 12)], Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
-            Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round, Base = number % 4 < 2 ? new(new("9 mm", 9)) : null,
+            Depth = 24,
+            Stock = [new("12 mm", 12)],
+            Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
+            Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round,
+            Base = number % 4 < 2 ? new(new("9 mm", 9)) : null,
         });
     }
 

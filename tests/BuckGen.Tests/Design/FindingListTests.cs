@@ -14,12 +14,16 @@ public class FindingListTests
     /// <summary>A steep deep cavity with sharp corners: the sheet thins, and corners are sharp.</summary>
     private static readonly Lazy<BuckDesign> Deep =
         new(() => Formed.Design(Shapes.Rectangle(60, 40), Formed.Spec(BuckKind.Female, 30, 1) with
-    {
-        Stock = [new("board 6", 6, 50, 50) { SizeIsAssumed = true }], Prediction = new(),
-        Checks = new() { MaxThinning = 1.5,
-            Silenced = [new("thin-spot", "tried before"), new("draft-low", "the customer wants it so"),
-                new("web-between", "a slip")] },
-    }));
+        {
+            Stock = [new("board 6", 6, 50, 50) { SizeIsAssumed = true }],
+            Prediction = new(),
+            Checks = new()
+            {
+                MaxThinning = 1.5,
+                Silenced = [new("thin-spot", "tried before"), new("draft-low", "the customer wants it so"),
+                new("web-between", "a slip")]
+            },
+        }));
 
     [Theory]
     [InlineData("thin-spot")]

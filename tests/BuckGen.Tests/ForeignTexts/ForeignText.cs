@@ -95,7 +95,7 @@ public sealed record ForeignText(string Name, string Text, string Shown)
             else if (c is < ' ' or (>= '\x7F' and <= '\x9F') or '\u00AD' or '\u034F' or '\u061C' or (>= '\u200B' and <= '\u200F')
                 or (>= '\u2028' and <= '\u202E')
                      or (>= '\u2060' and <= '\u206F') or '\uFEFF' or '\uFFFE' or '\uFFFF' or (>= '\uD800' and <= '\uDFFF'))
-                     return $"U+{(int)c:X4} at {i}";
+                return $"U+{(int)c:X4} at {i}";
         }
 
         return null;

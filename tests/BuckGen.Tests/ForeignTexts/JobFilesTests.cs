@@ -95,14 +95,20 @@ public class JobFilesTests
         var plan = CutPlan.Create(
             BuckDesign.Create(Outline.FromRegion(name, Shapes.Counter(80, 60, 40, 20)), PlainBuck.Spec with
             {
-                Depth = 36, Stock = [stock], Base = new(stock), Vents = new(), Jig = new() { TrimHeight = 24 },
+                Depth = 36,
+                Stock = [stock],
+                Base = new(stock),
+                Vents = new(),
+                Jig = new() { TrimHeight = 24 },
                 Panel = new(stock),
                 Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg")! with { Name = name } },
                 Checks = new() { Silenced = [new("air-too-slow", name)] },
             }), new());
         return OutputFiles.Create(plan, new(title, Svg: true, Drilling: new())
         {
-            Model = true, Rates = new() { Currency = name, Labour = 40, GlueMinutes = 5 }, Sections = [new Section(name)],
+            Model = true,
+            Rates = new() { Currency = name, Labour = 40, GlueMinutes = 5 },
+            Sections = [new Section(name)],
         }, force: true);
     }
 

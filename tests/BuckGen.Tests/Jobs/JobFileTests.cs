@@ -71,17 +71,32 @@ public partial class JobFileTests
         var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
         Assert.Equal(0.5, job.Buck.Shrinkage);
         Assert.Equal(new BasePlate(job.Buck.Stock[0]) { Under = job.Buck.Stock[0] }, job.Buck.Base);
-        Assert.Equal(defaults with { Shrinkage = 0.5, Base = job.Buck.Base, Vents = job.Buck.Vents, Plenum = job.Buck.Plenum,
-            Sheet = job.Buck.Sheet, Former = job.Buck.Former, Jig = job.Buck.Jig, Flange = job.Buck.Flange,
-            Panel = job.Buck.Panel, Prediction = new() { Friction = 0.3 },
-            Checks = job.Buck.Checks }, job.Buck);
+        Assert.Equal(defaults with
+        {
+            Shrinkage = 0.5,
+            Base = job.Buck.Base,
+            Vents = job.Buck.Vents,
+            Plenum = job.Buck.Plenum,
+            Sheet = job.Buck.Sheet,
+            Former = job.Buck.Former,
+            Jig = job.Buck.Jig,
+            Flange = job.Buck.Flange,
+            Panel = job.Buck.Panel,
+            Prediction = new() { Friction = 0.3 },
+            Checks = job.Buck.Checks
+        }, job.Buck);
         Assert.Equal([new Silence("corner-sharp", "the customer wants it so")], job.Buck.Checks.Silenced);
         // What is left out follows the plastic; shown are the values for plastics in general.
         Assert.Equal(new CheckSpec { MinDraftMale = 3, MinDraftFemale = 2, MaxDepthMale = 1, MaxDepthFemale = 0.75 },
             job.Buck.Checks with { Silenced = [] });
         Assert.Equal(
-            new SheetSpec { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, PricePerSquareMetre = 12.5,
-                Sizes = job.Buck.Sheet!.Sizes }, job.Buck.Sheet);
+            new SheetSpec
+            {
+                Plastic = Catalog.BuiltIn.FindPlastic("petg"),
+                MinWall = 0.5,
+                PricePerSquareMetre = 12.5,
+                Sizes = job.Buck.Sheet!.Sizes
+            }, job.Buck.Sheet);
         Assert.Equal([new RectangleSize(1220, 610)], job.Buck.Sheet.Sizes);
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40, PlugGap = 5 }, job.Buck.Former);
         Assert.Equal(new FormingSpec { Friction = 0.3 }, job.Forming);
@@ -95,8 +110,17 @@ public partial class JobFileTests
             (vents.Air.PumpDisplacement, vents.Air.ReservoirVolume, vents.Air.ReservoirPressure, vents.Air.WantedTime));
         Assert.Equal(new PlenumSpec(job.Buck.Stock[0]) { Port = new(100, 60) }, job.Buck.Plenum);
         Assert.Equal(
-            new RateSpec { Currency = "EUR", Labour = 40, Machine = 30, MarkFeed = 3000, PathSeconds = 1, BoardMinutes = 2,
-                DrillSeconds = 10, GlueMinutes = 5 }, job.Output.Rates);
+            new RateSpec
+            {
+                Currency = "EUR",
+                Labour = 40,
+                Machine = 30,
+                MarkFeed = 3000,
+                PathSeconds = 1,
+                BoardMinutes = 2,
+                DrillSeconds = 10,
+                GlueMinutes = 5
+            }, job.Output.Rates);
         Assert.Equal((9.8, 900), (job.Buck.Stock[0].Price, job.Buck.Stock[0].CutFeed));
         Assert.Equal(new CuttingSpec { Bed = new(600, 400) }, job.Cutting);
         Assert.Equal(("panel.svg", "PANEL"), (job.PanelDrawing!.File, job.PanelDrawing.Reading.Layers.Single()));

@@ -267,7 +267,9 @@ public sealed class EvilPluginTests : IDisposable
 
     private static BuckSpec Spec(IVentPattern pattern) => Formed.Spec(BuckKind.Male, 24, 5) with
     {
-        Stock = [Formed.Mdf6], Base = new(Formed.Mdf6, 20, Formed.Mdf6), Vents = new() { Pattern = pattern },
+        Stock = [Formed.Mdf6],
+        Base = new(Formed.Mdf6, 20, Formed.Mdf6),
+        Vents = new() { Pattern = pattern },
         Former = new() { Opening = new(300, 300) },
     };
 

@@ -34,7 +34,9 @@ public class ExtensionTests
 
     private static BuckSpec Spec => Formed.Spec(BuckKind.Male, 24, 5) with
     {
-        Stock = [Formed.Mdf6], Base = new(Formed.Mdf6, 20, Formed.Mdf6), Vents = new(),
+        Stock = [Formed.Mdf6],
+        Base = new(Formed.Mdf6, 20, Formed.Mdf6),
+        Vents = new(),
         Former = new() { Opening = new(300, 300) },
     };
 

@@ -29,9 +29,11 @@ internal static class Deed
             case "exit elsewhere": OnThread(() => Environment.Exit(0)); Thread.Sleep(Timeout.Infinite); break;
             case "fail fast": Environment.FailFast("enough"); break;
             case "overflow the stack": _ = Deeper(1); break;
-            case "throw elsewhere": OnThread(() => throw new InvalidOperationException("a thread fell apart")); Thread
+            case "throw elsewhere":
+                OnThread(() => throw new InvalidOperationException("a thread fell apart")); Thread
                 .Sleep(300); break;
-            case "throw in the pool": ThreadPool
+            case "throw in the pool":
+                ThreadPool
                 .QueueUserWorkItem(_ => throw new InvalidOperationException("the pool fell apart")); Thread.Sleep(300); break;
             case "throw later": Later(); Thread.Sleep(300); break;
             case "hang": Thread.Sleep(Timeout.Infinite); break;

@@ -140,7 +140,8 @@ public sealed class EvilJig : IJig
         {
             Thread.Sleep(100);
             layers[0] = null!;
-        }) { IsBackground = true }.Start();
+        })
+        { IsBackground = true }.Start();
         return new(ImmutableCollectionsMarshal.AsImmutableArray(layers), []);
     }
 }
@@ -166,7 +167,8 @@ public sealed class EvilReader : IOutlineFormat
             case "null path": return new([null!], "mm", []);
             case "no curves": return new([new(default, true, "evil")], "mm", []);
             case "null curve": return new([new([null!], true, "evil")], "mm", []);
-            case "curve without numbers": return new([new([line, new LineCurve(new(10, 0), new(double.NaN, 5))], true, "evil")],
+            case "curve without numbers":
+                return new([new([line, new LineCurve(new(10, 0), new(double.NaN, 5))], true, "evil")],
                 "mm", []);
             case "curve of its own": return new([new([new EvilCurve()], true, "evil")], "mm", []);
             case "no unit": return new([new([line], true, "evil")], null!, []);
@@ -223,8 +225,11 @@ public sealed class EvilCatalog : ICatalogSource
             "null stock" => onto with { Stock = [null!] },
             "stock without thickness" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil", Figures = [] }) },
             "thickness without number" =>
-                onto with { Stock = onto.Stock
-                    .Add(mdf with { Id = "evil", Figures = [mdf.Figures[0] with { Range = new(double.NaN, double.NaN) }] }) },
+                onto with
+                {
+                    Stock = onto.Stock
+                    .Add(mdf with { Id = "evil", Figures = [mdf.Figures[0] with { Range = new(double.NaN, double.NaN) }] })
+                },
             "id with brackets" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil[/]" }) },
             "good" => onto with { Stock = onto.Stock.Add(mdf with { Id = "evil" }) },
             _ => onto,

@@ -88,7 +88,8 @@ public sealed record CutPlan(
                 + FormattableString.Invariant($"to size."),
             "Make it wider, or drill or file it by hand.")
         {
-            Place = part.Lost, Limit = spec.Kerf,
+            Place = part.Lost,
+            Limit = spec.Kerf,
         };
 
     private static Finding? DrillByHand(Layer layer, CuttingSpec spec)
@@ -104,7 +105,10 @@ public sealed record CutPlan(
                         $"machine can cut through {layer.Thickness:0.##} mm ({smallest:0.##} mm); they are marked with crosses."),
                 "Drill them by the drill map, or use a thinner stock for the surface of the base.")
             {
-                Height = layer.Top, Value = narrow[0].Diameter, Limit = smallest, Source = "common practice, no source",
+                Height = layer.Top,
+                Value = narrow[0].Diameter,
+                Limit = smallest,
+                Source = "common practice, no source",
             };
     }
 
@@ -130,8 +134,11 @@ public sealed record CutPlan(
         var height = parts.Max(p => Math.Min(p.Bounds.Width, p.Bounds.Height)) + 2 * spec.EdgeMargin;
         return width <= stock.BoardWidth && height <= stock.BoardHeight
             ? stock
-            : stock with { BoardWidth = UpToTen(Math.Max(width, stock.BoardWidth)),
-                BoardHeight = UpToTen(Math.Max(height, stock.BoardHeight)) };
+            : stock with
+            {
+                BoardWidth = UpToTen(Math.Max(width, stock.BoardWidth)),
+                BoardHeight = UpToTen(Math.Max(height, stock.BoardHeight))
+            };
     }
 
     private static double UpToTen(double length) => Math.Ceiling(length / 10) * 10;

@@ -25,7 +25,8 @@ internal static class MachineBed
                     + FormattableString.Invariant($"{spec.Bed!.Width:0.##} x {spec.Bed.Height:0.##} mm."),
                 FormattableString.Invariant($"Cut the board into pieces of {piece.Width:0.##} x {piece.Height:0.##} mm first."))
             {
-                Value = Math.Max(stock.BoardWidth, stock.BoardHeight), Limit = Math.Max(spec.Bed.Width, spec.Bed.Height),
+                Value = Math.Max(stock.BoardWidth, stock.BoardHeight),
+                Limit = Math.Max(spec.Bed.Width, spec.Bed.Height),
             };
 
     private static RectangleSize Smaller(RectangleSize board, double width, double height) =>

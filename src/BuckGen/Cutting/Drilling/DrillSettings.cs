@@ -11,18 +11,23 @@ internal static class DrillSettings
         SafeHeight =
             new("safe-height", "safe height", Default.SafeHeight, DrillText.Step, 500,
                 "above the top of the board, clear of clamps")
-        {
-            Source = Setting.Practice,
-        },
+            {
+                Source = Setting.Practice,
+            },
         RetractHeight = new("retract-height", "retract height", Default.RetractHeight, DrillText.Step, 500,
-            "where feeding begins; not above the safe height") { Source = Setting.Practice },
+            "where feeding begins; not above the safe height")
+        { Source = Setting.Practice },
         Feed = new("feed", "feed", Default.Feed, DrillText.Step, 20_000, "mm a minute")
         {
-            Kind = QuantityKind.Number, Unit = "mm a minute", Source = Setting.Practice,
+            Kind = QuantityKind.Number,
+            Unit = "mm a minute",
+            Source = Setting.Practice,
         },
         Spindle = new("spindle", "spindle speed", Default.SpindleSpeed, 1, 100_000, "turns a minute")
         {
-            Kind = QuantityKind.Number, Unit = "turns a minute", Source = Setting.Practice,
+            Kind = QuantityKind.Number,
+            Unit = "turns a minute",
+            Source = Setting.Practice,
         },
         Peck = new("peck", "peck", null, 0.1, 1000, "clear the chips this often; left out: in one go") { Example = 3 };
 

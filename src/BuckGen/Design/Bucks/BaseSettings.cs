@@ -13,7 +13,8 @@ internal static class BaseSettings
         Margin = new("margin", "base margin", new BasePlate(new("", 1)).Margin, 0, 500,
             "how far the plate reaches beyond the foot")
         {
-            Option = "--base-margin", Source = Setting.Practice,
+            Option = "--base-margin",
+            Source = Setting.Practice,
         };
 
     public static readonly SettingTable Table = new("base", "A plate under the whole stack", [Stock, Margin, Under]);

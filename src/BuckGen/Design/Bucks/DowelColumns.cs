@@ -75,7 +75,9 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
                 + FormattableString.Invariant($"{dowels.Wall} mm of wood round them."),
             "Use thinner dowels or less wall, or glue these pieces by eye along the glue-up lines.")
         {
-            Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = dowels.Diameter,
+            Place = piece.Outer.Bounds.Centre,
+            Height = layer.Bottom,
+            Value = dowels.Diameter,
             Source = "common practice, no source",
         };
 
@@ -85,7 +87,11 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
             + "above stand beside it.",
             "Let the walls lean the other way, or glue this piece by eye along the glue-up lines.")
         {
-            Place = piece.Outer.Bounds.Centre, Height = layer.Bottom, Value = 1, Limit = 2, Source = "common practice, no source",
+            Place = piece.Outer.Bounds.Centre,
+            Height = layer.Bottom,
+            Value = 1,
+            Limit = 2,
+            Source = "common practice, no source",
         };
 
     private static Finding Turnable(LayerBlank layer, string letter, Vec2 place) =>
@@ -93,6 +99,8 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
             $"The two dowels of island {letter} also fit turned or flipped, and its outline would not show it.",
             "Glue with all numbers facing up and reading the same way; thinner dowels would leave room for a third.")
         {
-            Place = place, Height = layer.Bottom, Source = "common practice, no source",
+            Place = place,
+            Height = layer.Bottom,
+            Source = "common practice, no source",
         };
 }

@@ -10,12 +10,20 @@ internal static class DowelSettings
     public static readonly NumberSetting
         Diameter = new("diameter", "dowel diameter", Default.Diameter, 1, 50, "diameter of the dowels")
         {
-            IsSet = true, Option = "--dowel", Source = Setting.Practice,
+            IsSet = true,
+            Option = "--dowel",
+            Source = Setting.Practice,
         },
-        Fit = new("fit", "dowel fit", Default.Fit, 0, 2, "how much wider the hole is") { IsSet = true,
-            Source = Setting.Practice },
-        Wall = new("wall", "dowel wall", Default.Wall, 0.5, 100, "minimum wood round a hole") { IsSet = true,
-            Source = Setting.Practice };
+        Fit = new("fit", "dowel fit", Default.Fit, 0, 2, "how much wider the hole is")
+        {
+            IsSet = true,
+            Source = Setting.Practice
+        },
+        Wall = new("wall", "dowel wall", Default.Wall, 0.5, 100, "minimum wood round a hole")
+        {
+            IsSet = true,
+            Source = Setting.Practice
+        };
 
     public static readonly SettingTable Table = new("dowels", "", [Diameter, Fit, Wall]) { IsSet = true };
 }

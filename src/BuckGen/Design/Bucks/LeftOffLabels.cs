@@ -25,7 +25,8 @@ internal static class LeftOffLabels
                     + FormattableString.Invariant($"{Excerpt.ShortenList([.. bare.Select(b => b.Name)], MaxNamed)}."),
             "Pencil the number on the piece when it comes off the machine.")
         {
-            Place = bare[0].Shape.Outer.Bounds.Centre, Height = bare[0].Top,
+            Place = bare[0].Shape.Outer.Bounds.Centre,
+            Height = bare[0].Top,
         };
     }
 }

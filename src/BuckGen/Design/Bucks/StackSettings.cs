@@ -7,44 +7,60 @@ namespace BuckGen.Design.Bucks;
 internal static class StackSettings
 {
     public static readonly NumberSetting
-        Depth = new("depth", "depth", null, 0, 1000, "depth of the part") { AboveMin = true, Example = 36, IsSet = true,
-            IsNeeded = true, Option = "--depth" },
+        Depth = new("depth", "depth", null, 0, 1000, "depth of the part")
+        {
+            AboveMin = true,
+            Example = 36,
+            IsSet = true,
+            IsNeeded = true,
+            Option = "--depth"
+        },
         Draft = new("draft", "draft", 5, -45, 45, "slope of the walls; 5 is a safe start for a male buck; below 0 the part locks")
         {
-            Kind = QuantityKind.Angle, IsSet = true, Option = "--draft", Source = Setting.Practice,
+            Kind = QuantityKind.Angle,
+            IsSet = true,
+            Option = "--draft",
+            Source = Setting.Practice,
         },
         MitreLimit =
             new("mitre-limit", "mitre limit", CornerJoin.Mitre.MitreLimit, 1, 20, "how far a mitre may reach, times the offset")
-        {
-            Kind = QuantityKind.Number, Option = "--mitre-limit",
-        },
+            {
+                Kind = QuantityKind.Number,
+                Option = "--mitre-limit",
+            },
         DepthTolerance =
             new("depth-tolerance", "depth tolerance", 0.5, 0, 50,
                 "how far the stack may miss the depth before more layers are used")
-        {
-            Source = Setting.Practice,
-        },
+            {
+                Source = Setting.Practice,
+            },
         BlockMargin = new("block-margin", "block margin", 25, 0, 500, "female only: wood round the cavity")
         {
-            AboveMin = true, Option = "--block-margin", Source = Setting.Practice,
+            AboveMin = true,
+            Option = "--block-margin",
+            Source = Setting.Practice,
         },
         LetterHeight = new("letter-height", "letter height", 8, 2, 50, "height of the lettering on the layers");
 
     public static readonly ChoiceSetting<BuckKind> Kind =
         new("kind", BuckKind.Male, "male: the sheet goes over it; female: into it")
-    {
-        IsSet = true, Option = "--kind",
-    };
+        {
+            IsSet = true,
+            Option = "--kind",
+        };
 
     public static readonly ChoiceSetting<OutlineAt> OutlineAt = new("outline-at", Bucks.OutlineAt.Face,
-        "where the drawing is to size: face (top, rim) or base (foot, floor)") { IsSet = true, Option = "--outline-at" };
+        "where the drawing is to size: face (top, rim) or base (foot, floor)")
+    { IsSet = true, Option = "--outline-at" };
 
     public static readonly ChoiceSetting<Corners> Corners =
         new("corners", CornerJoin.Round.Corners, "round or mitre corners of the drafted layers")
-    {
-        IsSet = true, Option = "--corners",
-    };
+        {
+            IsSet = true,
+            Option = "--corners",
+        };
 
     public static readonly ChoiceSetting<Steps> Steps = new("steps", Bucks.Steps.Outside,
-        "outside: sand the steps off; inside: fill them; middle: half and half") { IsSet = true, Option = "--steps" };
+        "outside: sand the steps off; inside: fill them; middle: half and half")
+    { IsSet = true, Option = "--steps" };
 }

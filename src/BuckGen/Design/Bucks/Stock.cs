@@ -40,7 +40,10 @@ public sealed record Stock(string Name, double Thickness, double BoardWidth = St
         ArgumentNullException.ThrowIfNull(material);
         return new(material.Name, material.Thickness)
         {
-            SizeIsAssumed = true, Material = material, ThicknessIsAssumed = true, Price = material.Price,
+            SizeIsAssumed = true,
+            Material = material,
+            ThicknessIsAssumed = true,
+            Price = material.Price,
             CutFeed = material.CutFeed,
         };
     }

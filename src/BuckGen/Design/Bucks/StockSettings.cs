@@ -10,26 +10,36 @@ internal static class StockSettings
         Catalog = new("catalog", "\"birch-ply-4\"", "a board of the catalog; what is given beside it comes first");
 
     public static readonly NumberSetting
-        Thickness = new("thickness", "thickness", null, 0.2, 100, "measured: \"12 mm\" boards rarely are") { Example = 12,
-            IsSet = true, IsNeeded = true },
+        Thickness = new("thickness", "thickness", null, 0.2, 100, "measured: \"12 mm\" boards rarely are")
+        {
+            Example = 12,
+            IsSet = true,
+            IsNeeded = true
+        },
         Price = new("price", "price of a board", null, 0, 1e6,
             "of a whole board, in your currency, for the cost of the job ([rates])")
         {
-            Kind = QuantityKind.Number, Example = 9.8,
+            Kind = QuantityKind.Number,
+            Example = 9.8,
         },
         CutFeed = new("cut-feed", "cutting feed", null, 1, 1e6, "mm a minute through this board")
         {
-            Kind = QuantityKind.Number, Unit = "mm a minute", Example = 900,
+            Kind = QuantityKind.Number,
+            Unit = "mm a minute",
+            Example = 900,
         };
 
     public static readonly SizeSetting Board =
         new("board", "a board", 600, 400, 10, 10000, "size of a whole board; left out: this size is assumed")
-    {
-        IsSet = true, Option = "--board", Source = "a common laser bed: " + Setting.Practice,
-    };
+        {
+            IsSet = true,
+            Option = "--board",
+            Source = "a common laser bed: " + Setting.Practice,
+        };
 
     public static readonly SettingTable
         Table = new("stock", "The boards you have, each with its measured thickness",
-            [Name, Thickness, Board, Price, CutFeed]) { IsSet = true, IsRepeated = true },
+            [Name, Thickness, Board, Price, CutFeed])
+        { IsSet = true, IsRepeated = true },
         FromCatalog = new("stock", "A board of the catalog ('buckgen catalog' lists them)", [Catalog]) { IsRepeated = true };
 }

@@ -24,7 +24,9 @@ internal sealed class CornerCheck : IDesignCheck
                     + FormattableString.Invariant($"{sharp.Min(s => s.Radius):0.##} mm; it thins there."),
             FormattableString.Invariant($"Sand them round to {minRadius:0.##} mm or more."))
         {
-            Place = sharp.MinBy(s => s.Radius).Place, Value = sharp.Min(s => s.Radius), Limit = minRadius,
+            Place = sharp.MinBy(s => s.Radius).Place,
+            Value = sharp.Min(s => s.Radius),
+            Limit = minRadius,
             Source = "design guidelines of a former: radius at least the starting thickness",
         };
     }

@@ -27,7 +27,11 @@ internal sealed class CounterCheck : IDesignCheck
                     + FormattableString.Invariant($"width: the sheet bridges it or tears in it."),
             "Fill it, make it wider or the part lower, and vent it well.")
         {
-            Place = counters[0].Centre, Height = design.Shape.Face, Value = ratio, Limit = limit, Source = source,
+            Place = counters[0].Centre,
+            Height = design.Shape.Face,
+            Value = ratio,
+            Limit = limit,
+            Source = source,
         };
     }
 }

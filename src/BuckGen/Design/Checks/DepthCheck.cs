@@ -31,7 +31,10 @@ internal sealed class DepthCheck : IDesignCheck
                 ? "Make it shallower or wider, or drape it over a male buck."
                 : "Make it shallower or wider, push the sheet in with a plug, or drape it over a male buck.")
         {
-            Place = narrow.Centre, Value = ratio, Limit = limit, Source = source,
+            Place = narrow.Centre,
+            Value = ratio,
+            Limit = limit,
+            Source = source,
         };
     }
 }

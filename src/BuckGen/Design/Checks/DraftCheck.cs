@@ -17,7 +17,8 @@ internal sealed class DraftCheck : IDesignCheck
                 FormattableString.Invariant($"The walls lean {-draft:0.##} degrees the wrong way: the part locks on the buck."),
                 "Turn the shape over, or give the walls a draft above 0.")
             {
-                Value = draft, Limit = 0,
+                Value = draft,
+                Limit = 0,
             };
         else if (draft == 0 && design.IsMale)
             yield return new("draft-locks", Severity.Error,
@@ -25,7 +26,8 @@ internal sealed class DraftCheck : IDesignCheck
                 FormattableString.Invariant(
                     $"Give the walls {minDraft:0.##} degrees or more, or use a cavity: the part shrinks away from its walls."))
             {
-                Value = 0, Limit = minDraft,
+                Value = 0,
+                Limit = minDraft,
                 Source = "SPE Thermoforming Quarterly 25(1), 2006: male moulds need draft, cavities may do without",
             };
         else if (draft < minDraft)
@@ -38,7 +40,9 @@ internal sealed class DraftCheck : IDesignCheck
                 design.IsMale ? "Give the walls 5 degrees where the shape allows it, and sand them smooth."
                     : "Polish the walls, or give them more draft.")
             {
-                Value = draft, Limit = minDraft, Source = source,
+                Value = draft,
+                Limit = minDraft,
+                Source = source,
             };
     }
 }

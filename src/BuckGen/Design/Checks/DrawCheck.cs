@@ -18,7 +18,8 @@ internal sealed class DrawCheck : IDesignCheck
                     + FormattableString.Invariant($"{blank.MeanThickness:0.##} mm on average, and less in corners."),
                 "Use a thicker sheet, a shallower shape, more draft, or a larger blank round a male buck.")
             {
-                Value = blank.Ratios.Areal, Limit = limit,
+                Value = blank.Ratios.Areal,
+                Limit = limit,
                 Source = "mean thickness by areas (SPE Thermoforming Quarterly 24(4), 2005); the limit is common practice, "
                     + "no source",
             };
@@ -29,14 +30,17 @@ internal sealed class DrawCheck : IDesignCheck
                     + FormattableString.Invariant($"{blank.Gauge:0.##} mm."),
                 "Order thicker sheet.")
             {
-                Value = blank.Gauge, Limit = needed, Source = "area method",
+                Value = blank.Gauge,
+                Limit = needed,
+                Source = "area method",
             };
         if (blank.PlugWall is { } wall && wall < film)
             yield return new("plug-starves-walls", Severity.Warning,
                 FormattableString.Invariant($"The plug carries the floor at full gauge and leaves {wall:0.##} mm for the walls."),
                 "Use a smaller plug, so that more of the sheet is left to stretch, a thicker sheet or a shallower shape.")
             {
-                Value = wall, Limit = film,
+                Value = wall,
+                Limit = film,
                 Source = "area balance with a plug (Crawford, Plastics Engineering, 3rd ed., example 4.7); the limit is "
                     + "common practice, no source",
             };

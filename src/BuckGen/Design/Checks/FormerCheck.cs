@@ -19,7 +19,9 @@ internal sealed class FormerCheck : IDesignCheck
                     $"The buck is {design.Height:0.#} mm high with its base; the former lifts it {travel:0.#} mm."),
                 "Make the part shallower, or leave out the base or the plenum.")
             {
-                Height = design.Height, Value = design.Height, Limit = travel,
+                Height = design.Height,
+                Value = design.Height,
+                Limit = travel,
             };
         if (design.Blank is not { } blank) yield break;
         // What drapes needs sheet to drape from; in a cavity only the seal needs its land.
@@ -31,7 +33,8 @@ internal sealed class FormerCheck : IDesignCheck
                     + FormattableString.Invariant($"{blank.Opening.Height:0.#} mm."),
                 "Use a larger former, or make the part smaller.")
             {
-                Value = blank.Gap, Limit = 0,
+                Value = blank.Gap,
+                Limit = 0,
             };
         else if (blank.Gap < minGap - Rounding)
             yield return new("frame-tight", Severity.Warning,
@@ -41,7 +44,8 @@ internal sealed class FormerCheck : IDesignCheck
                         $"{Math.Max(Blank.MinGap, design.IsMale ? design.Plan.Depth : 0):0.#} mm is comfortable."),
                 "Use a larger frame, a lower buck, or turn it.")
             {
-                Value = blank.Gap, Limit = minGap,
+                Value = blank.Gap,
+                Limit = minGap,
                 Source = "Takahashi and Bando, Dental Traumatology 2018 (measured); the limit is common practice, no source",
             };
     }

@@ -24,7 +24,10 @@ internal sealed class GrainCheck : IDesignCheck
                 + FormattableString.Invariant($"{sheet.Gauge:0.##} mm."),
             "Use MDF for the face, or fill and sand it.")
         {
-            Height = face.Top, Value = sheet.Gauge, Limit = thin, Source = "common practice, no source",
+            Height = face.Top,
+            Value = sheet.Gauge,
+            Limit = thin,
+            Source = "common practice, no source",
         };
     }
 }

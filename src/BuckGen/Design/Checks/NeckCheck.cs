@@ -28,7 +28,10 @@ internal sealed class NeckCheck : IDesignCheck
                     $"wide{(necks.Length > 1 ? FormattableString.Invariant($", and narrow in {necks.Length - 1} more places") : "")}; under {minNeck:0.##} mm it breaks in gluing, sanding or forming."),
             "Make it wider, or glue a stronger material in there.")
         {
-            Place = necks[0].Middle, Height = design.Shape.Face, Value = necks[0].Width, Limit = minNeck,
+            Place = necks[0].Middle,
+            Height = design.Shape.Face,
+            Value = necks[0].Width,
+            Limit = minNeck,
             Source = "common practice, no source",
         };
     }

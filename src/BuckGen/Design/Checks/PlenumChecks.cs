@@ -33,7 +33,8 @@ internal static class PlenumChecks
                 + FormattableString.Invariant($"of {plate.Width:0.##} x {plate.Height:0.##} mm."),
             "Use narrower channels, a smaller port or a larger base.")
         {
-            Place = plate.Centre, Value = Math.Max(plenum.Width, plenum.PortDiameter),
+            Place = plate.Centre,
+            Value = Math.Max(plenum.Width, plenum.PortDiameter),
             Limit = Math.Min(plate.Width, plate.Height),
         }
         : new("plenum-vanishes", Severity.Error,
@@ -41,7 +42,9 @@ internal static class PlenumChecks
                 $"No foot of {plenum.Width:0.##} mm has room under a base of {plate.Width:0.##} x {plate.Height:0.##} mm."),
             "Use smaller feet or a larger base.")
         {
-            Place = plate.Centre, Value = plenum.Width, Limit = Math.Min(plate.Width, plate.Height),
+            Place = plate.Centre,
+            Value = plenum.Width,
+            Limit = Math.Min(plate.Width, plate.Height),
         };
 
     private static Finding Bows(FormattableString what, PlenumSpec plenum, double value, double? limit) =>
@@ -52,7 +55,8 @@ internal static class PlenumChecks
             FormattableString.Invariant($"{what} without bowing {plenum.MaxBow:0.##} mm or breaking under one atmosphere."),
             "Use a thicker base, narrower channels or larger feet.")
         {
-            Value = value, Limit = limit,
+            Value = value,
+            Limit = limit,
             Source = "plate theory (Timoshenko and Woinowsky-Krieger); the worse of MDF and birch plywood",
         };
 }

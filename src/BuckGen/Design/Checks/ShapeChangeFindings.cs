@@ -22,7 +22,8 @@ internal static class ShapeChangeFindings
                         $"are known only to {changes.Max(c => c.Within):0.##} mm instead of {resolution:0.##} mm."),
                 "Simplify the outline, or look at the layers themselves.")
             {
-                Value = changes.Max(c => c.Within), Limit = resolution,
+                Value = changes.Max(c => c.Within),
+                Limit = resolution,
             };
     }
 

@@ -56,7 +56,9 @@ internal static class SlotFindings
                 $"{what} {place.Width:0.00} mm wide is gone {beyond} {height:F2} mm above the bottom of the stack."),
             "Make it wider, or use less draft or depth.")
         {
-            Place = place.Middle, Height = height, Value = place.Width,
+            Place = place.Middle,
+            Height = height,
+            Value = place.Width,
         };
     }
 }

@@ -18,7 +18,8 @@ internal static class StackChecks
                         $"{(plan.Miss > 0 ? "more" : "less")} than the {spec.StackDepth:F2} mm it should have."),
                 "Add a thinner stock, or accept the depth.")
             {
-                Value = plan.Miss, Limit = spec.DepthTolerance,
+                Value = plan.Miss,
+                Limit = spec.DepthTolerance,
             };
         if (plan.LikelySpread > 0)
             yield return new("stock-not-measured", plan.LikelySpread > spec.DepthTolerance ? Severity.Warning : Severity.Note,
@@ -28,7 +29,9 @@ internal static class StackChecks
                         $"{plan.DepthRange.High:0.##} mm, most likely within {plan.LikelySpread:0.##} mm."),
                 "Measure your boards and give their thickness.")
             {
-                Value = plan.LikelySpread, Limit = spec.DepthTolerance, Source = "tolerances of the boards in the catalog",
+                Value = plan.LikelySpread,
+                Limit = spec.DepthTolerance,
+                Source = "tolerances of the boards in the catalog",
             };
         var walls = layers.Count(l => l.Role == LayerRole.Wall);
         var reached = walls == 0 ? solid.Shape.Foot : layers[^1].Top;
@@ -39,14 +42,18 @@ internal static class StackChecks
                     + FormattableString.Invariant($"{reached:F2} mm."),
                 "Use less draft or depth, a larger outline, or let the outline be to size at the face.")
             {
-                Height = reached, Value = reached - solid.Shape.Foot, Limit = plan.Depth,
+                Height = reached,
+                Value = reached - solid.Shape.Foot,
+                Limit = plan.Depth,
             };
         if (spec.Kind == BuckKind.Male && solid.Shape.At(solid.Shape.Foot).IsEmpty)
             yield return new("nothing-left", Severity.Error,
                 "The draft leaves no wood at the foot: the walls lean the wrong way until nothing is left.",
                 "Use a draft above 0 degrees, less depth or a larger outline.")
             {
-                Height = solid.Shape.Foot, Value = 0, Limit = plan.Depth,
+                Height = solid.Shape.Foot,
+                Value = 0,
+                Limit = plan.Depth,
             };
         if (spec.Base is null && layers.Count > 0 && layers[0].Wood.Islands.Length > 1)
             yield return new("islands-loose", Severity.Note,
@@ -67,7 +74,8 @@ internal static class StackChecks
                 "The draft closes the cavity before it reaches its floor.",
                 "Use less draft or depth, a larger outline, or let the outline be to size at the base.")
             {
-                Height = solid.Shape.Foot, Limit = plan.Depth,
+                Height = solid.Shape.Foot,
+                Limit = plan.Depth,
             };
     }
 }

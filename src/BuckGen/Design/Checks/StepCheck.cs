@@ -22,7 +22,10 @@ internal sealed class StepCheck : IDesignCheck
             design.Spec.Steps == Steps.Inside ? "Fill them flush with the edges."
                 : "Sand them down to the marked lines, or use thinner layers.")
         {
-            Height = thickest.Top, Value = step, Limit = maxStep, Source = "common practice, no source",
+            Height = thickest.Top,
+            Value = step,
+            Limit = maxStep,
+            Source = "common practice, no source",
         };
     }
 }

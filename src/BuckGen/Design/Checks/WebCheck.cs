@@ -25,7 +25,10 @@ internal sealed class WebCheck : IDesignCheck
                     $"foot{(gaps.Length > 1 ? FormattableString.Invariant($" and close in {gaps.Length - 1} more places") : "")}: the sheet folds between them or does not reach the bottom; {minGap:0.#} mm is the minimum, 1.75 times the height is better."),
             "Move them apart, make them lower, or form them one by one.")
         {
-            Place = gaps[0].Middle, Height = design.Shape.Foot, Value = gaps[0].Width, Limit = minGap,
+            Place = gaps[0].Middle,
+            Height = design.Shape.Foot,
+            Value = gaps[0].Width,
+            Limit = minGap,
             Source = "guides of resin suppliers (from memory)",
         };
     }

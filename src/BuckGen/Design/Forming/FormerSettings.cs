@@ -6,21 +6,29 @@ namespace BuckGen.Design.Forming;
 internal static class FormerSettings
 {
     public static readonly SizeSetting Frame = new("frame", "the clamp frame", 300, 200, 50, 5000,
-        "clear opening of the clamp frame; left out: as large as the blank needs") { Option = "--frame" };
+        "clear opening of the clamp frame; left out: as large as the blank needs")
+    { Option = "--frame" };
 
     public static readonly NumberSetting
-        Travel = new("travel", "travel of the former", null, 1, 2000, "how far the former lifts the buck") { Example = 120,
-            Option = "--travel" },
+        Travel = new("travel", "travel of the former", null, 1, 2000, "how far the former lifts the buck")
+        {
+            Example = 120,
+            Option = "--travel"
+        },
         Gap = new("gap", "gap between buck and frame", null, 0, 1000,
             "from buck to frame; left out: as much as the buck is high, 25 mm at least")
         {
-            Example = 40, Source = "Takahashi and Bando, Dental Traumatology 2018",
+            Example = 40,
+            Source = "Takahashi and Bando, Dental Traumatology 2018",
         },
         PlugGap = new("plug-gap", "gap round the plug", null, 0, 200,
-            "a plug pushes the sheet into a cavity; this much smaller than its floor; left out: none") { Example = 5 },
+            "a plug pushes the sheet into a cavity; this much smaller than its floor; left out: none")
+        { Example = 5 },
         Heater = new("heater", "temperature of the heater", 400, 100, 1000, "its temperature, degrees C, for the process card")
         {
-            Kind = QuantityKind.Number, Unit = "degrees C", Source = Setting.Practice,
+            Kind = QuantityKind.Number,
+            Unit = "degrees C",
+            Source = Setting.Practice,
         },
         Grip = new("grip", "grip of the clamp frame", 15, 0, 100, "held by the frame on each edge") { Source = Setting.Practice },
         Lip = new("lip", "seal lip", 12, 0, 100, "what the seal needs beside the grip") { Source = Setting.Practice };

@@ -23,8 +23,11 @@ public sealed record PartSizing(Drawn Drawn, double Shrinkage, double WallAllowa
     {
         if (part.IsEmpty) return this;
         var largest = Math.Max(part.Bounds.Width, part.Bounds.Height);
-        return this with { FormedTolerance = PartTolerance.Formed.At(largest),
-            TrimmedTolerance = PartTolerance.Trimmed.At(largest) };
+        return this with
+        {
+            FormedTolerance = PartTolerance.Formed.At(largest),
+            TrimmedTolerance = PartTolerance.Trimmed.At(largest)
+        };
     }
 
     /// <summary>Which way the wall moves the buck's outline: the sheet lies outside a male buck and inside a cavity.</summary>

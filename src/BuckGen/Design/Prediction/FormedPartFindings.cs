@@ -17,17 +17,20 @@ internal static class FormedPartFindings
         if (spec.Draft < 0)
         {
             return NotPredicted("the walls of the buck lean over and lock the part", "Give the walls draft.")
-                with { Value = spec.Draft, Limit = 0 };
+                with
+            { Value = spec.Draft, Limit = 0 };
         }
         return blank.Gap < PartForming.MinClearance
             ? NotPredicted("the part does not fit into the frame", "Use a larger frame or a smaller part.")
-                with { Value = blank.Gap, Limit = PartForming.MinClearance }
+                with
+            { Value = blank.Gap, Limit = PartForming.MinClearance }
             : null;
     }
 
     private static Finding NotPredicted(string reason, string remedy) =>
         new("wall-not-predicted", Severity.Note, $"The wall of the part is not predicted, because {reason}.",
-            remedy) { Source = Source };
+            remedy)
+        { Source = Source };
 
     public static IEnumerable<Finding> Find(
         FormedPart part, BuckKind kind, SheetSpec sheet, FormerSpec former, double maxThinning)
@@ -42,7 +45,8 @@ internal static class FormedPartFindings
                 "Do not use the predicted wall. Try detail = \"fine\" in [forming], more draft, rounder corners or more "
                 + "room between parts.")
             {
-                Place = part.BurstAt, Source = Source,
+                Place = part.BurstAt,
+                Source = Source,
             };
             yield break;
         }
@@ -53,14 +57,18 @@ internal static class FormedPartFindings
             yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
                 "Give the parts more room or more draft, or make a block that the sheet meets first beside the web.")
             {
-                Place = web, Source = Source,
+                Place = web,
+                Source = Source,
             };
         foreach (var place in part.Bridged)
             yield return new("sheet-bridges", Severity.Warning,
                 FormattableString.Invariant($"The sheet does not reach the buck here: it stands {place.Gap:0.#} mm off."),
                 "Make the corner rounder or the gap wider, set a vent there, or use a thinner or hotter sheet.")
             {
-                Place = place.Place, Height = place.Height, Value = place.Gap, Source = Source,
+                Place = place.Place,
+                Height = place.Height,
+                Value = place.Gap,
+                Source = Source,
             };
     }
 
@@ -70,7 +78,8 @@ internal static class FormedPartFindings
                 + FormattableString.Invariant($"{part.BallRadius:0.#} mm radius."),
             "Try detail = \"fine\" in [forming], which uses a smaller ball, or set a smaller corner-ball.")
         {
-            Value = part.BallRadius, Source = Source,
+            Value = part.BallRadius,
+            Source = Source,
         }
         : null;
 
@@ -78,7 +87,8 @@ internal static class FormedPartFindings
         ? new("plug-not-predicted", Severity.Note,
             "The wall is predicted without the plug: with it the floor keeps more of the sheet and the walls are thicker "
                 + "near it.",
-            "Use the wall with a plug that the blank gives, and measure a first part.") { Value = gap, Source = Source }
+            "Use the wall with a plug that the blank gives, and measure a first part.")
+        { Value = gap, Source = Source }
         : null;
 
     /// <summary>Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well.</summary>
@@ -89,7 +99,10 @@ internal static class FormedPartFindings
                 $"The sheet thins to {thin.Thickness:0.##} mm here, 1/{thinning:0.#} of the gauge, and may tear."),
             "Use more draft, rounder corners, a shallower shape, a larger frame round a male buck, or a thicker sheet.")
         {
-            Place = thin.Place, Height = thin.Height, Value = thinning, Limit = maxThinning,
+            Place = thin.Place,
+            Height = thin.Height,
+            Value = thinning,
+            Limit = maxThinning,
             Source = Source + "; the limit is common practice, no source",
         }
         : null;
@@ -102,7 +115,11 @@ internal static class FormedPartFindings
                 ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.")
                 : "Use a thicker sheet, more draft or rounder corners.")
         {
-            Place = thin.Place, Height = thin.Height, Value = thin.Thickness, Limit = wanted, Source = Source,
+            Place = thin.Place,
+            Height = thin.Height,
+            Value = thin.Thickness,
+            Limit = wanted,
+            Source = Source,
         }
         : null;
 }

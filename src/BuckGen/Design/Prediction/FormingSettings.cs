@@ -6,32 +6,42 @@ namespace BuckGen.Design.Prediction;
 internal static class FormingSettings
 {
     public static readonly ChoiceSetting<FormingDetail> Detail = new("detail", FormingDetail.Quick,
-        "quick: in about a second; fine: a mesh of many more triangles, and the error of the quick one") { Option = "--detail" };
+        "quick: in about a second; fine: a mesh of many more triangles, and the error of the quick one")
+    { Option = "--detail" };
 
     public static readonly FlagSetting
         Predict = new("predict", true, "false: the wall is not predicted"),
         Stepped = new("stepped", false,
-            "true: over the layers with their steps; false: over the wall after sanding") { Option = "--stepped" };
+            "true: over the layers with their steps; false: over the wall after sanding")
+        { Option = "--stepped" };
 
     public static readonly NumberSetting
         CornerBall = new("corner-ball", "ball for inside corners", 2, 0.5, 50,
-            "the thinnest wall is measured where a ball of this radius can touch it") { Option = "--corner-ball",
-            Source = Setting.Practice },
+            "the thinnest wall is measured where a ball of this radius can touch it")
+        {
+            Option = "--corner-ball",
+            Source = Setting.Practice
+        },
         Modulus = new("modulus", "stiffness of the hot sheet", 0.1, 0.001, 10,
             "stiffness of the hot sheet, MPa; the stiffer, the rounder inside corners stay")
         {
-            Kind = QuantityKind.Number, Unit = "MPa", Source = Setting.Practice,
+            Kind = QuantityKind.Number,
+            Unit = "MPa",
+            Source = Setting.Practice,
         },
         Friction = new("friction", "friction between sheet and buck", null, 0, 10,
             "between sheet and buck; left out: the sheet sticks where it touches")
         {
-            Kind = QuantityKind.Number, Example = 0.3, Source = Setting.Practice,
+            Kind = QuantityKind.Number,
+            Example = 0.3,
+            Source = Setting.Practice,
         },
         Stiffening =
             new("stiffening", "stiffening of the hot sheet", 0.1, 0, 10, "how much it stiffens as it is drawn; 0: not at all")
-        {
-            Kind = QuantityKind.Number, Source = Setting.Practice,
-        };
+            {
+                Kind = QuantityKind.Number,
+                Source = Setting.Practice,
+            };
 
     public static readonly SettingTable Table =
         new("forming", "The wall of the formed part, predicted before wood is cut (it needs [sheet])",

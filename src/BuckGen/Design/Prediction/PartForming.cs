@@ -79,7 +79,9 @@ internal sealed class PartForming
         var clamped = ClampedSheet.FromMesh(mesh, HyperelasticMaterial.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
         var load = new FormingLoad(air.AmbientPressure - air.ReservoirPressure)
         {
-            Rise = rise, Friction = forming.Friction, MaxSteps = forming.Friction is null ? MaxSteps : MaxFrictionSteps,
+            Rise = rise,
+            Friction = forming.Friction,
+            MaxSteps = forming.Friction is null ? MaxSteps : MaxFrictionSteps,
         };
         var formed = MembraneForming.Form(clamped, tool, load, cancellation);
         return new(formed, tool, footprint, part, frameHeight, forming, minEdgeLength);

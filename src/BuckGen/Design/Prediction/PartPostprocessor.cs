@@ -83,10 +83,21 @@ internal sealed class PartPostprocessor
         {
             var part = new FormedPart
             {
-                Spec = spec, Gauge = formed.Sheet.Thickness, FrameHeight = frameHeight, BallRadius = BallRadius,
-                MinEdgeLength = MinEdgeLength, IsConverged = IsConverged,
-                Points = [], Triangles = [], Thinnest = null, ThinnestOfSheet = null, MeanThickness = 0, MeanThicknessOfSheet = 0,
-                VolumeError = 0, Bridged = [], Webs = [],
+                Spec = spec,
+                Gauge = formed.Sheet.Thickness,
+                FrameHeight = frameHeight,
+                BallRadius = BallRadius,
+                MinEdgeLength = MinEdgeLength,
+                IsConverged = IsConverged,
+                Points = [],
+                Triangles = [],
+                Thinnest = null,
+                ThinnestOfSheet = null,
+                MeanThickness = 0,
+                MeanThicknessOfSheet = 0,
+                VolumeError = 0,
+                Bridged = [],
+                Webs = [],
                 BurstAt = formed.Outcome == FormingOutcome.Burst && formed.BurstPosition.Plan is { IsFinite: true } place
                     ? place
                     : null,

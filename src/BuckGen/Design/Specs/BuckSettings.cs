@@ -11,17 +11,23 @@ internal static class BuckSettings
     public static readonly NumberSetting Shrinkage = new("shrinkage", "shrinkage", null, 0, 10,
         "shrinkage to allow for; left out: the plastic's own when the drawing shows the part, else none")
     {
-        Kind = QuantityKind.Share, Example = 0.5, Option = "--shrinkage",
+        Kind = QuantityKind.Share,
+        Example = 0.5,
+        Option = "--shrinkage",
     };
 
     public static readonly ChoiceSetting<Drawn> Drawn = new("drawn", Forming.Drawn.Buck,
-        "what the drawing shows: the buck, or the inside or outside of the part (they need the sheet)") { IsSet = true,
-        Option = "--drawn" };
+        "what the drawing shows: the buck, or the inside or outside of the part (they need the sheet)")
+    {
+        IsSet = true,
+        Option = "--drawn"
+    };
 
     public static readonly SettingTable Table = new("buck", "",
         [
             StackSettings.Depth, StackSettings.Draft, StackSettings.Kind, StackSettings.OutlineAt, Drawn, StackSettings.Corners,
             StackSettings.MitreLimit, StackSettings.Steps, Shrinkage, StackSettings.DepthTolerance, StackSettings.BlockMargin,
             StackSettings.LetterHeight, OutlineSettings.Chord,
-        ]) { IsSet = true };
+        ])
+    { IsSet = true };
 }

@@ -15,10 +15,12 @@ internal static class FlangeSettings
             Option = "--bushing",
         },
         Bit = new("bit", "diameter of the bit", 6, 1, 50,
-            "diameter of the router's bit; the bushing is no smaller") { Option = "--bit" },
+            "diameter of the router's bit; the bushing is no smaller")
+        { Option = "--bit" },
         Land = new("land", "land of the nest", 40, 10, 300, "wood of the nest round it") { Source = Setting.Practice },
         Screw = new("screw", "diameter of the screw holes", 4.5, 1, 20,
-            "diameter of the screw holes in the nest") { Source = Setting.Practice };
+            "diameter of the screw holes in the nest")
+        { Source = Setting.Practice };
 
     public static readonly SettingTable Table = new("flange",
         "A template to rout a flange to width, and the nest the part hangs in meanwhile (it needs [sheet])",

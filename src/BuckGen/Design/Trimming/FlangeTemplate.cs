@@ -46,6 +46,7 @@ public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Templa
                 + FormattableString.Invariant($"{flange.Bushing:0.##} mm and a bit of {flange.Bit:0.##} mm; parts of it vanish."),
             "Use a smaller bushing or a bit with a bearing, or a wider flange.")
         {
-            Place = trimLine.Bounds.Centre, Value = flange.Offset,
+            Place = trimLine.Bounds.Centre,
+            Value = flange.Offset,
         };
 }

@@ -17,7 +17,9 @@ internal static class JigFindings
                     + FormattableString.Invariant($"{(plan.Miss > 0 ? "more" : "less")} than the cut at {jig.TrimHeight:F2} mm."),
                 "Add a thinner stock, or cut at the height it gives.")
             {
-                Height = plan.Depth, Value = plan.Miss, Limit = spec.DepthTolerance,
+                Height = plan.Depth,
+                Value = plan.Miss,
+                Limit = spec.DepthTolerance,
             };
         if (!relieved && jig.FlangeRoom > 0)
             yield return new("jig-on-flange", Severity.Note,
@@ -31,7 +33,8 @@ internal static class JigFindings
                 "There is no room for a core inside the part below the blade.",
                 "Hold the part from inside with a block cut by hand, or cut higher.")
             {
-                Value = jig.TrimHeight, Source = "common practice, no source",
+                Value = jig.TrimHeight,
+                Source = "common practice, no source",
             };
     }
 }

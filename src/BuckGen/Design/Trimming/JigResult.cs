@@ -10,7 +10,9 @@ namespace BuckGen.Design.Trimming;
 /// <summary>What a jig is made of.</summary>
 internal static class JigResult
 {
-    /// <summary>Maximum number of layers of a plug-in's jig, of pieces, holes or lines of a layer, and of lines and arcs in all.</summary>
+    /// <summary>
+    /// Maximum number of layers of a plug-in's jig, of pieces, holes or lines of a layer, and of lines and arcs in all.
+    /// </summary>
     private const int MaxLayers = 200, MaxPieces = 2000, MaxSegments = 200_000;
 
     private const int MaxNameLength = 20;
@@ -69,11 +71,14 @@ internal static class JigResult
         Dowels = ValidateList(layer, part.Dowels, "dowel hole", d => HoleFault(d.Centre, d.Diameter)),
         Vents = ValidateList(layer, part.Vents, "vent", v => HoleFault(v.Centre, v.Diameter)),
         Label = part.Label is { } label
-            ? label with { Strokes = [
+            ? label with
+            {
+                Strokes = [
                 .. ValidateList(layer, label.Strokes, "stroke", s => s.Vertices.IsDefaultOrEmpty ? "is empty" : null)
                     .Select(s =>
                         s with { Vertices = ValidateList(layer, s.Vertices, "corner",
-                            v => HoleFault(new(v.X, v.Y), Math.Abs(v.Bulge))) })] } : null,
+                            v => HoleFault(new(v.X, v.Y), Math.Abs(v.Bulge))) })]
+            } : null,
     };
 
     private static ImmutableArray<T> ValidateList<T>(Layer layer, ImmutableArray<T> given, string what, Func<T, string?> fault)

@@ -8,14 +8,19 @@ internal static class JigSettings
     public static readonly NumberSetting
         TrimHeight =
             new("trim-height", "trim height", 12, 2, 500, "height of the cut over the flange") { Option = "--trim-height" },
-        Clearance = new("clearance", "clearance of the jig", 0.5, 0, 10, "between part and ring") { Option = "--clearance",
-            Source = Setting.Practice },
+        Clearance = new("clearance", "clearance of the jig", 0.5, 0, 10, "between part and ring")
+        {
+            Option = "--clearance",
+            Source = Setting.Practice
+        },
         Land = new("land", "land of the jig", 40, 10, 300, "width of the ring") { Option = "--land", Source = Setting.Practice },
         FlangeRoom =
             new("flange-room", "flange room of the jig", 12, 0, 200,
-                "how much flange may be left under the ring") { Source = Setting.Practice },
+                "how much flange may be left under the ring")
+            { Source = Setting.Practice },
         BladeRoom = new("blade-room", "blade room over the core", 2, 0, 50,
-            "how far the core stays below the cut") { Source = Setting.Practice };
+            "how far the core stays below the cut")
+        { Source = Setting.Practice };
 
     public static readonly FlagSetting
         Core = new("core", true, "a core to hold the part from inside"),

@@ -28,6 +28,8 @@ internal static class PanelEdgeCheck
                 + FormattableString.Invariant($"left out."),
             "Draw the panel larger, or move its outline or hole; both drawings share one origin.")
         {
-            Place = place, Value = 0, Limit = 0,
+            Place = place,
+            Value = 0,
+            Limit = 0,
         };
 }

@@ -21,7 +21,9 @@ internal static class PanelFindings
                     + FormattableString.Invariant($"mm{(land <= 0 ? ": the part falls through" : "")}."),
                 "Leave a wider flange on the part, or a closer fit.")
             {
-                Value = land, Limit = checks.MinGlueLand, Source = "common practice, no source",
+                Value = land,
+                Limit = checks.MinGlueLand,
+                Source = "common practice, no source",
             };
         if (fit < wanted)
             yield return new("panel-fit-close", Severity.Note,
@@ -30,7 +32,8 @@ internal static class PanelFindings
                     + FormattableString.Invariant($"grows when warm, the part may need {wanted:0.##} mm."),
                 "Try the part before the panel is finished; file the opening where it binds.")
             {
-                Value = fit, Limit = wanted,
+                Value = fit,
+                Limit = wanted,
                 Source = "a former's tolerances for prototype tools, expansion of the plastic over 30 degrees C",
             };
         if (panel.Bit > 0)
@@ -42,7 +45,9 @@ internal static class PanelFindings
                         + FormattableString.Invariant($"{panel.Bit:0.##} mm leaves {panel.Bit / 2:0.##} mm."),
                     "Use a smaller bit, file the corner by hand, or round the drawing's corner.")
                 {
-                    Place = corner.Place, Value = corner.Radius, Limit = panel.Bit / 2,
+                    Place = corner.Place,
+                    Value = corner.Radius,
+                    Limit = panel.Bit / 2,
                 };
         var minBridge = checks.MinPanelBridge * panel.Stock.Thickness;
         foreach (var bridge in FacingEdges.Within(wood, minBridge, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
@@ -52,7 +57,10 @@ internal static class PanelFindings
                     + FormattableString.Invariant($"{panel.Stock.Thickness:0.##} mm thick breaks there."),
                 "Move the shapes apart, or let the part cover the gap.")
             {
-                Place = bridge.Middle, Value = bridge.Width, Limit = minBridge, Source = "common practice, no source",
+                Place = bridge.Middle,
+                Value = bridge.Width,
+                Limit = minBridge,
+                Source = "common practice, no source",
             };
         if (!inlays.IsEmpty)
             yield return new("panel-inlays", Severity.Note,

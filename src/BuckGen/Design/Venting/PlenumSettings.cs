@@ -16,12 +16,15 @@ internal static class PlenumSettings
 
     public static readonly NumberSetting
         Width = new("width", "width of plenum channels and feet", 10, 3, 100,
-            "width of a channel or a foot") { Source = Setting.Practice },
+            "width of a channel or a foot")
+        { Source = Setting.Practice },
         PortDiameter =
             new("port-diameter", "diameter of the port", 25, 3, 200,
-                "diameter of the opening over the port") { Source = Setting.Practice },
+                "diameter of the opening over the port")
+            { Source = Setting.Practice },
         MaxBow = new("max-bow", "maximum bow of the base", 0.3, 0.01, 5,
-            "how far the base may bow under the vacuum") { Source = Setting.Practice },
+            "how far the base may bow under the vacuum")
+        { Source = Setting.Practice },
         BaseThickness = new("", "thickness of the base over a plenum", null, 2.5, 45, "thickness of the plate over the plenum");
 
     public static readonly SettingTable Table =

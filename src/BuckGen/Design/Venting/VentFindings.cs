@@ -18,7 +18,8 @@ internal static class VentFindings
                     + FormattableString.Invariant($"({sizing.FormedThickness:0.##} mm); they may leave pimples."),
                 "Use a narrower drill, a thicker sheet or a larger plate.")
             {
-                Value = diameter, Limit = sizing.MaxDiameter,
+                Value = diameter,
+                Limit = sizing.MaxDiameter,
                 Source = "common practice, no source: no wider than the local formed thickness",
             };
     }
@@ -42,7 +43,8 @@ internal static class VentFindings
                 ? $"Allow wider vents or a smaller spacing: about {needed} vents of this size would do."
                 : "Use a larger pump or tank, or accept a slower draw.")
         {
-            Value = air.DrawDown.Seconds, Limit = spec.WantedTime,
+            Value = air.DrawDown.Seconds,
+            Limit = spec.WantedTime,
             Source = "compressible flow through the vents; the wanted time is common practice, no source",
         };
     }
@@ -54,7 +56,9 @@ internal static class VentFindings
                 $"There is no room for a vent {Where(wish.Reason)} at {wish.Centre} on layer {layer.Number}."),
             "Use a narrower bore or less land, move a dowel, or widen the place.")
         {
-            Place = wish.Centre, Height = layer.Top, Source = "common practice, no source",
+            Place = wish.Centre,
+            Height = layer.Top,
+            Source = "common practice, no source",
         };
 
     /// <summary>A stretch of wall along which something keeps the vents apart.</summary>
@@ -66,7 +70,11 @@ internal static class VentFindings
                     $"spacing of {spacing:0.#} mm: an edge, a dowel, a wall or another bore is in the way."),
             "Use a narrower bore or less land, move a dowel, or widen the place.")
         {
-            Place = place, Height = layer.Top, Value = stretch, Limit = spacing, Source = "common practice, no source",
+            Place = place,
+            Height = layer.Top,
+            Value = stretch,
+            Limit = spacing,
+            Source = "common practice, no source",
         };
 
     /// <summary>A given point over which no sheet comes down on a floor.</summary>

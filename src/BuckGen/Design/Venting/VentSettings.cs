@@ -18,28 +18,32 @@ internal static class VentSettings
     public static readonly NumberSetting
         Spacing = new("spacing", "spacing of vents", 25, 5, 500, "farthest two vents lie apart along a wall")
         {
-            Option = "--vent-spacing", Source = Setting.Practice,
-        },
-        GridPitch = new("grid-pitch", "pitch of the vent grid", 50, 5, 500,
-            "distance in the pattern grid") { Source = Setting.Practice },
-        WallDistance =
-            new("wall-distance", "distance of vents from the wall", 0.5, 0, 20, "from the foot of the wall to the hole")
-        {
+            Option = "--vent-spacing",
             Source = Setting.Practice,
         },
+        GridPitch = new("grid-pitch", "pitch of the vent grid", 50, 5, 500,
+            "distance in the pattern grid")
+        { Source = Setting.Practice },
+        WallDistance =
+            new("wall-distance", "distance of vents from the wall", 0.5, 0, 20, "from the foot of the wall to the hole")
+            {
+                Source = Setting.Practice,
+            },
         Diameter = new("diameter", "diameter of vents", null, 0.2, 10, "diameter of the vents instead of the calculated one")
         {
-            Example = 0.8, Option = "--vent-diameter",
+            Example = 0.8,
+            Option = "--vent-diameter",
         },
         Bore = new("bore", "diameter of relief bores", 5, 1, 30, "diameter of the relief bores below the surface")
         {
-            Option = "--bore", Source = Setting.Practice,
+            Option = "--bore",
+            Source = Setting.Practice,
         },
         FaceThickness =
             new("face-thickness", "thickness left over a relief bore", 3, 0.5, 50, "left over a bore drilled from below")
-        {
-            Source = Setting.Practice,
-        },
+            {
+                Source = Setting.Practice,
+            },
         Land = new("land", "land round bores", 2, 0.5, 50, "minimum wood round bores") { Source = Setting.Practice };
 
     private static readonly AirFlowSpec Air = new();
@@ -48,19 +52,26 @@ internal static class VentSettings
         Vacuum = new("vacuum", "vacuum", Air.AmbientPressure - Air.ReservoirPressure, 0, Air.AmbientPressure,
             "below the air outside; kPa, mbar, inHg, mmHg or psi")
         {
-            Kind = QuantityKind.Pressure, Source = "what a copolyester maker asks for at least (Eastman, thermoforming FAQ)",
+            Kind = QuantityKind.Pressure,
+            Source = "what a copolyester maker asks for at least (Eastman, thermoforming FAQ)",
         },
         Pump = new("pump-litres-per-second", "flow of the pump", null, 0.001, 1000, "left out: no pump")
         {
-            Kind = QuantityKind.Number, Unit = "L/s", Example = 2,
+            Kind = QuantityKind.Number,
+            Unit = "L/s",
+            Example = 2,
         },
         Tank = new("tank-litres", "volume of the tank", null, 0.01, 100_000, "left out: so large that its pressure stays")
         {
-            Kind = QuantityKind.Number, Unit = "L", Example = 40,
+            Kind = QuantityKind.Number,
+            Unit = "L",
+            Example = 40,
         },
         Seconds = new("seconds", "time for the air to leave", Air.WantedTime, 0.01, 60, "in which the air should be gone")
         {
-            Kind = QuantityKind.Number, Unit = "s", Source = Setting.Practice,
+            Kind = QuantityKind.Number,
+            Unit = "s",
+            Source = Setting.Practice,
         };
 
     public static readonly SettingTable

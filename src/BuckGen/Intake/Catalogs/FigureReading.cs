@@ -46,7 +46,7 @@ internal sealed class FigureReading(CatalogTable table, ImmutableDictionary<stri
 
     private double Number(FigureKind kind, FigureRange limits, object? value)
     {
-        var text = value is bool or Dictionary<string, object?> or object?[] ? null : TomlValue.AsText(value);
+        var text = value is bool or Dictionary<string, object?> or object?[]? null : TomlValue.AsText(value);
         double number;
         var understood = kind.Unit switch
         {

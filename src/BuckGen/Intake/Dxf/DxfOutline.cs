@@ -83,7 +83,8 @@ internal static class DxfOutline
         return ((DxfHatch)hatch).Paths.SelectMany((path, number) => path.Edges.Select(edge => (edge, number)))
             .Select(e =>
                 PathOf(EntityCurves.FromEntity(e.edge)!, e.edge, layer, toDrawing,
-                    e.number) with { Source = $"HATCH at line {hatch.Line}" });
+                    e.number) with
+                { Source = $"HATCH at line {hatch.Line}" });
     }
 
     private static Bounds BoundsOf(ImmutableArray<DrawnPath> paths, CancellationToken cancellation)

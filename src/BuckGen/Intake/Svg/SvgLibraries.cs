@@ -36,7 +36,8 @@ internal static class SvgLibraries
             {
                 failure = e;
             }
-        }, StackBytes) { IsBackground = true };
+        }, StackBytes)
+        { IsBackground = true };
         worker.Start();
         while (!worker.Join(PollInterval)) cancellation.ThrowIfCancellationRequested();
 

@@ -17,8 +17,11 @@ internal static class OutputSettings
 
     public static readonly FlagSetting
         Svg = new("svg", Default.Svg, "an SVG beside every DXF") { IsSet = true, Option = "--svg" },
-        Model = new("model", Default.Model, "solid models of the buck: STL to print, glTF to look at") { IsSet = true,
-            Option = "--model" };
+        Model = new("model", Default.Model, "solid models of the buck: STL to print, glTF to look at")
+        {
+            IsSet = true,
+            Option = "--model"
+        };
 
     public static readonly TextSetting Formats =
         new("formats", "[]", "more kinds of cut files; plug-ins give their names") { Option = "--formats" };

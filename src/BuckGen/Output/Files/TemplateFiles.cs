@@ -39,6 +39,7 @@ internal sealed record TemplateFiles(ImmutableArray<OutputFile> Files, Immutable
                 + FormattableString.Invariant($"it is left out."),
             "Have the drawings of the layers plotted in real size instead.")
         {
-            Value = pages, Limit = Tiles.MaxPages,
+            Value = pages,
+            Limit = Tiles.MaxPages,
         };
 }

@@ -68,17 +68,17 @@ internal static class PlanPicture
             var (left, right) = (view.Map.Apply(footprint.LowerLeft), view.Map.Apply(new(footprint.MaxX, footprint.MinY)));
             foreach (var item in
                 Dimension.Level(new(left.X, view.Corner.Y - 7), new(right.X, view.Corner.Y - 7), footprint.Width))
-                    yield return item;
+                yield return item;
             var (low, high) = (view.Map.Apply(footprint.LowerLeft), view.Map.Apply(new(footprint.MinX, footprint.MaxY)));
             foreach (var item in
                 Dimension.Upright(new(view.Corner.X - 6, low.Y), new(view.Corner.X - 6, high.Y), footprint.Height))
-                    yield return item;
+                yield return item;
         }
 
         if (view.Real == footprint) yield break;
         foreach (var item in
             Dimension.Level(view.Corner - new Vec2(0, 14), view.Corner + new Vec2(view.Width, -14), view.Real.Width))
-                yield return item;
+            yield return item;
     }
 
     private static ImmutableArray<PictureItem> Rings(ImmutableArray<Finding> findings, PaperView view)
@@ -86,7 +86,7 @@ internal static class PlanPicture
         var rings = new NumberedPlaces();
         var placed = findings.Where(f => f.Place is not null).Select(f => (f.Place, f.Number)).ToArray();
         foreach (var (place, _) in placed) rings.Keep(view.Map.Apply(place!.Value));
-        foreach (var (place, number) in placed) 
+        foreach (var (place, number) in placed)
             rings.AddLink(view.Map.Apply(place!.Value), NumberedPlaces.Label(number), PictureColours.Repaired,
                 $"place-{NumberedPlaces.Label(number)}", $"finding-{NumberedPlaces.Label(number)}",
                 $"Finding {NumberedPlaces.Label(number)}");

@@ -53,10 +53,13 @@ internal static class PreviewPicture
     private static PictureItem Moved(PictureItem item, Vec2 by) => item switch
     {
         PictureShape shape =>
-            shape with { Paths = [
+            shape with
+            {
+                Paths = [
                 .. shape.Paths
                     .Select(p =>
-                        p with { Segments = [.. p.Segments.Select(s => s with { Start = s.Start + by, End = s.End + by })] })] },
+                        p with { Segments = [.. p.Segments.Select(s => s with { Start = s.Start + by, End = s.End + by })] })]
+            },
         PictureText text => text with { Place = text.Place + by },
         PictureWindow window =>
             new PictureWindow(

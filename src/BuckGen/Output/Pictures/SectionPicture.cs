@@ -82,6 +82,6 @@ internal static class SectionPicture
                     TextAlign.Start)) yield return item;
         foreach (var item in
             Dimension.Level(view.Corner - new Vec2(0, 7), view.Corner + new Vec2(view.Width, -7), view.Real.Width))
-                yield return item;
+            yield return item;
     }
 }

@@ -19,7 +19,13 @@ public class JobCostTests
 {
     private static readonly RateSpec Rates = new()
     {
-        Currency = "EUR", Labour = 36, Machine = 30, MarkFeed = 3000, PathSeconds = 1.5, BoardMinutes = 2, DrillSeconds = 12,
+        Currency = "EUR",
+        Labour = 36,
+        Machine = 30,
+        MarkFeed = 3000,
+        PathSeconds = 1.5,
+        BoardMinutes = 2,
+        DrillSeconds = 12,
         GlueMinutes = 5,
     };
 
@@ -68,8 +74,13 @@ public class JobCostTests
     public void Nothing_said_is_nothing_reckoned() =>
         Assert.Null(
             JobCost.Compute(
-                Plan(Spec() with { Stock = [Mdf6 with { Price = null, CutFeed = null }], Base = null, Vents = null,
-                    Sheet = null }), RateSpec.None));
+                Plan(Spec() with
+                {
+                    Stock = [Mdf6 with { Price = null, CutFeed = null }],
+                    Base = null,
+                    Vents = null,
+                    Sheet = null
+                }), RateSpec.None));
 
     [Fact]
     public void What_is_not_said_is_told()
@@ -104,9 +115,15 @@ public class JobCostTests
 
     private static BuckSpec Spec() => Formed.Spec(BuckKind.Male, 24, 5) with
     {
-        Stock = [Mdf6], Base = new(Mdf6, 20, Mdf6), Vents = new(),
-        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), PricePerSquareMetre = 12.5,
-            Sizes = [new(200, 100), new(1220, 610)] },
+        Stock = [Mdf6],
+        Base = new(Mdf6, 20, Mdf6),
+        Vents = new(),
+        Sheet = new()
+        {
+            Plastic = Catalog.BuiltIn.FindPlastic("petg"),
+            PricePerSquareMetre = 12.5,
+            Sizes = [new(200, 100), new(1220, 610)]
+        },
         Former = new() { Opening = new(500, 400) },
     };
 

@@ -187,6 +187,8 @@ public class DowelTests
     private static double MaxDistance(Vec2[] places) => Pairs([.. places]).Max(p => p.A.DistanceTo(p.B));
 
     private static IEnumerable<(Vec2 A, Vec2 B)> Pairs(ImmutableArray<Vec2> places) =>
-        from i in Enumerable.Range(0, places.Length) from j in Enumerable
-            .Range(i + 1, places.Length - i - 1) select (places[i], places[j]);
+        from i in Enumerable.Range(0, places.Length)
+        from j in Enumerable
+            .Range(i + 1, places.Length - i - 1)
+        select (places[i], places[j]);
 }

@@ -41,8 +41,14 @@ public class DraftArithmeticTests
     [InlineData(OutlineAt.Base, Steps.Middle, 0.52493, 1.57480, 2.62466)]
     public void A_rectangle_as_a_cavity(OutlineAt at, Steps steps, params double[] offsets)
     {
-        var spec = PlainBuck.Spec with { Kind = BuckKind.Female, OutlineAt = at, Steps = steps, Corners = CornerJoin.Mitre,
-            BlockMargin = 30 };
+        var spec = PlainBuck.Spec with
+        {
+            Kind = BuckKind.Female,
+            OutlineAt = at,
+            Steps = steps,
+            Corners = CornerJoin.Mitre,
+            BlockMargin = 30
+        };
 
         var design = PlainBuck.Create(Shapes.Rectangle(100, 60), spec);
 

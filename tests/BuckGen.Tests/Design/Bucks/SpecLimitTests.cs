@@ -19,7 +19,11 @@ public class SpecLimitTests
 {
     private static readonly BuckSpec Whole = PlainBuck.Spec with
     {
-        Base = new(PlainBuck.Mdf12), Sheet = new(), Vents = new(), Plenum = new(PlainBuck.Mdf12), Jig = new(),
+        Base = new(PlainBuck.Mdf12),
+        Sheet = new(),
+        Vents = new(),
+        Plenum = new(PlainBuck.Mdf12),
+        Jig = new(),
         Flange = new(PlainBuck.Mdf12),
         Panel = new(PlainBuck.Mdf12),
     };

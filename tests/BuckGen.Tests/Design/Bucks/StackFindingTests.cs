@@ -37,8 +37,14 @@ public class StackFindingTests
     {
         var design = PlainBuck.Create(
             Shapes.Union(Shapes.Rectangle(30, 30), Shapes.RectangleAt(31, 0, 30, 30)),
-            PlainBuck.Spec with { Depth = 24, Draft = -5, OutlineAt = OutlineAt.Base, Steps = Steps.Inside,
-                Base = new(PlainBuck.Mdf12) });
+            PlainBuck.Spec with
+            {
+                Depth = 24,
+                Draft = -5,
+                OutlineAt = OutlineAt.Base,
+                Steps = Steps.Inside,
+                Base = new(PlainBuck.Mdf12)
+            });
         Assert.Equal([1, 2, 1], design.Layers.Select(l => l.Parts.Length));
         Assert.Equal([1, 2], design.Layers[1].Parts.Select(p => p.Dowels.Length).Order());
 

@@ -97,8 +97,14 @@ public class StackNestingTests
     [InlineData(Steps.Inside)]
     public void Petals_round_empty_air_leave_the_air_empty(Steps steps)
     {
-        var spec = PlainBuck.Spec with { Depth = 24, Draft = 15.58, OutlineAt = OutlineAt.Base, Steps = steps,
-            Stock = [new("board", 4)] };
+        var spec = PlainBuck.Spec with
+        {
+            Depth = 24,
+            Draft = 15.58,
+            OutlineAt = OutlineAt.Base,
+            Steps = steps,
+            Stock = [new("board", 4)]
+        };
 
         var design = PlainBuck.Create(Petals, spec);
 

@@ -151,8 +151,14 @@ public class BadDesignTests
     public void A_finding_can_be_silenced_with_a_reason_that_shows()
     {
         var spec = Male(90,
-            draft: 0) with { Checks = new() { Silenced = [new("draft-locks", "a flexible rubber buck"),
-                new("web-between", "none here")] } };
+            draft: 0) with
+        {
+            Checks = new()
+            {
+                Silenced = [new("draft-locks", "a flexible rubber buck"),
+                new("web-between", "none here")]
+            }
+        };
 
         var findings = Formed.Design(Rectangle(100, 80), spec).Findings;
 
@@ -189,8 +195,15 @@ public class BadDesignTests
         Assert.Equal(told is not null,
             Formed.Design(Disc(100),
                 Female(depth, 3,
-                    4) with { Sheet = new() { Gauge = 4, Plastic = plastic is null ? null
-                        : Catalog.BuiltIn.FindPlastic(plastic) } })
+                    4) with
+                {
+                    Sheet = new()
+                    {
+                        Gauge = 4,
+                        Plastic = plastic is null ? null
+                        : Catalog.BuiltIn.FindPlastic(plastic)
+                    }
+                })
             .Findings.Any(f => f.Id == "too-deep"));
 
     [Theory]

@@ -43,7 +43,8 @@ public class BlankTests
         // The blank is 245 x 200 mm; the counts are found by hand on squared paper.
         var spec = Formed.Spec(BuckKind.Male, 40) with
         {
-            Former = new() { Opening = new(191, 146) }, Sheet = new() { Sizes = [new(width, height)] },
+            Former = new() { Opening = new(191, 146) },
+            Sheet = new() { Sizes = [new(width, height)] },
         };
 
         var yield = Assert.Single(Formed.Blank(Formed.Rectangle(100, 60), spec).Yields);

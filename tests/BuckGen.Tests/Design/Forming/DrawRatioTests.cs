@@ -48,7 +48,8 @@ public class DrawRatioTests
         const double Inch = 25.4;
         var spec = Formed.Spec(BuckKind.Female, depth * Inch) with
         {
-            Stock = [new("inch board", Inch, 2000, 2000)], Sheet = new() { Gauge = 3, MinWall = 0.1 * Inch },
+            Stock = [new("inch board", Inch, 2000, 2000)],
+            Sheet = new() { Gauge = 3, MinWall = 0.1 * Inch },
         };
 
         var blank = Formed.Blank(Formed.Rectangle(width * Inch, length * Inch), spec);

@@ -17,7 +17,12 @@ internal static class Formed
 
     public static BuckSpec Spec(BuckKind kind, double depth, double draft = 0, double gauge = 1) => new()
     {
-        Kind = kind, Depth = depth, Draft = draft, Stock = [Thin], Sheet = new() { Gauge = gauge }, DepthTolerance = 0.01,
+        Kind = kind,
+        Depth = depth,
+        Draft = draft,
+        Stock = [Thin],
+        Sheet = new() { Gauge = gauge },
+        DepthTolerance = 0.01,
     };
 
     public static Region Rectangle(double width, double height) => Region.FromLoops([Loop.Rectangle(new(0, 0, width, height))]);

@@ -37,11 +37,16 @@ public class CorpusFormingTests(ITestOutputHelper log)
         var depth = Math.Clamp(Math.Min(box.Width, box.Height) / 4, 3, 30);
         var design = BuckDesign.Create(outline, new BuckSpec
         {
-            Depth = depth, Draft = 5, Stock = [new("3 mm", 3, 5000, 5000)], DepthTolerance = 3,
+            Depth = depth,
+            Draft = 5,
+            Stock = [new("3 mm", 3, 5000, 5000)],
+            DepthTolerance = 3,
             Sheet = new() { Gauge = Math.Clamp(depth / 20, 0.3, 2) },
-            Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female, Corners = number % 3 == 0 ? CornerJoin.Mitre
+            Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
+            Corners = number % 3 == 0 ? CornerJoin.Mitre
                 : CornerJoin.Round,
-            Base = number % 4 < 2 ? new(new("9 mm", 9, 5000, 5000)) : null, Prediction = new() { Stepped = number % 5 == 0 },
+            Base = number % 4 < 2 ? new(new("9 mm", 9, 5000, 5000)) : null,
+            Prediction = new() { Stepped = number % 5 == 0 },
         }, null, null, TestContext.Current.CancellationToken);
 
         var part = design.Formed!;

@@ -31,8 +31,12 @@ public class FormedPartTests
         ["close neighbours"] = Make(Shapes.Union(Shapes.DiscAt(25, 25, 25), Shapes.RectangleAt(66, 0, 40, 50)), Male(14)),
         ["cavity"] = Make(Shapes.Slot(60, 30), Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6] }),
         ["cavity in a block wider than the frame"] = Make(Shapes.Slot(60, 30),
-            Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60,
-                Former = new() { Opening = new(180, 120) } }),
+            Formed.Spec(BuckKind.Female, 25, 5) with
+            {
+                Stock = [Formed.Mdf6],
+                BlockMargin = 60,
+                Former = new() { Opening = new(180, 120) }
+            }),
         ["fine"] = Make(Shapes.Rectangle(60, 40), Male(12), new() { Detail = FormingDetail.Fine }),
     };
 
@@ -282,8 +286,15 @@ public class FormedPartTests
     public void What_did_not_come_to_rest_shows_nothing()
     {
         var design = Design(Shapes.Rectangle(80, 50), Male(20));
-        var given = design.Formed! with { IsConverged = false, Points = [], Triangles = [], Thinnest = null,
-            ThinnestOfSheet = null, BurstAt = new(3, 4) };
+        var given = design.Formed! with
+        {
+            IsConverged = false,
+            Points = [],
+            Triangles = [],
+            Thinnest = null,
+            ThinnestOfSheet = null,
+            BurstAt = new(3, 4)
+        };
 
         Assert.True(FormedPartFindings.Find(given, BuckKind.Male, design.Spec.Sheet!, new(), 6)
             .Single() is { Id: "forming-unsure", Place: not null });

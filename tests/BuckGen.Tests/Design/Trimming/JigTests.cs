@@ -149,8 +149,12 @@ public class JigTests
         [Loop.FromCorners([(new(0, 0), 0), (new(90, 0), 0.4), (new(90, 60), 0), (new(45, 45), 0), (new(0, 60), 0)])]);
 
     private static BuckSpec Spec(BuckKind kind, double draft, double height) =>
-        Formed.Spec(kind, 24, draft, gauge: 1.2) with { Stock = [Formed.Mdf6], Jig = new() { TrimHeight = height },
-            Corners = BuckGen.Geometry.Offsetting.CornerJoin.Round };
+        Formed.Spec(kind, 24, draft, gauge: 1.2) with
+        {
+            Stock = [Formed.Mdf6],
+            Jig = new() { TrimHeight = height },
+            Corners = BuckGen.Geometry.Offsetting.CornerJoin.Round
+        };
 
     private static BuckDesign Design(BuckKind kind, double draft, double height) =>
         Formed.Design(Shape, height == 15

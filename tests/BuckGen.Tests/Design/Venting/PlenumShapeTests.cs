@@ -13,8 +13,10 @@ public sealed class PlenumShapeTests
     public void Feet_stand_on_a_grid_from_edge_to_edge()
     {
         // Centres lie in 190 x 90 mm: at most 60 mm apart that is 4 steps by 2.
-        var expected = from j in Enumerable.Range(0, 3) from i in Enumerable
-            .Range(0, 5) select new Vec2(5 + 47.5 * i, 5 + 45 * j);
+        var expected = from j in Enumerable.Range(0, 3)
+                       from i in Enumerable
+            .Range(0, 5)
+                       select new Vec2(5 + 47.5 * i, 5 + 45 * j);
         Assert.Equal(expected, Feet(60));
         Assert.Equal(4 * 2, Feet(90).Count); // 190/90 is above 2; 90/90 is 1
         Assert.Equal(2 * 2, Feet(500).Count);

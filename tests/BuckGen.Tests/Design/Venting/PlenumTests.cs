@@ -70,8 +70,11 @@ public sealed class PlenumTests
         var spec = Vented.Spec(depth: 12, plenum: kind);
         var design =
             Vented.Design(Vented.Rectangle(20, 15),
-                spec with { Base = spec.Base! with { Margin = 1 },
-                    Plenum = spec.Plenum! with { Width = 40, PortDiameter = 60 } });
+                spec with
+                {
+                    Base = spec.Base! with { Margin = 1 },
+                    Plenum = spec.Plenum! with { Width = 40, PortDiameter = 60 }
+                });
 
         Assert.Single(design.Findings, f => f.Id == "plenum-vanishes" && f.Severity == Severity.Error);
         var files = OutputFiles.Create(CutPlan.Create(design, new()), new OutputOptions(), force: true)

@@ -74,6 +74,9 @@ public sealed class VentSizeTests
         // 2 mm of sheet stay 1.365 mm thick.
         Assert.Equal(1.0,
             Vented.Design(Vented.Rectangle(100, 60),
-                Vented.Spec() with { Draft = 0,
-                    Sheet = new() { Gauge = 2, Plastic = Catalog.BuiltIn.FindPlastic("abs") } }).Vents!.Diameter);
+                Vented.Spec() with
+                {
+                    Draft = 0,
+                    Sheet = new() { Gauge = 2, Plastic = Catalog.BuiltIn.FindPlastic("abs") }
+                }).Vents!.Diameter);
 }

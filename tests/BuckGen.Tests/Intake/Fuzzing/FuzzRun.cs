@@ -56,7 +56,8 @@ internal static class FuzzRun
             {
                 complaint = e.ToString();
             }
-        }) { IsBackground = true };
+        })
+        { IsBackground = true };
         worker.Start();
         while (!worker.Join(PollInterval))
             if (Environment.CpuUsage.TotalTime - time > Hanging)

@@ -36,8 +36,15 @@ public class OneAnswerTests
         Assert.NotEqual(drawn, moved);
 
         var read = OutlineReader.Read(Encoding.UTF8.GetBytes(moved), "ampersand.svg");
-        var spec = new BuckSpec { Depth = 3, Draft = 1, Stock = [new("thin", 3)], Kind = kind, OutlineAt = at,
-            Corners = new(corners) };
+        var spec = new BuckSpec
+        {
+            Depth = 3,
+            Draft = 1,
+            Stock = [new("thin", 3)],
+            Kind = kind,
+            OutlineAt = at,
+            Corners = new(corners)
+        };
 
         Assert.False(BuckDesign.Create(read, spec).Footprint.IsEmpty);
     }
@@ -59,8 +66,14 @@ public class OneAnswerTests
 
         Assert.False(
             BuckDesign.Create(read,
-                new BuckSpec { Depth = 3, Draft = draft, Stock = [new("thin", 3)], OutlineAt = OutlineAt.Base,
-                    Corners = CornerJoin.Mitre }).Footprint.IsEmpty);
+                new BuckSpec
+                {
+                    Depth = 3,
+                    Draft = draft,
+                    Stock = [new("thin", 3)],
+                    OutlineAt = OutlineAt.Base,
+                    Corners = CornerJoin.Mitre
+                }).Footprint.IsEmpty);
     }
 
     /// <summary>

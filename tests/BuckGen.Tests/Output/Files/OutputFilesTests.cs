@@ -23,8 +23,12 @@ public sealed class OutputFilesTests
 {
     private static readonly BuckSpec Everything = PlainBuck.Spec with
     {
-        Base = new(new("ply 6", 6), 20, new("MDF 9", 9)), Vents = new(), Plenum = new(PlainBuck.Mdf12), Drawn = Drawn.Outside,
-        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5 }, Jig = new() { TrimHeight = 24 },
+        Base = new(new("ply 6", 6), 20, new("MDF 9", 9)),
+        Vents = new(),
+        Plenum = new(PlainBuck.Mdf12),
+        Drawn = Drawn.Outside,
+        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5 },
+        Jig = new() { TrimHeight = 24 },
         Panel = new(PlainBuck.Mdf12),
     };
 

@@ -84,7 +84,10 @@ public class BuckModelTests
     {
         var design = PlainBuck.Create(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
-            Base = new(Ply6, 20, new("MDF 9", 9)), Sheet = new(), Vents = new(), Plenum = new(PlainBuck.Mdf12, kind),
+            Base = new(Ply6, 20, new("MDF 9", 9)),
+            Sheet = new(),
+            Vents = new(),
+            Plenum = new(PlainBuck.Mdf12, kind),
         });
 
         foreach (var mesh in (SolidMesh[])[BuckModel.Stepped(design), BuckModel.Smooth(design)])

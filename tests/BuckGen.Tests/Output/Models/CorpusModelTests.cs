@@ -37,8 +37,12 @@ public class CorpusModelTests(ITestOutputHelper log)
         var number = Read.Value.Keys.ToList().IndexOf(name);
         var design = BuckDesign.Create(Read.Value[name], new BuckSpec
         {
-            Depth = 24, Draft = 5, Stock = [new("12 mm", 12)], Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
-            Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round, OutlineAt = number % 5 == 0 ? OutlineAt.Base
+            Depth = 24,
+            Draft = 5,
+            Stock = [new("12 mm", 12)],
+            Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
+            Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round,
+            OutlineAt = number % 5 == 0 ? OutlineAt.Base
                 : OutlineAt.Face,
             Base = number % 4 < 2 ? new(new("9 mm", 9)) : null,
         }, cancellation: TestContext.Current.CancellationToken);

@@ -69,7 +69,8 @@ public class OutlinePictureTests
         var region = Region.FromLoops([Loop.Rectangle(new(-3, 5, -3 + size, 5 + 1.3 * size))]);
         var picture =
             OutlinePicture.Draw(Outline
-                .FromRegion("a name", region) with { Notes = [new("long", string.Join(' ', Enumerable.Repeat("words", 80)))] });
+                .FromRegion("a name", region) with
+            { Notes = [new("long", string.Join(' ', Enumerable.Repeat("words", 80)))] });
 
         Assert.All(picture.Items.OfType<PictureShape>(),
             s => Assert.All(s.Paths.SelectMany(p => p.Segments), e => Assert.True(picture.Page.Contains(e.Bounds))));

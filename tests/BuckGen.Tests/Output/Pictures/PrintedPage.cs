@@ -41,16 +41,23 @@ internal sealed class PrintedPage(Page page)
 
     /// <summary>Boxes that are drawn but not filled.</summary>
     public IEnumerable<Bounds> Boxes =>
-        from path in Paths where path.IsStroked && !path.IsFilled && path.Count == 1
-            && path[0].Commands.OfType<PdfSubpath.Line>().Count() is 3 or 4 select Corners(path[0]);
+        from path in Paths
+        where path.IsStroked && !path.IsFilled && path.Count == 1
+            && path[0].Commands.OfType<PdfSubpath.Line>().Count() is 3 or 4
+        select Corners(path[0]);
 
     public IEnumerable<(Vec2 From, Vec2 To)> Lines =>
         Paths.SelectMany(p => p).SelectMany(s => s.Commands).OfType<PdfSubpath.Line>().Select(l => (At(l.From), At(l.To)));
 
     private static Bounds Corners(PdfSubpath path) => path.Commands
         .SelectMany(c =>
-            c switch { PdfSubpath.Line l => [l.From, l.To], PdfSubpath.CubicBezierCurve b => [b.StartPoint, b.EndPoint], _ =>
-                Array.Empty<PdfPoint>() })
+            c switch
+            {
+                PdfSubpath.Line l => [l.From, l.To],
+                PdfSubpath.CubicBezierCurve b => [b.StartPoint, b.EndPoint],
+                _ =>
+                Array.Empty<PdfPoint>()
+            })
         .Aggregate(Bounds.Nothing, (b, p) => b.With(At(p)));
 
     private static Bounds Box(PdfRectangle r) => Bounds.FromCorners(At(r.BottomLeft), At(r.TopRight)).With(At(r.TopLeft));

@@ -88,8 +88,13 @@ public class ThicknessTests
     {
         var wide = Formed
             .Design(Shapes.Slot(60, 30),
-                Formed.Spec(BuckKind.Female, 25, 5) with { Stock = [Formed.Mdf6], BlockMargin = 60,
-                    Former = new() { Opening = new(180, 120) }, Prediction = new() });
+                Formed.Spec(BuckKind.Female, 25, 5) with
+                {
+                    Stock = [Formed.Mdf6],
+                    BlockMargin = 60,
+                    Former = new() { Opening = new(180, 120) },
+                    Prediction = new()
+                });
         foreach (var picture in ((BuckDesign[])[Block.Value, wide])
             .SelectMany(d => (Picture?[])[ThicknessMap.Draw(d), ThicknessSection.Draw(d)]).OfType<Picture>())
         {
@@ -147,9 +152,19 @@ public class ThicknessTests
         var points = Enumerable.Range(0, 121).Select(i => new Vec2(i % 11 * 10, i / 11 * 10)).ToArray();
         return new()
         {
-            Spec = new(), Gauge = 1, FrameHeight = 0, Thinnest = null, ThinnestOfSheet = null, MeanThickness = 1,
-            MeanThicknessOfSheet = 1, VolumeError = 0, Bridged = [], Webs = [],
-            IsConverged = true, MinEdgeLength = 10, BallRadius = 2,
+            Spec = new(),
+            Gauge = 1,
+            FrameHeight = 0,
+            Thinnest = null,
+            ThinnestOfSheet = null,
+            MeanThickness = 1,
+            MeanThicknessOfSheet = 1,
+            VolumeError = 0,
+            Bridged = [],
+            Webs = [],
+            IsConverged = true,
+            MinEdgeLength = 10,
+            BallRadius = 2,
             Points = [.. points.Select(p => new FormedPoint(p.X, p.Y, 0, thickness(p), -1))],
             Triangles = [.. Enumerable.Range(0, 110).Where(i => i % 11 < 10)
                 .SelectMany(i => (FormedTriangle[])[new(i, i + 1, i + 12, 1, 1), new(i, i + 12, i + 11, 1, 1)])],

@@ -30,25 +30,50 @@ internal static class SampleJobs
         ["awkward, with SVG"] = (() => Plan(Awkward, PlainBuck.Spec with { Depth = 40, Steps = Steps.Middle }),
             new("An awkward one", DxfVersion.R2000, true) { Model = true }, false),
         ["cavity with a base"] = (() => Plan(Shapes.Slot(60, 30),
-            PlainBuck.Spec with { Kind = BuckKind.Female, Base = new(new("ply 6", 6)), Corners = CornerJoin.Mitre,
-                Steps = Steps.Inside }), new(), false),
+            PlainBuck.Spec with
+            {
+                Kind = BuckKind.Female,
+                Base = new(new("ply 6", 6)),
+                Corners = CornerJoin.Mitre,
+                Steps = Steps.Inside
+            }), new(), false),
         ["vented"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
-            Base = new(new("ply 6", 6), 20, new("MDF 9", 9)), Sheet = new(), Vents = new(), Plenum = new(PlainBuck.Mdf12),
+            Base = new(new("ply 6", 6), 20, new("MDF 9", 9)),
+            Sheet = new(),
+            Vents = new(),
+            Plenum = new(PlainBuck.Mdf12),
         }), new(), false),
         ["with jigs and a panel"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
-            Depth = 36, Drawn = Drawn.Outside, Shrinkage = 0.5,
+            Depth = 36,
+            Drawn = Drawn.Outside,
+            Shrinkage = 0.5,
             Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, Sizes = [new(1220, 610)] },
-            Jig = new() { TrimHeight = 24 }, Flange = new(PlainBuck.Mdf12), Panel = new(PlainBuck.Mdf12),
+            Jig = new() { TrimHeight = 24 },
+            Flange = new(PlainBuck.Mdf12),
+            Panel = new(PlainBuck.Mdf12),
         }), new("A framed one"), false),
         ["reckoned"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
-            Kind = BuckKind.Female, Depth = 36, Stock = [PlainBuck.Mdf12 with { Price = 12.4, CutFeed = 500 }],
-            Base = new(new("ply 6", 6)), Corners = CornerJoin.Mitre,
-            Sheet = new() { PricePerSquareMetre = 11, Sizes = [new(1220, 610)] }, Vents = new(), Former = new() { PlugGap = 4 },
-        }, new() { Bed = new(450, 390) }), new() { Rates = new() { Currency = "EUR", Machine = 30, GlueMinutes = 4,
-        DrillSeconds = 10 } }, false),
+            Kind = BuckKind.Female,
+            Depth = 36,
+            Stock = [PlainBuck.Mdf12 with { Price = 12.4, CutFeed = 500 }],
+            Base = new(new("ply 6", 6)),
+            Corners = CornerJoin.Mitre,
+            Sheet = new() { PricePerSquareMetre = 11, Sizes = [new(1220, 610)] },
+            Vents = new(),
+            Former = new() { PlugGap = 4 },
+        }, new() { Bed = new(450, 390) }), new()
+        {
+            Rates = new()
+            {
+                Currency = "EUR",
+                Machine = 30,
+                GlueMinutes = 4,
+                DrillSeconds = 10
+            }
+        }, false),
         ["formed"] = (() => CutPlan.Create(BuckDesign.Create(Outline.FromRegion("drawn", Shapes.Slot(60, 30)),
             PlainBuck.Spec with { Kind = BuckKind.Female, Sheet = new() { MinWall = 0.9 }, Prediction = new() { Modulus = 1 } }),
             new()), new() { Model = true }, false),

@@ -52,7 +52,7 @@ internal static class Seams
             var (along, reach) = (e - o, p - o);
             // Two directions square to the edge and to each other; any will do, as long as all triangles of the edge use the
             // same.
-            var u = Math.Abs(along.Z) > Math.Abs(along.X) + Math.Abs(along.Y) 
+            var u = Math.Abs(along.Z) > Math.Abs(along.X) + Math.Abs(along.Y)
                 ? new Vec3(along.Z, 0, -along.X)
                 : new Vec3(-along.Y, along.X, 0);
             var v = along.Cross(u);

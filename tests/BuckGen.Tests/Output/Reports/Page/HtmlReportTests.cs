@@ -58,8 +58,11 @@ public partial class HtmlReportTests
         const string Nasty = "<img src=x onerror=alert(1)> & \"quotes\" 'too'";
         var outline = Outline.FromRegion(Nasty, Formed.Rectangle(100, 60));
         var spec = Formed
-            .Spec(BuckKind.Male, 12, 5) with { Stock = [new(Nasty, 6, 600, 400)],
-                Checks = new() { Silenced = [new("corner-sharp", Nasty)] } };
+            .Spec(BuckKind.Male, 12, 5) with
+        {
+            Stock = [new(Nasty, 6, 600, 400)],
+            Checks = new() { Silenced = [new("corner-sharp", Nasty)] }
+        };
 
         var page = Page(OutputFiles.Create(CutPlan.Create(BuckDesign.Create(outline, spec), new(Machine.Router)), new(Nasty)));
 
