@@ -13,7 +13,3 @@ internal interface IOffsetter
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     Region Offset(Region region, double distance, CornerJoin join, CancellationToken cancellation = default);
 }
-
-/// <summary>An offset that could not be made; the message says what failed and where.</summary>
-/// <param name="message">What failed, with the distance and the place.</param>
-internal sealed class OffsetFailedException(string message) : Exception(message);

@@ -17,6 +17,8 @@ public sealed partial class PackageTests(PackedFeed feed) : IClassFixture<Packed
 
     [Theory]
     [InlineData("BuckGen", "lib/net10.0/BuckGen.Core")]
+    [InlineData("BuckGen.Geometry", "lib/net10.0/BuckGen.Geometry")]
+    [InlineData("BuckGen.Physics", "lib/net10.0/BuckGen.Physics")]
     [InlineData("BuckGen.Dxf", "lib/net10.0/BuckGen.Dxf")]
     [InlineData("BuckGen.Cli", "tools/net10.0/any/buckgen")]
     public void A_package_says_what_it_is_and_has_all_that_belongs_to_it(string id, string assembly)
@@ -26,7 +28,7 @@ public sealed partial class PackageTests(PackedFeed feed) : IClassFixture<Packed
         string[] wanted = ["README.md", "CHANGELOG.md", "icon.png", $"{assembly}.dll", $"{assembly}.xml"];
         Assert.Empty(wanted.Except(package.Entries.Select(e => e.FullName)));
         // Its letters, in pictures, are somebody else's work and bring their licence.
-        if (id != "BuckGen.Dxf") Assert.Contains("letters-licence.txt", package.Entries.Select(e => e.FullName));
+        if (id is "BuckGen" or "BuckGen.Cli") Assert.Contains("letters-licence.txt", package.Entries.Select(e => e.FullName));
         var about = Metadata(package, id);
         Assert.Equal("MIT", about("license"));
         Assert.Equal("README.md", about("readme"));
@@ -40,12 +42,14 @@ public sealed partial class PackageTests(PackedFeed feed) : IClassFixture<Packed
     public void Nothing_but_the_libraries_and_the_program_is_packed()
     {
         feed.Need();
-        Assert.Equal(3, Directory.GetFiles(Path.GetDirectoryName(feed.Package("BuckGen"))!, "*.nupkg").Length);
+        Assert.Equal(5, Directory.GetFiles(Path.GetDirectoryName(feed.Package("BuckGen"))!, "*.nupkg").Length);
     }
 
     /// <summary>A path of the build machine in an assembly would make it another one on the next machine.</summary>
     [Theory]
     [InlineData("BuckGen", "lib/net10.0/BuckGen.Core.dll")]
+    [InlineData("BuckGen.Geometry", "lib/net10.0/BuckGen.Geometry.dll")]
+    [InlineData("BuckGen.Physics", "lib/net10.0/BuckGen.Physics.dll")]
     [InlineData("BuckGen.Dxf", "lib/net10.0/BuckGen.Dxf.dll")]
     [InlineData("BuckGen.Cli", "tools/net10.0/any/buckgen.dll")]
     public void No_path_of_this_machine_is_in_an_assembly(string id, string assembly)
@@ -81,6 +85,15 @@ public sealed partial class PackageTests(PackedFeed feed) : IClassFixture<Packed
         feed.Need();
         using var project = new ScratchFolder();
         Assert.StartsWith("CUT: a circle of radius 20", RunSnippet(project, "BuckGen.Dxf"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_fresh_project_offsets_with_the_geometry_package()
+    {
+        feed.Need();
+        using var project = new ScratchFolder();
+        // A disc of 25 mm: pi times 25 squared.
+        Assert.StartsWith("1963.5 mm²", RunSnippet(project, "BuckGen.Geometry"), StringComparison.Ordinal);
     }
 
     [Fact]
