@@ -17,6 +17,7 @@ public static class RegionOffset
     /// <exception cref="ArgumentOutOfRangeException">The distance is not a number, or the mitre limit is below 1.</exception>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public static Region Offset(
-        this Region region, double distance, CornerJoin join, Tolerance? tolerance = null, CancellationToken cancellation = default) =>
+        this Region region, double distance, CornerJoin join, Tolerance? tolerance = null,
+        CancellationToken cancellation = default) =>
         CheckedOffsetter.Standard(tolerance ?? Tolerance.Default).Offset(region, distance, join, cancellation);
 }
