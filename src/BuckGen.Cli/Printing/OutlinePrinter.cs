@@ -13,13 +13,15 @@ internal static class OutlinePrinter
         var (width, height) = (report.Bounds.MaxX - report.Bounds.MinX, report.Bounds.MaxY - report.Bounds.MinY);
         printer.Line(Text($"{report.Name}"));
         printer.Line(
-            Text($"Size {width:0.###} x {height:0.###} mm ({width / Inch:0.###} x {height / Inch:0.###} in); unit: {report.Units}"));
+            Text($"Size {width:0.###} x {height:0.###} mm ({width / Inch:0.###} x {height / Inch:0.###} in); unit: ")
+                + Text($"{report.Units}"));
         printer.Line(
             Text($"{Count(report.Loops, "closed loop")}: {Count(report.Islands, "island")}, {Count(report.Holes, "hole")}"));
         printer.Line(Text($"Area {report.Area / 100:0.##} cm2, edges {report.Perimeter:0.#} mm long"));
         if (report.Curves.Count > 0)
             printer.Line(
-                Text($"Curves: {report.Curves.Count}, followed by {report.Curves.Pieces} lines and arcs to {report.Curves.MaxError:0.####} mm"));
+                Text($"Curves: {report.Curves.Count}, followed by {report.Curves.Pieces} lines and arcs to ")
+                    + Text($"{report.Curves.MaxError:0.####} mm"));
         PrintMeasures(printer, report.Measures);
         PrintRemarks(printer, report);
     }

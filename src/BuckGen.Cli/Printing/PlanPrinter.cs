@@ -12,22 +12,28 @@ internal static class PlanPrinter
         printer.Line(
             Text($"{summary.Title}: {buck.Kind} buck, {buck.Draft:0.##} degrees of draft, to size at the {buck.OutlineAt}"));
         printer.Line(
-            Text($"Depth {buck.Depth:0.##} mm (wanted {buck.DepthWanted:0.##}, off by {buck.DepthMiss:+0.##;-0.##;0}); stack {buck.Height:0.##} mm high"));
+            Text($"Depth {buck.Depth:0.##} mm (wanted {buck.DepthWanted:0.##}, off by {buck.DepthMiss:+0.##;-0.##;0}); ")
+                + Text($"stack {buck.Height:0.##} mm high"));
         printer.Line(
-            Text($"Footprint {summary.Footprint.Width:0.0} x {summary.Footprint.Height:0.0} mm; {summary.CutLength / 1000:0.00} m to cut"));
+            Text($"Footprint {summary.Footprint.Width:0.0} x {summary.Footprint.Height:0.0} mm; ")
+                + Text($"{summary.CutLength / 1000:0.00} m to cut"));
         if (summary.Air is { } air)
             printer.Line(
-                Text($"{air.VentsPlaced} vents of {summary.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm, ruled by the {air.RuledBy}; {air.Volume:0.##} L of air leave in {(air.Seconds is { } s ? Text($"{s:0.##} s") : "more than a minute")}"));
+                Text($"{air.VentsPlaced} vents of {summary.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm, ruled by the ")
+                    + Text($"{air.RuledBy}; {air.Volume:0.##} L of air leave in ")
+                    + Text($"{(air.Seconds is { } s ? Text($"{s:0.##} s") : "more than a minute")}"));
         BlankPrinter.Print(printer, summary);
         FormedPrinter.Print(printer, summary.Formed);
         if (summary.Jig is { } jig)
             printer.Line(
-                Text($"Trim jig: a ring of {jig.RingLayers} layers, {jig.Height:0.##} mm high (wanted {jig.TrimHeight:0.##}){(jig.CoreLayers > 0 ? Text($", a core of {jig.CoreLayers}") : "")}"));
+                Text($"Trim jig: a ring of {jig.RingLayers} layers, {jig.Height:0.##} mm high (wanted ")
+                    + Text($"{jig.TrimHeight:0.##}){(jig.CoreLayers > 0 ? Text($", a core of {jig.CoreLayers}") : "")}"));
         if (summary.Flange is { } flange)
             printer.Line(Text($"Flange template {flange.Offset:0.##} mm inside the trim line, with its nest"));
         if (summary.Panel is { } panel)
             printer.Line(
-                Text($"Face panel {panel.Width:0.#} x {panel.Height:0.#} mm, {panel.Fit:0.##} mm of room round the part{(panel.Inlays > 0 ? Text($", {panel.Inlays} loose pieces") : "")}"));
+                Text($"Face panel {panel.Width:0.#} x {panel.Height:0.#} mm, {panel.Fit:0.##} mm of room round the ")
+                    + Text($"part{(panel.Inlays > 0 ? Text($", {panel.Inlays} loose pieces") : "")}"));
         OutlinePrinter.PrintRemarks(printer, summary.Outline);
         printer.Line();
         PrintLayers(printer, summary);

@@ -163,7 +163,7 @@ internal static class BuckDesigner
             ? throw new OutlineException(
                 FormattableString.Invariant(
                     $"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a ")
-                    + FormattableString.Invariant($"thinner sheet or a larger part."))
+                    + "thinner sheet or a larger part.")
             : (Drafted(moved), new(spec.Drawn, spec.ShrinkageAllowed, wall));
 
         DraftedShape Drafted(Region region)

@@ -34,6 +34,7 @@ internal static class Coordinates
         var at = line ?? group.Find(code)?.Line ?? group.Line - 1;
         FormattableString limit =
             $"group code {code} is {value}, beyond the limit of {context.Limits.MaxCoordinate} drawing units";
-        throw new DxfException($"{limit.ToString(CultureInfo.InvariantCulture)}; move or repair the drawing", at + 1, Excerpt.Shorten(group.Type));
+        throw new DxfException($"{limit.ToString(CultureInfo.InvariantCulture)}; move or repair the drawing", at + 1,
+            Excerpt.Shorten(group.Type));
     }
 }

@@ -52,7 +52,7 @@ public sealed record CutPlan(
         if (spec.Compensation * 2 >= design.Spec.Dowels.HoleDiameter)
             throw new SpecException(FormattableString.Invariant(
                 $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a ")
-                + FormattableString.Invariant($"smaller kerf or thicker dowels."));
+                + "smaller kerf or thicker dowels.");
         return CancellableWork.Run(() => LaidOut(design, spec, scope, cancellation), cancellation);
     }
 
@@ -85,7 +85,7 @@ public sealed record CutPlan(
         new("narrower-than-kerf", Severity.Warning,
             FormattableString.Invariant(
                 $"Part {part.Name} has a hole or a slot narrower than the kerf of {spec.Kerf:0.###} mm; it can't be cut ")
-                + FormattableString.Invariant($"to size."),
+                + "to size.",
             "Make it wider, or drill or file it by hand.")
         {
             Place = part.Lost,
@@ -147,7 +147,7 @@ public sealed record CutPlan(
         new("board-size-assumed", Severity.Warning,
             FormattableString.Invariant(
                 $"The size of the boards of {stock.Name} is not given; {stock.BoardWidth:0} x {stock.BoardHeight:0} mm is ")
-                + FormattableString.Invariant($"assumed, so that the largest part fits."),
+                + "assumed, so that the largest part fits.",
             "Give the size of your boards.")
         {
             Value = stock.BoardWidth,
@@ -162,7 +162,7 @@ public sealed record CutPlan(
             + (spec.Bed is null ? "a board of " : "what the machine's bed holds of ") + part.Stock.Name
             + FormattableString.Invariant(
                 $" is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part ")
-                + FormattableString.Invariant($"does not fit on a board.")
+                + "does not fit on a board."
             + others,
             $"{(spec.Bed is null ? "Use a larger board" : "Cut it on a larger machine")}, or make the outline or the base "
             + "margin smaller.")

@@ -19,9 +19,8 @@ internal sealed class CornerCheck : IDesignCheck
         yield return new("corner-sharp", Severity.Note,
             FormattableString.Invariant(
                 $"{sharp.Length} corner{(sharp.Length == 1 ? " of the plan is" : "s of the plan are")} sharper than ")
-                + FormattableString.Invariant(
-                    $"{minRadius:0.##} mm, the sheet is {sheet.Gauge:0.##} mm thick, the sharpest ")
-                    + FormattableString.Invariant($"{sharp.Min(s => s.Radius):0.##} mm; it thins there."),
+                + FormattableString.Invariant($"{minRadius:0.##} mm, the sheet is {sheet.Gauge:0.##} mm thick, the sharpest ")
+                + FormattableString.Invariant($"{sharp.Min(s => s.Radius):0.##} mm; it thins there."),
             FormattableString.Invariant($"Sand them round to {minRadius:0.##} mm or more."))
         {
             Place = sharp.MinBy(s => s.Radius).Place,

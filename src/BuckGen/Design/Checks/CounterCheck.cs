@@ -24,7 +24,7 @@ internal sealed class CounterCheck : IDesignCheck
                 $"{(counters.Length == 1 ? "A counter" : $"{counters.Length} counters, the narrowest")} ")
                 + FormattableString.Invariant(
                     $"{2 * counters[0].Radius:0.##} mm wide at the face is {depth:0.#} mm deep, {ratio:0.##} times its ")
-                    + FormattableString.Invariant($"width: the sheet bridges it or tears in it."),
+                    + "width: the sheet bridges it or tears in it.",
             "Fill it, make it wider or the part lower, and vent it well.")
         {
             Place = counters[0].Centre,

@@ -18,15 +18,14 @@ internal sealed class DepthCheck : IDesignCheck
         var narrow = circles[0];
         var plugged = design.Former.PlugGap is not null;
         var ratio = design.Plan.Depth / (2 * narrow.Radius);
+        var parts = circles.Length == 1 ? "A part"
+            : FormattableString.Invariant($"{circles.Length} parts, the narrowest of them");
+        var way = design.IsMale ? "draping over a buck"
+            : plugged ? "a cavity with a plug"
+            : "a plain cavity; published limits run from 0.5 to 0.75";
         yield return new("too-deep", Severity.Warning,
-            FormattableString.Invariant(
-                $"{(circles.Length == 1 ? "A part" : $"{circles.Length} parts, the narrowest of them")} ")
-                + FormattableString.Invariant(
-                    $"{2 * narrow.Radius:0.#} mm wide is {design.Plan.Depth:0.#} mm deep, {ratio:0.##} times its width; ")
-                    + FormattableString.Invariant(
-                        $"the limit is {limit:0.##} for ")
-                        + FormattableString.Invariant(
-                            $"{(design.IsMale ? "draping over a buck" : plugged ? "a cavity with a plug" : "a plain cavity; published limits run from 0.5 to 0.75")}."),
+            FormattableString.Invariant($"{parts} {2 * narrow.Radius:0.#} mm wide is {design.Plan.Depth:0.#} mm deep, ")
+                + FormattableString.Invariant($"{ratio:0.##} times its width; the limit is {limit:0.##} for {way}."),
             design.IsMale ? "Make it lower or wider, or stretch the sheet to a bubble first." : plugged
                 ? "Make it shallower or wider, or drape it over a male buck."
                 : "Make it shallower or wider, push the sheet in with a plug, or drape it over a male buck.")

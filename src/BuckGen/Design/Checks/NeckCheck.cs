@@ -21,11 +21,10 @@ internal sealed class NeckCheck : IDesignCheck
         var necks = FacingEdges.Within(edge, minNeck, width => LongEnough * width)
             .Where(p => p.ThroughWood == design.IsMale).ToArray();
         if (necks.Length == 0) yield break;
+        var more = necks.Length > 1 ? FormattableString.Invariant($", and narrow in {necks.Length - 1} more places") : "";
         yield return new("neck-fragile", Severity.Warning,
-            FormattableString.Invariant(
-                $"The wood is only {necks[0].Width:0.##} mm ")
-                + FormattableString.Invariant(
-                    $"wide{(necks.Length > 1 ? FormattableString.Invariant($", and narrow in {necks.Length - 1} more places") : "")}; under {minNeck:0.##} mm it breaks in gluing, sanding or forming."),
+            FormattableString.Invariant($"The wood is only {necks[0].Width:0.##} mm wide{more}; ")
+                + FormattableString.Invariant($"under {minNeck:0.##} mm it breaks in gluing, sanding or forming."),
             "Make it wider, or glue a stronger material in there.")
         {
             Place = necks[0].Middle,

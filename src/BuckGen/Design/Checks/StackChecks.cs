@@ -12,8 +12,7 @@ internal static class StackChecks
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
             yield return new("depth-missed", Math.Abs(plan.Miss) > spec.Stock.Min(s => s.Thickness) / 2 ? Severity.Error
                 : Severity.Warning,
-                FormattableString.Invariant(
-                    $"The stock gives a depth of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm ")
+                FormattableString.Invariant($"The stock gives a depth of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm ")
                     + FormattableString.Invariant(
                         $"{(plan.Miss > 0 ? "more" : "less")} than the {spec.StackDepth:F2} mm it should have."),
                 "Add a thinner stock, or accept the depth.")

@@ -18,11 +18,11 @@ internal sealed class WebCheck : IDesignCheck
         var gaps = FacingEdges.Within(foot, minGap)
             .Where(p => p.Width < minGap && !p.ThroughWood && double.IsInfinity(p.Detour)).ToArray();
         if (gaps.Length == 0) yield break;
+        var more = gaps.Length > 1 ? FormattableString.Invariant($" and close in {gaps.Length - 1} more places") : "";
         yield return new("web-between", Severity.Warning,
-            FormattableString.Invariant(
-                $"Parts {depth:0.#} mm high stand {gaps[0].Width:0.##} mm apart at their ")
-                + FormattableString.Invariant(
-                    $"foot{(gaps.Length > 1 ? FormattableString.Invariant($" and close in {gaps.Length - 1} more places") : "")}: the sheet folds between them or does not reach the bottom; {minGap:0.#} mm is the minimum, 1.75 times the height is better."),
+            FormattableString.Invariant($"Parts {depth:0.#} mm high stand {gaps[0].Width:0.##} mm apart at their foot{more}: ")
+                + "the sheet folds between them or does not reach the bottom; "
+                + FormattableString.Invariant($"{minGap:0.#} mm is the minimum, 1.75 times the height is better."),
             "Move them apart, make them lower, or form them one by one.")
         {
             Place = gaps[0].Middle,

@@ -32,7 +32,7 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
         if (panel.Plane >= shell.Depth)
             throw new SpecException(FormattableString.Invariant(
                 $"The plane of the panel is {panel.Plane} mm above the flange, but the part is only {shell.Depth:0.##} ")
-                + FormattableString.Invariant($"mm deep."));
+                + "mm deep.");
         var part = shell.Outside(panel.Plane);
         var wanted = FitFor(part.Bounds, panel, spec);
         var fit = panel.Fit ?? wanted;

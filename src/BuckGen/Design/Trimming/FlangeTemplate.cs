@@ -41,8 +41,7 @@ public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Templa
 
     private static Finding Lost(FlangeSpec flange, Region trimLine) =>
         new("template-vanishes", Severity.Error,
-            FormattableString.Invariant(
-                $"The template must stay {flange.Offset:0.##} mm inside the trim line for a bushing of ")
+            FormattableString.Invariant($"The template must stay {flange.Offset:0.##} mm inside the trim line for a bushing of ")
                 + FormattableString.Invariant($"{flange.Bushing:0.##} mm and a bit of {flange.Bit:0.##} mm; parts of it vanish."),
             "Use a smaller bushing or a bit with a bearing, or a wider flange.")
         {

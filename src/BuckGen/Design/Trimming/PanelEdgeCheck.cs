@@ -25,7 +25,7 @@ internal static class PanelEdgeCheck
         new("panel-edge-cut", Severity.Error,
             FormattableString.Invariant(
                 $"The opening for the part reaches over the panel's drawn edge, or over a hole in it, at {place}: it is ")
-                + FormattableString.Invariant($"left out."),
+                + "left out.",
             "Draw the panel larger, or move its outline or hole; both drawings share one origin.")
         {
             Place = place,

@@ -16,8 +16,7 @@ internal static class PanelFindings
         var land = panel.Flange + Narrower(shell, panel.Plane) - fit;
         if (land < checks.MinGlueLand)
             yield return new("panel-flange-narrow", land <= 0 ? Severity.Error : Severity.Warning,
-                FormattableString.Invariant(
-                    $"A flange of {panel.Flange:0.##} mm overlaps the panel by {Math.Max(0, land):0.##} ")
+                FormattableString.Invariant($"A flange of {panel.Flange:0.##} mm overlaps the panel by {Math.Max(0, land):0.##} ")
                     + FormattableString.Invariant($"mm{(land <= 0 ? ": the part falls through" : "")}."),
                 "Leave a wider flange on the part, or a closer fit.")
             {
@@ -52,8 +51,7 @@ internal static class PanelFindings
         var minBridge = checks.MinPanelBridge * panel.Stock.Thickness;
         foreach (var bridge in FacingEdges.Within(wood, minBridge, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
             yield return new("panel-bridge-thin", Severity.Warning,
-                FormattableString.Invariant(
-                    $"The panel is only {bridge.Width:0.##} mm wide between two openings; a board ")
+                FormattableString.Invariant($"The panel is only {bridge.Width:0.##} mm wide between two openings; a board ")
                     + FormattableString.Invariant($"{panel.Stock.Thickness:0.##} mm thick breaks there."),
                 "Move the shapes apart, or let the part cover the gap.")
             {

@@ -52,7 +52,7 @@ internal static class VentDesigner
             throw new SpecException(
                 FormattableString.Invariant(
                     $"There are {volume:0} L of air under the sheet; the limit is {DrawDown.MaxVolume:0} L. Check the ")
-                    + FormattableString.Invariant($"drawing's unit."));
+                    + "drawing's unit.");
         var length = VentAir.HoleLength(surface, spec);
         var needed = DrawDown.MinHoleCount(volume, diameter, length, spec.Air);
 

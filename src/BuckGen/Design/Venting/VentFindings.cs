@@ -13,8 +13,7 @@ internal static class VentFindings
     {
         if (diameter > sizing.MaxDiameter)
             yield return new("vents-too-wide", Severity.Warning,
-                FormattableString.Invariant(
-                    $"Vents of {diameter:0.##} mm are wider than the formed sheet is thick on average ")
+                FormattableString.Invariant($"Vents of {diameter:0.##} mm are wider than the formed sheet is thick on average ")
                     + FormattableString.Invariant($"({sizing.FormedThickness:0.##} mm); they may leave pimples."),
                 "Use a narrower drill, a thicker sheet or a larger plate.")
             {

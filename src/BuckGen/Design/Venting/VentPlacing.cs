@@ -64,7 +64,7 @@ internal sealed class VentPlacing
     public static SpecException TooMany() =>
         new(FormattableString.Invariant(
             $"The outline and the spacing ask for more than {MaxCandidates} places for vents, which is the limit; use a ")
-            + FormattableString.Invariant($"larger spacing, a larger pitch of the grid or fewer points."));
+            + "larger spacing, a larger pitch of the grid or fewer points.");
 
     /// <summary>A floor, its placement and the wishes not yet checked.</summary>
     private sealed record Turn(FloorVents Vents, VentPlacement Placement, Queue<VentCandidate> Waiting)

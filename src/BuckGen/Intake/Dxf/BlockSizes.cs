@@ -31,13 +31,12 @@ internal sealed class BlockSizes(DxfDrawing drawing, string name)
         var spelt = drawing.Entities.Sum(CurvesOf) + drawing.Blocks.Sum(b => b.Entities.Sum(CurvesOf));
         var max = Math.Min(MaxCurves, AnyDrawing + Repeats * spelt);
         if (total > max)
-            throw new OutlineException(FormattableString.Invariant(
-                $"{name}: with every block in place the drawing has ")
+            throw new OutlineException(FormattableString.Invariant($"{name}: with every block in place the drawing has ")
                 + FormattableString.Invariant(
                     $"{(total < 1e15 ? total.ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} lines and ")
                     + FormattableString.Invariant(
                         $"curves; the limit for a file that spells out {spelt:0} is {max:0}; explode it and keep what ")
-                        + FormattableString.Invariant($"is needed"));
+                        + "is needed");
     }
 
     private static Dictionary<string, DxfBlock> ByName(DxfDrawing drawing)

@@ -48,8 +48,9 @@ internal sealed class LeftOut
         var named = string.Join(", ", group.Take(MaxNamed).Select(o => $"{counts[(o.Kind, o.What)]} {o.What}"));
         var rest = group.Skip(MaxNamed).Sum(o => counts[(o.Kind, o.What)]);
         return new(kind,
-            $"left out: "
-            + $"{named}{(rest == 0 ? "" : $" and {rest} more on {group.Length - MaxNamed} other layers or of other types")}.{(remedy.Length == 0 ? "" : $" {remedy}")}");
+            "left out: "
+            + $"{named}{(rest == 0 ? "" : $" and {rest} more on {group.Length - MaxNamed} other layers or of other types")}."
+            + $"{(remedy.Length == 0 ? "" : $" {remedy}")}");
     }
 
     private static IEnumerable<ReadNote> First(IGrouping<string, ReadNote> kind)

@@ -34,7 +34,7 @@ internal static class Crossings
         if (!search.Crossings.IsEmpty) throw new OutlineException($"{name}: {Describe(search.Crossings, united.Result)}");
         return new(united.Result, united.Repairs, search.SharedLength == 0 ? [] : [new("shared-edge", FormattableString.Invariant(
             $"Outlines share {search.SharedLength:F3} mm of edge, at first near {search.FirstShared}; a cutter would cut ")
-            + FormattableString.Invariant($"it twice."))]);
+            + "it twice.")]);
     }
 
     private static CrossingSearch.Findings Search(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance,

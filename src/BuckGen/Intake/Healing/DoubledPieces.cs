@@ -37,9 +37,8 @@ internal static class DoubledPieces
             [.. doubled.SelectMany(s => s.Members.Skip(1)).Select(m => pieces[m].Segment.PointAt(0.5))],
             FormattableString.Invariant(
             $"{CountText.Format(count, "line or arc", "lines or arcs")} drawn again on top of others ")
-            + FormattableString.Invariant(
-                $"{CountText.WasOrWere(count)} removed, the longest {longest:0.###} mm, the first ")
-                + FormattableString.Invariant($"{pieces[doubled[0].Members[^1]].Path.Source}."))]);
+            + FormattableString.Invariant($"{CountText.WasOrWere(count)} removed, the longest {longest:0.###} mm, the first ")
+            + FormattableString.Invariant($"{pieces[doubled[0].Members[^1]].Path.Source}."))]);
 
         // Changes the degrees from all copies to the one kept, or back.
         void Count(DoubledSet set, int sign)

@@ -47,7 +47,10 @@ internal static class Healer
 
         OutlineException Nothing() =>
             new($"{name}: "
-                + $"{(drawing.Paths.IsEmpty ? "the drawing holds no geometry to cut" : "the drawing holds no outline that encloses an area")}{NoteSummary.Format(drawing.Notes)}; draw a closed outline");
+                + (drawing.Paths.IsEmpty
+                    ? "the drawing holds no geometry to cut"
+                    : "the drawing holds no outline that encloses an area")
+                + $"{NoteSummary.Format(drawing.Notes)}; draw a closed outline");
     }
 
     private static ImmutableArray<Piece> PiecesOf(ImmutableArray<FittedPath> paths) =>

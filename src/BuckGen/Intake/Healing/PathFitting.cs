@@ -53,7 +53,7 @@ internal static class PathFitting
                     $"{name}: {path.Source}: up to here the drawing comes to {pieces} lines and arcs at a tolerance of ")
                     + FormattableString.Invariant(
                         $"{tolerance.Chord:0.####} mm, the limit for a file of its size is {maxPieces}; simplify it, or ")
-                        + FormattableString.Invariant($"raise the tolerance"));
+                        + "raise the tolerance");
         }
     }
 
@@ -63,7 +63,7 @@ internal static class PathFitting
         if (!(reach <= CurveReach.MaxReach))
             throw new OutlineException(FormattableString.Invariant(
                 $"{name}: {path.Source}: it reaches {reach:G3} mm from the origin, the limit is {CurveReach.MaxReach:G3} ")
-                + FormattableString.Invariant($"mm; move or repair it"));
+                + "mm; move or repair it");
     }
 
     /// <summary>Fits each curve and lets every piece start where the one before ends.</summary>

@@ -52,6 +52,6 @@ internal sealed record OutlineMeasures(
                 $"The search for the narrowest {what} stopped early, because {tree.Pieces.Length} lines and arcs face each ")
                 + FormattableString.Invariant(
                     $"other in too many places. None is narrower than {width:0.###} mm, but one may be narrower than the ")
-                    + FormattableString.Invariant($"one named. Simplify the drawing for an exact width."));
+                    + "one named. Simplify the drawing for an exact width.");
     }
 }

@@ -21,10 +21,10 @@ internal static class OutlineSize
                 $"{name}: the outline is {width:0.####} x {height:0.####} mm and nowhere wider than ")
                 + FormattableString.Invariant(
                     $"{tolerance.Chord / 4:0.####} mm, which is as good as nothing; say which unit it is drawn in, or make ")
-                    + FormattableString.Invariant($"the drawing larger"));
+                    + "the drawing larger");
         if (Math.Max(width, height) > MaxSize)
             throw new OutlineException(FormattableString.Invariant(
                 $"{name}: the outline is {width:0.#} x {height:0.#} mm, the limit is {MaxSize} mm; say which unit it is ")
-                + FormattableString.Invariant($"drawn in, or make the drawing smaller"));
+                + "drawn in, or make the drawing smaller");
     }
 }

@@ -76,7 +76,8 @@ public static class OutlineReader
 
         throw new OutlineException(
             $"{name}: "
-            + $"{ContentKind.Foreign(content) ?? "no reader knows this kind of file"}{(notes.Count == 0 ? "" : $". {notes[0].Message}")}");
+            + $"{ContentKind.Foreign(content) ?? "no reader knows this kind of file"}"
+            + $"{(notes.Count == 0 ? "" : $". {notes[0].Message}")}");
     }
 
     /// <summary>
@@ -103,11 +104,12 @@ public static class OutlineReader
     private static Drawing OfLayers(Drawing drawing, string name, OutlineOptions options)
     {
         var taken = drawing.Paths.Where(p => options.Takes(p.Layer)).ToImmutableArray();
+        var drawn = drawing.Paths.Select(p => p.Layer.Length == 0 ? "no layers" : p.Layer);
         if (taken.IsEmpty && !drawing.Paths.IsEmpty)
             throw new OutlineException(
                 $"{name}: nothing is drawn on the layers asked for "
                 + $"({Excerpt.ShortenList([.. options.Layers], LayersNamed)}); the drawing has "
-                + $"{Excerpt.ShortenList([.. drawing.Paths.Select(p => p.Layer.Length == 0 ? "no layers" : p.Layer).Distinct().Order(StringComparer.Ordinal)], LayersNamed)}");
+                + $"{Excerpt.ShortenList([.. drawn.Distinct().Order(StringComparer.Ordinal)], LayersNamed)}");
         return drawing with { Paths = taken };
     }
 }

@@ -51,7 +51,7 @@ internal static partial class SvgContent
                         $"{name}: the packed (gzip) file of {packed.Length} bytes unpacks to more than ")
                         + FormattableString.Invariant(
                             $"{AnyPacked + (long)MaxPackingRatio * packed.Length}, beyond {MaxPackingRatio} times its ")
-                            + FormattableString.Invariant($"size; save the drawing unpacked."));
+                            + "size; save the drawing unpacked.");
             }
 
             return result.ToArray();

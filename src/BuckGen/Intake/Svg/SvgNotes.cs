@@ -15,7 +15,8 @@ internal sealed class SvgNotes
     /// <summary>What was counted, in brackets, to be put into an error message; empty when nothing was.</summary>
     public string Summary =>
         order.Count == 0 ? ""
-            : $" ({string.Join(", ", order.Take(KindsNamed).Select(f => $"{f.What}: {tallies[f].Count}"))}{(order.Count > KindsNamed ? ", …" : "")})";
+            : $" ({string.Join(", ", order.Take(KindsNamed).Select(f => $"{f.What}: {tallies[f].Count}"))}"
+                + $"{(order.Count > KindsNamed ? ", …" : "")})";
 
     /// <summary>Adds a note of its own.</summary>
     public void Add(string kind, string message) => single.Add(new(kind, message));

@@ -36,8 +36,7 @@ internal sealed class SvgReferences(Dictionary<string, XElement> byId, int maxDe
         var spelt = root.DescendantsAndSelf().Sum(OwnCost);
         var max = Math.Min(options.MaxElements, AnyFile + Repeats * spelt);
         if (count > max)
-            throw SvgPlace.Error(file, root, FormattableString.Invariant(
-                $"with every use put in, the drawing grows to ")
+            throw SvgPlace.Error(file, root, "with every use put in, the drawing grows to "
                 + FormattableString.Invariant(
                     $"{(count < 1e9 ? count.ToString("0", CultureInfo.InvariantCulture) : "over 10^9")} elements, ")
                     + FormattableString.Invariant(

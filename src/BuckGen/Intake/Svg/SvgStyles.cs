@@ -36,11 +36,15 @@ internal static partial class SvgStyles
             if (isSheet && Masks().IsMatch(style)) notes.Count(SvgFinding.Mask, SvgPlace.Describe(element));
         }
 
-        if (elements * matches > MaxMatches)
-            throw SvgPlace.Error(file, root, FormattableString.Invariant(
-                $"the style rules take ")
-                + FormattableString.Invariant(
-                    $"{(elements * matches < 1e15 ? (elements * matches).ToString("0", CultureInfo.InvariantCulture) : "over 10^15")} comparisons for {elements} elements, the limit is {MaxMatches:0}; save the drawing as plain SVG without style sheets"));
+        var comparisons = elements * matches;
+        if (comparisons > MaxMatches)
+        {
+            var shown = comparisons < 1e15 ? comparisons.ToString("0", CultureInfo.InvariantCulture) : "over 10^15";
+            throw SvgPlace.Error(file, root,
+                FormattableString.Invariant($"the style rules take {shown} comparisons for {elements} elements, the limit is ")
+                + FormattableString.Invariant($"{MaxMatches:0}; save the drawing as plain SVG without style sheets"));
+        }
+
         if (root.Document!.Nodes().OfType<XProcessingInstruction>().Any(p => p.Target == "xml-stylesheet"))
             notes.Count(SvgFinding.ExternalStyle, "xml-stylesheet");
     }

@@ -36,7 +36,7 @@ internal sealed record TemplateFiles(ImmutableArray<OutputFile> Files, Immutable
         new("template-too-large", Severity.Warning,
             FormattableString.Invariant(
                 $"The paper template {path} would be spread over {pages} pages of {paper}, the limit is {Tiles.MaxPages}; ")
-                + FormattableString.Invariant($"it is left out."),
+                + "it is left out.",
             "Have the drawings of the layers plotted in real size instead.")
         {
             Value = pages,

@@ -98,6 +98,6 @@ public static class OutlinePicture
         1 => FormattableString.Invariant($"{r.First}: "),
         <= PlacesDrawn => FormattableString.Invariant($"{r.First} to {r.First + r.Repair.Places.Length - 1}: "),
         _ => FormattableString.Invariant($"{r.First} to {r.First + r.Repair.Places.Length - 1} (the first {PlacesDrawn} ")
-            + FormattableString.Invariant($"are shown): "),
+            + "are shown): ",
     };
 }

@@ -26,7 +26,7 @@ public class PlanFindingTests
         Assert.Equal(
             FormattableString.Invariant(
                 $"Part 1A needs {width + 0.2:F1} x {height + 0.2:F1} mm; a board of MDF 12 is 600 x 400 mm with 5 mm of ")
-                + FormattableString.Invariant($"margin, so the part does not fit on a board."),
+                + "margin, so the part does not fit on a board.",
             finding.Message);
         Assert.Equal("Use a larger board, or make the outline or the base margin smaller.", finding.Remedy);
         Assert.Equal(620.2, finding.Value!.Value, 1e-6);
@@ -97,7 +97,7 @@ public class PlanFindingTests
         Assert.Equal(
             FormattableString.Invariant(
                 $"{holes.Length} holes of {holes[0].Diameter:0.##} mm in layer 1 are narrower than the machine can cut ")
-                + FormattableString.Invariant($"through 12 mm (2 mm); they are marked with crosses."),
+                + "through 12 mm (2 mm); they are marked with crosses.",
             finding.Message);
         Assert.Equal("Drill them by the drill map, or use a thinner stock for the surface of the base.", finding.Remedy);
         Assert.Equal((Severity.Note, layer.Top, holes[0].Diameter, 2, "common practice, no source"),
@@ -147,7 +147,7 @@ public class PlanFindingTests
         Assert.Equal(
             FormattableString.Invariant(
                 $"The size of the boards of MDF 12 is not given; {takenWidth} x {takenHeight} mm is assumed, so that the ")
-                + FormattableString.Invariant($"largest part fits."),
+                + "largest part fits.",
             finding.Message);
         Assert.Equal("Give the size of your boards.", finding.Remedy);
     }

@@ -52,8 +52,7 @@ public class CorpusFormingTests(ITestOutputHelper log)
         var part = design.Formed!;
 
         log.WriteLine(
-            FormattableString.Invariant(
-                $"{name}: {part.Gauge:0.##} mm becomes {part.MeanThickness:0.###} on average, ")
+            FormattableString.Invariant($"{name}: {part.Gauge:0.##} mm becomes {part.MeanThickness:0.###} on average, ")
                 + FormattableString.Invariant(
                     $"{part.Thinnest?.Thickness:0.###} at the thinnest; {part.MeshSensitivity:+0 %;-0 %} from a coarser ")
                     + FormattableString.Invariant($"net; {part.Webs.Length} webs, {part.Bridged.Length} places not reached"));

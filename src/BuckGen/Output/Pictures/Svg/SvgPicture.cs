@@ -26,9 +26,11 @@ public static class SvgPicture
         var (width, height) = (SvgText.Number(page.Width), SvgText.Number(page.Height));
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" role=\"img\">\n");
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" ");
+        text.Append(CultureInfo.InvariantCulture, $"viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" role=\"img\">\n");
         text.Append(CultureInfo.InvariantCulture,
-            $"<title>{SvgText.Escaped(picture.Title)}</title>{Mark}\n<rect width=\"{width}\" height=\"{height}\" fill=\"#ffffff\"/>\n");
+            $"<title>{SvgText.Escaped(picture.Title)}</title>{Mark}\n");
+        text.Append(CultureInfo.InvariantCulture, $"<rect width=\"{width}\" height=\"{height}\" fill=\"#ffffff\"/>\n");
         foreach (var item in picture.Items) text.Append(Element(item, page)).Append('\n');
         return [.. Encoding.UTF8.GetBytes(text.Append("</svg>\n").ToString())];
     }
@@ -40,18 +42,21 @@ public static class SvgPicture
         var (width, height) = (SvgText.Number(page.Width), SvgText.Number(page.Height));
         // A picture with links in it is no single image to those who hear the page.
         var role = picture.Items.Any(i => i is PictureLink) ? "group" : "img";
-        return $"<svg width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" role=\"{role}\" aria-label=\"{SvgText.Escaped(picture.Title)}\">"
+        return $"<svg width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" "
+            + $"role=\"{role}\" aria-label=\"{SvgText.Escaped(picture.Title)}\">"
             + string.Join('\n', picture.Items.Select(i => Element(i, page))) + "</svg>";
     }
 
     private static string Element(PictureItem item, Bounds page) => item switch
     {
         PictureShape shape =>
-            $"<path d=\"{string.Concat(shape.Paths.Select(p => SvgText.PathData(p.Segments, p.Closed, page)))}\" {Style(shape.Ink)}/>",
+            $"<path d=\"{string.Concat(shape.Paths.Select(p => SvgText.PathData(p.Segments, p.Closed, page)))}\" "
+            + $"{Style(shape.Ink)}/>",
         PictureText text => Element(text, page),
         PictureWindow window => Element(window, page),
         PictureLink link =>
-            $"<a id=\"{SvgText.Escaped(link.Id)}\" class=\"place\" href=\"#{SvgText.Escaped(link.Target)}\"><title>{SvgText.Escaped(link.Words)}</title>{string.Concat(link.Items.Select(i => Element(i, page)))}</a>",
+            $"<a id=\"{SvgText.Escaped(link.Id)}\" class=\"place\" href=\"#{SvgText.Escaped(link.Target)}\">"
+            + $"<title>{SvgText.Escaped(link.Words)}</title>{string.Concat(link.Items.Select(i => Element(i, page)))}</a>",
         _ => throw new ArgumentOutOfRangeException(nameof(item), item, "No such item."),
     };
 
@@ -61,7 +66,8 @@ public static class SvgPicture
         var turn = text.Turn == 0 ? "" : $" transform=\"rotate({SvgText.Number(-text.Turn)} {x} {y})\"";
         var anchor =
             text.Align switch { TextAlign.Middle => " text-anchor=\"middle\"", TextAlign.End => " text-anchor=\"end\"", _ => "" };
-        return $"<text x=\"{x}\" y=\"{y}\" font-size=\"{SvgText.Number(text.Height)}\" fill=\"{text.Colour}\"{anchor}{turn}>{SvgText.Escaped(text.Text)}</text>";
+        return $"<text x=\"{x}\" y=\"{y}\" font-size=\"{SvgText.Number(text.Height)}\" fill=\"{text.Colour}\"{anchor}{turn}>"
+            + $"{SvgText.Escaped(text.Text)}</text>";
     }
 
     /// <summary>A drawing within the drawing, which cuts off what lies outside it.</summary>
@@ -70,7 +76,8 @@ public static class SvgPicture
         var (view, corner) = (window.View, new Vec2(window.View.MinX, window.View.MaxY));
         var (x, y, width, height) = (SvgText.X(corner, page), SvgText.Y(corner, page), SvgText.Number(view.Width),
             SvgText.Number(view.Height));
-        return $"<svg x=\"{x}\" y=\"{y}\" width=\"{width}\" height=\"{height}\" viewBox=\"{x} {y} {width} {height}\">{string.Concat(window.Items.Select(i => Element(i, page)))}</svg>";
+        return $"<svg x=\"{x}\" y=\"{y}\" width=\"{width}\" height=\"{height}\" viewBox=\"{x} {y} {width} {height}\">"
+            + $"{string.Concat(window.Items.Select(i => Element(i, page)))}</svg>";
     }
 
     private static string Style(Ink ink)

@@ -47,9 +47,8 @@ internal static class CoverPages
         if (grid.Rows * grid.Columns > 1)
             yield return FormattableString.Invariant(
                 $"The drawing is spread over {grid.Rows * grid.Columns} pages, {TileGrid.Name(0, 0)} to {grid.Last}. Cut ")
-                + FormattableString.Invariant(
-                    $"one of two neighbours along the dashed line, lay its crosses on the other's against the light, and ")
-                    + FormattableString.Invariant($"tape them together.");
+                + "one of two neighbours along the dashed line, lay its crosses on the other's against the light, and "
+                + "tape them together.";
         foreach (var paragraph in template.Words) yield return paragraph;
     }
 

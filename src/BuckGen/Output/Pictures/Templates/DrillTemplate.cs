@@ -100,12 +100,14 @@ internal static class DrillTemplate
             TextLines.Height, TextAlign.Start, PictureColours.Black);
     }
 
+    private static string Reasons(IEnumerable<Vent> vents) =>
+        string.Join(", ", vents.GroupBy(v => v.Reason).OrderBy(r => r.Key)
+            .Select(r => $"{r.Count()} {Quantities.Words.Format(r.Key)}"));
+
     private static IEnumerable<string> Words(VentDesign vents) =>
     [
         .. vents.Vents.GroupBy(v => (v.Layer, v.Diameter)).OrderBy(g => g.Key).Select(g => FormattableString.Invariant(
-            $"Layer {g.Key.Layer}, from above: {g.Count()} vents of {g.Key.Diameter:0.##} mm ")
-            + FormattableString.Invariant(
-                $"({string.Join(", ", g.GroupBy(v => v.Reason).OrderBy(r => r.Key).Select(r => $"{r.Count()} {Quantities.Words.Format(r.Key)}"))}).")),
+            $"Layer {g.Key.Layer}, from above: {g.Count()} vents of {g.Key.Diameter:0.##} mm ({Reasons(g)}).")),
         "Dashed: dowels, not to be drilled into. Wear eye protection and keep the dust away.",
     ];
 }

@@ -36,12 +36,12 @@ internal static class TrimTemplates
             made.Add(Template($"{name}: trim line of the part", jig.TrimLine, Region.Empty, "TRIM", view,
                 FormattableString.Invariant(
                     $"Black: the part's outside where it is cut, {Math.Round(jig.Height, 2):0.##} mm above the flange. Lay ")
-                    + FormattableString.Invariant($"the trimmed part on it: it covers the line.")));
+                    + "the trimmed part on it: it covers the line."));
         if (design.Panel is { Opening.IsEmpty: false } panel)
             made.Add(Template($"{name}: opening of the panel", panel.Opening, Region.Empty, "OPEN", view,
                 FormattableString.Invariant(
                     $"Black: what is cut out of the panel, {Math.Round(panel.Fit, 2):0.##} mm wider than the part on ")
-                    + FormattableString.Invariant($"every side.")));
+                    + "every side."));
         return made.ToImmutable();
     }
 

@@ -51,8 +51,8 @@ internal sealed record ThicknessScale(double Min, double Max)
                     new(PictureColours.Grey, 0.15, ThicknessColours.ForBand(band))));
             if (band % 2 == 0)
                 items.Add(new PictureText(left - new Vec2(0, 3.6),
-                    FormattableString.Invariant(
-                        $"{Limit(band).ToString(Max < 0.3 ? "0.000" : "0.00", System.Globalization.CultureInfo.InvariantCulture)}"), TextLines.Height, TextAlign.Middle, PictureColours.Black));
+                    Limit(band).ToString(Max < 0.3 ? "0.000" : "0.00", System.Globalization.CultureInfo.InvariantCulture),
+                    TextLines.Height, TextAlign.Middle, PictureColours.Black));
         }
         items.Add(new PictureText(corner + new Vec2(ThicknessColours.Count * BarWidth + 8, 0.8), "mm; beyond: end colours",
             TextLines.Height, TextAlign.Start, PictureColours.Black));

@@ -24,8 +24,13 @@ internal sealed class OrderOfWork : IReportSection
         yield return "Hold the vacuum until the sheet is stiff, then let it cool to the take-off temperature.";
         yield return "Blow air in through the port and lift the part off straight.";
         if (design.Jig is { } jig)
-            yield return CardText.Line(
-                $"{(jig.Core.IsEmpty ? "Put" : jig.Bed is null ? "Put the core inside and" : "Set the part over the core on its bed, put")} the ring round {(jig.Core.IsEmpty || jig.Bed is null ? "the part" : "it")}; cut flat on the ring, {jig.Height:0.##} mm above the flange.");
+        {
+            var put = jig.Core.IsEmpty ? "Put the ring round the part"
+                : jig.Bed is null ? "Put the core inside and the ring round the part"
+                : "Set the part over the core on its bed, put the ring round it";
+            yield return CardText.Line($"{put}; cut flat on the ring, {jig.Height:0.##} mm above the flange.");
+        }
+
         if (design.Flange is not null)
             yield return "Hang the part in the nest, clamp the template on it and rout the flange to width.";
         if (design.Panel is { } panel)

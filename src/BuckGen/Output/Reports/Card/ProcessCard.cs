@@ -26,8 +26,8 @@ public static class ProcessCard
     public static ImmutableArray<byte>? Write(CutPlan plan, string title) => Write(plan, title, []).Card;
 
     private static IEnumerable<string> Predicted(FormedPart? part) => part is { IsConverged: true, Thinnest: { } thin }
-        ? [CardText.Line(
-            $"Predicted   {part.MeanThickness:0.##} mm on average, thinnest {thin.Thickness:0.##} mm at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
+        ? [CardText.Line($"Predicted   {part.MeanThickness:0.##} mm on average, thinnest {thin.Thickness:0.##} mm at ")
+            + CardText.Line($"{thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
         : [];
 
     /// <summary>The card with further sections after the order of work, and why any of them gave nothing.</summary>
@@ -42,13 +42,14 @@ public static class ProcessCard
         [
             "PROCESS CARD", title.Length > 0 ? title : plan.Design.Outline.Name, "",
             CardText.Line(
-                $"Sheet       {sheet.Plastic?.Name ?? "plastic not named"}, {blank.Gauge:0.##} mm; blank {blank.Width:0} x {blank.Height:0} mm"),
+                $"Sheet       {sheet.Plastic?.Name ?? "plastic not named"}, {blank.Gauge:0.##} mm; blank {blank.Width:0} x ")
+                + CardText.Line($"{blank.Height:0} mm"),
             CardText.Line(
                 $"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {blank.Gap:0} mm from the buck"),
             CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average (area method), thinner in corners"),
             .. Predicted(plan.Design.Formed),
-            CardText.Line(
-                $"Expect      formed sizes within {plan.Design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand within {plan.Design.Sizing.TrimmedTolerance:0.##} mm either way"),
+            CardText.Line($"Expect      formed sizes within {plan.Design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand ")
+                + CardText.Line($"within {plan.Design.Sizing.TrimmedTolerance:0.##} mm either way"),
         ];
         foreach (var line in head) text.Append(VisibleText.Escape(line)).Append('\n');
         foreach (var section in Before.Concat(further).Concat(After))

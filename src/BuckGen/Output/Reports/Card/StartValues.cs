@@ -33,15 +33,21 @@ internal sealed class StartValues : IReportSection
     private static IEnumerable<string> Compute(BuckDesign design, CatalogPlastic plastic)
     {
         if (plastic is { FormingLower: { } lower, FormingUpper: { } upper })
-            yield return CardText.Line(
-                $"Forming     {(plastic.FormingNormal is { } normal ? CardText.Between(normal.Low, normal.High) : CardText.Between(lower, upper))} C; never below {lower:0}, never above {upper:0} C");
+        {
+            var range = plastic.FormingNormal is { } normal
+                ? CardText.Between(normal.Low, normal.High) : CardText.Between(lower, upper);
+            yield return CardText.Line($"Forming     {range} C; never below {lower:0}, never above {upper:0} C");
+        }
+
         if (plastic.SetTemperature is { } set) yield return CardText.Line($"Take off    below {set:0} C");
         if (plastic.Drying is { } drying) yield return $"Dry first   {drying}";
         foreach (var line in Heating(design, plastic)) yield return line;
         if (Cooling(design, plastic) is { } cool) yield return cool;
         var shrinkage = design.Spec.ShrinkageOfPlastic ?? plastic.Shrinkage;
-        yield return CardText.Line(
-            $"Shrinkage   {CardText.Between(shrinkage.Low, shrinkage.High)} % {(design.Spec.Kind == BuckKind.Male ? "over a male buck" : "in a cavity")}; {design.Sizing.Shrinkage:0.##} % allowed for");
+        yield return CardText.Line($"Shrinkage   {CardText.Between(shrinkage.Low, shrinkage.High)} % ")
+            + CardText.Line(
+                $"{(design.Spec.Kind == BuckKind.Male ? "over a male buck" : "in a cavity")}; ")
+                + CardText.Line($"{design.Sizing.Shrinkage:0.##} % allowed for");
     }
 
     /// <summary>How long the sheet takes until its coldest place is at the lower limit.</summary>
@@ -60,8 +66,9 @@ internal sealed class StartValues : IReportSection
             return [CardText.Line($"Heating     a heater at {former.Heater:0} C does not bring this sheet to {target:0} C")];
         return
         [
-            CardText.Line(
-                $"Heating     about {Rounded(seconds)} s under {(former.HeaterBelow ? "heaters on both sides" : "a heater on one side")} at {former.Heater:0} C,"),
+            CardText.Line($"Heating     about {Rounded(seconds)} s under ")
+                + CardText.Line(
+                    $"{(former.HeaterBelow ? "heaters on both sides" : "a heater on one side")} at {former.Heater:0} C,"),
             CardText.Line($"            until the cold side is {target:0} C and the hot side {hottest:0} C"),
             .. hottest > plastic.FormingUpper ? ["            (above the upper limit: use a cooler heater, or heat both sides)"]
                 : Array.Empty<string>(),
@@ -77,13 +84,14 @@ internal sealed class StartValues : IReportSection
             SheetCooling.Until(new(design.Blank!.Gauge, material), SheetFace.OnBuck(Contact, WarmBuck),
                 SheetFace.InAir(StillAir, Room), normal.Middle, set);
         return result.Seconds is { } seconds
-            ? CardText.Line(
-                $"Cooling     about {Rounded(seconds)} s on a buck at {WarmBuck:0} C; longer once the wood is warm, shorter with a fan")
+            ? CardText.Line($"Cooling     about {Rounded(seconds)} s on a buck at {WarmBuck:0} C; longer once the wood is warm, ")
+                + "shorter with a fan"
             : null;
     }
 
     /// <summary>An estimate with no more digits than it is worth: to 5 s below two minutes, to 10 s above.</summary>
     private static string Rounded(double seconds) =>
-        CardText.Line(
-            $"{(seconds < 20 ? Math.Round(seconds) : seconds < 120 ? Math.Round(seconds / 5) * 5 : Math.Round(seconds / 10) * 10):0}");
+        CardText.Line($"{RoundedTo(seconds < 20 ? 1 : seconds < 120 ? 5 : 10, seconds):0}");
+
+    private static double RoundedTo(double step, double value) => Math.Round(value / step) * step;
 }

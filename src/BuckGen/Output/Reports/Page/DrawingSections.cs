@@ -75,8 +75,7 @@ internal static class DrawingSections
         var name = layer.Name.Length > 0 ? FormattableString.Invariant($"{layer.Name} {layer.Number}")
             : FormattableString.Invariant($"Layer {layer.Number}");
         var marks = layer.SandTo.IsEmpty && layer.GlueUp.IsEmpty ? "" : " Brown: lines to sand to and to glue up to.";
-        return FormattableString.Invariant(
-            $"{name}: {layer.Stock.Name}, {layer.Thickness:0.##} mm, {layer.Parts.Length} ")
+        return FormattableString.Invariant($"{name}: {layer.Stock.Name}, {layer.Thickness:0.##} mm, {layer.Parts.Length} ")
             + FormattableString.Invariant($"piece{(layer.Parts.Length == 1 ? "" : "s")}.{marks}");
     }
 

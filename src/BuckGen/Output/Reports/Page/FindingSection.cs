@@ -17,7 +17,8 @@ internal static class FindingSection
             page.Raw("<ol class=\"findings\">\n");
             foreach (var f in s.Findings)
             {
-                page.Line($"<li id=\"finding-{f.Number}\" class=\"{f.Severity}\"><span class=\"word\">{f.Severity.ToUpperInvariant()}</span> {f.Message}");
+                var word = f.Severity.ToUpperInvariant();
+                page.Line($"<li id=\"finding-{f.Number}\" class=\"{f.Severity}\"><span class=\"word\">{word}</span> {f.Message}");
                 if (f.X is not null) page.Line($" <a href=\"#place-{f.Number}\">Show {f.Number} on the plan</a>");
                 page.Line($"<br>{(f.Silenced is { } reason ? $"Silenced: {reason}"
                     : f.Remedy)}<br><span class=\"small\">{f.Id}; source: {f.Source}</span></li>");

@@ -8,7 +8,9 @@ internal static class PageHead
     public static void Add(Html page, Summary s)
     {
         page.Raw("<header>\n").Line($"<h1>{s.Title}</h1>");
-        page.Line($"<p>{Upper(s.Buck.Kind)} buck from {s.Outline.Name}, {s.Outline.Islands} island{(s.Outline.Islands == 1 ? "" : "s")}, to size at the {s.Buck.OutlineAt}.</p>");
+        var (outline, islands) = (s.Outline, s.Outline.Islands == 1 ? "1 island" : $"{s.Outline.Islands} islands");
+        page.Line(
+            $"<p>{Upper(s.Buck.Kind)} buck from {outline.Name}, {islands}, to size at the {s.Buck.OutlineAt}.</p>");
         page.Raw("<dl class=\"facts\">\n");
         foreach (var (what, value) in Facts(s)) page.Line($"<div><dt>{what}</dt><dd>{value}</dd></div>");
         page.Raw("</dl>\n<nav aria-label=\"On this page\"><ul>");

@@ -17,18 +17,13 @@ internal static class TableSections
                 (string[])[g.Key.Reason, Text($"{g.Count()}"), Text($"{g.Key.Diameter:0.##}"), Text($"{g.Key.Layer}")]), 1);
         if (s.Cost is { } cost)
         {
-            Table(page, "Cost and time", ["What", "Amount", "Minutes", cost.Currency.Length > 0 ? cost.Currency : "Price"],
+            Table(page, "Cost and time", ["What", "Amount", "Minutes", CostRows.PriceHeading(cost)],
             [
-                .. cost.Materials
-                    .Select(m =>
-                        (string[])[m.Name, Text($"{m.Share:0.00} of {m.Count} {m.Unit}{(m.Count == 1 ? "" : "s")}"), "",
-                            Money(m.ShareCost)]),
-                .. cost.Work
-                    .Select(w =>
-                        (string[])[w.Name, w.Unit == "mm" ? Text($"{w.Amount / 1000:0.0} m") : Text($"{w.Amount:0} {w.Unit}"),
-                            w.Minutes is { } m ? Text($"{m:0.0}") : "?", Money(w.Cost)]),
-                ["Together, material by share", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialByShare + cost.WorkCost)],
-                ["Together, material bought whole", "", Text($"{cost.Minutes:0}"), Money(cost.MaterialWhole + cost.WorkCost)],
+                .. CostRows.Create(cost),
+                ["Together, material by share", "", Text($"{cost.Minutes:0}"),
+                    CostRows.Money(cost.MaterialByShare + cost.WorkCost)],
+                ["Together, material bought whole", "", Text($"{cost.Minutes:0}"),
+                    CostRows.Money(cost.MaterialWhole + cost.WorkCost)],
             ], 1);
             if (cost.Missing.Length > 0)
                 page.Line($"<p class=\"small\">Not in the sums, because not given: {string.Join(", ", cost.Missing)}.</p>");
@@ -65,8 +60,6 @@ internal static class TableSections
 
         page.Raw("</tbody></table></div>\n");
     }
-
-    private static string Money(double? sum) => sum is { } s ? Text($"{s:0.00}") : "?";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

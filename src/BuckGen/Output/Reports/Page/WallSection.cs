@@ -31,15 +31,14 @@ internal static class WallSection
 
     private static string Method(FormedPart part) => FormattableString.Invariant(
         $"Computed ({(part.Spec.Detail == FormingDetail.Fine ? "fine" : "quick")}) with {part.Triangles.Length} triangles, ")
-        + FormattableString.Invariant(
-            $"{part.MinEdgeLength:0.#} mm at the walls, over the ")
-            + FormattableString.Invariant($"{(part.Spec.Stepped ? "layers with their steps" : "wall after sanding")}; ")
+        + FormattableString.Invariant($"{part.MinEdgeLength:0.#} mm at the walls, over the ")
+        + FormattableString.Invariant($"{(part.Spec.Stepped ? "layers with their steps" : "wall after sanding")}; ")
         + (part.MeshSensitivity is { } change
             ? FormattableString.Invariant(
                 $"a coarser net gives a thinnest wall {-change / (1 + change) * 100:+0;-0;0} % different. ") : "")
         + FormattableString.Invariant(
             $"The thinnest place is one that a ball of {part.BallRadius:0.#} mm radius can touch: deeper in a sharp inside ")
-            + FormattableString.Invariant($"corner a wall has no minimum thickness. ")
+            + "corner a wall has no minimum thickness. "
         + (part.Spec.Friction is { } f
             ? FormattableString.Invariant($"The model assumes an evenly hot sheet that slides with a friction of {f:0.##};")
             : "The model assumes an evenly hot sheet that sticks where it touches;")
