@@ -20,6 +20,8 @@ internal sealed class PartOptions
     private readonly Option<Drawn?> drawn = QuantityOption.Create(BuckSettings.Drawn);
     private readonly Option<string?> frame =
         QuantityOption.Create(FormerSettings.Frame, "Clear opening of the clamp frame, such as 300x200mm.");
+    private readonly Option<string?> platen =
+        QuantityOption.Create(FormerSettings.Platen, "What the buck stands on, such as 290x190mm.");
     private readonly Option<double?> travel = QuantityOption.Create(FormerSettings.Travel);
     private readonly Option<string[]> sizes =
         QuantityOption.Sizes(SheetSettings.Sizes, "Sizes in which you can buy the sheet, such as 1220x610mm.");
@@ -27,7 +29,7 @@ internal sealed class PartOptions
     public void AddTo(HelpedCommand command)
     {
         command.Add(OptionGroup.Sheet, plastic, gauge, minWall, drawn, sizes);
-        command.Add(OptionGroup.Former, frame, travel);
+        command.Add(OptionGroup.Former, frame, platen, travel);
     }
 
     /// <summary>The spec with the sheet when an option concerns it, or when the command is about nothing else.</summary>
@@ -57,6 +59,7 @@ internal sealed class PartOptions
             Former = buck.Former with
             {
                 Opening = parsed.GetValue(frame) is { } text ? SizeText.Parse(FormerSettings.Frame, text) : null,
+                Platen = parsed.GetValue(platen) is { } size ? SizeText.Parse(FormerSettings.Platen, size) : null,
                 Travel = parsed.GetValue(travel),
             },
         };

@@ -33,8 +33,10 @@ internal static class FinishTables
     public static FormerSpec Former(JobTable table) => new()
     {
         Opening = table.Size(FormerSettings.Frame),
+        Platen = table.Size(FormerSettings.Platen),
         Travel = table.Optional(FormerSettings.Travel),
         Gap = table.Optional(FormerSettings.Gap),
+        BaseGap = table.Number(FormerSettings.BaseGap),
         PlugGap = table.Optional(FormerSettings.PlugGap),
         Heater = table.Number(FormerSettings.Heater),
         HeaterBelow = table.Flag(FormerSettings.HeaterBelow),

@@ -83,6 +83,8 @@ internal static class Job
         if (Table(0.5, "former"))
         {
             Sizes(0.4, "frame", 50, 5000);
+            Sizes(0.3, "platen", 50, 5000);
+            Length(0.3, "base-gap", 0, 100);
             Length(0.3, "travel", 1, 2000);
             Length(0.3, "gap", 0.5, 500);
             Length(0.3, "plug-gap", 0.5, 200);

@@ -98,7 +98,8 @@ public partial class JobFileTests
                 Sizes = job.Buck.Sheet!.Sizes
             }, job.Buck.Sheet);
         Assert.Equal([new RectangleSize(1220, 610)], job.Buck.Sheet.Sizes);
-        Assert.Equal(new FormerSpec { Opening = new(300, 200), Travel = 120, Gap = 40, PlugGap = 5 }, job.Buck.Former);
+        Assert.Equal(new FormerSpec { Opening = new(300, 200), Platen = new(290, 190), Travel = 120, Gap = 40, PlugGap = 5 },
+            job.Buck.Former);
         Assert.Equal(new FormingSpec { Friction = 0.3 }, job.Forming);
         Assert.Equal(new JigSpec(), job.Buck.Jig);
         Assert.Equal(new FlangeSpec(job.Buck.Stock[0]), job.Buck.Flange);

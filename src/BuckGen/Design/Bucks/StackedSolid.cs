@@ -26,6 +26,11 @@ internal sealed class StackedSolid(DraftedShape shape, StackSpec spec)
         return Block is null ? outline : Region.FromLoops(outline.Loops.Prepend(Block));
     }
 
+    /// <summary>The rectangle round all that stands under the sheet: block or buck, and the plate under it.</summary>
+    public Bounds Plan => spec.Base is { } plate
+        ? BasePlate(plate).Bounds
+        : Block?.Bounds ?? shape.At(shape.Foot).Bounds.With(shape.At(shape.Face).Bounds);
+
     /// <summary>The plate under the stack.</summary>
     public Region BasePlate(BasePlate plate)
     {

@@ -1,9 +1,11 @@
+using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Findings;
+using BuckGen.Geometry;
 
 namespace BuckGen.Design.Checks;
 
-/// <summary>Does it fit the former?</summary>
+/// <summary>Does all that stands under the sheet fit the former: the frame, the platen, the lift, the sheets to buy?</summary>
 internal sealed class FormerCheck : IDesignCheck
 {
     public string Name => "former";
@@ -13,40 +15,72 @@ internal sealed class FormerCheck : IDesignCheck
 
     public IEnumerable<Finding> Run(DesignView design)
     {
-        if (design.Former.Travel is { } travel && design.Height > travel)
-            yield return new("taller-than-travel", Severity.Error,
-                FormattableString.Invariant(
-                    $"The buck is {design.Height:0.#} mm high with its base; the former lifts it {travel:0.#} mm."),
-                "Make the part shallower, or leave out the base or the plenum.")
-            {
-                Height = design.Height,
-                Value = design.Height,
-                Limit = travel,
-            };
-        if (design.Blank is not { } blank) yield break;
-        // What drapes needs sheet to drape from; in a cavity only the seal needs its land.
-        var minGap = design.IsMale ? Math.Max(Blank.MinGap, design.Checks.MinFrameGap * design.Plan.Depth) : Blank.MinGap;
-        if (blank.Gap < 0)
+        if (LiftFinding.Find(design) is { } lift) yield return lift;
+        var part = design.Shape.At(design.IsMale ? design.Shape.Foot : design.Shape.Face).Bounds;
+        var stack = new StackedSolid(design.Shape, design.Spec).Plan;
+        var place = FormerPlace.Find(design.Former, part, stack);
+        var room = new BaseRoom(design, part, stack);
+        if (place.Platen is { } platen && room.OverPlaten(platen) is { } over) yield return over;
+        // A frame that the blank decides is large enough.
+        if (place.Opening is { } opening)
+            foreach (var finding in InFrame(design, room, part, opening)) yield return finding;
+        if (design.Blank is { } blank && SheetTooSmall(blank) is { } small) yield return small;
+    }
+
+    private static IEnumerable<Finding> InFrame(DesignView design, BaseRoom room, Bounds part, RectangleSize opening)
+    {
+        if (part.Width > opening.Width + Rounding || part.Height > opening.Height + Rounding)
+        {
+            var (side, limit) = BaseRoom.Worst(part, opening);
             yield return new("frame-too-small", Severity.Error,
                 FormattableString.Invariant(
-                    $"The part is {-2 * blank.Gap:0.#} mm larger than the frame of {blank.Opening.Width:0.#} x ")
-                    + FormattableString.Invariant($"{blank.Opening.Height:0.#} mm."),
+                    $"The part of {part.Width:0.#} x {part.Height:0.#} mm does not fit the frame of {opening.Width:0.#} x ")
+                    + FormattableString.Invariant($"{opening.Height:0.#} mm: it is {side - limit:0.#} mm too large."),
                 "Use a larger former, or make the part smaller.")
             {
-                Value = blank.Gap,
-                Limit = 0,
+                Value = side,
+                Limit = limit,
             };
-        else if (blank.Gap < minGap - Rounding)
-            yield return new("frame-tight", Severity.Warning,
+            yield break;
+        }
+
+        if (room.InFrame(opening) is { } finding) yield return finding;
+        if (FrameTight(design, part, opening) is { } tight) yield return tight;
+    }
+
+    /// <summary>What drapes needs sheet to drape from; in a cavity only the seal needs its land.</summary>
+    private static Finding? FrameTight(DesignView design, Bounds part, RectangleSize opening)
+    {
+        var minGap = design.IsMale ? Math.Max(Blank.MinGap, design.Checks.MinFrameGap * design.Plan.Depth) : Blank.MinGap;
+        var gap = Math.Min(opening.Width - part.Width, opening.Height - part.Height) / 2;
+        return gap >= minGap - Rounding
+            ? null
+            : new("frame-tight", Severity.Warning,
                 FormattableString.Invariant(
-                    $"Only {blank.Gap:0.#} mm lie between buck and frame; under {minGap:0.#} mm the walls thin, and ")
+                    $"Only {gap:0.#} mm lie between buck and frame; under {minGap:0.#} mm the walls thin, and ")
                     + FormattableString.Invariant(
                         $"{Math.Max(Blank.MinGap, design.IsMale ? design.Plan.Depth : 0):0.#} mm is comfortable."),
-                "Use a larger frame, a lower buck, or turn it.")
+                "Use a larger frame, a lower buck, or a smaller part.")
             {
-                Value = blank.Gap,
+                Value = gap,
                 Limit = minGap,
                 Source = "Takahashi and Bando, Dental Traumatology 2018 (measured); the limit is common practice, no source",
             };
+    }
+
+    private static Finding? SheetTooSmall(Blank blank)
+    {
+        if (blank.Yields.IsEmpty || blank.Yields.Any(y => y.Count > 0)) return null;
+        // Of the sheets the one that misses least, laid the way it misses least.
+        var (side, limit) = blank.Yields.SelectMany(y => (RectangleSize[])[y.Sheet, new(y.Sheet.Height, y.Sheet.Width)])
+            .Select(s => BaseRoom.Worst(new(0, 0, blank.Width, blank.Height), s)).MinBy(w => w.Side - w.Limit);
+        return new("sheet-too-small", Severity.Error,
+            FormattableString.Invariant($"The blank of {blank.Width:0.#} x {blank.Height:0.#} mm can't be cut from any sheet: ")
+                + FormattableString.Invariant($"the best of them is {side - limit:0.#} mm too small."),
+            "Buy a larger sheet, or use a smaller frame.")
+        {
+            Value = side,
+            Limit = limit,
+        };
     }
 }

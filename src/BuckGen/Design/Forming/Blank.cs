@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
-using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Design.Forming;
@@ -9,7 +8,9 @@ namespace BuckGen.Design.Forming;
 /// <param name="Width">Width of the blank.</param>
 /// <param name="Height">Height of the blank.</param>
 /// <param name="Opening">What of it lies free inside the frame.</param>
-/// <param name="Gap">From the buck to the inside of the frame, where it is narrowest.</param>
+/// <param name="Gap">
+/// From the part of the buck that is formed to the inside of the frame, where it is narrowest; below 0 when it is too large.
+/// </param>
 /// <param name="Surface">Flat and formed areas.</param>
 /// <param name="Ratios">How far the sheet is drawn.</param>
 /// <param name="Gauge">Thickness before forming.</param>
@@ -24,6 +25,15 @@ public sealed record Blank(
     double Width, double Height, RectangleSize Opening, double Gap, FormedSurface Surface, DrawRatios Ratios,
     double Gauge, double MeanThickness, double? GaugeForMinWall, double? PlugWall, ImmutableArray<BlankYield> Yields)
 {
+    /// <summary>
+    /// From all that stands under the sheet, the base included, to the inside of the frame, where it is narrowest; below 0 when
+    /// it does not go through the frame.
+    /// </summary>
+    public double BaseGap { get; init; }
+
+    /// <summary>True when the frame of the former lies turned by a quarter over the drawing.</summary>
+    public bool IsTurned { get; init; }
+
     /// <summary>Minimum gap between buck and frame, mm (common practice, no source).</summary>
     public const double MinGap = 25;
 
@@ -38,9 +48,13 @@ public sealed record Blank(
         if (sheet is null || plane.IsEmpty) return null;
         var footprint = plane.Bounds;
         var wanted = former.Gap ?? Math.Max(MinGap, spec.Kind == BuckKind.Male ? depth : 0);
-        var opening = former.Opening is { } frame
-            ? Turned(frame, footprint)
-            : new RectangleSize(footprint.Width + 2 * wanted, footprint.Height + 2 * wanted);
+        var stack = new StackedSolid(shape, spec).Plan;
+        var place = FormerPlace.Find(former, footprint, stack);
+        // A male buck goes through the frame with its base; on the block of a cavity the frame may stand.
+        var around = spec.Kind == BuckKind.Male
+            ? Math.Max(wanted, (stack.Width - footprint.Width) / 2 + former.BaseGap)
+            : wanted;
+        var opening = place.Opening ?? new RectangleSize(footprint.Width + 2 * around, footprint.Height + 2 * around);
         var gap = Math.Min(opening.Width - footprint.Width, opening.Height - footprint.Height) / 2;
         var edge = 2 * (former.Grip + former.Lip);
         var surface = FormedSurface.Compute(shape, spec.Kind, spec.Draft, opening.Width * opening.Height, heights, cancellation);
@@ -52,7 +66,11 @@ public sealed record Blank(
             former.PlugGap is { } plugGap && spec.Kind == BuckKind.Female
                 ? PlugWallOf(shape, plugGap, sheet.Gauge, surface, offsetter)
                 : null,
-            [.. sheet.Sizes.Select(s => BlankYield.Compute(s, width, height))]);
+            [.. sheet.Sizes.Select(s => BlankYield.Compute(s, width, height))])
+        {
+            BaseGap = Math.Min(opening.Width - stack.Width, opening.Height - stack.Height) / 2,
+            IsTurned = place.IsTurned,
+        };
     }
 
     /// <summary>What the plug does not take is spread over the walls.</summary>
@@ -63,10 +81,6 @@ public sealed record Blank(
         var plug = gap == 0 ? floor : offsetter.Offset(floor, -gap, CornerJoin.Round);
         return gauge * (surface.Flat - plug.Area) / surface.Wall;
     }
-
-    /// <summary>The frame with its longer side along the longer side of the buck.</summary>
-    private static RectangleSize Turned(RectangleSize frame, Bounds footprint) =>
-        frame.Width >= frame.Height == footprint.Width >= footprint.Height ? frame : new(frame.Height, frame.Width);
 }
 
 /// <summary>How many blanks are cut from a sheet, all lying the same way.</summary>

@@ -5,9 +5,13 @@ namespace BuckGen.Design.Forming;
 /// <summary>The settings of the former.</summary>
 internal static class FormerSettings
 {
-    public static readonly SizeSetting Frame = new("frame", "the clamp frame", 300, 200, 50, 5000,
-        "clear opening of the clamp frame; left out: as large as the blank needs")
-    { Option = "--frame" };
+    public static readonly SizeSetting
+        Frame = new("frame", "the clamp frame", 300, 200, 50, 5000,
+            "clear opening of the clamp frame; left out: as large as the blank needs")
+        { Option = "--frame" },
+        Platen = new("platen", "the platen", 290, 190, 50, 5000,
+            "what the buck stands on; the base must lie on it; left out: not checked")
+        { Option = "--platen" };
 
     public static readonly NumberSetting
         Travel = new("travel", "travel of the former", null, 1, 2000, "how far the former lifts the buck")
@@ -20,6 +24,11 @@ internal static class FormerSettings
         {
             Example = 40,
             Source = "Takahashi and Bando, Dental Traumatology 2018",
+        },
+        BaseGap = new("base-gap", "gap between base and frame", 3, 0, 100,
+            "room round the base, which goes through the frame with the sheet over its edge")
+        {
+            Source = Setting.Practice
         },
         PlugGap = new("plug-gap", "gap round the plug", null, 0, 200,
             "a plug pushes the sheet into a cavity; this much smaller than its floor; left out: none")
@@ -36,5 +45,5 @@ internal static class FormerSettings
     public static readonly FlagSetting HeaterBelow = new("heater-below", false, "true for a second heater under the sheet");
 
     public static readonly SettingTable Table =
-        new("former", "The former", [Frame, Travel, Gap, PlugGap, Heater, HeaterBelow, Grip, Lip]);
+        new("former", "The former", [Frame, Platen, Travel, Gap, BaseGap, PlugGap, Heater, HeaterBelow, Grip, Lip]);
 }

@@ -8,6 +8,9 @@ public sealed record FormerSpec
     /// <summary>Clear opening of the clamp frame; null when the blank decides it.</summary>
     public RectangleSize? Opening { get; init; }
 
+    /// <summary>What the buck stands on; null when not given.</summary>
+    public RectangleSize? Platen { get; init; }
+
     /// <summary>How far the buck can be lifted into the sheet; null when not given.</summary>
     public double? Travel { get; init; }
 
@@ -16,6 +19,12 @@ public sealed record FormerSpec
     /// than its own height the wall beside it thins further (Takahashi and Bando, Dental Traumatology 2018).
     /// </summary>
     public double? Gap { get; init; }
+
+    /// <summary>
+    /// Room between the base and the inside of the frame, on every side, 0 to 100: the base goes through the frame with the sheet
+    /// over its edge. 3 is common practice (no source).
+    /// </summary>
+    public double BaseGap { get; init; } = FormerSettings.BaseGap.Value;
 
     /// <summary>Temperature of the heater, °C, 100 to 1000; 400 is common practice (no source).</summary>
     public double Heater { get; init; } = FormerSettings.Heater.Value;
@@ -38,8 +47,10 @@ public sealed record FormerSpec
     internal void Validate()
     {
         if (Opening is { } opening) FormerSettings.Frame.Require(opening.Width, opening.Height);
+        if (Platen is { } platen) FormerSettings.Platen.Require(platen.Width, platen.Height);
         FormerSettings.Travel.Require(Travel);
         FormerSettings.Gap.Require(Gap);
+        FormerSettings.BaseGap.Require(BaseGap);
         FormerSettings.PlugGap.Require(PlugGap);
         FormerSettings.Heater.Require(Heater);
         FormerSettings.Grip.Require(Grip);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Cutting.Boards;
+using BuckGen.Design.Forming;
 using BuckGen.Design.Prediction;
 using BuckGen.Findings;
 using BuckGen.Output.Pictures.Drawing;
@@ -30,6 +31,10 @@ public static class ProcessCard
             + CardText.Line($"{thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
         : [];
 
+    private static string GapText(Blank blank) => (blank.Gap < 0
+        ? CardText.Line($"{-2 * blank.Gap:0.#} mm too small for the buck")
+        : CardText.Line($"{blank.Gap:0} mm from the buck")) + (blank.IsTurned ? "; turn the buck by 90 degrees" : "");
+
     /// <summary>The card with further sections after the order of work, and why any of them gave nothing.</summary>
     internal static (ImmutableArray<byte>? Card, ImmutableArray<Finding> Failures) Write(CutPlan plan, string title,
         ImmutableArray<IReportSection> further)
@@ -45,7 +50,7 @@ public static class ProcessCard
                 $"Sheet       {sheet.Plastic?.Name ?? "plastic not named"}, {blank.Gauge:0.##} mm; blank {blank.Width:0} x ")
                 + CardText.Line($"{blank.Height:0} mm"),
             CardText.Line(
-                $"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {blank.Gap:0} mm from the buck"),
+                $"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {GapText(blank)}"),
             CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average (area method), thinner in corners"),
             .. Predicted(plan.Design.Formed),
             CardText.Line($"Expect      formed sizes within {plan.Design.Sizing.FormedTolerance:0.#} mm, edges trimmed by hand ")
