@@ -5,7 +5,7 @@ namespace BuckGen.Geometry;
 /// <summary>How far any point of the plan is from the edge of a region, fast enough for a million queries.</summary>
 /// <remarks>
 /// The plan is cut into squares and those again into four, until few pieces of the edge can be the nearest to a point of a
-/// square: with h the distance from a square's middle to its corner, only those at most 2·h farther from the middle than the
+/// square. With h the distance from a square's middle to its corner, only those at most 2·h farther from the middle than the
 /// nearest one. Of very many pieces too many are left everywhere, so that the squares would cost more than they save; then boxes
 /// of neighbours serve.
 /// </remarks>

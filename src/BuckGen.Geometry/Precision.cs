@@ -13,7 +13,7 @@ internal static class Precision
     public const double Join = 1e-5;
 
     /// <summary>
-    /// Ends this near, mm, may belong together: where two edges of the offset meet at nearly no angle, a depth below
+    /// Ends this near, mm, may belong together. Where two edges of the offset meet at nearly no angle, a depth below
     /// <see cref="Depth"/> leaves a gap of this size where they meet.
     /// </summary>
     public static double Reach(double distance) => Math.Max(Join, 3 * Math.Sqrt(2 * Math.Abs(distance) * Depth));

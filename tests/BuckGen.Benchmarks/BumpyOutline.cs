@@ -52,5 +52,6 @@ internal static class BumpyOutline
         $"0\nCIRCLE\n8\n0\n10\n{i % 100 * 3}\n20\n{i / 100 * 3}\n40\n1\n")));
 
     private static byte[] Dxf(IEnumerable<string> entities) => Encoding.ASCII.GetBytes(
-        $"0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n{string.Concat(entities)}0\nENDSEC\n0\nEOF\n");
+        $"0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n"
+            + $"0\nSECTION\n2\nENTITIES\n{string.Concat(entities)}0\nENDSEC\n0\nEOF\n");
 }

@@ -6,8 +6,7 @@ namespace BuckGen.Benchmarks;
 
 /// <summary>
 /// A sheet formed into a box and over a block with draft, at three sizes of mesh. The exponent by which the time grows follows
-/// from the rows: steps
-/// go with the root of the number of triangles, so it is about 1.5.
+/// from the rows: steps go with the root of the number of triangles, so it is about 1.5.
 /// </summary>
 public class MembraneBenchmarks
 {

@@ -82,7 +82,8 @@ public sealed class CheckAndInspectTests : Workshop
     public void Inspect_tells_corners_and_how_right_the_widths_of_curves_are()
     {
         var leaf = Write("leaf.svg",
-            """<svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="40mm" viewBox="0 0 60 40"><path d="M5 20 C20 0 40 0 55 20 H30 L28 21 L26 20 Z"/></svg>""");
+            """<svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="40mm" viewBox="0 0 60 40">"""
+            + """<path d="M5 20 C20 0 40 0 55 20 H30 L28 21 L26 20 Z"/></svg>""");
 
         var run = Cli.Run("inspect", leaf);
         var measures = Cli.Run("inspect", leaf, "--json").Json.GetProperty("measures");

@@ -4,8 +4,7 @@ namespace BuckGen.Cli.Tests;
 
 /// <summary>
 /// The plug-in Evil on the real command line. Each promise that 'buckgen plugins' makes is a row: here in the program's own
-/// process, and in one for
-/// the plug-ins in <see cref="EvilProcessTests"/>.
+/// process, and in one for the plug-ins in <see cref="EvilProcessTests"/>.
 /// </summary>
 [Trait("Tier", "slow")]
 public sealed class EvilPluginTests : EvilWorkshop

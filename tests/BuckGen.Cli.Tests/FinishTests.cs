@@ -42,7 +42,8 @@ public sealed class FinishTests : Workshop
         Write("plate.svg", Plate);
         // Mirrored upward as the plate is: both pages are 80 mm high, so both drawings have one origin.
         Write("panel.svg",
-            """<svg xmlns="http://www.w3.org/2000/svg" width="140mm" height="80mm" viewBox="-20 0 140 80"><path d="M-18 -30H130V110H-18Z"/></svg>""");
+            """<svg xmlns="http://www.w3.org/2000/svg" width="140mm" height="80mm" viewBox="-20 0 140 80">"""
+            + """<path d="M-18 -30H130V110H-18Z"/></svg>""");
         var job = Write("job.toml",
             PlateJob + "\n[sheet]\n[panel]\nstock = \"MDF 12\"\nedge = \"drawn\"\noutline = \"panel.svg\"\n");
 

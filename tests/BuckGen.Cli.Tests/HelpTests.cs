@@ -1,3 +1,4 @@
+using BuckGen.Tests.Conventions;
 using Xunit;
 
 namespace BuckGen.Cli.Tests;
@@ -31,6 +32,18 @@ public class HelpTests
     [InlineData("--version")]
     public void No_line_is_wider_than_a_terminal(string command) =>
         Assert.All(Cli.Run(command, "--help").Out.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    [InlineData("--help")]
+    public void No_sentence_is_longer_than_30_words(string command)
+    {
+        // An option starts a paragraph; its description goes on over indented lines.
+        var help = string.Join('\n', Cli.Run(command, "--help").Out.Split('\n')
+            .Select(line => (line.StartsWith("  -", StringComparison.Ordinal) ? "\n" : "") + line.Trim()));
+
+        Assert.DoesNotContain(Sentences.Of(help), sentence => Sentences.Words(sentence) > 30);
+    }
 
     [Fact]
     public void Every_option_stands_under_a_heading()

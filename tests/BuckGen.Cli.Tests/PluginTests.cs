@@ -26,7 +26,9 @@ public sealed class PluginTests : Workshop
             .Select(l => l.Split(',')).ToArray();
         Assert.True(places.Length > 10);
         Assert.All(places,
-            p => Assert.All(p.Where(f => f.Contains('.', StringComparison.Ordinal)).Take(2), n => Assert.Equal(0, double.Parse(n, CultureInfo.InvariantCulture) % 20, 1e-3)));
+            p => Assert.All(
+                p.Where(f => f.Contains('.', StringComparison.Ordinal)).Take(2),
+                n => Assert.Equal(0, double.Parse(n, CultureInfo.InvariantCulture) % 20, 1e-3)));
         Assert.NotEqual(File.ReadAllText(At("plain/drill/vents.csv")), File.ReadAllText(At("out/drill/vents.csv")));
     }
 
@@ -97,7 +99,7 @@ public sealed class PluginTests : Workshop
 
         Assert.Equal(0, run.Status);
         Assert.Contains("Plug-in text", run.Error);
-        Assert.Contains("is left out: it is no .NET assembly", run.Error);
+        Assert.Contains("is left out: it is not a .NET assembly", run.Error);
         Assert.Contains("is left out in part: FaultyCatalog: the catalog fell apart", run.Error);
         Assert.Contains("The plug-in part \"faulty-check\" failed: the check fell apart.", run.Out.ReplaceLineEndings(" "));
         Assert.Contains("layers/layer-01.dxf", Present("out"));
@@ -105,7 +107,7 @@ public sealed class PluginTests : Workshop
     }
 
     [Theory]
-    [InlineData("--plugins", "nowhere", "which is no folder")]
+    [InlineData("--plugins", "nowhere", "which is not a folder")]
     [InlineData("--formats", "hpgl", "which no plug-in provides")]
     [InlineData("--vents", "stars", "it must be walls or grid or given")]
     public void What_is_not_there_is_refused(string option, string value, string says) =>

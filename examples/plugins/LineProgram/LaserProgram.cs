@@ -8,10 +8,13 @@ using BuckGen.Plugins;
 
 namespace LineProgram;
 
-/// <summary>Writes a program for a laser in the words of NIST RS274/NGC: G0 to a path, G1 and G2/G3 along it, the beam on M3 and off by M5.</summary>
+/// <summary>
+/// Writes a program for a laser as NIST RS274/NGC defines it: G0 to a path, G1 and G2/G3 along it, the beam on by M3 and off by
+/// M5.
+/// </summary>
 /// <remarks>
-/// Source of the words: Kramer, Proctor and Messina, The NIST RS274NGC Interpreter, NISTIR 6556, 2000. Try it with the beam off first;
-/// a laser runs under its maker's rules, with exhaust, never alone, and never on PVC.
+/// Source: Kramer, Proctor and Messina, The NIST RS274NGC Interpreter, NISTIR 6556, 2000. Try it with the beam off first; a laser
+/// runs under its maker's rules, with exhaust, never alone, and never on PVC.
 /// </remarks>
 /// <param name="cutFeed">Feed through the board, mm a minute.</param>
 /// <param name="markFeed">Feed along marks, mm a minute.</param>
@@ -49,8 +52,12 @@ public sealed class LaserProgram(double cutFeed, double markFeed, double power) 
             Line($"M3 S{(cuts ? power : power / 10):0.###}");
             Line($"F{(cuts ? cutFeed : markFeed):0.###}");
             foreach (var piece in path.Segments.SelectMany(QuarterTurns))
-                if (piece.IsArc) Line($"{(piece.Bulge > 0 ? "G3" : "G2")} X{piece.End.X:F4} Y{piece.End.Y:F4} I{piece.Centre.X - piece.Start.X:F4} J{piece.Centre.Y - piece.Start.Y:F4}");
-                else Line($"G1 X{piece.End.X:F4} Y{piece.End.Y:F4}");
+            {
+                var (end, centre) = (piece.End, piece.Centre - piece.Start);
+                if (piece.IsArc) Line($"{(piece.Bulge > 0 ? "G3" : "G2")} X{end.X:F4} Y{end.Y:F4} I{centre.X:F4} J{centre.Y:F4}");
+                else Line($"G1 X{end.X:F4} Y{end.Y:F4}");
+            }
+
             Line($"M5");
         }
 
@@ -62,7 +69,8 @@ public sealed class LaserProgram(double cutFeed, double markFeed, double power) 
     {
         if (settings.Keys.FirstOrDefault(k => k is not ("cut-feed" or "mark-feed" or "power")) is { } strange)
             throw new ArgumentException($"\"{strange}\" is not known; known are cut-feed, mark-feed and power");
-        return new LaserProgram(Number(settings, "cut-feed", cutFeed), Number(settings, "mark-feed", markFeed), Number(settings, "power", power));
+        return new LaserProgram(
+            Number(settings, "cut-feed", cutFeed), Number(settings, "mark-feed", markFeed), Number(settings, "power", power));
     }
 
     /// <summary>An arc of more than a quarter turn in parts: interpreters find the centre of a short arc more surely.</summary>
@@ -73,7 +81,8 @@ public sealed class LaserProgram(double cutFeed, double markFeed, double power) 
     }
 
     /// <summary>A comment may hold no brackets.</summary>
-    private static string Comment(string text) => new([.. text.Select(c => c is '(' or ')' || !char.IsAscii(c) || char.IsControl(c) ? '_' : c)]);
+    private static string Comment(string text) =>
+        new([.. text.Select(c => c is '(' or ')' || !char.IsAscii(c) || char.IsControl(c) ? '_' : c)]);
 
     private static double Number(IReadOnlyDictionary<string, string> settings, string key, double otherwise) =>
         !settings.TryGetValue(key, out var text) ? otherwise

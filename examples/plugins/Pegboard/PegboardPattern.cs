@@ -5,8 +5,14 @@ using BuckGen.Plugins;
 
 namespace Pegboard;
 
-/// <summary>Vents over the holes of a pegboard, so that the former's table needs no plenum: the board lies under the base and leads the air away.</summary>
-/// <remarks>A job says <c>pattern = "pegboard"</c>, and, for another board, <c>[settings.pegboard]</c> with <c>pitch</c> and the first hole's <c>x</c> and <c>y</c>, in mm.</remarks>
+/// <summary>
+/// Vents over the holes of a pegboard. The board lies under the base and leads the air away. So the former's table needs no
+/// plenum.
+/// </summary>
+/// <remarks>
+/// A job says <c>pattern = "pegboard"</c>. For another board it adds <c>[settings.pegboard]</c> with <c>pitch</c> and the first
+/// hole's <c>x</c> and <c>y</c>, in mm.
+/// </remarks>
 /// <param name="pitch">From hole to hole, mm. 25.4 is common practice (no source): boards are drilled by the inch.</param>
 /// <param name="first">The middle of any hole, in the coordinates of the drawing.</param>
 public sealed class PegboardPattern(double pitch, Vec2 first) : IVentPattern, IWithSettings
@@ -35,7 +41,8 @@ public sealed class PegboardPattern(double pitch, Vec2 first) : IVentPattern, IW
         if (settings.Keys.FirstOrDefault(k => k is not ("pitch" or "x" or "y")) is { } strange)
             throw new ArgumentException($"\"{strange}\" is not known; known are pitch, x and y");
         var wanted = Number(settings, "pitch", pitch);
-        if (wanted is not (>= 5 and <= 200)) throw new ArgumentException($"the pitch is {wanted} mm; it must be from 5 to 200 mm");
+        if (wanted is not (>= 5 and <= 200))
+            throw new ArgumentException($"the pitch is {wanted} mm; it must be from 5 to 200 mm");
         return new PegboardPattern(wanted, new(Number(settings, "x", first.X), Number(settings, "y", first.Y)));
     }
 

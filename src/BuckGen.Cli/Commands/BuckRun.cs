@@ -59,7 +59,7 @@ internal static class BuckRun
         {
             terminal.WriteMessage(
                 $"buckgen: wrote {files.Length} files to {folder}. "
-                + $"{(failure is PrintException ? failure.Message : "Only printing them went wrong.")}");
+                + $"{(failure is PrintException ? failure.Message : "Only printing them failed.")}");
             if (failure is not PrintException) throw;
         }
     }

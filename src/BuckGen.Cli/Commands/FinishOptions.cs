@@ -23,7 +23,8 @@ internal sealed class FinishOptions
     private readonly Option<double?> bit = QuantityOption.Create(FlangeSettings.Bit);
     private readonly Option<bool> panel = new("--panel") { Description = "A panel that the part shows through." };
     private readonly Option<double?> fit = QuantityOption
-        .Create(PanelSettings.Fit, "Room between part and panel; left out: by size and warmth; below 0: a press fit.");
+        .Create(PanelSettings.Fit,
+            "Room between part and panel; if omitted: from size and thermal growth; below 0: a press fit.");
     private readonly Option<double?> panelMargin = QuantityOption.Create(PanelSettings.Margin);
 
     public void AddTo(HelpedCommand command) =>

@@ -13,7 +13,7 @@ internal static class PictureFile
         if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; {option} names a file.");
         // An earlier picture may be replaced; a drawing may not.
         if (File.Exists(path) && !SvgPicture.IsOurs(File.ReadAllBytes(path)))
-            throw new UsageException($"{path} exists and is no picture of BuckGen's; choose another name or remove it first.");
+            throw new UsageException($"{path} exists and is not a picture from BuckGen; choose another name or remove it first.");
         AtomicFile.Write(path, SvgPicture.Write(picture).AsSpan(), replace: true);
     }
 }

@@ -39,7 +39,7 @@ internal sealed class PluginOptions
     {
         var given = parsed.GetValue(folder);
         if (given is not null && !Directory.Exists(given))
-            throw new UsageException($"--plugins is '{given}', which is no folder.");
+            throw new UsageException($"--plugins is '{given}', which is not a folder.");
         return new()
         {
             PluginFiles = [.. terminal.PluginFolder is { } own ? PluginSet.Find(own) : [], .. given is null ? []

@@ -22,7 +22,8 @@ internal sealed class VentOptions
     private readonly Option<double?> bore = QuantityOption.Create(VentSettings.Bore);
     private readonly Option<PlenumKind?> plenum = QuantityOption.Create(
         PlenumSettings.Kind,
-        "A layer under the base that leads the air away, of the base's board (needs --base): channels to the port, or feet");
+        "A layer under the base that leads the air away, cut from the base's board (needs --base): "
+        + "channels to the port, or feet");
 
     public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Vents, pattern, spacing, diameter, bore, plenum);
 

@@ -1,9 +1,9 @@
 namespace BuckGen.Dxf.Entities;
 
 /// <summary>
-/// What all entities share. Coordinates are those of the file: for ARC, CIRCLE, LWPOLYLINE, two-dimensional POLYLINE,
-/// INSERT and text they lie in the plane that <see cref="Extrusion"/> turns (see <see cref="DxfPlane"/>); for LINE, POINT,
-/// ELLIPSE, SPLINE and three-dimensional POLYLINE they are those of the drawing.
+/// What all entities share. Coordinates are those of the file. For ARC, CIRCLE, LWPOLYLINE, two-dimensional POLYLINE, INSERT and
+/// text they lie in the plane that <see cref="Extrusion"/> turns (see <see cref="DxfPlane"/>). For LINE, POINT, ELLIPSE, SPLINE
+/// and three-dimensional POLYLINE they are those of the drawing.
 /// </summary>
 public abstract record DxfEntity
 {

@@ -7,8 +7,8 @@ using BuckGen.Dxf.Tags;
 namespace BuckGen.Dxf.Reading;
 
 /// <summary>
-/// Turns value bytes into text. The header comes first in a file and names version and code page, so watching the tags go by is
-/// enough to know the encoding before the first name that needs it.
+/// Turns value bytes into text. The header comes first in a file and names version and code page. So the tags themselves give the
+/// encoding before the first name that needs it.
 /// </summary>
 internal sealed class ValueDecoder(ReadContext context, bool utf8Mark)
 {

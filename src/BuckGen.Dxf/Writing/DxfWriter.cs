@@ -12,17 +12,15 @@ namespace BuckGen.Dxf.Writing;
 public static class DxfWriter
 {
     /// <summary>Writes a drawing as tags.</summary>
-    /// <param name="drawing">
-    /// What to write. Units are <see cref="DxfDrawing.InsertionUnits"/>, or millimetres where that is null. Layers that entities
-    /// name but the table lacks are added in white. Bulges above 1 are split in two and vertices that repeat a place are dropped.
-    /// Block definitions are not written: they show nothing without an INSERT, and that is refused.
+    /// <param name="drawing"> What to write. Units are <see cref="DxfDrawing.InsertionUnits"/>, or millimetres where that is
+    /// null. Layers that entities name but the table lacks are added in white. Bulges above 1 are split in two and vertices that
+    /// repeat a place are dropped. Block definitions are not written: they show nothing without an INSERT, and that is refused.
     /// </param>
     /// <param name="version">The form to write.</param>
     /// <param name="sink">Where the tags go.</param>
-    /// <exception cref="DxfException">
-    /// The drawing is empty, or holds something that the form cannot say: another type of entity, a hidden, spatial or zero-size
-    /// one, a number that is not finite or too large, or a layer name other than 1 to 31 of <c>A-Z 0-9 $ _ -</c>.
-    /// </exception>
+    /// <exception cref="DxfException"> The drawing is empty, or holds something that the format has no place for. That is another
+    /// type of entity, or a hidden, spatial or zero-size one. It may also be a number that is not finite or too large, or a layer
+    /// name other than 1 to 31 of <c>A-Z 0-9 $ _ -</c>. </exception>
     public static void Write(DxfDrawing drawing, DxfVersion version, IDxfTagSink sink)
     {
         ArgumentNullException.ThrowIfNull(drawing);

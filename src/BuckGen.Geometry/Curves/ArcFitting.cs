@@ -12,9 +12,9 @@ internal sealed record CurveFit(ImmutableArray<Segment> Pieces, double Error);
 /// Fits curves with lines and arcs within a stated distance, so that later offsets and cut files stay small and smooth.
 /// </summary>
 /// <remarks>
-/// A curved stretch is replaced by a pair of arcs that share its end points and end directions (a biarc with equal
-/// tangent lengths) and is halved until each pair lies within the tolerance. Source: D. S. Meek and D. J. Walton,
-/// "Approximating smooth planar curves by arc splines", J. Comput. Appl. Math. 59 (1995), from memory.
+/// A curved stretch is replaced by a pair of arcs that share its end points and end directions (a biarc with equal tangent
+/// lengths). It is halved until each pair lies within the tolerance. Source: D. S. Meek and D. J. Walton, "Approximating smooth
+/// planar curves by arc splines", J. Comput. Appl. Math. 59 (1995), from memory.
 /// </remarks>
 internal static class ArcFitting
 {

@@ -1,7 +1,7 @@
 namespace BuckGen.Geometry.Facing;
 
 /// <summary>
-/// The pieces of an edge in a tree: loops that lie near each other together, each loop halved along its way, so that a
+/// The pieces of an edge in a tree. Loops that lie near each other share a branch, and each loop is halved along its way. So a
 /// branch is a short stretch of edge that runs in few directions.
 /// </summary>
 internal sealed class EdgeTree

@@ -20,9 +20,9 @@ internal sealed record NarrowPlace(Vec2 A, Vec2 B, bool ThroughWood, double Deto
 
 /// <summary>Finds the narrow places of a region.</summary>
 /// <remarks>
-/// Two points are a narrow place when the circle whose diameter joins them holds no other point of the edge: the circle then
-/// touches the edge at both ends of a diameter, and its middle is a saddle of the distance to the edge, as the medial axis
-/// would give it. Between any two lines or arcs only the nearest points can be one; they are found exactly.
+/// Two points are a narrow place when the circle whose diameter joins them holds no other point of the edge. The circle then
+/// touches the edge at both ends of a diameter. Its middle is a saddle of the distance to the edge, as the medial axis would give
+/// it. Between any two lines or arcs only the nearest points can be one; they are found exactly.
 /// </remarks>
 internal static class FacingEdges
 {

@@ -6,24 +6,23 @@ namespace BuckGen.Geometry.Facing;
 /// <param name="LoopA">Number of the loop on which one end lies.</param>
 /// <param name="LoopB">Number of the loop on which the other lies.</param>
 /// <remarks>
-/// A narrow place is a pair of points at which the edge runs square to the way from one to the other, and the circle whose
-/// diameter joins them holds no other point of the edge: its middle is a place of the medial axis at which the distance to the
-/// edge is neither growing nor shrinking. Nothing else is needed to leave out the tip of a wedge, be it sharp, cut off or
-/// rounded (its sides are not square to any way across it), and neighbours on one smooth curve: the way round the edge is
-/// never shorter than half the circle, 1.57 times the width.
+/// A narrow place is a pair of points at which the edge runs square to the line that joins them. The circle on that line as
+/// diameter holds no other point of the edge. Its middle is a place of the medial axis at which the distance to the edge is
+/// neither growing nor shrinking. This alone leaves out the tip of a wedge, be it sharp, cut off or rounded: its sides are not
+/// square to any line across it. It also leaves out neighbours on one smooth curve: the way round the edge is never shorter than
+/// half the circle, 1.57 times the width.
 /// <para>
 /// The width is the true distance of two points of the edge, exact but for rounding. Whether a pair counts is decided with some
-/// slack, so that a drawing's rounding does not hide a place: see <see cref="AngleTolerances"/>; the circle may be entered by
-/// a thousandth
-/// of its radius, by twice the error with which curves were fitted, and by as much as lines that stand for a curve cut off from
-/// it. On a curve of many short lines the slack lets a neighbouring pair be found, narrower by a few millionths of the radius of
-/// curvature.
+/// slack, so that a drawing's rounding does not hide a place: see <see cref="AngleTolerances"/>. The edge may enter the circle by
+/// a thousandth of its radius and by twice the error with which curves were fitted. Where lines stand for a curve, it may also
+/// enter by what they cut off from it. On a curve of many short lines the slack lets a neighbouring pair be found, narrower by a
+/// few millionths of the radius of curvature.
 /// </para>
 /// <para>
 /// The search goes from the nearest pairs of stretches to the farther ones. A pair of stretches is dropped when its edges cannot
-/// run square to any way between the two, when another edge lies in every circle between them, or when they lie farther apart
-/// than a place that is found already; what is left grows about in proportion to the number of pieces. Of several places of
-/// equal width the middle of a stretch is taken before its ends, then the lowest, then the leftmost.
+/// run square to any line between the two, or when another edge lies in every circle between them. It is also dropped when they
+/// lie farther apart than a place that is found already. What is left grows about in proportion to the number of pieces. Of
+/// several places of equal width the middle of a stretch is taken before its ends, then the lowest, then the leftmost.
 /// </para>
 /// </remarks>
 internal sealed record NarrowestPlace(Vec2 A, Vec2 B, int LoopA, int LoopB)

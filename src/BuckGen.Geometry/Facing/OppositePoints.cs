@@ -20,9 +20,9 @@ internal readonly record struct OppositePoints(Vec2 A, Vec2 B, double Misfit, bo
 
     /// <summary>Adds the ways across from one face to another.</summary>
     /// <remarks>
-    /// Two lines or two arcs round one centre face each other all along a stretch. Its middle is taken and, since edges that are
-    /// only nearly parallel stand closer at one end, the places half a width from its ends, where a square end wall leaves room
-    /// for a circle. An open end has corners, which are faces of their own.
+    /// Two lines or two arcs round one centre face each other all along a stretch. Its middle is taken. Edges that are only
+    /// nearly parallel stand closer at one end. So the places half a width from its ends are taken too, where a square end wall
+    /// leaves room for a circle. An open end has corners, which are faces of their own.
     /// </remarks>
     public static void Find(Face a, Face b, List<OppositePoints> found)
     {

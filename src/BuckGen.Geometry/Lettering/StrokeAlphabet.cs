@@ -5,11 +5,11 @@ namespace BuckGen.Geometry.Lettering;
 /// <summary>
 /// The single-stroke alphabet for marks on layers: centre lines only, so that an engraving pass draws each line once. Capitals,
 /// figures and a few signs. A layer may lie turned on the bench, so no character can be mistaken for another one upside down: 6
-/// and 9 stand on a foot, 0 is slashed and O is not, 1 has a flag and I has bars, 7 is crossed, M stands upright and W leans.
+/// and 9 stand on a foot, 0 is slashed and O is not, 1 has a flag and I has bars. 7 is crossed, M stands upright and W leans.
 /// </summary>
 internal static class StrokeAlphabet
 {
-    // Each row: the character, the room before it, the width of its strokes, the room after it, and the strokes, all in cap
+    // Each row: the character, the room before it, the width of its strokes, the room after it, and the strokes. All are in cap
     // heights, with the baseline at y = 0 and y upward. In a path, Mx,y starts a stroke, Lx,y draws a line, and Ax,y,d draws an
     // arc that turns through d degrees, counter-clockwise where d is positive. Upright sides get 0.16 of room, round ones 0.13,
     // open ones 0.08 to 0.11; figures share one advance, so that numbers stand in columns.

@@ -4,11 +4,11 @@ namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>The exact offset: lines stay lines, arcs stay concentric arcs, a circle stays a circle.</summary>
 /// <remarks>
-/// Every line and arc is moved aside and corners are joined; then from each moved piece those parts are cut out that lie
-/// nearer than the distance to any piece of the outline. What is left is the offset, and its parts are chained into loops.
-/// A chain on the wrong side of the outline, in the air when wood shrinks or in the wood when it grows, bounds nothing and is
-/// left out. Nothing is approximated; ends that must meet do so to 0.00001 mm. When they do not, the offset is refused rather
-/// than repaired. A distance below 0.000001 mm changes nothing.
+/// Every line and arc is moved aside and corners are joined. Then the parts that lie nearer than the distance to any piece of the
+/// outline are cut from each moved piece. What is left is the offset, and its parts are chained into loops. A chain on the wrong
+/// side of the outline, in the air when wood shrinks or in the wood when it grows, bounds nothing and is left out. Nothing is
+/// approximated; ends that must meet do so to 0.00001 mm. When they do not, the offset is refused rather than repaired. A
+/// distance below 0.000001 mm changes nothing.
 /// </remarks>
 /// <param name="moved">To which side the pieces of the outline are moved.</param>
 internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffsetter

@@ -7,7 +7,7 @@ internal sealed class CheckedOffsetter(double tolerance, params IReadOnlyList<IO
 {
     /// <summary>
     /// First exact on lines and arcs, then the same without trust in the drawn direction, then with chords in place of very flat
-    /// arcs, then the polygon offset of the outline without its tiny pieces.
+    /// arcs. The last is the polygon offset of the outline without its tiny pieces.
     /// </summary>
     public static CheckedOffsetter Standard(Tolerance tolerance)
     {

@@ -4,9 +4,9 @@ namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>Resolves pieces of an offset that lie on each other.</summary>
 /// <remarks>
-/// Where two edges meet exactly, as when a gap is closed to the last bit, they run along each other in opposite directions:
-/// neither bounds anything any more, and both go. Where they run along each other in the same direction, as the sides of two
-/// mitres over a narrow mouth or the arcs of a corner that is passed twice, one of them is enough.
+/// Where two edges meet exactly, as when a gap is closed to the last bit, they run along each other in opposite directions.
+/// Neither bounds anything any more, and both go. Where they run along each other in the same direction, one of them is enough.
+/// The sides of two mitres over a narrow mouth do so, and the arcs of a corner that is passed twice.
 /// </remarks>
 internal static class CoincidentPieces
 {

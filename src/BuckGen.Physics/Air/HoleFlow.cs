@@ -6,7 +6,7 @@ namespace BuckGen.Physics.Air;
 internal sealed class HoleFlow
 {
     /// <summary>
-    /// From this pressure ratio up to 1 the flow falls linearly to zero, as laminar flow at small pressure differences does; the
+    /// From this pressure ratio up to 1 the flow falls linearly to zero, as laminar flow at small pressure differences does. The
     /// nozzle relation would end in an infinite slope there. This changes times by less than 0.1 %.
     /// </summary>
     private const double LinearRatio = 0.999;

@@ -19,7 +19,7 @@ public static class LongHole
     /// <summary>Default Fanning friction factor (a quarter of Darcy's) of a bore through MDF or plywood.</summary>
     /// <remarks>
     /// Colebrook's formula gives 0.013 for a roughness of 0.02 mm in a 1 mm bore at a Reynolds number of 10 000, and 0.008 for a
-    /// smooth bore; the roughness is an estimate, no source.
+    /// smooth bore. The roughness is an estimate, no source.
     /// </remarks>
     public const double WoodFriction = 0.0125;
 

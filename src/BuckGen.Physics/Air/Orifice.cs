@@ -2,7 +2,7 @@ namespace BuckGen.Physics.Air;
 
 /// <summary>Flow of air through a sharp-edged hole in thin material.</summary>
 /// <remarks>
-/// The isentropic nozzle relation times a discharge coefficient: mass flow = Cd·A·p·C(r)/√(R·T), where p and T are the absolute
+/// The isentropic nozzle relation times a discharge coefficient: mass flow = Cd·A·p·C(r)/√(R·T). Here p and T are the absolute
 /// pressure and temperature before the hole and r is the pressure behind it over the pressure before it. C(r) grows as r falls
 /// until the air reaches the speed of sound; below that ratio a deeper vacuum draws no more air: the hole is choked. Sources:
 /// NACA Report 1135 (1953) for the isentropic relations; ISO 9300, whose critical flow function is C at choking (both from
@@ -12,7 +12,7 @@ public static class Orifice
 {
     /// <summary>Default discharge coefficient of a sharp-edged hole.</summary>
     /// <remarks>
-    /// Commonly 0.61 to 0.65 for sharp edges at small pressure differences; Weisbach measured 0.563 to 0.788 for air and 0.81 to
+    /// Commonly 0.61 to 0.65 for sharp edges at small pressure differences. Weisbach measured 0.563 to 0.788 for air and 0.81 to
     /// 0.84 for short tubes (Encyclopaedia Britannica, 11th edition, "Hydraulics", near § 64). 0.65 gives rather too little flow
     /// for vents.
     /// </remarks>

@@ -2,8 +2,8 @@ namespace BuckGen.Physics.Heat;
 
 /// <summary>The grid through the thickness of the sheet, fine at the faces, where the temperature gradient is steepest.</summary>
 /// <remarks>
-/// Finite volumes: the cell of each point reaches half-way to its neighbours, so that no heat is lost between cells and the mean
-/// is exact for the heat that they hold. The points are Chebyshev-Lobatto points.
+/// Finite volumes: the cell of each point reaches half-way to its neighbours. So no heat is lost between cells, and the mean is
+/// exact for the heat that they hold. The points are Chebyshev-Lobatto points.
 /// </remarks>
 internal sealed class SheetGrid
 {

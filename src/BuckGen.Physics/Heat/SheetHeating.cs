@@ -2,9 +2,9 @@ namespace BuckGen.Physics.Heat;
 
 /// <summary>How long a sheet takes to become warm enough to form.</summary>
 /// <remarks>
-/// One-dimensional heat conduction between the two faces with constant properties, from a uniform start, to about 0.02 % of the
-/// largest temperature difference (finite volumes and an implicit Runge-Kutta method; the tests compare it with the series for a
-/// plane wall). Sag, the cold clamped edge and a heater that is hotter in its middle are not modelled.
+/// One-dimensional heat conduction between the two faces, with constant properties and from a uniform start. It is exact to about
+/// 0.02 % of the largest temperature difference. It uses finite volumes and an implicit Runge-Kutta method; the tests compare it
+/// with the series for a plane wall. Sag, the cold clamped edge and a heater that is hotter in its middle are not modelled.
 /// </remarks>
 public static class SheetHeating
 {

@@ -9,8 +9,8 @@ namespace BuckGen.Physics.Membranes;
 /// </para>
 /// <para>
 /// The damping is viscous and near critical for the lowest mode that moves, estimated by Rayleigh's quotient (P. Underwood,
-/// adaptive dynamic relaxation, from memory). It is not kinetic damping: that stops all nodes at each peak of the kinetic energy,
-/// and so lets the sheet swing past equilibrium in between, where it would touch the tool too early.
+/// adaptive dynamic relaxation, from memory). It is not kinetic damping, which stops all nodes at each peak of the kinetic
+/// energy. In between, the sheet would swing past equilibrium and touch the tool too early.
 /// </para>
 /// </remarks>
 internal sealed class DynamicRelaxation : IDisposable
@@ -250,8 +250,8 @@ internal sealed class DynamicRelaxation : IDisposable
     }
 
     /// <summary>
-    /// Critical damping of the current motion by Rayleigh's quotient: the change of the forces along the displacement of the last
-    /// step, less the work of the gas that was let in.
+    /// Critical damping of the current motion by Rayleigh's quotient. It takes the change of the forces along the displacement of
+    /// the last step, less the work of the gas that was let in.
     /// </summary>
     private void SetDamping(double gasWork)
     {

@@ -8,15 +8,15 @@ namespace BuckGen.Physics.Membranes;
 /// <para>
 /// Constant-strain triangles. Let g be the metric of the two edges from the first node after forming and M the inverse of the
 /// metric before forming. Then I = M:g, the trace of the right Cauchy-Green tensor C of the surface, is the sum of the squared
-/// principal stretches, and J = det g · det M, its determinant, is the square of the area stretch. The material is
-/// incompressible, so the thickness is t0/√J, I1 = I + 1/J and I2 = J + I/J. Half the derivative of C1·I1 + C2·I2 with respect to
-/// g is S = (C1 + C2/J)·M + (C2 - (C1 + C2·I)/J²)·det M·adj g, and the edges pull with 2·S.
+/// principal stretches. J = det g · det M, its determinant, is the square of the area stretch. The material is incompressible, so
+/// the thickness is t0/√J, I1 = I + 1/J and I2 = J + I/J. Half the derivative of C1·I1 + C2·I2 with respect to g is S = (C1 +
+/// C2/J)·M + (C2 - (C1 + C2·I)/J²)·det M·adj g. The edges pull with 2·S.
 /// </para>
 /// <para>
-/// A membrane bears no compression: it wrinkles (tension field theory). Once the smaller principal stretch falls below that of a
-/// strip in uniaxial tension, 1/√l1 with the larger one l1, the energy is that of the strip, C1·(l1² + 2/l1) + C2·(2·l1 + 1/l1²):
-/// the relaxed energy of A. C. Pipkin, IMA J. Appl. Math. 36 (1986) 85, from memory. Its stress along l1 is again a combination
-/// of M and adj g.
+/// A membrane bears no compression: it wrinkles (tension field theory). A strip in uniaxial tension has the smaller principal
+/// stretch 1/√l1, with the larger one l1. Once that of the element falls below it, the energy is that of the strip, C1·(l1² +
+/// 2/l1) + C2·(2·l1 + 1/l1²). This is the relaxed energy of A. C. Pipkin, IMA J. Appl. Math. 36 (1986) 85, from memory. Its
+/// stress along l1 is again a combination of M and adj g.
 /// </para>
 /// </remarks>
 internal static class ElementForces

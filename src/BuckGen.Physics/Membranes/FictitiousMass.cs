@@ -4,7 +4,7 @@ namespace BuckGen.Physics.Membranes;
 /// <remarks>
 /// <para>
 /// The explicit central-difference step is stable while no eigenvalue of M⁻¹·K exceeds 4. The stiffness matrix of an element is
-/// at most k times the identity, with its largest eigenvalue k; so a quarter of the sum of k over the elements at a node is
+/// at most k times the identity, with its largest eigenvalue k. So a quarter of the sum of k over the elements at a node is
 /// enough, with a safety factor. Fictitious masses for membranes were introduced to dynamic relaxation by M. R. Barnes (from
 /// memory).
 /// </para>
@@ -17,8 +17,8 @@ namespace BuckGen.Physics.Membranes;
 /// </para>
 /// <para>
 /// That is the stiffness in the plane of the sheet. While the sheet is nearly flat, a node moves up and down against the
-/// geometric stiffness of the membrane tension only, which is small at first, and may have a smaller mass in z: if the normal is
-/// tilted by the sine s, the in-plane part of a displacement (u, w) has a square of at most (1 + s)·u² + (s + s²)·w².
+/// geometric stiffness of the membrane tension only, which is small at first. It may then have a smaller mass in z. If the normal
+/// is tilted by the sine s, the in-plane part of a displacement (u, w) has a square of at most (1 + s)·u² + (s + s²)·w².
 /// </para>
 /// </remarks>
 internal static class FictitiousMass

@@ -2,9 +2,9 @@ namespace BuckGen.Physics.Membranes;
 
 /// <summary>The load on the sheet: first the tool rises through the frame, then gas is let in above the sheet.</summary>
 /// <remarks>
-/// The amount of gas is prescribed, not its pressure: the pressure of a neo-Hookean bubble falls once it is large enough, and
-/// under a prescribed pressure the bubble would snap through. Gas enters until the pressure or the swept depth reaches its limit;
-/// then the sheet settles to equilibrium.
+/// The amount of gas is prescribed, not its pressure. The pressure of a neo-Hookean bubble falls once it is large enough; under a
+/// prescribed pressure the bubble would snap through. Gas enters until the pressure or the swept depth reaches its limit; then
+/// the sheet settles to equilibrium.
 /// </remarks>
 /// <param name="Pressure">Pressure difference at which no more gas is let in, Pa, above 0 to 100 000 000.</param>
 public sealed record FormingLoad(double Pressure)
@@ -13,7 +13,7 @@ public sealed record FormingLoad(double Pressure)
     public double Rise { get; init; }
 
     /// <summary>
-    /// Volume swept by the sheet after the rise of the tool, over the area inside the frame, at which no more gas is let in, mm,
+    /// Volume swept by the sheet after the rise of the tool, over the area inside the frame. At it no more gas is let in. In mm,
     /// 0.000001 to 10 000; null for no limit.
     /// </summary>
     public double? SweptDepth { get; init; }

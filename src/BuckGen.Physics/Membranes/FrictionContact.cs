@@ -5,12 +5,12 @@ namespace BuckGen.Physics.Membranes;
 /// <summary>Coulomb friction: nodes in contact slide along the tool where the sheet pulls harder than friction holds.</summary>
 /// <remarks>
 /// <para>
-/// The force on a node is split by the normal of the sheet there, the mean over its elements, and the part in the sheet is
-/// rotated into the surface of the tool. Split by the normal of the tool, a sharp edge would hold the sheet for good: next to it
-/// the chord across the edge pulls a node almost straight into the tool. With the mean of both sides a node passes on the tension
-/// as a rope does over a pulley. With friction f the tension grows by (1 + f·tan(a/2))/(1 - f·tan(a/2)) where the sheet turns by
-/// the angle a: Euler's exp(f·a), except for terms of third order in a. Where one node turns by a right angle, a coefficient of 1
-/// and more holds it completely.
+/// The force on a node is split by the normal of the sheet there, the mean over its elements. The part in the sheet is rotated
+/// into the surface of the tool. With the normal of the tool instead, a sharp edge would hold the sheet for good. Next to it the
+/// chord across the edge pulls a node almost straight into the tool. With the mean of both sides a node passes on the tension as
+/// a rope does over a pulley. With friction f the tension grows by (1 + f·tan(a/2))/(1 - f·tan(a/2)) where the sheet turns by the
+/// angle a: Euler's exp(f·a), except for terms of third order in a. Where one node turns by a right angle, a coefficient of 1 and
+/// more holds it completely.
 /// </para>
 /// <para>
 /// Friction reduces the velocity after each step and never reverses it, so it stops the node without chatter. Only the
@@ -20,7 +20,7 @@ namespace BuckGen.Physics.Membranes;
 /// <para>
 /// Next to a sharp edge of a rising tool, the first small tension moves nodes before the sheet presses at all, with any friction.
 /// So even with very large friction the triangles across such an edge become up to a fifth thicker or thinner than with nodes
-/// that stick, and where nodes lie exactly on the edge, one more row is drawn down the wall.
+/// that stick. Where nodes lie exactly on the edge, one more row is drawn down the wall.
 /// </para>
 /// </remarks>
 internal sealed class FrictionContact

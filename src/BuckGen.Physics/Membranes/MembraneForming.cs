@@ -7,9 +7,9 @@ namespace BuckGen.Physics.Membranes;
 /// <remarks>
 /// <para>
 /// The sheet is a hyperelastic membrane of constant-strain triangles: incompressible, of uniform temperature and without bending
-/// stiffness (a fair assumption while it is thin compared with the radii of the tool). It sticks where it touches the tool,
-/// unless the load gives a friction coefficient. The shape of a sheet that sticks depends little on the material, the thickness
-/// of shallow parts by a few per cent.
+/// stiffness. That is a fair assumption while it is thin compared with the radii of the tool. It sticks where it touches the
+/// tool, unless the load gives a friction coefficient. The shape of a sheet that sticks depends little on the material, the
+/// thickness of shallow parts by a few per cent.
 /// </para>
 /// <para>
 /// Equilibrium is found by dynamic relaxation with viscous damping (A. S. Day, J. R. H. Otter and P. Underwood, from memory);

@@ -9,10 +9,10 @@ namespace BuckGen.Physics.Membranes;
 /// <remarks>
 /// At the upright edges of a male tool there is more sheet than tool around it, and it stands out as a fold. Without self-contact
 /// the flanks would pass through each other, and the pressure, then on the wrong side of both, would inflate them like a balloon.
-/// A node is in contact with a triangle when it lies below it, closer than a share of the element size at both (the root of twice
-/// the area), both face away from each other, and the tool is not between them. Contact between nodes alone would not be enough:
-/// along a fold triangles become long, and a flank could pass between two nodes of the other. Wrinkles of the size of the mesh,
-/// such as in the upright corners of a box, count as webs too where their flanks touch.
+/// A node is in contact with a triangle when it lies below it, both face away from each other, and the tool is not between them.
+/// It must also lie closer than a share of the element size at both (the root of twice the area). Contact between nodes alone
+/// would not be enough: along a fold triangles become long, and a flank could pass between two nodes of the other. Wrinkles of
+/// the size of the mesh, such as in the upright corners of a box, count as webs too where their flanks touch.
 /// </remarks>
 internal sealed class SelfContact
 {
@@ -86,7 +86,7 @@ internal sealed class SelfContact
     }
 
     /// <summary>
-    /// Finds where the sheet overhangs, or nearly. While each vertical line meets it only once, it cannot touch itself; so of two
+    /// Finds where the sheet overhangs, or nearly. While each vertical line meets it only once, it cannot touch itself. So of two
     /// nodes in contact at least one overhangs, and only the surroundings of such places are searched.
     /// </summary>
     private bool FindOverhang()

@@ -14,7 +14,7 @@ public sealed record BoardProperties(string Name, double Modulus, double Strengt
 
     /// <summary>Bending strength over the allowable stress, 1 to 20.</summary>
     /// <remarks>
-    /// 3 covers many load cycles, damp or warm boards and the holes through them (our choice, no source): board standards give
+    /// 3 covers many load cycles, damp or warm boards and the holes through them (our choice, no source). Board standards give
     /// factory test values, and EN 622-5 itself states that its values are not for design.
     /// </remarks>
     public double SafetyFactor { get; init; } = 3;
@@ -55,7 +55,7 @@ public sealed record BoardProperties(string Name, double Modulus, double Strengt
             _ => (7184, 33.8),
         };
         return new("birch plywood", modulus, strength,
-            "Handbook of Finnish Plywood, mean modulus and characteristic strength to EN 789 and EN 1058, from memory; both "
+            "Handbook of Finnish Plywood, mean modulus and characteristic strength to EN 789 and EN 1058, from memory. Both "
             + "agree with plies of 17 500 MPa and 70 MPa along the grain and nothing across it.");
     }
 

@@ -7,7 +7,7 @@ namespace BuckGen.Physics.Plates;
 /// Each pad is taken to exert a uniform pressure. The deflection is that of the middle between four pads relative to the middle
 /// of a pad. The largest moment is over the pad; it grows without limit as the pad gets smaller, like the stress of a plate on a
 /// point. Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition, article 54 (flat slabs,
-/// 0.00581·q·a⁴/D on points), here as the double cosine series of the periodic load, summed to within 0.02 % for pads of a
+/// 0.00581·q·a⁴/D on points). Here it is the double cosine series of the periodic load, summed to within 0.02 % for pads of a
 /// twentieth of the distance and more. Pads under the edge of a board and an overhang beyond them are not covered.
 /// </remarks>
 public static class PadPlate

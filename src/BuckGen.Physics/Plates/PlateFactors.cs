@@ -9,8 +9,8 @@ public readonly record struct PlateResponse(double Deflection, double Stress);
 /// Factors of the deflection and the moment of a thin plate under uniform pressure q, for a given shape and support and any size.
 /// </summary>
 /// <remarks>
-/// Kirchhoff plate theory: deflection = factor·q·l⁴/D, moment per length = factor·q·l², with the span l, the flexural rigidity D
-/// = E·h³/(12·(1 - ν²)) and the stress 6·moment/h² (Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells). Valid while
+/// Kirchhoff plate theory: deflection = factor·q·l⁴/D, moment per length = factor·q·l². Here the span is l, the flexural rigidity
+/// D = E·h³/(12·(1 - ν²)) and the stress 6·moment/h² (Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells). Valid while
 /// the deflection is below about half the thickness and the span above about ten times the thickness. At shorter spans shear adds
 /// to the deflection, but there it is small.
 /// </remarks>

@@ -21,9 +21,9 @@ internal static class FindingResult
             : (Fault("message", finding.Message) ?? Fault("remedy", finding.Remedy) ?? Fault("source", finding.Source)
                 ?? Fault("reason for silence", finding.Silenced ?? "")) is { } words ? $"({id}) has a {words}"
             : finding.Place is { } place && !(ForeignResult.IsPlace(place.X) && ForeignResult.IsPlace(place.Y))
-            ? $"({id}) has a place that is no place within 1 km"
+            ? $"({id}) has a place that is not a place within 1 km"
             : !(ForeignResult.IsNumber(finding.Height) && ForeignResult.IsNumber(finding.Value)
-                && ForeignResult.IsNumber(finding.Limit)) ? $"({id}) has a height, value or limit that is no number up to 1e12"
+                && ForeignResult.IsNumber(finding.Limit)) ? $"({id}) has a height, value or limit that is not a number up to 1e12"
             : null;
 
     private static string? Fault(string what, string? words) =>

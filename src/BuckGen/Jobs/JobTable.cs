@@ -156,7 +156,7 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
         // A job without stock is a mistake of its own.
         if (wanted.Length > 0 && !stock.IsEmpty)
             faults.Add(LineOf(setting),
-                $"{Place}the stock \"{wanted}\" is not one of the job's: {string.Join(", ", stock.Select(s => s.Name))}");
+                $"{Place}the stock \"{wanted}\" is not a stock of this job: {string.Join(", ", stock.Select(s => s.Name))}");
         return stock.FirstOrDefault() ?? new(wanted, StockSettings.Thickness.Example);
     }
 
@@ -195,10 +195,16 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
         }
     }
 
-    private string Place => name.Length == 0 ? "" : $"in [{name}] ";
+    private string Place => name.Length == 0 ? ""
+        : $"in {JobSettings.Tables.FirstOrDefault(t => t.Name == name)?.Heading ?? $"[{name}]"} ";
 
-    private void Missing(Setting setting) =>
+    private void Missing(Setting setting)
+    {
+        // A misspelt key is one mistake; it is noted as unknown.
+        var known = JobSettings.Tables.Where(t => t.Name == name).SelectMany(t => t.Settings).Select(s => s.Key).ToHashSet();
+        if (values.Keys.Any(key => !known.Contains(key) && NearestWord.Find(key, known) == setting.Key)) return;
         faults.Add(line, $"{Place}\"{setting.Key}\" is missing; add {setting.Key} = {setting.Shown}");
+    }
 
     /// <summary>True when there is no refusal; notes one that starts a sentence.</summary>
     private bool IsTaken(int at, string? refusal)

@@ -47,7 +47,7 @@ public sealed record Extensions
         if (extension is GuardedSet several) return several.Parts.Aggregate(this, (all, part) => all.With(part));
         if (PartKind.ForType(extension.GetType()).IsEmpty)
             throw new ArgumentException(
-                $"{extension.GetType().Name} is no extension; it has none of the interfaces "
+                $"{extension.GetType().Name} is not an extension; it has none of the interfaces "
                 + $"{string.Join(", ", PartKind.All.Select(k => k.Interface.Name))}.", nameof(extension));
         var with = this;
         // Readers of plug-ins are tried first: the library's own would refuse what they don't know.

@@ -45,7 +45,7 @@ internal static class PluginLoading
     private static string? OtherVersion(Assembly assembly)
     {
         var against = Array.Find(assembly.GetReferencedAssemblies(), a => a.Name == Library.Name);
-        if (against is null) return "it is no plug-in: it does not use BuckGen";
+        if (against is null) return "it is not a plug-in: it does not use BuckGen";
         var (built, ours) = (against.Version!, Library.Version!);
         return built.Major == ours.Major && (ours.Major > 0 || built.Minor == ours.Minor) && built <= ours
             ? null
@@ -87,7 +87,7 @@ internal static class PluginLoading
     private static string Describe(Exception failure) =>
         (failure is TargetInvocationException { InnerException: { } inner } ? inner : failure) switch
         {
-            BadImageFormatException => "it is no .NET assembly for this machine",
+            BadImageFormatException => "it is not a .NET assembly for this machine",
             ReflectionTypeLoadException { LoaderExceptions: [{ } first, ..] } => ForeignCode.Reason(first),
             var other => ForeignCode.Reason(other),
         };

@@ -6,7 +6,7 @@ namespace BuckGen.Plugins;
 internal static class PluginSettings
 {
     public static readonly TextSetting Files = new("plugins", "[\"my-plugin.dll\"]",
-        "plug-ins of others, beside this file; 'buckgen plugins' lists what is loaded");
+        "plug-ins to load, beside this file; 'buckgen plugins' lists what is loaded");
 
     public static readonly FlagSetting Isolate = new("isolate-plugins", false,
         "run them in a process of their own, so that one that crashes or never ends is left out")

@@ -4,8 +4,8 @@ using System.Text;
 namespace BuckGen.Quantities;
 
 /// <summary>
-/// Text of others, such as names from drawings, catalogs and plug-ins, with nothing in it that acts instead of being seen:
-/// characters that steer terminals and printers, break lines, turn the direction of reading or take no room are shown by their
+/// Text of others, such as names from drawings, catalogs and plug-ins, with nothing in it that acts instead of being seen.
+/// Characters that steer terminals and printers, break lines, turn the direction of reading or take no room are shown by their
 /// codes.
 /// </summary>
 public static class VisibleText

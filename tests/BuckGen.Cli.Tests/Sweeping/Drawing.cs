@@ -22,7 +22,8 @@ internal static class Drawing
             5 => Star(dice.Whole(2, 24), w / 2, dice.Between(0.1, 0.99)),
             6 => Text($"M0 0H{w}V{h * 0.3}H{w * 0.3}V{h}H0Z"),
             7 => Text($"M0 0H{w}L{w / 2} {h * 0.05}Z"),
-            8 => string.Concat(Enumerable.Range(0, dice.Whole(2, 12)).Select(i => Round(w / 20 + i % 4 * w / 4, w / 20 + i / 4 * w / 4, w / 20 * dice.Between(0.2, 2.2)))),
+            8 => string.Concat(Enumerable.Range(0, dice.Whole(2, 12))
+                .Select(i => Round(w / 20 + i % 4 * w / 4, w / 20 + i / 4 * w / 4, w / 20 * dice.Between(0.2, 2.2)))),
             _ => Text($"M0 0C{w} {-h} {w} {2 * h} 0 {h}Z"),
         };
         var page = Text($"width=\"{w * 1.2}mm\" height=\"{w * 1.2}mm\" viewBox=\"0 0 {w * 1.2} {w * 1.2}\"");

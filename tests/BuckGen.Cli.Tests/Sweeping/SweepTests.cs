@@ -5,8 +5,8 @@ namespace BuckGen.Cli.Tests.Sweeping;
 
 /// <summary>
 /// Random command lines and jobs, sizes from 0.1 mm to 10 m: the program does the work or says why it can't, a line for each
-/// mistake, and never ends
-/// with a fault of its own. A few in the usual run; BUCKGEN_FUZZ=20000 tries as many, and BUCKGEN_FUZZ_FIRST names the first.
+/// mistake, and never ends with a fault of its own. A few in the usual run; BUCKGEN_FUZZ=20000 tries as many, and
+/// BUCKGEN_FUZZ_FIRST names the first.
 /// </summary>
 [Trait("Tier", "slow")]
 public sealed class SweepTests : Workshop

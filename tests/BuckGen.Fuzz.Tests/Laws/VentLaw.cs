@@ -52,18 +52,17 @@ internal sealed class VentLaw : ILaw
     }
 
     /// <summary>
-    /// The sheet traps air outside a male buck's foot and inside a cavity; half the distance from the wall is always kept.
-    /// Where a finding
-    /// says that a counter or pocket closes within the lowest layer, which may be cut higher up, its one vent keeps it from
-    /// the wood as cut.
+    /// The sheet traps air outside a male buck's foot and inside a cavity; half the distance from the wall is always kept. Where
+    /// a finding says that a counter or pocket closes within the lowest layer, which may be cut higher up, its one vent keeps it
+    /// from the wood as cut.
     /// </summary>
     private static string? UnderTheWall(DesignRun run, Vent vent, VentSpec spec)
     {
         var inAir = InAir(run.Wall, vent.Centre);
         var wanted = vent.Reason == VentReason.Given ? 0 : vent.Diameter / 2 + spec.WallDistance / 2;
         if (inAir >= wanted - Near) return null;
-        // From a foot that was moved away from the place it is at least so far, and farther beside a corner: then the wood of
-        // the foot decides.
+        // From a foot that was moved away from the place it is at least so far, and farther beside a corner: then the wood of the
+        // foot decides.
         if (!Probes.Disc(vent.Centre, Math.Max(0, wanted - Near)).Any(p => InAir(run.Wall, p) < 0)) return null;
         return IsReportedTooClose(run, vent) && run.Walls is [var lowest, ..]
             && -run.Wood(lowest).DepthAt(vent.Centre) >= wanted - Near

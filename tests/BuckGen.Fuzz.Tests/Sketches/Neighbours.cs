@@ -17,7 +17,8 @@ internal static class Neighbours
                 yield return dice.Whole(0, 3) switch
                 {
                     0 => SketchLoop.Circle(centre, size / 2),
-                    1 => SketchLoop.RegularPolygon(centre, size / 2, dice.Whole(3, 8), dice.Any(0, Math.PI / 4, dice.Between(0, 7))),
+                    1 => SketchLoop.RegularPolygon(
+                        centre, size / 2, dice.Whole(3, 8), dice.Any(0, Math.PI / 4, dice.Between(0, 7))),
                     _ => SketchLoop.Rectangle(centre, size, size),
                 };
             }

@@ -14,7 +14,8 @@ internal static class Slivers
             0 => SketchLoop.Polygon(new(-0.5, 0), new(0.5, 0), new(dice.Between(-0.6, 0.6), fine)),
             1 => SketchLoop.Rectangle(default, 1, fine),
             2 => new([(new(-0.5, 0), fine), (new(0.5, 0), fine * dice.Any(1, 0, -0.5))]),
-            3 => SketchLoop.Polygon(new(-0.5, 0), new(0.1, 0), new(0.1, 0.4), new(0.1 - fine, 0.4), new(0.1 - fine, fine), new(-0.5, 0.2)),
+            3 => SketchLoop.Polygon(
+                new(-0.5, 0), new(0.1, 0), new(0.1, 0.4), new(0.1 - fine, 0.4), new(0.1 - fine, fine), new(-0.5, 0.2)),
             _ => SketchLoop.Polygon(new(-0.5, 0), new(0, fine), new(0.5, 0), new(0, 0.4)),
         };
         if (dice.Chance(0.3))

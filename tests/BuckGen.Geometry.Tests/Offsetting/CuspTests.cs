@@ -4,9 +4,8 @@ using Xunit;
 namespace BuckGen.Geometry.Tests.Offsetting;
 
 /// <summary>
-/// The corner of a square of 50 mm outside the circle that fills it: where the circle touches the sides are cusps, points
-/// without an angle.
-/// Its edge is 100 + 25·π mm long, its area 2500·(1 - π/4) mm².
+/// The corner of a square of 50 mm outside the circle that fills it: where the circle touches the sides are cusps, points without
+/// an angle. Its edge is 100 + 25·π mm long, its area 2500·(1 - π/4) mm².
 /// </summary>
 public class CuspTests
 {

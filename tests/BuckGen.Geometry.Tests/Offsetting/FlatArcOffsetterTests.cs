@@ -6,9 +6,8 @@ namespace BuckGen.Geometry.Tests.Offsetting;
 public class FlatArcOffsetterTests
 {
     /// <summary>
-    /// Found by a damaged file: a spike of five metres whose side was an arc of 80 km radius. Here a plate with a tail of 1.65
-    /// m, and such an
-    /// arc on the tail's side behind an inside corner.
+    /// Found by a damaged file: a spike of five metres whose side was an arc of 80 km radius. Here a plate with a tail of 1.65 m,
+    /// and such an arc on the tail's side behind an inside corner.
     /// </summary>
     private static readonly Region Tailed = Region.FromLoops([Loop.FromSegments(
     [

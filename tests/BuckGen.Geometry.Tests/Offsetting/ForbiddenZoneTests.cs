@@ -102,8 +102,7 @@ public class ForbiddenZoneTests
     public void An_arc_that_only_touches_the_edge_of_a_zone_is_cut_there(double shift)
     {
         // From the band beside the line, over the tangent at the top of the disc round its end, and on beyond that end. A hair
-        // lower the
-        // circle misses the band's edge; taken as a whole it would be judged by its middle.
+        // lower the circle misses the band's edge; taken as a whole it would be judged by its middle.
         var (start, end) = (new Vec2(10 - Math.Sqrt(2), Math.Sqrt(2) - shift), new Vec2(12, -shift));
 
         AssertOpen([(1 / 3.0, 1)], Segment.Arc(start, end, -0.75 * Math.PI),

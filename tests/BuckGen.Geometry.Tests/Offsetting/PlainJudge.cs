@@ -1,9 +1,8 @@
 namespace BuckGen.Geometry.Tests.Offsetting;
 
 /// <summary>
-/// Judges an offset with round corners by its definition, with nothing but corners and bulges of the regions: arcs are cut
-/// into chords
-/// here, a point's side is the sum of the angles under which it sees the chords, its distance that to the nearest chord.
+/// Judges an offset with round corners by its definition, with nothing but corners and bulges of the regions: arcs are cut into
+/// chords here, a point's side is the sum of the angles under which it sees the chords, its distance that to the nearest chord.
 /// </summary>
 internal sealed class PlainJudge
 {

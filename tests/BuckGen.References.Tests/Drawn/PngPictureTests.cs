@@ -26,8 +26,8 @@ public class PngPictureTests(ITestOutputHelper log)
         using var scratch = new ScratchFolder();
         foreach (var whole in Pictures(example))
         {
-            // librsvg moves some pairs of letters nearer to each other, which shifts the end of a long line by a letter's
-            // stroke or more.
+            // librsvg moves some pairs of letters nearer to each other, which shifts the end of a long line by a letter's stroke
+            // or more.
             var picture = whole with { Items = [.. whole.Items.Where(i => i is not PictureText { Text.Length: > LongestLine })] };
             var (svg, png) = (scratch.File("picture.svg"), scratch.File("picture.png"));
             File.WriteAllBytes(svg, [.. SvgPicture.Write(picture)]);

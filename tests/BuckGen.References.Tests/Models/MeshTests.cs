@@ -30,8 +30,8 @@ public partial class MeshTests(ITestOutputHelper log)
 
     public static TheoryData<string> Names => [.. Outlines, "examples/boathouse-sign/job.toml", "examples/specimen-box/job.toml"];
 
-    // ADMesh: knows nothing of our corners' numbers, only of coordinates; what it joins must be closed and turned the right
-    // way round.
+    // ADMesh: knows nothing of our corners' numbers, only of coordinates; what it joins must be closed and turned the right way
+    // round.
     [Theory]
     [MemberData(nameof(Names))]
     public void ADMesh_finds_a_closed_mesh_of_the_right_volume(string name)
@@ -147,7 +147,8 @@ public partial class MeshTests(ITestOutputHelper log)
     private static double Number(Match line) => double.Parse(line.Groups[2].Value, CultureInfo.InvariantCulture);
 
     [GeneratedRegex(
-        @"(Total disconnected facets|Number of parts|Degenerate facets|Edges fixed|Facets removed|Facets added|Facets reversed|Backwards edges|Normals fixed|Volume) *: *(-?[\d.]+)")]
+        "(Total disconnected facets|Number of parts|Degenerate facets|Edges fixed|Facets removed|"
+        + @"Facets added|Facets reversed|Backwards edges|Normals fixed|Volume) *: *(-?[\d.]+)")]
     private static partial Regex Result();
 
     [GeneratedRegex(@"Number of facets *: *(\d+)")]

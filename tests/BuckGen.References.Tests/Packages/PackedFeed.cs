@@ -57,8 +57,7 @@ public sealed class PackedFeed : IDisposable
 
     /// <summary>
     /// Packages of others come from the machine's cache, which has them since these tests were built with them; ours never do,
-    /// since an
-    /// older one of the same version may lie there.
+    /// since an older one of the same version may lie there.
     /// </summary>
     private string SettingsText()
     {

@@ -6,9 +6,7 @@ namespace BuckGen.Tests.Conventions;
 /// <summary>What every source file keeps to.</summary>
 public class FileTests
 {
-    private static readonly string[] Sources =
-        [.. Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
-        .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}"))];
+    private static readonly string[] Sources = [.. Code("src")];
 
     [Fact]
     public void No_source_file_holds_more_than_one_idea_can_fill()
@@ -20,7 +18,8 @@ public class FileTests
 
     /// <summary>Help is written in raw texts, a paragraph a line; all else is broken at 130 columns.</summary>
     [Fact]
-    public void No_line_is_longer_than_130_columns() => Assert.Empty(Sources.SelectMany(LongLines));
+    public void No_line_is_longer_than_130_columns() =>
+        Assert.Empty(Sources.Concat(Code("tests")).Concat(Code("examples")).SelectMany(LongLines));
 
     [Fact]
     public void A_file_lies_where_its_namespace_says() =>
@@ -33,6 +32,10 @@ public class FileTests
             Sources.Where(f =>
                 Regex.IsMatch(File.ReadAllText(f), @"DateTime(Offset)?\.(Utc)?Now|Guid\.NewGuid|new Random\b|Random\.Shared"))
                     .Select(Name));
+
+    private static IEnumerable<string> Code(string folder) =>
+        Directory.GetFiles(Path.Combine(Repository.Root, folder), "*.cs", SearchOption.AllDirectories)
+            .Where(f => !Name(f).Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"));
 
     private static IEnumerable<string> LongLines(string file)
     {

@@ -22,7 +22,10 @@ namespace BuckGen.Tests.Conventions;
 [Collection(nameof(CurrentFolder))]
 public sealed partial class GuideTests
 {
-    public static TheoryData<string> Guides => [.. Directory.GetFiles(Path.Combine(Repository.Root, "src/docs/guides"), "*.md").Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)];
+    private static readonly string Folder = Path.Combine(Repository.Root, "src/docs/guides");
+
+    public static TheoryData<string> Guides =>
+        [.. Directory.GetFiles(Folder, "*.md").Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Guides))]
@@ -31,13 +34,15 @@ public sealed partial class GuideTests
         string[] sources = [ThisFile(), Path.Combine(Path.GetDirectoryName(ThisFile())!, "ReadmeSnippetTests.cs")];
         var lines = sources.SelectMany(File.ReadAllLines).Select(l => l.Trim()).ToHashSet();
 
-        var snippets = Fence().Matches(File.ReadAllText(Path.Combine(Repository.Root, "src/docs/guides", guide))).SelectMany(f => f.Groups[1].Value.Split('\n')).Select(l => l.Trim());
+        var snippets = Fence().Matches(File.ReadAllText(Path.Combine(Folder, guide)))
+            .SelectMany(f => f.Groups[1].Value.Split('\n')).Select(l => l.Trim());
 
         Assert.All(snippets.Where(l => l.Length > 0), l => Assert.Contains(l, lines));
     }
 
     [Fact]
-    public void The_guides_have_snippets() => Assert.InRange(Guides.Sum(g => Fence().Count(File.ReadAllText(Path.Combine(Repository.Root, "src/docs/guides", g.Data)))), 6, 100);
+    public void The_guides_have_snippets() =>
+        Assert.InRange(Guides.Sum(g => Fence().Count(File.ReadAllText(Path.Combine(Folder, g.Data)))), 6, 100);
 
     [Fact]
     public void What_the_guide_to_embedding_shows_runs()
@@ -51,10 +56,17 @@ public sealed partial class GuideTests
 
         var reading = OutlineOptions.Default with { Units = "mm" };
         var drawing = OutlineReader.Read(upload, "upload.dxf", reading, stop);
-        var wanted = new BuckSpec { Depth = 36, Draft = 5, Stock = [new("MDF 12", 11.9)], Sheet = new() { Gauge = 1, Plastic = Catalog.BuiltIn.FindPlastic("petg") } };
+        var wanted = new BuckSpec
+        {
+            Depth = 36,
+            Draft = 5,
+            Stock = [new("MDF 12", 11.9)],
+            Sheet = new() { Gauge = 1, Plastic = Catalog.BuiltIn.FindPlastic("petg") },
+        };
         var made = BuckDesign.Create(drawing, wanted, extensions: null, progress, stop);
         foreach (var finding in made.Findings.Where(f => f.Severity == Severity.Error)) Tell(finding.Message, finding.Remedy);
-        foreach (var file in OutputFiles.Create(CutPlan.Create(made, new()), new("Order 17"), cancellation: stop)) Send(file.Path, file.Content);
+        foreach (var file in OutputFiles.Create(CutPlan.Create(made, new()), new("Order 17"), cancellation: stop))
+            Send(file.Path, file.Content);
 
         var thickest = made.Layers.MaxBy(layer => layer.Thickness)!;
         var glueArea = made.Layers.Sum(layer => layer.Region.Area);
@@ -127,8 +139,14 @@ public sealed class WeightCheck : IDesignCheck
     public IEnumerable<Finding> Run(DesignView design)
     {
         // 750 kg/m3 is common for MDF; the catalog knows better for its own stocks.
-        var kilograms = design.Layers.Sum(l => l.Wood.Area * (l.Top - l.Bottom) * (l.Stock.Material?.Density?.Middle ?? 750) * 1e-9);
+        var kilograms = design.Layers
+            .Sum(l => l.Wood.Area * (l.Top - l.Bottom) * (l.Stock.Material?.Density?.Middle ?? 750) * 1e-9);
         if (kilograms > Limit)
-            yield return new("too-heavy", Severity.Warning, $"The buck weighs {kilograms:0} kg.", "Leave the middle of the lower layers out.") { Value = kilograms, Limit = Limit };
+            yield return new("too-heavy", Severity.Warning, $"The buck weighs {kilograms:0} kg.",
+                "Leave the middle of the lower layers out.")
+            {
+                Value = kilograms,
+                Limit = Limit,
+            };
     }
 }

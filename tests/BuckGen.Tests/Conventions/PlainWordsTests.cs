@@ -1,13 +1,16 @@
 using System.Text.RegularExpressions;
+using BuckGen.Jobs;
 using Xunit;
 
 namespace BuckGen.Tests.Conventions;
 
 /// <summary>Comments, messages, settings and guides use the words of an engineer who speaks to a colleague.</summary>
 [Trait("Tier", "slow")]
-public sealed partial class PlainWordsTests
+public sealed class PlainWordsTests
 {
-    private const int MaxSentenceLength = 35;
+    private const int MaxSentenceLength = 30;
+
+    private static readonly string[] Folders = ["src", "examples"];
 
     /// <summary>A phrase that no engineer would say, as a pattern, and what to write instead; our own choice.</summary>
     private static readonly (string Phrase, string Better)[] Phrases =
@@ -42,6 +45,9 @@ public sealed partial class PlainWordsTests
         (@"\b(hitherto|thereof|whereof|lest|behold|naught)\b", "plain words"),
     ];
 
+    private static readonly Regex AnyPhrase = new(string.Join('|', Phrases.Select(p => p.Phrase)),
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.Compiled);
+
     [Fact]
     public void Nothing_is_worded_as_no_engineer_would_say_it()
     {
@@ -62,27 +68,43 @@ public sealed partial class PlainWordsTests
     }
 
     [Fact]
-    public void No_sentence_of_the_guides_is_longer_than_35_words()
+    public void No_sentence_is_longer_than_30_words()
     {
-        string[] guides =
-            [Path.Combine(Repository.Root, "README.md"),
-                .. Directory.GetFiles(Path.Combine(Repository.Root, "src/docs"), "*.md", SearchOption.AllDirectories)];
-        var sentences =
-            guides.SelectMany(g => Sentences(File.ReadAllText(g)).Select(s => (Guide: Name(g), Text: s, Words: Word().Count(s))))
-                .ToArray();
+        var texts = Texts().SelectMany(file => Read(file).Select(t => (Place: $"{Name(file)}, line {t.Line}", t.Text)))
+            .Concat(JobTemplate.Text("outline.svg").Split('\n').Index()
+                .Select(line => (Place: $"job template, line {line.Index + 1}", Text: line.Item.Split("# ")[^1])))
+            .ToArray();
 
-        Assert.InRange(sentences.Count(s => s.Words > 3), 150, int.MaxValue);
-        AssertNone(sentences.Where(s => s.Words > MaxSentenceLength).Select(s => $"{s.Guide}: {s.Words} words: {s.Text}"));
+        Assert.InRange(texts.Length, 8000, int.MaxValue);
+        AssertNone(texts.SelectMany(t => Long(t.Place, t.Text)));
+    }
+
+    [Theory]
+    [InlineData("/// <summary>The limit of <see cref=\"A\"/>\n/// and <c>b</c>.</summary>\nint a; // Another.",
+        new[] { "1: The limit of Code and Code.", "3: Another." })]
+    [InlineData("var a = '\"';\nvar b = $\"{(c ? \"one\" : d)} of {{}} \" + \"three\" + e;",
+        new[] { "2: one", "2: Code of }} three" })]
+    [InlineData("var a = @\"two \"\"2\"\"\";\nvar b = \"\"\"\n    Raw \"text\".\n    \"\"\";",
+        new[] { "1: two \"2\"", "2: Raw \"text\"." })]
+    public void Comments_and_texts_are_found_in_code(string code, string[] texts) =>
+        Assert.Equal(texts, CodeTexts.Of(code).Select(t => $"{t.Line}: {string.Join(' ', Sentences.Of(t.Text))}"));
+
+    [Fact]
+    public void A_long_sentence_is_named_with_its_place_and_length()
+    {
+        var words = string.Join(' ', Enumerable.Repeat("word", 30));
+
+        Assert.Equal([$"a.cs, line 2: 31 words: Word {words}."], Long("a.cs, line 2", $"Short. Word {words}. Too {words[5..]}."));
     }
 
     [Theory]
     [InlineData("One. Two\nthree: Four!", new[] { "One.", "Two three:", "Four!" })]
     [InlineData("# Head\nText `a.b. C` goes\non [here](x.md. Y).\n\n```\nCode. Code\n```\n",
-        new[] { "# Head", "Text code goes on [here]." })]
+        new[] { "# Head", "Text Code goes on [here]." })]
     [InlineData("- one item\n- another\n  of two lines\n\n| cell. Two | other |",
         new[] { "one item", "another of two lines", "cell.", "Two", "other" })]
     public void A_guide_is_taken_apart_into_its_sentences(string guide, string[] sentences) =>
-        Assert.Equal(sentences, Sentences(guide));
+        Assert.Equal(sentences, Sentences.Of(guide));
 
     /// <summary>Fails with every line in full: the usual assertion cuts long texts.</summary>
     private static void AssertNone(IEnumerable<string> faults)
@@ -91,55 +113,39 @@ public sealed partial class PlainWordsTests
         Assert.True(all.Length == 0, string.Join('\n', all));
     }
 
-    private static string[] Texts()
-    {
-        var source = Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*", SearchOption.AllDirectories)
+    private static IEnumerable<string> Long(string place, string text) =>
+        from sentence in Sentences.Of(text)
+        let words = Sentences.Words(sentence)
+        where words > MaxSentenceLength
+        select $"{place}: {words} words: {sentence}";
+
+    private static string[] Texts() =>
+        [.. Folders.SelectMany(folder =>
+                Directory.GetFiles(Path.Combine(Repository.Root, folder), "*", SearchOption.AllDirectories))
             .Where(f => Path.GetExtension(f) is ".cs" or ".toml" or ".md" || Path.GetFileName(f) == "summary.schema.json")
-            .Where(f => !Name(f).Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"));
-        return [.. source.Order(StringComparer.Ordinal), Path.Combine(Repository.Root, "README.md"),
-            Path.Combine(Repository.Root, "DEVELOPERS.md")];
-    }
+            .Where(f => !Name(f).Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"))
+            .Order(StringComparer.Ordinal),
+            Path.Combine(Repository.Root, "README.md"), Path.Combine(Repository.Root, "DEVELOPERS.md")];
 
     private static IEnumerable<string> Strange(string name, string[] lines) =>
         from line in lines.Index()
+        where AnyPhrase.IsMatch(line.Item)
         from phrase in Phrases
         let match = Regex.Match(line.Item, phrase.Phrase, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)
         where match.Success
         select $"{name}, line {line.Index + 1}: \"{match.Value}\"; write {phrase.Better}";
 
-    /// <summary>
-    /// Headings, items, table cells and the sentences of paragraphs; code blocks left out, code in a line taken as one word.
-    /// </summary>
-    private static IEnumerable<string> Sentences(string guide)
+    /// <summary>A guide is one text; of a program, what people read of it.</summary>
+    private static IEnumerable<(int Line, string Text)> Read(string file)
     {
-        var plain = Target().Replace(Code().Replace(Block().Replace(guide, "\n"), "code"), "]");
-        return Break().Split(Item().Replace(plain, "\n\n")).SelectMany(b => End().Split(Space().Replace(b, " ").Trim()))
-            .Where(s => s.Length > 0);
+        var text = File.ReadAllText(file);
+        return Path.GetExtension(file) switch
+        {
+            ".md" => [(1, text)],
+            ".cs" => CodeTexts.Of(text),
+            _ => CodeTexts.OfData(text),
+        };
     }
 
     private static string Name(string file) => Path.GetRelativePath(Repository.Root, file);
-
-    [GeneratedRegex("^```.*?^```|^    .*?$", RegexOptions.Singleline | RegexOptions.Multiline)]
-    private static partial Regex Block();
-
-    [GeneratedRegex("`[^`\n]*`")]
-    private static partial Regex Code();
-
-    [GeneratedRegex(@"\]\([^)\n]*\)")]
-    private static partial Regex Target();
-
-    [GeneratedRegex("^- ", RegexOptions.Multiline)]
-    private static partial Regex Item();
-
-    [GeneratedRegex(@"\n\s*\n|\||(?<=^#[^\n]*)\n", RegexOptions.Multiline)]
-    private static partial Regex Break();
-
-    [GeneratedRegex(@"\s+")]
-    private static partial Regex Space();
-
-    [GeneratedRegex(@"(?<=[.!?:]\**)\s+(?=[A-Z0-9*`\[(])")]
-    private static partial Regex End();
-
-    [GeneratedRegex(@"[\p{L}\d][\p{L}\d'./-]*")]
-    private static partial Regex Word();
 }

@@ -6,8 +6,7 @@ namespace BuckGen.Tests.Conventions;
 
 /// <summary>
 /// The public face of an assembly in two texts a person can read: what one calls and what one implements, a line each, and the
-/// data
-/// that is handed over, a line for each type.
+/// data that is handed over, a line for each type.
 /// </summary>
 /// <param name="Calls">Methods and interfaces.</param>
 /// <param name="Data">Types with what they hold.</param>

@@ -12,10 +12,9 @@ using Xunit;
 namespace BuckGen.Tests.Design;
 
 /// <summary>
-/// A large job stopped at instants all over it. When somebody asks with BUCKGEN_FUZZ, the way from the stop to the end may
-/// take 0.2 s at most, by the
-/// clock or, on a busy machine, in processor time of the process; the usual run stops it twice in its first second and takes
-/// no times.
+/// A large job stopped at instants all over it. With BUCKGEN_FUZZ the way from the stop to the end may take 0.2 s at most, by the
+/// clock or, on a busy machine, in processor time of the process. The usual run stops it twice in its first second and takes no
+/// times.
 /// </summary>
 [Trait("Tier", "slow")]
 public sealed class StoppingTimeTests(ITestOutputHelper output)

@@ -269,12 +269,13 @@ public partial class JobFileTests
     [InlineData("[output]\ndxf = \"R14\"", "line 2", "it must be r12 or r2000")]
     [InlineData("title = 5", "line 1", "\"title\" must be text in quotes")]
     [InlineData("[outline]\nlayers = \"A\"", "line 2", "\"layers\" must be a list of texts")]
-    [InlineData("[base]\nstock = \"teak\"", "line 2", "the stock \"teak\" is not one of the job's: 12 mm")]
+    [InlineData("[base]\nstock = \"teak\"", "line 2", "the stock \"teak\" is not a stock of this job: 12 mm")]
     [InlineData("[base]\nmargin = 3", "line 1", "\"stock\" is missing")]
     [InlineData("[sheet]\nplastic = \"cheese\"", "line 2", "the plastic \"cheese\" is not in the catalog")]
     [InlineData("[checks]\nsilence = [\"web-between\"]", "line 2", "\"silence\" must be a list such as")]
     [InlineData("[[stock]]\ncatalog = \"cheese\"", "line 2", "\"cheese\" is not in the catalog")]
-    [InlineData("[[stock]]\nname = \"thin air\"", "line 1", "\"thickness\" is missing")]
+    [InlineData("[[stock]]\nname = \"thin air\"", "line 1", "in [[stock]] \"thickness\" is missing")]
+    [InlineData("[[bucket]]\na = 1", "line 1", "the table [[bucket]] is not known; the nearest known is [buck]")]
     [InlineData("[[stock]]\nthickness = 3\nboard = [600]", "line 3", "\"board\" must be two lengths")]
     [InlineData("[buck]\ndraft = 1979-05-27", "line 2", "must be an angle")]
     [InlineData("[buck]\ndraft = nan", "line 2", "must be an angle")]
@@ -307,6 +308,17 @@ public partial class JobFileTests
     [InlineData("[outline]\nfile = \"a.svg\"", "\"depth\" is missing")]
     public void A_job_without_outline_or_depth_is_refused(string text, string says) =>
         Assert.Contains(says, Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message);
+
+    [Fact]
+    public void A_misspelt_key_that_must_be_given_is_one_mistake()
+    {
+        var text = "[outline]\nfile = \"a.svg\"\n[buck]\ndepht = 36\n[[stock]]\nthikness = 12";
+
+        Assert.Equal(
+            "job.toml, line 4: in [buck] \"depht\" is not known; the nearest known is \"depth\".\n"
+            + "job.toml, line 6: in [[stock]] \"thikness\" is not known; the nearest known is \"thickness\".",
+            Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml")).Message);
+    }
 
     [Fact]
     public void A_quote_or_backslash_in_the_outlines_name_survives_the_template()

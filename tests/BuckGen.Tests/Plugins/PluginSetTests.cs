@@ -81,9 +81,9 @@ public sealed class PluginSetTests : IDisposable
                     typeof(PluginSetTests).Assembly.Location])
             .Plugins.Select(p => p.Problem).ToArray();
 
-        Assert.Equal("it is no .NET assembly for this machine", problems[0]);
+        Assert.Equal("it is not a .NET assembly for this machine", problems[0]);
         Assert.Equal("the file does not exist", problems[1]);
-        Assert.Equal("it is no plug-in: it does not use BuckGen", problems[2]);
+        Assert.Equal("it is not a plug-in: it does not use BuckGen", problems[2]);
     }
 
     [Fact]

@@ -44,7 +44,7 @@ internal static class SplineReading
         for (var i = 1; i < knots.Length; i++)
         {
             if (knots[i] < knots[i - 1])
-                return Shown($"the knots fall from {knots[i - 1]} to {knots[i]}; they must never fall");
+                return Shown($"the knots decrease from {knots[i - 1]} to {knots[i]}; they must not decrease");
         }
 
         if (knots[degree] >= knots[points])

@@ -4,8 +4,8 @@ using BuckGen.Dxf.Writing.Planning;
 namespace BuckGen.Dxf.Writing.R2000;
 
 /// <summary>
-/// The handles of an R2000 file. All parts that every file has carry a fixed one; layers and then entities follow in order, so
-/// that the same drawing always has the same handles and the first free one is known before anything is written.
+/// The handles of an R2000 file. All parts that every file has carry a fixed one. Layers and then entities follow in order. So
+/// the same drawing always has the same handles, and the first free one is known before anything is written.
 /// </summary>
 internal static class Handle
 {

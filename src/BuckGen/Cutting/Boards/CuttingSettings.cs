@@ -33,7 +33,7 @@ internal static class CuttingSettings
         };
 
     public static readonly SizeSetting Bed = new("bed", "the machine's bed", 600, 400, 50, 10000,
-        "what the machine holds; larger boards are cut up first");
+        "size of board that the machine holds; larger boards are cut up first");
 
     public static readonly SettingTable Table = new("cutting", "", [Machine, Kerf, Spacing, EdgeMargin, Bed]) { IsSet = true };
 }

@@ -10,7 +10,7 @@ internal static class CutFileFormats
     /// <summary>DXF in one of its forms.</summary>
     public static ICutFileFormat Dxf(DxfVersion version) => new DxfFormat(version);
 
-    /// <summary>SVG in real size.</summary>
+    /// <summary>SVG at full size.</summary>
     public static ICutFileFormat Svg { get; } = new SvgFormat();
 
     private sealed class DxfFormat(DxfVersion version) : ICutFileFormat

@@ -6,7 +6,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Cutting.CutFiles;
 
-/// <summary>Writes a cut drawing as SVG in real size: one user unit is one millimetre.</summary>
+/// <summary>Writes a cut drawing as SVG at full size: one user unit is one millimetre.</summary>
 public static class SvgCutFile
 {
     /// <summary>The bytes of the file.</summary>

@@ -38,8 +38,8 @@ internal static class DrillCsv
     private const string FormulaSigns = "=+-@＝＋－＠";
 
     /// <summary>
-    /// Text as a field: visible, with an apostrophe in front where a spreadsheet would take it for a formula, in quotation marks
-    /// where it holds one or a comma; its own marks are doubled.
+    /// Text as a field: visible, with an apostrophe in front where a spreadsheet would take it for a formula. It is quoted where
+    /// it holds a quotation mark or a comma, and its own marks are doubled.
     /// </summary>
     private static string Text(string words)
     {

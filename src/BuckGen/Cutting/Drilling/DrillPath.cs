@@ -9,7 +9,7 @@ internal static class DrillPath
 {
     /// <summary>
     /// Finds a short way by nearest neighbour, then 2-opt and Or-opt moves, then small disturbances that are kept where they pay.
-    /// No random numbers and no clock: the same points give the same way, whatever order they come in; only points at exactly the
+    /// No random numbers and no clock: the same points give the same way, whatever order they come in. Only points at exactly the
     /// same place may change places with each other.
     /// </summary>
     /// <param name="points">The points to visit, mm.</param>

@@ -29,7 +29,10 @@ internal static class DrillSettings
             Unit = "turns a minute",
             Source = Setting.Practice,
         },
-        Peck = new("peck", "peck", null, 0.1, 1000, "clear the chips this often; left out: in one go") { Example = 3 };
+        Peck = new("peck", "peck", null, 0.1, 1000, "depth drilled before the chips are cleared; if omitted: in one go")
+        {
+            Example = 3,
+        };
 
     public static readonly FlagSetting Cycles = new("cycles", Default.Cycles, "false for controllers without drilling cycles");
 

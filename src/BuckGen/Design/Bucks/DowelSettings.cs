@@ -14,7 +14,7 @@ internal static class DowelSettings
             Option = "--dowel",
             Source = Setting.Practice,
         },
-        Fit = new("fit", "dowel fit", Default.Fit, 0, 2, "how much wider the hole is")
+        Fit = new("fit", "dowel fit", Default.Fit, 0, 2, "how much wider than the dowel its hole is")
         {
             IsSet = true,
             Source = Setting.Practice

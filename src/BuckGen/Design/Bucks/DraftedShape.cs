@@ -7,7 +7,7 @@ namespace BuckGen.Design.Bucks;
 
 /// <summary>The designed solid with smooth sloping walls, as its outline at every height.</summary>
 /// <remarks>
-/// At a distance h from the reference plane the wall stands at the outline offset by h·tan(draft): outward below the
+/// At a distance h from the reference plane the wall stands at the outline offset by h·tan(draft). That is outward below the
 /// plane and inward above it on a male buck, the other way round for a cavity.
 /// </remarks>
 internal sealed class DraftedShape

@@ -26,8 +26,9 @@ public sealed record StackPlan(ImmutableArray<Stock> LayerStocks, double Depth, 
     private const int MaxLayers = 400;
 
     /// <summary>
-    /// Chooses the stocks that reach the wanted depth: of all stacks within the tolerance the one with the fewest layers,
-    /// then the one that misses least; when none is within the tolerance, the one that misses least, then the fewest layers.
+    /// Chooses the stocks that reach the wanted depth. Of all stacks within the tolerance it takes the one with the fewest
+    /// layers, then the one that misses least. When none is within the tolerance, it takes the one that misses least, then the
+    /// one with the fewest layers.
     /// </summary>
     /// <param name="depth">Wanted depth, mm.</param>
     /// <param name="stock">The stocks to choose from; each may be used any number of times.</param>

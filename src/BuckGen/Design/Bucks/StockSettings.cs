@@ -7,7 +7,7 @@ internal static class StockSettings
 {
     public static readonly TextSetting
         Name = new("name", "\"MDF 12\"", "what you call it") { IsSet = true },
-        Catalog = new("catalog", "\"birch-ply-4\"", "a board of the catalog; what is given beside it comes first");
+        Catalog = new("catalog", "\"birch-ply-4\"", "a board of the catalog; values given here override it");
 
     public static readonly NumberSetting
         Thickness = new("thickness", "thickness", null, 0.2, 100, "measured: \"12 mm\" boards rarely are")
@@ -17,7 +17,7 @@ internal static class StockSettings
             IsNeeded = true
         },
         Price = new("price", "price of a board", null, 0, 1e6,
-            "of a whole board, in your currency, for the cost of the job ([rates])")
+            "price of a whole board, in your currency, for the cost of the job ([rates])")
         {
             Kind = QuantityKind.Number,
             Example = 9.8,
@@ -30,7 +30,7 @@ internal static class StockSettings
         };
 
     public static readonly SizeSetting Board =
-        new("board", "a board", 600, 400, 10, 10000, "size of a whole board; left out: this size is assumed")
+        new("board", "a board", 600, 400, 10, 10000, "size of a whole board; if omitted: this size is assumed")
         {
             IsSet = true,
             Option = "--board",

@@ -10,16 +10,16 @@ internal static class CheckSettings
     public static readonly NumberSetting
         WebGap = Ratio("web-gap", "minimum gap against webs", 1, 0, 10, "times the depth",
             "minimum gap between raised parts, times the depth", "guides of resin suppliers (from memory)"),
-        MinNeck = Length("min-neck", "minimum neck", 3, 100, "narrowest wood"),
+        MinNeck = Length("min-neck", "minimum neck", 3, 100, "minimum width of the wood"),
         MinDraftMale =
             Draft("min-draft-male", "minimum draft of a male buck", 3,
-                "left out: the plastic's own in the catalog, or 3 degrees"),
-        MinDraftFemale = Draft("min-draft-female", "minimum draft of a cavity", 2, "left out: the plastic's own, or 2 degrees"),
+                "if omitted: the plastic's own in the catalog, or 3 degrees"),
+        MinDraftFemale = Draft("min-draft-female", "minimum draft of a cavity", 2, "if omitted: the plastic's own, or 2 degrees"),
         MaxDepthMale = Depth("max-depth-male", "maximum height of a buck over its width", 1,
-            "maximum height over width; left out: the plastic's own, or 1",
+            "maximum height over width; if omitted: the plastic's own, or 1",
             "Throne, Technology of Thermoforming, 1996 (from memory)"),
         MaxDepthFemale = Depth("max-depth-female", "maximum depth of a cavity over its width", 0.75,
-            "maximum depth of a cavity over its width; left out: the plastic's own, or 0.75",
+            "maximum depth of a cavity over its width; if omitted: the plastic's own, or 0.75",
             "a former's advice: 75 per cent of the smaller dimension"),
         MaxDepthPlugged =
             Ratio("max-depth-plugged", "maximum depth with a plug over the width", 1.5, 0.01, 10, "times the width",
@@ -27,8 +27,9 @@ internal static class CheckSettings
             "a sheet former's guide to wall thickness: a plug serves from 1 to 1.5"),
         MaxDraw = Ratio("max-draw", "maximum draw ratio", 3, 1, 20, "times the area", "maximum formed area over flat area"),
         MaxThinning =
-            Ratio("max-thinning", "maximum thinning", 6, 1, 100, "times as thin", "gauge over the thinnest predicted wall"),
-        MinMeanWall = Length("min-mean-wall", "minimum mean wall", 0.2, 25, "a thinner part holds no shape"),
+            Ratio("max-thinning", "maximum thinning", 6, 1, 100, "times as thin",
+                "maximum ratio of gauge to thinnest predicted wall"),
+        MinMeanWall = Length("min-mean-wall", "minimum mean wall", 0.2, 25, "a thinner part does not keep its shape"),
         MinCorner = Ratio("min-corner", "minimum radius of a corner", 1, 0, 20, "times the gauge",
             "minimum radius of a corner, times the gauge", Former),
         MaxStep = Ratio("max-step", "maximum step between layers", 0.5, 0, 20, "times the formed thickness",
@@ -37,10 +38,10 @@ internal static class CheckSettings
             Length("grain-gauge", "gauge up to which grain shows", 1, 25, "gauge up to which the grain of plywood shows"),
         MinFrameGap =
             Ratio("min-frame-gap", "minimum gap to the frame", 0.5, 0, 10, "times the depth",
-                "from a male buck to the frame, times its depth"),
-        MinGlueLand = Length("min-glue-land", "minimum glue land", 5, 100, "overlap of flange and panel"),
+                "minimum gap from a male buck to the frame, times its depth"),
+        MinGlueLand = Length("min-glue-land", "minimum glue land", 5, 100, "minimum overlap of flange and panel"),
         MinPanelBridge = Ratio("min-panel-bridge", "minimum bridge of a panel", 1, 0, 20, "times the thickness",
-            "narrowest wood between openings of the panel, times its thickness");
+            "minimum width of the wood between openings of the panel, times its thickness");
 
     public static readonly TextSetting Silence = new("silence", "[[\"corner-sharp\", \"the customer wants it so\"]]",
         "findings you accept: listed as notes, with the reason");

@@ -33,7 +33,7 @@ internal sealed class DraftCheck : IDesignCheck
         else if (draft < minDraft)
             yield return new("draft-low", Severity.Warning,
                 FormattableString.Invariant(
-                    $"A draft of {draft:0.##} degrees is little for a {(design.IsMale ? "male buck" : "cavity")}; ")
+                    $"A draft of {draft:0.##} degrees is small for a {(design.IsMale ? "male buck" : "cavity")}; ")
                     + FormattableString.Invariant(
                         $"{minDraft:0.##} is the minimum here, published figures range from {published.Low:0.##} to ")
                         + FormattableString.Invariant($"{published.High:0.##}."),

@@ -29,7 +29,7 @@ internal static class PlenumChecks
     private static Finding Vanishes(PlenumSpec plenum, Bounds plate) => plenum.Kind == PlenumKind.Channels
         ? new("plenum-vanishes", Severity.Error,
             FormattableString.Invariant(
-                $"Channels of {plenum.Width:0.##} mm and a port of {plenum.PortDiameter:0.##} mm leave nothing of a plenum ")
+                $"Channels of {plenum.Width:0.##} mm and a port of {plenum.PortDiameter:0.##} mm leave no room for a plenum ")
                 + FormattableString.Invariant($"of {plate.Width:0.##} x {plate.Height:0.##} mm."),
             "Use narrower channels, a smaller port or a larger base.")
         {

@@ -20,7 +20,7 @@ internal static class ShapeChangeFindings
                     $"The shape changes in too many places to find every height exactly: the heights of {rough} changes ")
                     + FormattableString.Invariant(
                         $"are known only to {changes.Max(c => c.Within):0.##} mm instead of {resolution:0.##} mm."),
-                "Simplify the outline, or look at the layers themselves.")
+                "Simplify the outline, or check the layers themselves.")
             {
                 Value = changes.Max(c => c.Within),
                 Limit = resolution,
@@ -38,7 +38,7 @@ internal static class ShapeChangeFindings
             RegionChangeKind.IslandsMerge => (
                 male ? "islands-merge" : "pockets-merge",
                 $"Two {part}s grow together {beyond} {height}.",
-                "Set them farther apart or use less draft or depth; as it is the sheet bridges the groove between them."),
+                "Set them farther apart or use less draft or depth; otherwise the sheet bridges the groove between them."),
             RegionChangeKind.HoleCloses => (
                 male ? "counter-closes" : "post-vanishes",
                 $"A {(male ? "counter (hole)" : "standing post")} closes {beyond} {height}.",

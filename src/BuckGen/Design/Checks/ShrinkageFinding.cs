@@ -15,7 +15,7 @@ internal static class ShrinkageFinding
     {
         if (drawn != Drawn.Buck && shrinkage is null && ofPlastic is null)
             yield return new("shrinkage-unknown", Severity.Warning,
-                "The drawing shows the part, but neither its plastic nor its shrinkage is given: nothing is allowed for.",
+                "The drawing shows the part, but neither its plastic nor its shrinkage is given: no shrinkage is allowed for.",
                 "Name the plastic, or its shrinkage.")
             {
                 Value = 0,

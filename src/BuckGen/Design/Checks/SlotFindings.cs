@@ -7,8 +7,8 @@ using BuckGen.Geometry.Offsetting;
 namespace BuckGen.Design.Checks;
 
 /// <summary>
-/// Slots that the draft fills and arms that it removes along their whole length at once: no part is joined or divided then,
-/// so that a count of parts does not show it.
+/// Slots that the draft fills and arms that it removes along their whole length at once. No part is joined or divided then, so a
+/// count of parts does not show it.
 /// </summary>
 internal static class SlotFindings
 {

@@ -18,7 +18,7 @@ internal sealed class StepCheck : IDesignCheck
         yield return new("steps-telegraph", Severity.Note,
             FormattableString.Invariant(
                 $"The steps between layers are up to {step:0.##} mm wide, the formed sheet is {blank.MeanThickness:0.##} ")
-                + "mm thick: left as they are they show through.",
+                + "mm thick: left as they are, they show through.",
             design.Spec.Steps == Steps.Inside ? "Fill them flush with the edges."
                 : "Sand them down to the marked lines, or use thinner layers.")
         {

@@ -7,10 +7,10 @@ internal static class FormerSettings
 {
     public static readonly SizeSetting
         Frame = new("frame", "the clamp frame", 300, 200, 50, 5000,
-            "clear opening of the clamp frame; left out: as large as the blank needs")
+            "clear opening of the clamp frame; if omitted: as large as the blank needs")
         { Option = "--frame" },
         Platen = new("platen", "the platen", 290, 190, 50, 5000,
-            "what the buck stands on; the base must lie on it; left out: not checked")
+            "what the buck stands on; the base must lie on it; if omitted: not checked")
         { Option = "--platen" };
 
     public static readonly NumberSetting
@@ -20,7 +20,7 @@ internal static class FormerSettings
             Option = "--travel"
         },
         Gap = new("gap", "gap between buck and frame", null, 0, 1000,
-            "from buck to frame; left out: as much as the buck is high, 25 mm at least")
+            "from buck to frame; if omitted: the height of the buck, at least 25 mm")
         {
             Example = 40,
             Source = "Takahashi and Bando, Dental Traumatology 2018",
@@ -31,16 +31,20 @@ internal static class FormerSettings
             Source = Setting.Practice
         },
         PlugGap = new("plug-gap", "gap round the plug", null, 0, 200,
-            "a plug pushes the sheet into a cavity; this much smaller than its floor; left out: none")
+            "a plug pushes the sheet into a cavity and is this much smaller than its floor; if omitted: no plug")
         { Example = 5 },
-        Heater = new("heater", "temperature of the heater", 400, 100, 1000, "its temperature, degrees C, for the process card")
+        Heater = new("heater", "temperature of the heater", 400, 100, 1000,
+            "temperature of the heater, degrees C, for the process card")
         {
             Kind = QuantityKind.Number,
             Unit = "degrees C",
             Source = Setting.Practice,
         },
-        Grip = new("grip", "grip of the clamp frame", 15, 0, 100, "held by the frame on each edge") { Source = Setting.Practice },
-        Lip = new("lip", "seal lip", 12, 0, 100, "what the seal needs beside the grip") { Source = Setting.Practice };
+        Grip = new("grip", "grip of the clamp frame", 15, 0, 100, "width that the frame holds on each edge")
+        {
+            Source = Setting.Practice,
+        },
+        Lip = new("lip", "seal lip", 12, 0, 100, "width that the seal needs beside the grip") { Source = Setting.Practice };
 
     public static readonly FlagSetting HeaterBelow = new("heater-below", false, "true for a second heater under the sheet");
 

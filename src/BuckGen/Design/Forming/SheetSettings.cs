@@ -15,7 +15,8 @@ internal static class SheetSettings
         Gauge = new("gauge", "gauge of the sheet", 1, 0.1, 25,
             "thickness of the plastic sheet before forming")
         { Option = "--gauge" },
-        Price = new("price", "price of a square metre of plastic", null, 0, 1e6, "of a square metre; left out: the catalog's")
+        Price = new("price", "price of a square metre of plastic", null, 0, 1e6,
+            "price of a square metre; if omitted: the catalog's")
         {
             Kind = QuantityKind.Number,
             Example = 12.5,

@@ -5,9 +5,9 @@ namespace BuckGen.Design.Prediction;
 
 /// <summary>The buck with its plates on the table of the former, as the tool of the simulation.</summary>
 /// <remarks>
-/// Wood becomes narrower upward, so every slab can be extended down to the table, and the buck is the union of such pillars: a
+/// Wood becomes narrower upward, so every slab can be extended down to the table, and the buck is the union of such pillars. A
 /// point beside a slab is nearest to that slab or to a lower one. Between the two outlines of a drafted slab the distance in plan
-/// is interpolated, which is exact on straight and on rounded walls; the slope of the wall turns it into a distance in space.
+/// is interpolated, which is exact on straight and on rounded walls. The slope of the wall turns it into a distance in space.
 /// </remarks>
 internal sealed class BuckTool : ITool
 {

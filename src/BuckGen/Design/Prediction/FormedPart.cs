@@ -60,8 +60,8 @@ public sealed record FormedPart
     public Vec2? BurstAt { get; init; }
 
     /// <summary>
-    /// Gauge at which the thinnest place has the wanted minimum wall, mm, found by repeated simulation; null when no minimum is
-    /// wanted, or when the gauge would be below 0.1 or above 25 mm.
+    /// Gauge at which the thinnest place has the wanted minimum wall, mm, found by repeated simulation. It is null when no
+    /// minimum is wanted, or when the gauge would be below 0.1 or above 25 mm.
     /// </summary>
     public double? RequiredGauge { get; init; }
 
@@ -72,7 +72,7 @@ public sealed record FormedPart
 
     /// <summary>
     /// Relative difference of the thinnest place from that of a mesh of triangles at least twice as large, with the ball of the
-    /// coarser mesh; null when one of them has no such place.
+    /// coarser mesh. It is null when one of them has no such place.
     /// </summary>
     public double? MeshSensitivity { get; init; }
 }

@@ -55,7 +55,7 @@ internal static class FormedPartFindings
             if (finding is not null) yield return finding;
         foreach (var web in part.Webs)
             yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
-                "Give the parts more room or more draft, or make a block that the sheet meets first beside the web.")
+                "Give the parts more room or more draft, or add a block beside the web that the sheet meets first.")
             {
                 Place = web,
                 Source = Source,
@@ -74,7 +74,7 @@ internal static class FormedPartFindings
 
     private static Finding? Unjudged(FormedPart part) => part.Thinnest is null
         ? new("wall-not-judged", Severity.Note,
-            "The thinnest wall is not known: no place of the part takes a ball of "
+            "The thinnest wall is not known: no place of the part has room for a ball of "
                 + FormattableString.Invariant($"{part.BallRadius:0.#} mm radius."),
             "Try detail = \"fine\" in [forming], which uses a smaller ball, or set a smaller corner-ball.")
         {

@@ -30,7 +30,7 @@ internal static class FormingSettings
             Source = Setting.Practice,
         },
         Friction = new("friction", "friction between sheet and buck", null, 0, 10,
-            "between sheet and buck; left out: the sheet sticks where it touches")
+            "friction between sheet and buck; if omitted: the sheet sticks where it touches")
         {
             Kind = QuantityKind.Number,
             Example = 0.3,

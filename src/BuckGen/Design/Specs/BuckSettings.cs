@@ -9,7 +9,7 @@ namespace BuckGen.Design.Specs;
 internal static class BuckSettings
 {
     public static readonly NumberSetting Shrinkage = new("shrinkage", "shrinkage", null, 0, 10,
-        "shrinkage to allow for; left out: the plastic's own when the drawing shows the part, else none")
+        "shrinkage to allow for; if omitted: the plastic's own when the drawing shows the part, else none")
     {
         Kind = QuantityKind.Share,
         Example = 0.5,

@@ -73,7 +73,7 @@ public sealed record BuckSpec : StackSpec
         Panel?.Validate();
         if (Sheet is null && (Vents is not null || Jig is not null || Flange is not null || Panel is not null))
             throw new SpecException(
-                "Vents, jigs and panels are sized by the formed sheet: give the thickness of the plastic sheet.");
+                "Vents, jigs and panels are sized from the formed sheet: give the thickness of the plastic sheet.");
         if (Sheet is null && Drawn != Drawn.Buck)
             throw new SpecException("To size the buck from the part, give the thickness of the plastic sheet.");
         if (Sheet is null && Prediction is not null)

@@ -17,7 +17,10 @@ internal static class FlangeSettings
         Bit = new("bit", "diameter of the bit", 6, 1, 50,
             "diameter of the router's bit; the bushing is no smaller")
         { Option = "--bit" },
-        Land = new("land", "land of the nest", 40, 10, 300, "wood of the nest round it") { Source = Setting.Practice },
+        Land = new("land", "land of the nest", 40, 10, 300, "width of the nest's wood round the part")
+        {
+            Source = Setting.Practice,
+        },
         Screw = new("screw", "diameter of the screw holes", 4.5, 1, 20,
             "diameter of the screw holes in the nest")
         { Source = Setting.Practice };

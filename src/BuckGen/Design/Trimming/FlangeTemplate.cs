@@ -6,7 +6,7 @@ using BuckGen.Geometry;
 namespace BuckGen.Design.Trimming;
 
 /// <summary>
-/// For a part whose flange stays: the part hangs in the nest, flange up, the template lies on it, and a router whose bushing
+/// For a part whose flange stays. The part hangs in the nest, flange up, and the template lies on it. A router whose bushing
 /// follows the template cuts the flange to width.
 /// </summary>
 /// <param name="TrimLine">The finished edge of the flange.</param>

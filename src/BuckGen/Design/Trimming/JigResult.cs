@@ -107,7 +107,7 @@ internal static class JigResult
 
     private static string? HoleFault(Vec2 centre, double diameter) =>
         ForeignResult.IsPlace(centre.X) && ForeignResult.IsPlace(centre.Y) && diameter >= 0
-            && ForeignResult.IsPlace(diameter) ? null : "is no place within 1 km, or has no size";
+            && ForeignResult.IsPlace(diameter) ? null : "is not a place within 1 km, or has no size";
 
     private static IEnumerable<Loop> Loops(Layer layer) => layer.Parts.SelectMany(p => p.Shape.Loops);
 

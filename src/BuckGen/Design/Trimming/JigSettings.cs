@@ -27,6 +27,6 @@ internal static class JigSettings
         Bed = new("bed", true, "a board to glue the core on, so that the part can't slide or tip");
 
     public static readonly SettingTable Table =
-        new("jig", "A ring to trim the part by, lying flat on it with a knife or saw (it needs [sheet])",
+        new("jig", "A ring to trim the part by: lay a knife or saw flat on it (it needs [sheet])",
         [TrimHeight, Clearance, Land, FlangeRoom, Core, Bed, BladeRoom]);
 }

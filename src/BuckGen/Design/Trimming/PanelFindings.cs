@@ -27,8 +27,8 @@ internal static class PanelFindings
         if (fit < wanted)
             yield return new("panel-fit-close", Severity.Note,
                 FormattableString.Invariant(
-                    $"{(fit < 0 ? "A press fit" : "A fit")} of {fit:0.##} mm is close: by its tolerances, and by how it ")
-                    + FormattableString.Invariant($"grows when warm, the part may need {wanted:0.##} mm."),
+                    $"{(fit < 0 ? "A press fit" : "A fit")} of {fit:0.##} mm is close: with its tolerances and its growth ")
+                    + FormattableString.Invariant($"when warm, the part may need {wanted:0.##} mm."),
                 "Try the part before the panel is finished; file the opening where it binds.")
             {
                 Value = fit,

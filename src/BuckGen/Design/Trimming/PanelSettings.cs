@@ -16,12 +16,12 @@ internal static class PanelSettings
 
     public static readonly NumberSetting
         Fit = new("fit", "fit of the panel", null, -2, 10,
-            "room on every side; left out: by size and warmth; below 0: a press fit")
+            "room on every side; if omitted: from size and thermal growth; below 0: a press fit")
         {
             Example = 0.5,
             Option = "--fit",
         },
-        Plane = new("plane", "plane of the panel", 0, 0, 500, "where it must fit, above the flange"),
+        Plane = new("plane", "plane of the panel", 0, 0, 500, "height above the flange at which the part must fit"),
         Margin = new("margin", "margin of the panel", 30, 1, 1000, "from the opening to the panel's edge")
         {
             Option = "--panel-margin",
@@ -30,7 +30,7 @@ internal static class PanelSettings
         CornerRadius = new("corner-radius", "corner radius of the panel", 0, 0, 500, "of a rectangle"),
         Bit = new("bit", "bit for the panel", 0, 0, 50, "diameter of the bit that cuts the opening; 0 for a laser"),
         Flange = new("flange", "flange behind the panel", 15, 0, 200,
-            "holds the part behind the panel")
+            "flange left on the part, to hold it behind the panel")
         { Source = Setting.Practice };
 
     public static readonly SettingTable Table = new("panel", "The panel that the part shows through (it needs [sheet])",

@@ -15,6 +15,6 @@ internal static class PatternResult
     public static ImmutableArray<Vec2> FindPlaces(IVentPattern pattern, VentFloor floor, VentSpec spec) =>
         ForeignCode.IsForeign(pattern)
         ? ForeignResult.List(pattern.Places(floor, spec), MaxPlaces, "place", p => ForeignResult.IsPlace(p.X)
-            && ForeignResult.IsPlace(p.Y) ? null : "is no place within 1 km")
+            && ForeignResult.IsPlace(p.Y) ? null : "is not a place within 1 km")
         : [.. pattern.Places(floor, spec).Take(VentPlacing.MaxCandidates + 1)];
 }

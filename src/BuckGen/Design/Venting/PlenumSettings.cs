@@ -7,7 +7,7 @@ internal static class PlenumSettings
 {
     public static readonly TextSetting
         Stock = new("stock", "\"MDF 12\"", "the board it is cut from") { IsNeeded = true },
-        Port = new("port", "[\"100mm\", \"60mm\"]", "place of the port, in the drawing; left out: the middle of the base");
+        Port = new("port", "[\"100mm\", \"60mm\"]", "place of the port, in the drawing; if omitted: the middle of the base");
 
     public static readonly ChoiceSetting<PlenumKind> Kind = new("kind", PlenumKind.Channels, "channels to the port, or feet")
     {

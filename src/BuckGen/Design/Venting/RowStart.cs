@@ -4,10 +4,10 @@ namespace BuckGen.Design.Venting;
 
 /// <summary>Where a row begins that has no corner to begin at.</summary>
 /// <remarks>
-/// At the point of the loop farthest from the loop's own middle; of equally far ones at the one farthest from the middle of the
-/// whole outline; of those still alike at the first counter-clockwise from the drawing's x direction. The first two turn with the
-/// outline and depend on neither drawing direction nor start point; only a loop that is its own image under a turn comes to the
-/// third.
+/// At the point of the loop farthest from the loop's own middle. Of equally far ones it takes the one farthest from the middle of
+/// the whole outline. Of those still alike it takes the first counter-clockwise from the drawing's x direction. The first two
+/// turn with the outline and depend on neither drawing direction nor start point. Only a loop that is its own image under a turn
+/// comes to the third.
 /// </remarks>
 internal static class RowStart
 {

@@ -13,12 +13,11 @@ namespace BuckGen.Design.Venting;
 /// <summary>Sizes the vents, places them by the shape, and adds more while the air would leave too slowly.</summary>
 /// <remarks>
 /// Turning the outline turns the vents of the pattern along walls, and neither drawing direction nor start point matters, as long
-/// as the choice is the shape's own. Where a shape is alike in several ways, the ties are broken so: a row without corners starts
-/// as
-/// <see cref="RowStart"/> says; of corners too near to each other the sharper gets the vent, then the one farther from the middle
-/// of the outline, then the first counter-clockwise from the drawing's x direction. What is upright by nature does not turn: the
-/// frame and the plate, from whose sizes the width and, when the flow rules, the number of vents follow; the block round a
-/// cavity; keep-out areas; the grid.
+/// as the choice is the shape's own. Where a shape is alike in several ways, these rules break the ties. A row without corners
+/// starts as <see cref="RowStart"/> says. Of corners too near to each other the sharper gets the vent, or the one farther from
+/// the middle of the outline. Last comes the first counter-clockwise from the drawing's x direction. What is upright by nature
+/// does not turn: the frame and the plate, the block round a cavity, keep-out areas and the grid. The width of the vents follows
+/// from the sizes of frame and plate, and so does their number when the flow rules.
 /// </remarks>
 internal static class VentDesigner
 {

@@ -6,8 +6,9 @@ namespace BuckGen.Design.Venting;
 
 /// <summary>Places the vents of all floors for one spacing.</summary>
 /// <remarks>
-/// The given points come first, then one vent for each floor, the smallest floor first, since another vent behind a thin wall may
-/// take its only place; then all other wishes, the most wanted first; last those that keep the spacing where vents gave way.
+/// The given points come first, then one vent for each floor. The smallest floor comes first, since another vent behind a thin
+/// wall may take its only place. Then follow all other wishes, the most wanted first, and last those that keep the spacing where
+/// vents gave way.
 /// </remarks>
 internal sealed class VentPlacing
 {
@@ -63,7 +64,7 @@ internal sealed class VentPlacing
     /// <summary>The refusal of a spacing or pattern that needs more vents than the limit.</summary>
     public static SpecException TooMany() =>
         new(FormattableString.Invariant(
-            $"The outline and the spacing ask for more than {MaxCandidates} places for vents, which is the limit; use a ")
+            $"The outline and the spacing need more than {MaxCandidates} places for vents, which is the limit; use a ")
             + "larger spacing, a larger pitch of the grid or fewer points.");
 
     /// <summary>A floor, its placement and the wishes not yet checked.</summary>

@@ -64,7 +64,7 @@ internal sealed class VentRow
     }
 
     /// <summary>
-    /// Ways along the line to its inside corners: left turns, since the air lies to the left; an arc that turns as much within
+    /// Ways along the line to its inside corners: left turns, since the air lies to the left. An arc that turns as much within
     /// half a spacing counts as one corner at its middle.
     /// </summary>
     private IEnumerable<(double Along, double Turn)> Turns(double spacing)

@@ -40,7 +40,7 @@ internal static class VentSettings
             Source = Setting.Practice,
         },
         FaceThickness =
-            new("face-thickness", "thickness left over a relief bore", 3, 0.5, 50, "left over a bore drilled from below")
+            new("face-thickness", "thickness left over a relief bore", 3, 0.5, 50, "wood left over a bore drilled from below")
             {
                 Source = Setting.Practice,
             },
@@ -50,24 +50,25 @@ internal static class VentSettings
 
     public static readonly NumberSetting
         Vacuum = new("vacuum", "vacuum", Air.AmbientPressure - Air.ReservoirPressure, 0, Air.AmbientPressure,
-            "below the air outside; kPa, mbar, inHg, mmHg or psi")
+            "pressure below the outside air; kPa, mbar, inHg, mmHg or psi")
         {
             Kind = QuantityKind.Pressure,
-            Source = "what a copolyester maker asks for at least (Eastman, thermoforming FAQ)",
+            Source = "minimum that a copolyester maker asks for (Eastman, thermoforming FAQ)",
         },
-        Pump = new("pump-litres-per-second", "flow of the pump", null, 0.001, 1000, "left out: no pump")
+        Pump = new("pump-litres-per-second", "flow of the pump", null, 0.001, 1000, "if omitted: no pump")
         {
             Kind = QuantityKind.Number,
             Unit = "L/s",
             Example = 2,
         },
-        Tank = new("tank-litres", "volume of the tank", null, 0.01, 100_000, "left out: so large that its pressure stays")
+        Tank = new("tank-litres", "volume of the tank", null, 0.01, 100_000,
+            "if omitted: so large that its pressure stays constant")
         {
             Kind = QuantityKind.Number,
             Unit = "L",
             Example = 40,
         },
-        Seconds = new("seconds", "time for the air to leave", Air.WantedTime, 0.01, 60, "in which the air should be gone")
+        Seconds = new("seconds", "time for the air to leave", Air.WantedTime, 0.01, 60, "time in which the air should be out")
         {
             Kind = QuantityKind.Number,
             Unit = "s",
@@ -76,8 +77,8 @@ internal static class VentSettings
 
     public static readonly SettingTable
         Table = new("vents",
-            "Vents, where the sheet would trap air (they need [base] and [sheet]); holes are no wider than the sheet ends "
-            + "up thick",
+            "Vents, where the sheet would trap air (they need [base] and [sheet]); holes are no wider than the formed sheet "
+            + "is thick",
             [Pattern, Spacing, GridPitch, WallDistance, Diameter, Bore, FaceThickness, Land, Points, KeepOut]),
         VacuumTable = new("vacuum", "The former's vacuum, to check that the air leaves in time", [Vacuum, Pump, Tank, Seconds]);
 }

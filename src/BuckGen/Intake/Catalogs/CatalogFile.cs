@@ -9,7 +9,7 @@ namespace BuckGen.Intake.Catalogs;
 /// </summary>
 /// <remarks>
 /// A figure is written <c>key = value</c> or <c>key = { value = ..., source = "..." }</c>; the value is a number, two numbers in
-/// brackets for minimum and maximum, or words. A source is plain text or a word of [sources], or a list of those; figures without
+/// brackets for minimum and maximum, or words. A source is plain text or a word of [sources], or a list of those. Figures without
 /// one have that of their entry. <c>like = "id"</c> takes from another entry what is not given.
 /// </remarks>
 public static class CatalogFile

@@ -64,8 +64,7 @@ internal sealed record DxfScale(double MillimetresPerUnit, string Words, DxfScal
         if (Basis == Origin.Asked || MillimetresPerUnit <= 1 || largest <= BeyondAnyBoard) return;
         throw new OutlineException(string.Create(CultureInfo.InvariantCulture,
             $"{name}: by its header the drawing is in {Words} and {bounds.Width:0.#} x {bounds.Height:0.#} mm large, "
-            + $"beyond {BeyondAnyBoard} mm; "
-            + $"in millimetres it would be {bounds.Width / MillimetresPerUnit:0.###} x "
-            + $"{bounds.Height / MillimetresPerUnit:0.###} mm; name the unit to be used"));
+            + $"beyond {BeyondAnyBoard} mm. In millimetres it would be {bounds.Width / MillimetresPerUnit:0.###} x "
+            + $"{bounds.Height / MillimetresPerUnit:0.###} mm: name the unit to be used"));
     }
 }

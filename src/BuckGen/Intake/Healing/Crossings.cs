@@ -51,7 +51,7 @@ internal static class Crossings
     {
         var first = crossings[0];
         if (first.Twice)
-            return $"the outline runs twice the same way at {first.Place} ({loops[first.LoopA].Path.Source}); draw it once round";
+            return $"the outline runs the same way twice at {first.Place} ({loops[first.LoopA].Path.Source}); draw it once round";
         var (a, b) = (loops[first.LoopA].Path.Source, loops[first.LoopB].Path.Source);
         var alike = crossings.Where(c => (c.LoopA == c.LoopB) == (first.LoopA == first.LoopB)).ToList();
         var places = string.Join(", ", alike.Take(PlacesNamed).Select(c => c.Place))

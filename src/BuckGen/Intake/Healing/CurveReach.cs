@@ -7,7 +7,7 @@ namespace BuckGen.Intake.Healing;
 internal static class CurveReach
 {
     /// <summary>
-    /// A hundred kilometres in mm: there a number still holds a thousandth of the smallest tolerance, and what is built around an
+    /// A hundred kilometres in mm. There a number still holds a thousandth of the smallest tolerance, and what is built around an
     /// outline stays well within the numbers of a DXF.
     /// </summary>
     public const double MaxReach = 1e8;

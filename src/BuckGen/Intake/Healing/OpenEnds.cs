@@ -10,9 +10,9 @@ namespace BuckGen.Intake.Healing;
 
 /// <summary>Decides what to do with pieces that did not close: an outline with a gap must never be taken for a mark.</summary>
 /// <remarks>
-/// A chain that runs along a closed loop is that loop drawn again. A chain that is one straight line, whose ends lie farther
-/// from all other open ends than a quarter of its length, is a mark such as a centre line: no closed outline can be missing
-/// between so distant ends. Everything else is an outline that was left open.
+/// A chain that runs along a closed loop is that loop drawn again. A mark, such as a centre line, is a chain that is one straight
+/// line. Its ends lie farther from all other open ends than a quarter of its length. No closed outline can be missing between so
+/// distant ends. Everything else is an outline that was left open.
 /// </remarks>
 internal static class OpenEnds
 {

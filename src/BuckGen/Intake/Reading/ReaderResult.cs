@@ -53,7 +53,7 @@ internal static class ReaderResult
     private static string? Places(ReadOnlySpan<double> coordinates)
     {
         foreach (var coordinate in coordinates)
-            if (!ForeignResult.IsPlace(coordinate)) return "has a coordinate that is no place within 1 km";
+            if (!ForeignResult.IsPlace(coordinate)) return "has a coordinate that is not a place within 1 km";
         return null;
     }
 }

@@ -65,7 +65,7 @@ internal static class SvgAttributes
     {
         if (SvgGrammar.Numbers(text, out fault) is not { } numbers) return null;
         if (numbers.Length % 2 == 0) return string.Join(' ', numbers.Select(SvgGrammar.Text));
-        fault = $"{numbers.Length} numbers in points make no whole pairs";
+        fault = $"{numbers.Length} numbers in points do not form pairs";
         return null;
     }
 
@@ -84,7 +84,7 @@ internal static class SvgAttributes
         var shown = $"{attribute} '{Excerpt.Shorten(found.Value)}'";
         if (SvgLength.Parse(found.Value) is not { } length || !(length.IsAbsolute || length.Unit == "%"))
             throw SvgPlace.Error(file, element,
-                $"{shown} is no length; write a number, alone or with mm, cm, in, pt, pc, Q, px or %");
+                $"{shown} is not a length; write a number, alone or with mm, cm, in, pt, pc, Q, px or %");
         if (length.Value < 0 && !mayBeNegative)
             throw SvgPlace.Error(file, element, $"{shown} must not be below 0; redraw the shape");
         found.Value = length.Unit == "%"

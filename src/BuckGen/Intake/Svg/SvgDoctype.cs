@@ -22,7 +22,7 @@ internal static class SvgDoctype
         {
             if (++marks > MaxMarks)
                 throw new OutlineException(
-                    $"{name}: DOCTYPE stands more than {MaxMarks} times in the file; save the drawing as plain SVG.");
+                    $"{name}: DOCTYPE occurs more than {MaxMarks} times in the file; save the drawing as plain SVG.");
             if (!Ends(text.AsSpan(at, Math.Min(text.Length - at, MaxLength))) && text.Length - at > MaxLength)
                 throw new OutlineException(
                     $"{name}: the DOCTYPE is longer than {MaxLength} characters, the limit; save the drawing as plain SVG.");

@@ -57,7 +57,7 @@ internal sealed record SvgFinding(string Kind, string What, string Remedy)
         "script" => LeftOut("script-ignored", name, "Scripts are never run."),
         "animate" or "animateTransform" or "animateMotion" or "set" =>
             LeftOut("animation-ignored", name, "The drawing is read as it stands at the start."),
-        _ => LeftOut("unknown-ignored", name, "It is no shape that can be cut."),
+        _ => LeftOut("unknown-ignored", name, "It is not a shape that can be cut."),
     };
 
     private static SvgFinding LeftOut(string kind, string name, string remedy) =>

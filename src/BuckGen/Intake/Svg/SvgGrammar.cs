@@ -22,7 +22,7 @@ internal static class SvgGrammar
             if (Arguments(command) is not { } count || (result.Length == 0 && command is not ('M' or 'm')))
             {
                 fault = $"character {place + 1} of the path data is '{command}', where "
-                    + (result.Length == 0 ? "a moveto (M or m) must stand first" : "a command or a number must stand");
+                    + (result.Length == 0 ? "a moveto (M or m) must stand first" : "a command or a number is expected");
                 return null;
             }
 
@@ -47,7 +47,7 @@ internal static class SvgGrammar
             if (!scanner.TryNumber(out var number))
             {
                 fault = $"character {scanner.Position + 1} of '{Excerpt.Shorten(text)}' is {scanner.Rest}, "
-                    + "where a number within ±1e9 must stand";
+                    + "where a number within ±1e9 is expected";
                 return null;
             }
 

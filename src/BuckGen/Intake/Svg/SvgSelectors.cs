@@ -3,7 +3,7 @@ namespace BuckGen.Intake.Svg;
 /// <summary>Estimates what it costs the libraries to hold a style sheet against the elements of a drawing.</summary>
 /// <remarks>
 /// They try every way in which a selector can be laid over the ancestors and siblings of an element. So one that asks for an
-/// element in an element in an element costs the depth of the tree once for each step, and one that asks for earlier siblings
+/// element in an element in an element costs the depth of the tree once for each step. One that asks for earlier siblings costs
 /// their number.
 /// </remarks>
 /// <param name="depth">Maximum depth of nesting of the drawing.</param>

@@ -40,7 +40,7 @@ internal sealed partial record SvgViewport(Vec2 Size, double[] ViewBox, Affine T
         if ((string?)root.Attribute(attribute) is not { } text || text.Trim() is "" or "auto") return null;
         var shown = $"{attribute} '{Excerpt.Shorten(text)}'";
         if (SvgLength.Parse(text) is not { } length || !(length.IsAbsolute || length.IsRelative))
-            throw SvgPlace.Error(file, root, $"{shown} is no length; write a number and mm, cm, in, pt, pc, Q or px");
+            throw SvgPlace.Error(file, root, $"{shown} is not a length; write a number and mm, cm, in, pt, pc, Q or px");
         if (!(length.Value > 0))
             throw SvgPlace.Error(file, root, $"{shown} must be above 0; set the page size in the drawing program");
         return length.IsRelative ? null : length;
@@ -61,7 +61,7 @@ internal sealed partial record SvgViewport(Vec2 Size, double[] ViewBox, Affine T
 
     private static string Assumption(XElement root, SvgLength? given, Vec2 size, SvgReadOptions options)
     {
-        var cause = given is null ? "The file gives no size" : "The file gives its size in px, which is no physical size";
+        var cause = given is null ? "The file gives no size" : "The file gives its size in px, which is not a physical size";
         return Text($"{cause}: taken at {options.PixelsPerInch} px to the inch, the page is {size.X:0.###} x {size.Y:0.###} mm. ")
             + Hint(root, size, options.PixelsPerInch)
             + "Compare this with the drawing, and give the right scale if it differs.";

@@ -108,8 +108,8 @@ internal sealed class FilesInWork
     }
 
     /// <summary>
-    /// What can be turned on the page: the formed sheet, and the buck as it is after sanding when the job has models; nothing
-    /// that is too large for a page.
+    /// What can be turned on the page: the formed sheet, and the buck as it is after sanding when the job has models. What is too
+    /// large for a page is left out.
     /// </summary>
     private IEnumerable<ModelData> Models()
     {

@@ -20,8 +20,8 @@ public static class OutputFiles
     public const string SummaryPath = "summary.json";
 
     /// <summary>
-    /// The layers, the boards to cut, what else the options ask for, the report with its preview and the summary; only these when
-    /// the plan has errors and is not forced.
+    /// The layers, the boards to cut, what else the options ask for, the report with its preview, and the summary. Only report,
+    /// preview and summary when the plan has errors and is not forced.
     /// </summary>
     /// <param name="plan">The design laid out on boards.</param>
     /// <param name="options">Which files.</param>
@@ -49,8 +49,8 @@ public static class OutputFiles
     }
 
     /// <summary>
-    /// Only the jigs, laid out on boards of their own, the report with its preview and the summary; only these when the plan has
-    /// errors and is not forced.
+    /// Only the jigs, laid out on boards of their own, the report with its preview, and the summary. Only report, preview and
+    /// summary when the plan has errors and is not forced.
     /// </summary>
     /// <param name="plan">The design laid out on boards.</param>
     /// <param name="options">Which files.</param>

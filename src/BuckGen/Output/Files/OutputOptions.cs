@@ -10,7 +10,7 @@ namespace BuckGen.Output.Files;
 
 /// <summary>Which files are made.</summary>
 /// <param name="Title">What the job is called; empty for the outline's name.</param>
-/// <param name="DxfVersion">The form of DXF.</param>
+/// <param name="DxfVersion">The version of DXF.</param>
 /// <param name="Svg">True for an SVG beside every DXF.</param>
 /// <param name="Drilling">How a machine drills the vents; null for no drill programs.</param>
 public sealed record OutputOptions(string Title = "", DxfVersion DxfVersion = DxfVersion.R12, bool Svg = false,

@@ -10,10 +10,10 @@ internal static class OutputSettings
     private static readonly OutputOptions Default = new();
 
     public static readonly ChoiceSetting<DxfVersion> Dxf =
-        new("dxf", Default.DxfVersion, "form of DXF: r12 or r2000") { IsSet = true, Option = "--dxf" };
+        new("dxf", Default.DxfVersion, "version of DXF: r12 or r2000") { IsSet = true, Option = "--dxf" };
 
     public static readonly ChoiceSetting<Paper> Paper =
-        new("paper", Default.Paper, "a4 or letter: what templates in real size are printed on") { IsSet = true };
+        new("paper", Default.Paper, "a4 or letter: what templates at full size are printed on") { IsSet = true };
 
     public static readonly FlagSetting
         Svg = new("svg", Default.Svg, "an SVG beside every DXF") { IsSet = true, Option = "--svg" },

@@ -7,7 +7,7 @@ using BuckGen.Output.Pictures.Templates;
 
 namespace BuckGen.Output.Files;
 
-/// <summary>Templates in real size, for an office printer.</summary>
+/// <summary>Templates at full size, for an office printer.</summary>
 /// <param name="Files">The files.</param>
 /// <param name="Findings">Those that are left out.</param>
 internal sealed record TemplateFiles(ImmutableArray<OutputFile> Files, ImmutableArray<Finding> Findings)
@@ -37,7 +37,7 @@ internal sealed record TemplateFiles(ImmutableArray<OutputFile> Files, Immutable
             FormattableString.Invariant(
                 $"The paper template {path} would be spread over {pages} pages of {paper}, the limit is {Tiles.MaxPages}; ")
                 + "it is left out.",
-            "Have the drawings of the layers plotted in real size instead.")
+            "Have the drawings of the layers plotted at full size instead.")
         {
             Value = pages,
             Limit = Tiles.MaxPages,

@@ -6,7 +6,7 @@ namespace BuckGen.Output.Folders;
 
 /// <summary>
 /// The record in an output folder of what was written there. Only what it lists, and only while it still has the same bytes,
-/// counts as ours: a list can be forged or copied, but then it names what its author already has.
+/// counts as ours. A list can be forged or copied, but then it names what its author already has.
 /// </summary>
 /// <param name="Files">Sums by path.</param>
 internal sealed record FolderRecord(ImmutableSortedDictionary<string, string> Files)

@@ -4,9 +4,8 @@ namespace BuckGen.Output.Folders;
 
 /// <summary>
 /// Changes a folder in one step: a second folder is prepared with the new files and second names of everything that isn't ours,
-/// and both are exchanged. Then the old folder is brought to the same state and exchanged back, so that who stands in the folder,
-/// watches it or has given it rights of its own finds it again. Whoever looks at any moment sees the whole old or the whole new
-/// result.
+/// and both are exchanged. Then the old folder is brought to the same state and exchanged back. So the folder keeps its rights,
+/// its watchers and whoever stands in it. Whoever looks at any moment sees the whole old or the whole new result.
 /// </summary>
 internal static class FolderSwap
 {

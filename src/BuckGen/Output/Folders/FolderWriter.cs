@@ -63,7 +63,7 @@ internal sealed class FolderWriter(IDisk disk)
 
         if (change.Left.Length > 0)
             remarks.Add(
-                $"Left in the folder, though this run did not make it, since it is not what BuckGen wrote: "
+                $"Not made by this run, but left in the folder, because it is not what BuckGen wrote: "
                 + $"{Replacement.Named(change.Left)}.");
         return new(change.Removed, remarks.ToImmutable());
     }
@@ -157,7 +157,7 @@ internal sealed class FolderWriter(IDisk disk)
             if (file.Path.Split('/').Any(part => part is "" or "." or "..") || file.Path.Any(char.IsControl)
                 || Path.IsPathRooted(file.Path) || file.Path == FolderRecord.Path
                 || file.Path.Split('/')[0] == WorkFolder.InsideName)
-                throw new ArgumentException($"\"{file.Path}\" is no path below a folder.", nameof(files));
+                throw new ArgumentException($"\"{file.Path}\" is not a path below a folder.", nameof(files));
         if (files.GroupBy(f => f.Path, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new ArgumentException($"\"{twice.Key}\" is there twice.", nameof(files));
     }

@@ -11,9 +11,9 @@ public static class BuckModel
     public const double ChordError = SolidBuilder.ChordError;
 
     /// <summary>
-    /// Farthest, mm, that the wall of the smooth model may stand aside from the drafted wall, and only where corners or whole
-    /// pieces of the outline come and go on the way up; elsewhere a wall that is straight on the slope is straight in the model,
-    /// within <see cref="ChordError"/>.
+    /// Farthest, mm, that the wall of the smooth model may stand aside from the drafted wall. It does so only where corners or
+    /// whole pieces of the outline come and go on the way up. Elsewhere a wall that is straight on the slope is straight in the
+    /// model, within <see cref="ChordError"/>.
     /// </summary>
     public const double MaxDeviation = DraftedShape.SampleStep;
 

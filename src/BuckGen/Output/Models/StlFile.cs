@@ -13,7 +13,7 @@ public static class StlFile
 
     /// <summary>The bytes of the file. Numbers are mm, z is up.</summary>
     /// <remarks>
-    /// The mesh is moved so that the lower left front corner of its box is the origin: old readers take no coordinates below 0,
+    /// The mesh is moved so that the lower left front corner of its box is the origin. Old readers take no coordinates below 0,
     /// and drawings far from their origin would lose digits, since the file's numbers are of single precision.
     /// </remarks>
     /// <param name="mesh">The mesh.</param>

@@ -30,8 +30,8 @@ public class DowelPlacementTests
     [Fact]
     public void Neither_side_of_a_slim_triangle_is_as_long_as_the_other()
     {
-        // Two corners at one end, as far from the other end; the first pair found shares that end as its second place, or as
-        // its first.
+        // Two corners at one end, as far from the other end; the first pair found shares that end as its second place, or as its
+        // first.
         foreach (var slim in
             (Region[])[Shapes.Polygon((0, 0), (100, -10), (100, 10)), Shapes.Polygon((0, 0), (10, 100), (-10, 100))])
         {

@@ -240,7 +240,7 @@ public class SpecLimitTests
     ];
 
     private const string SizedBySheet =
-        "Vents, jigs and panels are sized by the formed sheet: give the thickness of the plastic sheet.";
+        "Vents, jigs and panels are sized from the formed sheet: give the thickness of the plastic sheet.";
 
     private static BuckSpec Bare => PlainBuck.Spec;
 

@@ -28,9 +28,8 @@ public class StackFindingTests
 
     /// <summary>
     /// Found by random designs: walls that lean the wrong way grow together on top, where the dowels are chosen. At 12 mm each
-    /// square
-    /// stands out by 12·tan 5° = 1.05 mm (trigonometry), which closes the gap of 1 mm; its lower half may get one dowel of the
-    /// three.
+    /// square stands out by 12·tan 5° = 1.05 mm (trigonometry), which closes the gap of 1 mm; its lower half may get one dowel of
+    /// the three.
     /// </summary>
     [Fact]
     public void A_piece_with_one_dowel()

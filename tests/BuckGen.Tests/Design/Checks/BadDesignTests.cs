@@ -312,9 +312,10 @@ public class BadDesignTests
 
     /// <summary>Two discs of 40 mm joined by a bar.</summary>
     private static Region Dumbbell(double neck) =>
-        OutlineReader.Read(System.Text.Encoding.UTF8.GetBytes("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100mm\" height=\"40mm\" viewBox=\"0 0 100 40\"><path d=\"M0 "
-        + "20a20 20 0 1 0 40 0a20 20 0 1 0 -40 0Z M60 20a20 20 0 1 0 40 0a20 20 0 1 0 -40 0Z M30 "
-        + FormattableString.Invariant($"{20 + neck / 2}H70V{20 - neck / 2}H30Z\"/></svg>")), "dumbbell.svg").Region;
+        OutlineReader.Read(System.Text.Encoding.UTF8.GetBytes(
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100mm\" height=\"40mm\" viewBox=\"0 0 100 40\">"
+            + "<path d=\"M0 20a20 20 0 1 0 40 0a20 20 0 1 0 -40 0Z M60 20a20 20 0 1 0 40 0a20 20 0 1 0 -40 0Z M30 "
+            + FormattableString.Invariant($"{20 + neck / 2}H70V{20 - neck / 2}H30Z\"/></svg>")), "dumbbell.svg").Region;
 
     /// <summary>Warnings and errors about the design itself, in alphabetical order.</summary>
     private static string[] Grave(Region outline, BuckSpec spec) => [.. Formed.Design(outline, spec).Findings

@@ -36,9 +36,8 @@ public class DrawRatioTests
     }
 
     /// <summary>
-    /// Source: a former's design guide, "Draw ratio", examples 1 and 2 (inches). Example 1 prints 1.7 and 0.170 in for
-    /// 208/120. Example 2
-    /// prints 300 in2, 2.73 and 0.273 in, a slip in adding 100 + 110 + 110: the right area is 320 in2.
+    /// Source: a former's design guide, "Draw ratio", examples 1 and 2 (inches). Example 1 prints 1.7 and 0.170 in for 208/120.
+    /// Example 2 prints 300 in2, 2.73 and 0.273 in, a slip in adding 100 + 110 + 110: the right area is 320 in2.
     /// </summary>
     [Theory]
     [InlineData(10, 12, 2, 208, 1.7333, 0.17333)]

@@ -7,9 +7,8 @@ namespace BuckGen.Tests.Design.Forming;
 public class PlugTests
 {
     /// <summary>
-    /// Source: Crawford, Plastics Engineering, 3rd ed., example 4.7(b): box 150 x 100 x 60 mm, 2 mm sheet, plug 140 x 90 mm;
-    /// 4800 mm³
-    /// are left for four walls of 30 000 mm².
+    /// Source: Crawford, Plastics Engineering, 3rd ed., example 4.7(b): box 150 x 100 x 60 mm, 2 mm sheet, plug 140 x 90 mm; 4800
+    /// mm³ are left for four walls of 30 000 mm².
     /// </summary>
     [Fact]
     public void The_box_of_the_plastics_handbook_with_a_plug() =>

@@ -10,9 +10,8 @@ using Xunit;
 namespace BuckGen.Tests.Design.Offsets;
 
 /// <summary>
-/// Outlines of the corpus with tiny flaws sprinkled on are offset all the same, and nothing is lost or invented. Few of them
-/// in the usual
-/// run; BUCKGEN_FUZZ=10000 tries as many, BUCKGEN_FUZZ_SEED and BUCKGEN_FUZZ_FIRST show one again.
+/// Outlines of the corpus with tiny flaws sprinkled on are offset all the same, and nothing is lost or invented. Few of them in
+/// the usual run; BUCKGEN_FUZZ=10000 tries as many, BUCKGEN_FUZZ_SEED and BUCKGEN_FUZZ_FIRST show one again.
 /// </summary>
 [Trait("Tier", "slow")]
 public class TinyFlawTests

@@ -4,8 +4,7 @@ namespace BuckGen.Tests.Design.Offsets;
 
 /// <summary>
 /// Sprinkles an outline with what drawing programs leave behind: spikes, gaps that were closed by a piece of their own, and
-/// slivers
-/// where a line runs back and forth. All are 1e-6 to 1e-3 mm wide. The same seed gives the same flaws.
+/// slivers where a line runs back and forth. All are 1e-6 to 1e-3 mm wide. The same seed gives the same flaws.
 /// </summary>
 internal sealed class TinyFlaws
 {

@@ -145,8 +145,7 @@ public class FormedPartTests
 
     /// <summary>
     /// Common practice, no source: thin sheet formed down into a deep box with nearly upright walls ends as film in its floor
-    /// corners; over the
-    /// outside of the same box it keeps several times that.
+    /// corners; over the outside of the same box it keeps several times that.
     /// </summary>
     [Fact]
     public void A_deep_box_ends_as_film_inside_and_holds_outside()
@@ -244,7 +243,9 @@ public class FormedPartTests
         BuckSpec[] specs = [Male(20, draft: -2), Male(20) with { Former = new() { Opening = new(70, 60) } }];
 
         Assert.All(specs,
-            s => Assert.True(Design(Shapes.Rectangle(80, 50), s) is { Formed: null, Findings: { } f } && f.Any(g => g.Id == "wall-not-predicted")));
+            s => Assert.True(
+                Design(Shapes.Rectangle(80, 50), s) is { Formed: null, Findings: { } f }
+                && f.Any(g => g.Id == "wall-not-predicted")));
         Assert.All(specs,
             s => Assert.DoesNotContain(Formed.Design(Shapes.Rectangle(80, 50), s).Findings, f => f.Id == "wall-not-predicted"));
     }

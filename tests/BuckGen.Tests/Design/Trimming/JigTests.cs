@@ -121,7 +121,8 @@ public class JigTests
         Assert.InRange(holes.Count, 2, 6);
         Assert.All(jig.Ring, l => Assert.Equal(holes, l.Parts.SelectMany(p => p.Dowels)));
         Assert.All(jig.Ring,
-            l => Assert.All(holes, h => Assert.True(l.Region.Contains(h.Centre) && l.Region.DistanceToEdge(h.Centre) >= h.Diameter / 2 + 4 - 1e-4)));
+            l => Assert.All(holes, h => Assert.True(
+                l.Region.Contains(h.Centre) && l.Region.DistanceToEdge(h.Centre) >= h.Diameter / 2 + 4 - 1e-4)));
     }
 
     [Fact]

@@ -34,9 +34,8 @@ public class PanelTests
     };
 
     /// <summary>
-    /// The panel cut by the machine, read back from its DXF, against the part's outline made by the geometry library alone:
-    /// the room
-    /// between them is the fit everywhere, kerf included.
+    /// The panel cut by the machine, read back from its DXF, against the part's outline made by the geometry library alone: the
+    /// room between them is the fit everywhere, kerf included.
     /// </summary>
     [Theory]
     [MemberData(nameof(Fits))]
@@ -67,8 +66,8 @@ public class PanelTests
     [Fact]
     public void Without_a_fit_size_and_warmth_decide()
     {
-        // A part of this length is formed within 1.2 mm to 300 mm, 0.025 mm more every 25 mm, and grows 90e-6 per degree over
-        // 30 degrees: half on either side.
+        // A part of this length is formed within 1.2 mm to 300 mm, 0.025 mm more every 25 mm, and grows 90e-6 per degree over 30
+        // degrees: half on either side.
         Assert.Equal((1.2 + (100 + 2 * PartReach) * 90e-6 * 30) / 2, Design(Formed.Rectangle(100, 60)).Panel!.Fit, 2e-3);
         var long700 = 700 + 2 * PartReach;
         Assert.Equal((1.2 + (long700 - 300) / 25 * 0.025 + long700 * 90e-6 * 30) / 2,

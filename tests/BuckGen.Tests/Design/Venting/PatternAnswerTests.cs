@@ -27,7 +27,7 @@ public class PatternAnswerTests
                 PatternResult.FindPlaces(new Foreign([new(0, 0), new(x, y)]), Floor, new())).Message;
 
         Assert.Contains("place", message);
-        Assert.Contains("is no place within 1 km", message);
+        Assert.Contains("is not a place within 1 km", message);
     }
 
     [Fact]

@@ -45,11 +45,11 @@ public sealed class PlenumShapeTests
     [Fact]
     public void Channels_join_all_bores_by_the_shortest_way()
     {
-        // From the port 80 mm along and from there 60 mm up: not straight from the port to the farther bore, which would be
-        // 140 mm in all, but 160.
+        // From the port 80 mm along and from there 60 mm up: not straight from the port to the farther bore, which would be 140
+        // mm in all, but 160.
         var wood = Cut([new(100, 20), new(100, 80)], new(20, 20));
-        // Two strips of 10 mm less the square both cover, the round of the corner, the round end, and the port of 25 mm less
-        // the strip in it.
+        // Two strips of 10 mm less the square both cover, the round of the corner, the round end, and the port of 25 mm less the
+        // strip in it.
         var port = Math.PI * 12.5 * 12.5 - (5 * Math.Sqrt(12.5 * 12.5 - 25) + 12.5 * 12.5 * Math.Asin(5 / 12.5));
         var open = 1400 - 25 + Math.PI * 25 / 4 + Math.PI * 25 / 2 + port;
         Assert.Equal(20000 - open, wood.Area, 0.5);

@@ -94,8 +94,7 @@ public sealed class TurnedOutlineTests
 
     /// <summary>
     /// True for a loop with several points farthest from its middle: the stated tie, which only the drawing's own directions
-    /// break.
-    /// Found from corners and the middles of arcs, without the design's own search.
+    /// break. Found from corners and the middles of arcs, without the design's own search.
     /// </summary>
     private static bool IsAlike(Loop loop)
     {

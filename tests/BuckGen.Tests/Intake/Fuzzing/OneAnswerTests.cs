@@ -78,8 +78,7 @@ public class OneAnswerTests
 
     /// <summary>
     /// A panel drawn twice, one corner a unit apart: the walls between the two have no width and reach into each other by less
-    /// than the tolerance,
-    /// so that their area is known no better; nothing could be shrunk by 0.003 mm.
+    /// than the tolerance, so that their area is known no better; nothing could be shrunk by 0.003 mm.
     /// </summary>
     [Theory]
     [InlineData(BuckKind.Male, OutlineAt.Base)]
@@ -87,7 +86,8 @@ public class OneAnswerTests
     public void A_panel_drawn_twice_with_one_corner_aside(BuckKind kind, OutlineAt at)
     {
         var read = OutlineReader.Read(
-            "<svg xmlns='http://www.w3.org/2000/svg' width='4in' height='2.5in' viewBox='0 0 400 250'><path d='M20 20L300 30 260 180 40 190z'/><path d='M19 20L300 30 260 180 40 190z'/></svg>"u8.ToArray(),
+            [.. "<svg xmlns='http://www.w3.org/2000/svg' width='4in' height='2.5in' viewBox='0 0 400 250'>"u8,
+                .. "<path d='M20 20L300 30 260 180 40 190z'/><path d='M19 20L300 30 260 180 40 190z'/></svg>"u8],
             "panel.svg");
 
         Assert.False(

@@ -53,9 +53,9 @@ public class CrossingTests
         const string ring =
             "0\nLWPOLYLINE\n70\n1\n10\n0\n20\n0\n42\n1\n10\n9\n20\n0\n42\n1\n10\n0\n20\n0\n42\n1\n10\n9\n20\n0\n42\n1\n";
 
-        Assert.StartsWith("the outline runs twice the same way at (25.000, 0.000)",
+        Assert.StartsWith("the outline runs the same way twice at (25.000, 0.000)",
             Reading.Refusal(Polyline(true, [.. corners, .. corners])));
-        Assert.StartsWith("the outline runs twice the same way at (4.500, ", Reading.Refusal(ring));
+        Assert.StartsWith("the outline runs the same way twice at (4.500, ", Reading.Refusal(ring));
     }
 
     [Fact]

@@ -10,7 +10,8 @@ internal static class DxfText
     public static byte[] File(params IEnumerable<string> entities) => FileWith("9\n$INSUNITS\n70\n4\n", "", entities);
 
     public static byte[] FileWith(string header, string sections, params IEnumerable<string> entities) => Encoding.ASCII.GetBytes(
-        $"0\nSECTION\n2\nHEADER\n{header}0\nENDSEC\n{sections}0\nSECTION\n2\nENTITIES\n{string.Concat(entities)}0\nENDSEC\n0\nEOF\n");
+        $"0\nSECTION\n2\nHEADER\n{header}0\nENDSEC\n"
+        + $"{sections}0\nSECTION\n2\nENTITIES\n{string.Concat(entities)}0\nENDSEC\n0\nEOF\n");
 
     public static string Blocks(params IEnumerable<string> blocks) =>
         $"0\nSECTION\n2\nBLOCKS\n{string.Concat(blocks)}0\nENDSEC\n";
@@ -38,7 +39,8 @@ internal static class DxfText
 
     /// <summary>A line or an arc as the entity that draws it.</summary>
     public static string Format(Segment s) => s.IsArc
-        ? Text($"0\nLWPOLYLINE\n8\n0\n70\n0\n10\n{s.Start.X:R}\n20\n{s.Start.Y:R}\n42\n{s.Bulge:R}\n10\n{s.End.X:R}\n20\n{s.End.Y:R}\n")
+        ? "0\nLWPOLYLINE\n8\n0\n70\n0\n"
+            + Text($"10\n{s.Start.X:R}\n20\n{s.Start.Y:R}\n42\n{s.Bulge:R}\n10\n{s.End.X:R}\n20\n{s.End.Y:R}\n")
         : Text($"0\nLINE\n8\n0\n10\n{s.Start.X:R}\n20\n{s.Start.Y:R}\n11\n{s.End.X:R}\n21\n{s.End.Y:R}\n");
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

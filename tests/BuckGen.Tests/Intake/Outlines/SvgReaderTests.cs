@@ -12,7 +12,8 @@ namespace BuckGen.Tests.Intake.Outlines;
 public class SvgReaderTests
 {
     private const string Open =
-        """<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="100mm" height="80mm" viewBox="0 0 100 80">""";
+        """<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" """
+        + """width="100mm" height="80mm" viewBox="0 0 100 80">""";
 
     [Fact]
     public void A_circle_stays_a_circle_and_lies_upright_on_the_page()
@@ -161,7 +162,8 @@ public class SvgReaderTests
     public void A_layer_of_the_drawing_program_is_named()
     {
         var path = Only(
-            """<g xmlns:inkscape="urn:i" inkscape:groupmode="layer" inkscape:label="Cut"><g><rect width="9" height="9"/></g></g>""");
+            """<g xmlns:inkscape="urn:i" inkscape:groupmode="layer" inkscape:label="Cut">"""
+            + """<g><rect width="9" height="9"/></g></g>""");
         Assert.Equal("Cut", path.Layer);
         Assert.Equal("rect at line 1", path.Source);
     }
@@ -178,7 +180,8 @@ public class SvgReaderTests
     public void The_page_width_is_read_in_every_unit(string width, double millimetres)
     {
         var drawing =
-            ReadRaw($"""<svg xmlns="http://www.w3.org/2000/svg" width="{width}" height="{width}" viewBox="0 0 10 10"><path d="M0 10H10V0"/></svg>""");
+            ReadRaw($"""<svg xmlns="http://www.w3.org/2000/svg" width="{width}" height="{width}" viewBox="0 0 10 10">"""
+                + """<path d="M0 10H10V0"/></svg>""");
         Assert.Equal(millimetres, drawing.Paths[0].Curves[0].End.X, 1e-9);
     }
 
@@ -199,7 +202,8 @@ public class SvgReaderTests
     public void The_page_is_fitted_as_preserveAspectRatio_says(string ratio, double left, double bottom)
     {
         var drawing =
-            ReadRaw($"""<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="50mm" viewBox="10 20 10 10" preserveAspectRatio="{ratio}"><path d="M10 30H20V20"/></svg>""");
+            ReadRaw($"""<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="50mm" viewBox="10 20 10 10" """
+                + $"""preserveAspectRatio="{ratio}"><path d="M10 30H20V20"/></svg>""");
         AssertNear(new(left, bottom), drawing.Paths[0].Curves[0].Start);
     }
 
@@ -361,7 +365,8 @@ public class SvgReaderTests
     public void The_culture_of_the_machine_changes_nothing()
     {
         const string drawing =
-            """<g transform="rotate(12.5)"><rect x="1.5" y="2.25" width="60.125" height="40" rx="8.5" style="fill-opacity:0.5"/></g>""";
+            """<g transform="rotate(12.5)"><rect x="1.5" y="2.25" width="60.125" height="40" """
+            + """rx="8.5" style="fill-opacity:0.5"/></g>""";
         var expected = Only(drawing).Curves;
         var before = CultureInfo.CurrentCulture;
         try

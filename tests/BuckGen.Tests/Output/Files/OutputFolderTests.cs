@@ -60,7 +60,8 @@ public sealed class OutputFolderTests : Scratch
         OutputFolder.Write(Out, Result("old", "layers/layer-01.dxf"));
         if (!OperatingSystem.IsLinux()) return; // Its number on the disk is looked at, with a program of Linux.
         File.SetUnixFileMode(Out,
-            UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute | UnixFileMode.GroupRead | UnixFileMode.SetGroup);
+            UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute
+                | UnixFileMode.GroupRead | UnixFileMode.SetGroup);
         var (rights, number) = (File.GetUnixFileMode(Out), Number());
 
         OutputFolder.Write(Out, Result("new", "layers/layer-01.dxf"));

@@ -6,9 +6,8 @@ using Xunit;
 namespace BuckGen.Tests.Output.Folders;
 
 /// <summary>
-/// The law of the room: whatever fails after whatever step, the folder holds the whole old or the whole new result and
-/// everything of others, and
-/// the next run leaves nothing behind. Every step of every way is tried.
+/// The law of the room: whatever fails after whatever step, the folder holds the whole old or the whole new result and everything
+/// of others, and the next run leaves nothing behind. Every step of every way is tried.
 /// </summary>
 [Trait("Tier", "slow")]
 public sealed class CutOffTests() : Scratch(inMemory: true)
@@ -45,8 +44,8 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
 
             var found = Present().Where(e => !e.StartsWith(".buckgen-work/", StringComparison.Ordinal)).ToArray();
             Assert.True(NotesOf(found).SequenceEqual(NotesOf(old)), $"Step {step}: {string.Join(", ", found)}");
-            // Exchanged, it is whole at once; moved, it is whole when an error has been told, and after a power cut when the
-            // next run begins.
+            // Exchanged, it is whole at once; moved, it is whole when an error has been told, and after a power cut when the next
+            // run begins.
             if ((exchanges && links) || fault == Fault.Error) AssertOneOf(step, found, told == "" ? [now] : [old, now]);
             // A run that is stopped at once clears up all the same.
             Try(FaultyDisk.Sound, Third, cancellation: new(canceled: true));

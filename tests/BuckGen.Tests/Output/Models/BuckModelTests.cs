@@ -59,8 +59,8 @@ public class BuckModelTests
                 BuckModel.Smooth(PlainBuck.Create(Shapes.Slot(60, 30), PlainBuck.Spec with { Kind = BuckKind.Female }))));
     }
 
-    // A counter of 3 mm closes 1.5 / tan 5° = 17.15 mm below the face: a pit in the model, its floor within a chord error of
-    // the wall's shift.
+    // A counter of 3 mm closes 1.5 / tan 5° = 17.15 mm below the face: a pit in the model, its floor within a chord error of the
+    // wall's shift.
     [Fact]
     public void A_counter_that_closes_is_a_pit_of_the_right_depth()
     {

@@ -22,7 +22,8 @@ public class DrillTemplateTests
             .Select(s => Loop.FromSegments(s.Paths[0].Segments).AsCircle(Near)).ToList();
         Assert.NotEmpty(Design.Vents!.Vents);
         Assert.All(Design.Vents.Vents,
-            v => Assert.Contains(circles, c => c is { } circle && circle.Centre.DistanceTo(v.Centre) < Near && Math.Abs(circle.Radius - v.Diameter / 2) < Near));
+            v => Assert.Contains(circles, c =>
+                c is { } circle && circle.Centre.DistanceTo(v.Centre) < Near && Math.Abs(circle.Radius - v.Diameter / 2) < Near));
         Assert.All(Design.Vents.Vents, v => Assert.Equal(2, picture.Items.OfType<PictureShape>().Count(s =>
             s.Paths is [{ Closed: false, Segments: [var line] }] && line.PointAt(0.5).DistanceTo(v.Centre) < Near)));
     }
@@ -43,7 +44,8 @@ public class DrillTemplateTests
         Assert.All(picture.Items.OfType<PictureShape>(),
             s => Assert.All(s.Paths.SelectMany(p => p.Segments), e => Assert.True(picture.Page.Contains(e.Bounds))));
         Assert.All(picture.Items.OfType<PictureText>(),
-            t => Assert.True(picture.Page.Contains(t.Place) && t.Place.X + t.Text.Length * PictureText.UsualLetterWidth * t.Height <= picture.Page.MaxX));
+            t => Assert.True(picture.Page.Contains(t.Place)
+                && t.Place.X + t.Text.Length * PictureText.UsualLetterWidth * t.Height <= picture.Page.MaxX));
         Assert.Contains(picture.Items.OfType<PictureText>(), t => t.Text == "Lamp <foot>: drilling template");
     }
 

@@ -94,7 +94,8 @@ public class OutlinePictureTests
         var numbers = picture.Items.OfType<PictureText>().Where(t => t.Text.All(char.IsAsciiDigit)).ToList();
         Assert.InRange(numbers.Count, 10, crowd.Count - 1);
         Assert.All(numbers,
-            n => Assert.All(numbers.Where(m => m != n), m => Assert.True(Math.Abs(m.Place.X - n.Place.X) > 1.7 || Math.Abs(m.Place.Y - n.Place.Y) > 2.3)));
+            n => Assert.All(numbers.Where(m => m != n), m => Assert.True(
+                Math.Abs(m.Place.X - n.Place.X) > 1.7 || Math.Abs(m.Place.Y - n.Place.Y) > 2.3)));
     }
 
     [Fact]

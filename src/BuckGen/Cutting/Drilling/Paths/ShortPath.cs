@@ -3,8 +3,8 @@ using BuckGen.Geometry;
 namespace BuckGen.Cutting.Drilling.Paths;
 
 /// <summary>
-/// A way that no single move shortens, disturbed in one small place after another: two neighbouring stretches change places, the
-/// moves repair what they can, and the result is kept unless it is longer.
+/// Takes a way that no single move shortens and disturbs it in one small place after another. Two neighbouring stretches change
+/// places, and the moves repair what they can. The result is kept unless it is longer.
 /// </summary>
 internal sealed class ShortPath
 {

@@ -6,7 +6,7 @@ namespace BuckGen.Output.Models.Meshing;
 /// <summary>Sews triangles together along their edges.</summary>
 /// <remarks>
 /// Corners become one only where a seam joins them. So an edge at which bodies touch, with four triangles on it, becomes two
-/// edges, a point at which they touch two points, and the mesh is closed and without branches whatever the shape is.
+/// edges. A point at which they touch becomes two points. The mesh is closed and without branches whatever the shape is.
 /// </remarks>
 internal static class Sewing
 {

@@ -20,15 +20,14 @@ internal readonly record struct SurfaceTriangle(SurfacePoint A, SurfacePoint B, 
 /// <remarks>
 /// <para>
 /// Where only one of the two contours has wood, the plan is covered with triangles. A corner on the lower contour stands at the
-/// lower height and one on the upper contour at the upper height, so the triangles between two outlines are the slope between
+/// lower height and one on the upper contour at the upper height. So the triangles between two outlines are the slope between
 /// them; at one height they are the flat of a step. Seen from above such triangles lie side by side, so they can't cut each
-/// other, and nothing needs to be known of which loop follows which: a loop without successor is closed by a flat face at its own
-/// height.
+/// other. Which loop follows which need not be known: a loop without successor is closed by a flat face at its own height.
 /// </para>
 /// <para>
-/// Where the contours meet, the wall is upright. Corners on both belong to the upper height in the triangles of the plan, and a
-/// wall closes what that leaves open along the lower contour: a rectangle where both ends of an edge are on both contours, a
-/// triangle where one is.
+/// Where the contours meet, the wall is upright. Corners on both belong to the upper height in the triangles of the plan. A wall
+/// closes what that leaves open along the lower contour: a rectangle where both ends of an edge are on both contours, a triangle
+/// where one is.
 /// </para>
 /// </remarks>
 internal static class Surface

@@ -5,7 +5,7 @@ using BuckGen.Quantities;
 namespace BuckGen.Output.Pictures.Pdf;
 
 /// <summary>
-/// One of the standard fonts that every PDF reader has, so that no font need be on the machine that writes: which characters it
+/// One of the standard fonts that every PDF reader has, so that the machine that writes needs no fonts. Holds which characters it
 /// has in WinAnsi encoding, and how wide they are.
 /// </summary>
 /// <remarks>

@@ -8,7 +8,7 @@ using BuckGen.Output.Pictures.Drawing;
 namespace BuckGen.Output.Pictures.Templates;
 
 /// <summary>
-/// The vents in real size on paper: laid on the buck, each cross is pricked through and drilled. The edges of the layers show
+/// The vents at full size on paper: laid on the buck, each cross is pricked through and drilled. The edges of the layers show
 /// where it goes, a line of known length whether the printer kept the size.
 /// </summary>
 internal static class DrillTemplate
@@ -42,7 +42,7 @@ internal static class DrillTemplate
         var foot = words.Length * TextLines.Spacing + 12;
         var page = new Bounds(drawn.MinX - Margin, drawn.MinY - Margin - foot, drawn.MinX + width + Margin,
             drawn.MaxY + Margin + 8);
-        return new($"{heading}, real size", page,
+        return new($"{heading}, full size", page,
         [
             .. Items(design, vents),
             new PictureText(new(drawn.MinX, page.MaxY - Margin), heading, TextLines.TitleToFit(heading, width), TextAlign.Start,

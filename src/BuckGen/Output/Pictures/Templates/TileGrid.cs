@@ -5,7 +5,7 @@ using BuckGen.Output.Pictures.Drawing;
 namespace BuckGen.Output.Pictures.Templates;
 
 /// <summary>
-/// How a drawing in real size is cut over pages: rows from the top, columns from the left, each overlapping the next.
+/// How a drawing at full size is cut over pages: rows from the top, columns from the left, each overlapping the next.
 /// </summary>
 /// <param name="Rows">Rows of pages.</param>
 /// <param name="Columns">Columns of pages.</param>

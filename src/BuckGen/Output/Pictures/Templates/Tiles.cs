@@ -3,7 +3,7 @@ using BuckGen.Output.Pictures.Drawing;
 
 namespace BuckGen.Output.Pictures.Templates;
 
-/// <summary>A drawing in real size cut over pages of office paper: first a cover, then the pages row by row.</summary>
+/// <summary>A drawing at full size cut over pages of office paper: first a cover, then the pages row by row.</summary>
 internal static class Tiles
 {
     /// <summary>Pages over which a drawing is spread at most: some 20 m² of A4.</summary>

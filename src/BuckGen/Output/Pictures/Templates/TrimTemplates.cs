@@ -8,7 +8,7 @@ using BuckGen.Output.Pictures.Pdf;
 
 namespace BuckGen.Output.Pictures.Templates;
 
-/// <summary>Lines in real size along which the part is trimmed and its panel opened, all seen from above the buck.</summary>
+/// <summary>Lines at full size along which the part is trimmed and its panel opened, all seen from above the buck.</summary>
 internal static class TrimTemplates
 {
     /// <summary>Smaller letters are hard to read, mm; common practice, no source.</summary>

@@ -2,8 +2,8 @@ namespace BuckGen.Output.Pictures.Thickness;
 
 /// <summary>Colours of a thickness: dark where the wall is thin, bright where it is thick.</summary>
 /// <remarks>
-/// The colour map cividis (Nuñez, Anderton, Renslow, PLoS ONE 13(7), 2018; its colours from memory): even to the eye, the same to
-/// colour-blind eyes, and ever brighter, so that it prints in grey.
+/// The colour map cividis (Nuñez, Anderton, Renslow, PLoS ONE 13(7), 2018; its colours from memory). It is even to the eye, the
+/// same to colour-blind eyes, and ever brighter, so that it prints in grey.
 /// </remarks>
 internal static class ThicknessColours
 {

@@ -11,8 +11,8 @@ internal sealed class Cautions : IReportSection
     [
         "Hot heater and sheet: gloves, distance, nothing that burns nearby. Fumes: exhaust or open air, and",
         "never hotter than the upper limit. Knives, saws and routers: guards, and the part held down.",
-        "A wooden buck is no food-safe tool. The supplier's data sheet, local rules and licensed practice",
-        "come before this card; its values are starts, not settings.",
+        "A wooden buck is not a food-safe tool. The supplier's data sheet, local rules and licensed practice",
+        "come before this card; its values are starting points, not settings.",
         .. plan.Design.Spec.Sheet?.Plastic?.Caution is { } caution ? [caution] : Array.Empty<string>(),
     ];
 }

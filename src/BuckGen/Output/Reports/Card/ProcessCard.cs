@@ -11,7 +11,7 @@ namespace BuckGen.Output.Reports.Card;
 
 /// <summary>
 /// A page for the bench: start values for heating, forming and cooling, the order of work, cautions, and lines to write down what
-/// worked, because the shop will repeat the order.
+/// worked. They are there because the shop will repeat the order.
 /// </summary>
 public static class ProcessCard
 {

@@ -34,7 +34,7 @@ internal static class TableSections
         page.Raw("<div class=\"care\"><h3>Take care</h3><p>Laser: only what its maker allows, with exhaust, never "
             + "unattended, never PVC or vinyl. Wood and MDF dust: extraction and a mask. ")
             .Raw("Heater and hot sheet: gloves and distance. Routers, saws and knives: guards, and the work held down. A "
-                + "wooden buck is no food-safe tool. ")
+                + "wooden buck is not a food-safe tool. ")
             .Raw("Local rules, the supplier's data sheet and licensed practice come before anything on this page.</p></div>\n");
         page.Raw("<h2 id=\"files\">Files</h2>\n<ul>\n");
         foreach (var file in s.Files) page.Line($"<li><a href=\"{file}\">{file}</a></li>");
