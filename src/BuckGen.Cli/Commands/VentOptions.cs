@@ -4,6 +4,7 @@ using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
 using BuckGen.Design.Specs;
 using BuckGen.Design.Venting;
+using BuckGen.Intake.Catalogs;
 using BuckGen.Plugins;
 
 namespace BuckGen.Cli.Commands;
@@ -19,13 +20,14 @@ internal sealed class VentOptions
 
     private readonly Option<double?> spacing = QuantityOption.Create(VentSettings.Spacing);
     private readonly Option<double?> diameter = QuantityOption.Create(VentSettings.Diameter);
+    private readonly Option<Drills?> drills = QuantityOption.Create(VentSettings.Drills);
     private readonly Option<double?> bore = QuantityOption.Create(VentSettings.Bore);
     private readonly Option<PlenumKind?> plenum = QuantityOption.Create(
         PlenumSettings.Kind,
         "A layer under the base that leads the air away, cut from the base's board (needs --base): "
         + "channels to the port, or feet");
 
-    public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Vents, pattern, spacing, diameter, bore, plenum);
+    public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Vents, pattern, spacing, diameter, drills, bore, plenum);
 
     /// <summary>The spec with vents when they are asked for, or when the command is about nothing else.</summary>
     /// <param name="parsed">The arguments.</param>
@@ -43,6 +45,7 @@ internal sealed class VentOptions
                     Pattern = parsed.GetValue(pattern) is { } word ? PatternOf(word, patterns) : Defaults.Pattern,
                     Spacing = parsed.GetValue(spacing) ?? Defaults.Spacing,
                     Diameter = parsed.GetValue(diameter),
+                    Drills = parsed.GetValue(drills) ?? Defaults.Drills,
                     BoreDiameter = parsed.GetValue(bore) ?? Defaults.BoreDiameter,
                 }
                 : null,

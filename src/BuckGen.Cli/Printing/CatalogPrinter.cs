@@ -1,4 +1,5 @@
 using BuckGen.Intake.Catalogs;
+using BuckGen.Quantities;
 
 namespace BuckGen.Cli.Printing;
 
@@ -25,6 +26,10 @@ internal static class CatalogPrinter
         printer.Line(
             "Temperatures in degrees C. The supplier's data sheet comes first. For details, such as cautions: buckgen "
             + "catalog ID");
+        printer.Line();
+        foreach (var series in (DrillSeries[])[DrillSeries.Metric, DrillSeries.Number])
+            printer.Line($"Drills for vents, {Words.Format(series.Kind)}: {series.Sizes[0].Name} to {series.Sizes[^1].Name}, "
+                + $"{series.Sizes.Length} sizes. {series.Source}");
     }
 
     private static void Print(Printer printer, string title, IEnumerable<CatalogEntry> entries,

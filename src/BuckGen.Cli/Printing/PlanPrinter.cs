@@ -19,7 +19,7 @@ internal static class PlanPrinter
                 + Text($"{summary.CutLength / 1000:0.00} m to cut"));
         if (summary.Air is { } air)
             printer.Line(
-                Text($"{air.VentsPlaced} vents of {summary.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm, ruled by the ")
+                Text($"{air.VentsPlaced} vents, drill {summary.Vents.FirstOrDefault()?.Drill ?? "none"}, ruled by the ")
                     + Text($"{air.RuledBy}; {air.Volume:0.##} L of air leave in ")
                     + Text($"{(air.Seconds is { } s ? Text($"{s:0.##} s") : "more than a minute")}"));
         BlankPrinter.Print(printer, summary);

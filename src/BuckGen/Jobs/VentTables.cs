@@ -22,6 +22,8 @@ internal static class VentTables
             GridPitch = table.Number(VentSettings.GridPitch),
             WallDistance = table.Number(VentSettings.WallDistance),
             Diameter = table.Optional(VentSettings.Diameter),
+            Drills = table.Choice(VentSettings.Drills),
+            MinDrill = table.Number(VentSettings.MinDrill),
             BoreDiameter = table.Number(VentSettings.Bore),
             FaceThickness = table.Number(VentSettings.FaceThickness),
             Land = table.Number(VentSettings.Land),

@@ -40,6 +40,8 @@ internal static class Job
                 Length(0.3, "grid-pitch", Math.Clamp(size / 30, 5, 400), 500);
                 Length(0.3, "wall-distance", 0.01, 20);
                 Length(0.3, "diameter", 0.2, 10);
+                Word(0.3, "drills", "metric", "number");
+                Length(0.3, "min-drill", 0.2, 10);
                 Length(0.3, "bore", 1, 30);
                 Length(0.3, "face-thickness", 0.5, 20);
                 Length(0.3, "land", 0.5, 20);

@@ -16,7 +16,7 @@ internal static class DrillCsv
     /// <exception cref="DrillException">A hole has a number out of range.</exception>
     public static ImmutableArray<byte> Write(IReadOnlyList<DrillHole> holes)
     {
-        var text = new StringBuilder("x,y,diameter,depth,layer,reason\r\n");
+        var text = new StringBuilder("x,y,diameter,depth,layer,drill,reason\r\n");
         foreach (var hole in DrillRun.Split(holes).SelectMany(run => run.Holes))
         {
             string[] fields =
@@ -26,6 +26,7 @@ internal static class DrillCsv
                 DrillText.Length(hole.Diameter),
                 DrillText.Length(hole.Depth),
                 hole.Layer.ToString(CultureInfo.InvariantCulture),
+                Text(hole.Drill),
                 Text(hole.Reason),
             ];
             text.AppendJoin(',', fields).Append("\r\n");

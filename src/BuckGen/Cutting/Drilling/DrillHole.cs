@@ -10,6 +10,9 @@ namespace BuckGen.Cutting.Drilling;
 /// <param name="Reason">What it is for, in plain words.</param>
 internal sealed record DrillHole(Vec2 Centre, double Diameter, double Depth, int Layer, string Reason)
 {
+    /// <summary>The drill's name: "1.0 mm" or "#60".</summary>
+    public string Drill { get; init; } = FormattableString.Invariant($"{Diameter:0.0##} mm");
+
     private const double MaxCoordinate = 100_000;
     private const double MaxDiameter = 100;
     private const double MaxDepth = 1000;

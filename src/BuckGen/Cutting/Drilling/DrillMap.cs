@@ -1,5 +1,6 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Intake.Catalogs;
 using BuckGen.Quantities;
 
 namespace BuckGen.Cutting.Drilling;
@@ -13,13 +14,17 @@ internal static class DrillMap
     /// <summary>Everything drilled from the top face of its layer, right through.</summary>
     public static IEnumerable<DrillHole> FromAbove(BuckDesign design)
     {
+        var drills = DrillSeries.Of(design.Vents?.Spec.Drills ?? Drills.Metric);
         var reasons = (design.Vents?.Vents ?? []).DistinctBy(v => v.Centre).ToDictionary(v => v.Centre, v => v.Reason);
         return
             from layer in design.Layers
             from part in layer.Parts
             from vent in part.Vents
             let reason = vent.IsBore ? "relief bore" : Words.Format(reasons[vent.Centre])
-            select new DrillHole(vent.Centre, vent.Diameter, layer.Thickness, layer.Number, reason);
+            select new DrillHole(vent.Centre, vent.Diameter, layer.Thickness, layer.Number, reason)
+            {
+                Drill = drills.NameOf(vent.Diameter),
+            };
     }
 
     /// <summary>Relief bores into a thick surface layer that has no plate of its own for them under it.</summary>

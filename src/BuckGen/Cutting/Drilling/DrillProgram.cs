@@ -26,7 +26,8 @@ internal static class DrillProgram
     private static IEnumerable<string> Heading(DrillRun run)
     {
         var holes = run.Holes.Length == 1 ? "1 hole" : FormattableString.Invariant($"{run.Holes.Length} holes");
-        yield return FormattableString.Invariant($"(Layer {run.Layer}: {holes}, bit {DrillText.Length(run.Diameter)} mm)");
+        yield return FormattableString.Invariant($"(Layer {run.Layer}: {holes}, drill {run.Holes[0].Drill})");
+        yield return $"(Diameter of the drill {DrillText.Length(run.Diameter)} mm)";
         yield return $"(Deepest hole {DrillText.Length(run.Holes.Max(h => h.Depth))} mm below the top of the stock)";
         yield return "(Millimetres. Z 0 is the top of the stock, X 0 Y 0 the origin of the drawing)";
         yield return "(Run it above the stock first, then on scrap)";

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Findings;
+using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Design.Venting;
 
@@ -15,6 +16,9 @@ public sealed record VentDesign(
     VentSpec Spec, VentSizing Sizing, double Diameter, double Spacing, ImmutableArray<Vent> Vents, VentAir Air,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>The drill for the vents, with its diameter: "0.65 mm" or "#72 (0.635 mm)".</summary>
+    public string DrillText => DrillSeries.Of(Spec.Drills).Describe(Diameter);
+
     /// <summary>Force with which the air outside presses on the base, N, at the vacuum of the reservoir.</summary>
     public double BoardForce { get; init; }
 }

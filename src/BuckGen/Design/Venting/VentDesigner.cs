@@ -44,7 +44,7 @@ internal static class VentDesigner
         CatalogPlastic? plastic, Blank blank, IOffsetter offsetter, CancellationToken cancellation)
     {
         var sizing = VentSizing.FromBlank(blank, plastic);
-        var diameter = spec.Diameter ?? Math.Max(sizing.MaxDiameter, VentSizing.LowerLimit);
+        var diameter = spec.Diameter ?? sizing.Drill(DrillSeries.Of(spec.Drills)).Diameter;
         var surface = layers.Last(l => l.Role == LayerRole.Base);
         var volume = TrappedAir.Litres(layers, solid);
         if (!(volume <= DrawDown.MaxVolume))
@@ -76,6 +76,7 @@ internal static class VentDesigner
         ImmutableArray<Finding> findings =
         [
             .. floors.SelectMany(f => f.Failures).DistinctBy(f => f.Message), .. VentFindings.OfSize(diameter, sizing),
+            .. FineVents.Find(placed.Vents.Count, diameter, length, spec, sizing, blank.Gauge),
             .. VentFindings.OfAir(air, placed.Vents.Count, spec.Air), .. placed.Findings,
         ];
         return new(spec, sizing, diameter, spacing, [.. placed.Vents], air, findings)

@@ -1,3 +1,4 @@
+using BuckGen.Intake.Catalogs;
 using BuckGen.Physics.Air;
 using BuckGen.Settings;
 
@@ -34,6 +35,11 @@ internal static class VentSettings
             Example = 0.8,
             Option = "--vent-diameter",
         },
+        MinDrill = new("min-drill", "narrowest drill", 0.8, 0.2, 10,
+            "narrowest hole that is drilled by hand; below it a finding offers other ways")
+        {
+            Source = Setting.Practice,
+        },
         Bore = new("bore", "diameter of relief bores", 5, 1, 30, "diameter of the relief bores below the surface")
         {
             Option = "--bore",
@@ -45,6 +51,10 @@ internal static class VentSettings
                 Source = Setting.Practice,
             },
         Land = new("land", "land round bores", 2, 0.5, 50, "minimum wood round bores") { Source = Setting.Practice };
+
+    public static readonly ChoiceSetting<Drills> Drills = new("drills", Intake.Catalogs.Drills.Metric,
+        "the drills you buy: by mm, or by number (#80 to #1); vents are rounded down to one of them")
+    { Option = "--drills" };
 
     private static readonly AirFlowSpec Air = new();
 
@@ -79,6 +89,6 @@ internal static class VentSettings
         Table = new("vents",
             "Vents, where the sheet would trap air (they need [base] and [sheet]); holes are no wider than the formed sheet "
             + "is thick",
-            [Pattern, Spacing, GridPitch, WallDistance, Diameter, Bore, FaceThickness, Land, Points, KeepOut]),
+            [Pattern, Spacing, GridPitch, WallDistance, Diameter, Drills, MinDrill, Bore, FaceThickness, Land, Points, KeepOut]),
         VacuumTable = new("vacuum", "The former's vacuum, to check that the air leaves in time", [Vacuum, Pump, Tank, Seconds]);
 }

@@ -19,11 +19,13 @@ public sealed record VentSizing(double ArealRatio, double FormedThickness, doubl
     /// </summary>
     public const double LowerLimit = 0.4;
 
+    /// <summary>The widest drill that leaves no mark, of those worth drilling with.</summary>
+    internal Drill Drill(DrillSeries drills) => drills.WidestWithin(MaxDiameter, LowerLimit);
+
     /// <summary>
     /// Sizes the vents of a buck by the mean thickness of the formed sheet, and by what the plastic takes without a mark.
     /// </summary>
     internal static VentSizing FromBlank(Blank blank, CatalogPlastic? plastic) =>
-        // To a twentieth of a millimetre, as drills come; always downward.
         new(blank.Ratios.Areal, blank.MeanThickness,
-            Math.Min(plastic?.MaxVentDiameter(blank.Gauge) ?? UpperLimit, Math.Floor(blank.MeanThickness * 20) / 20));
+            Math.Min(plastic?.MaxVentDiameter(blank.Gauge) ?? UpperLimit, blank.MeanThickness));
 }

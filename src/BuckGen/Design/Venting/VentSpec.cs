@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
+using BuckGen.Intake.Catalogs;
 using BuckGen.Physics;
 using BuckGen.Physics.Air;
 using BuckGen.Settings;
@@ -25,9 +26,19 @@ public sealed record VentSpec
     public double WallDistance { get; init; } = VentSettings.WallDistance.Value;
 
     /// <summary>
-    /// Diameter of the hole at the surface; null to compute it: no wider than the formed sheet is thick on average.
+    /// Diameter of the hole at the surface; null to compute it: the widest drill that is no wider than the formed
+    /// sheet is thick on average.
     /// </summary>
     public double? Diameter { get; init; }
+
+    /// <summary>The drills the shop buys: a computed diameter is rounded down to one of them.</summary>
+    public Drills Drills { get; init; } = VentSettings.Drills.Default;
+
+    /// <summary>
+    /// Narrowest hole that a shop drills in wood by hand, 0.2 to 10; below it a finding offers other ways to let the air out.
+    /// 0.8 is common practice (no source).
+    /// </summary>
+    public double MinDrill { get; init; } = VentSettings.MinDrill.Value;
 
     /// <summary>Diameter of the relief bores below the surface layer. 3 to 6 mm is common practice (no source).</summary>
     public double BoreDiameter { get; init; } = VentSettings.Bore.Value;
@@ -57,6 +68,7 @@ public sealed record VentSpec
         VentSettings.GridPitch.Require(GridPitch);
         VentSettings.WallDistance.Require(WallDistance);
         VentSettings.Diameter.Require(Diameter);
+        VentSettings.MinDrill.Require(MinDrill);
         VentSettings.Bore.Require(BoreDiameter);
         VentSettings.FaceThickness.Require(FaceThickness);
         if (Points.Any(p => !p.IsFinite)) throw new SpecException("The place of a vent must be two numbers.");

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.Costs;
 using BuckGen.Findings;
+using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Output.Reports;
 
@@ -63,7 +64,9 @@ public sealed record Summary(
             [.. design.Layers.Select(l => LayerReport.Create(l, files))],
             [.. design.Layers.SelectMany(l => l.Parts.SelectMany(p => p.Dowels)
                     .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Create)],
-            [.. design.Vents?.Vents.Select(VentReport.Create) ?? []], design.Vents is { } vents ? AirReport.Create(vents) : null,
+            [.. design.Vents is { } all
+                ? all.Vents.Select(v => VentReport.Create(v, DrillSeries.Of(all.Spec.Drills))) : []],
+            design.Vents is { } vents ? AirReport.Create(vents) : null,
             SizingReport.Create(design.Sizing), design.Blank is { } blank
                 ? BlankReport.Create(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
             design.Formed is { } formed ? FormedReport.Create(formed) : null,

@@ -22,11 +22,11 @@ public class CsvTests
     [Fact]
     public void A_reason_over_two_lines_stays_in_one_line() =>
         Assert.EndsWith(
-            ",1,one\\ntwo\r\n", DrillCsv.Write([new(new(1, 2), 3, 4, 1, "one\ntwo")]).Text(), StringComparison.Ordinal);
+            ",1,3.0 mm,one\\ntwo\r\n", DrillCsv.Write([new(new(1, 2), 3, 4, 1, "one\ntwo")]).Text(), StringComparison.Ordinal);
 
     [Fact]
     public void The_header_stands_without_holes() =>
-        Assert.Equal("x,y,diameter,depth,layer,reason\r\n", DrillCsv.Write([]).Text());
+        Assert.Equal("x,y,diameter,depth,layer,drill,reason\r\n", DrillCsv.Write([]).Text());
 
     [Fact]
     public void Order_of_holes_and_culture_do_not_matter() =>

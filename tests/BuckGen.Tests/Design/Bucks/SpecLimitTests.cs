@@ -77,6 +77,7 @@ public class SpecLimitTests
         new("pitch of the vent grid", 5, 500, " mm", "from 5 to 500 mm", v => Whole with { Vents = new() { GridPitch = v } }),
         new("distance of vents from the wall", 0, 20, " mm", "from 0 to 20 mm",
             v => Whole with { Vents = new() { WallDistance = v } }),
+        new("narrowest drill", 0.2, 10, " mm", "from 0.2 to 10 mm", v => Whole with { Vents = new() { MinDrill = v } }),
         new("diameter of vents", 0.2, 10, " mm", "from 0.2 to 10 mm", v => Whole with { Vents = new() { Diameter = v } }),
         new("diameter of relief bores", 1, 30, " mm", "from 1 to 30 mm", v => Whole with { Vents = new() { BoreDiameter = v } }),
         new("thickness left over a relief bore", 0.5, 50, " mm", "from 0.5 to 50 mm",

@@ -107,7 +107,7 @@ internal static class DrillTemplate
     private static IEnumerable<string> Words(VentDesign vents) =>
     [
         .. vents.Vents.GroupBy(v => (v.Layer, v.Diameter)).OrderBy(g => g.Key).Select(g => FormattableString.Invariant(
-            $"Layer {g.Key.Layer}, from above: {g.Count()} vents of {g.Key.Diameter:0.##} mm ({Reasons(g)}).")),
+            $"Layer {g.Key.Layer}, from above: {g.Count()} vents, drill {vents.DrillText} ({Reasons(g)}).")),
         "Dashed: dowels, not to be drilled into. Wear eye protection and keep the dust away.",
     ];
 }

@@ -34,7 +34,7 @@ internal static class PageHead
         }
 
         if (s.Air is { } air)
-            yield return ("Vents", Text($"{air.VentsPlaced}, {s.Vents.FirstOrDefault()?.Diameter ?? 0:0.##} mm"));
+            yield return ("Vents", Text($"{air.VentsPlaced}, drill {s.Vents.FirstOrDefault()?.Drill}"));
         yield return ("To cut",
             Text($"{s.CutLength / 1000:0.0} m on {s.Boards.Length} board{(s.Boards.Length == 1 ? "" : "s")}"));
         if (s.Cost is { } cost)

@@ -12,9 +12,10 @@ internal static class TableSections
             (string[])[Text($"{l.Number}{(l.Role == "wall" ? "" : " (" + l.Role + ")")}"), l.Stock, Text($"{l.Bottom:0.##}"),
                 Text($"{l.Top:0.##}"), Text($"{l.Islands}"), Text($"{l.CutLength / 1000:0.00}")]), 2);
         if (s.Vents.Length > 0)
-            Table(page, "Vents", ["Why", "How many", "Diameter, mm", "On layer"],
-                s.Vents.GroupBy(v => (v.Reason, v.Diameter, v.Layer)).Select(g =>
-                (string[])[g.Key.Reason, Text($"{g.Count()}"), Text($"{g.Key.Diameter:0.##}"), Text($"{g.Key.Layer}")]), 1);
+            Table(page, "Vents", ["Why", "Drill", "How many", "Diameter, mm", "On layer"],
+                s.Vents.GroupBy(v => (v.Reason, v.Drill, v.Diameter, v.Layer)).Select(g =>
+                (string[])[g.Key.Reason, g.Key.Drill, Text($"{g.Count()}"), Text($"{g.Key.Diameter:0.##}"),
+                    Text($"{g.Key.Layer}")]), 2);
         if (s.Cost is { } cost)
         {
             Table(page, "Cost and time", ["What", "Amount", "Minutes", CostRows.PriceHeading(cost)],
