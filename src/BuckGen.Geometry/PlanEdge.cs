@@ -47,7 +47,7 @@ internal readonly struct PlanEdge
         return distance * distance;
     }
 
-    /// <summary>Whether the nearest point is none of the ends; else which end it is.</summary>
+    /// <summary>Whether the nearest point lies between the ends; else which end it is.</summary>
     /// <param name="p">The point.</param>
     /// <param name="along">Up to 0 for the start, more for the end.</param>
     private bool IsBeside(Vec2 p, out double along)

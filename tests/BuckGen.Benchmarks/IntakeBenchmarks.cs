@@ -25,7 +25,7 @@ public class IntakeBenchmarks
     public void Prepare()
     {
         (dxf, svg) = (BumpyOutline.ExplodedDxf(Segments), BumpyOutline.Svg(Segments));
-        // Each disc is two arcs; a drawing has at most so many of them.
+        // Each disc is two arcs; a drawing has at most this many of them.
         discs = BumpyOutline.Discs(Math.Min(Segments, 10_000));
         var factory = new GeometryFactory(new PrecisionModel(1e4));
         lines = [.. BumpyOutline.Lines(Segments).Select(l => factory.CreateLineString(

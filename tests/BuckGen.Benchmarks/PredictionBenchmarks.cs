@@ -29,11 +29,11 @@ public class PredictionBenchmarks
             Base = new(new("6 mm", 6))
         }).Formed!;
 
-    /// <summary>The quick way, with the coarser net it is held against.</summary>
+    /// <summary>The quick way, with the coarser net it is compared with.</summary>
     [Benchmark(Baseline = true)]
     public double? Quick() => Predict(new()).Thinnest?.Thickness;
 
-    /// <summary>The fine way, with the quick net it is held against.</summary>
+    /// <summary>The fine way, with the quick net it is compared with.</summary>
     [Benchmark]
     public double? Fine() => Predict(new() { Detail = FormingDetail.Fine }).Thinnest?.Thickness;
 }

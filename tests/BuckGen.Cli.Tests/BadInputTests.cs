@@ -43,7 +43,7 @@ public sealed class BadInputTests : Workshop
     }
 
     [Fact]
-    public void An_outline_that_crosses_itself_is_refused_or_its_repair_is_told()
+    public void An_outline_that_crosses_itself_is_refused_or_its_repair_is_reported()
     {
         var bowtie = Write("bowtie.svg", $"{Svg}<path d=\"M10 10 L100 70 L100 10 L10 70 Z\"/></svg>");
 
@@ -180,7 +180,7 @@ public sealed class BadInputTests : Workshop
     [Fact]
     public void A_folder_that_can_not_be_made_is_refused()
     {
-        // A path below a regular file can be written by nobody, not even by root.
+        // A path below a regular file can be written by no one, not even by root.
         var file = Write("plate.svg", Plate);
 
         Cli.Run("buck", file, "--depth", "24", "--stock", "12", "--out", Path.Combine(file, "out")).AssertRefused("plate.svg");

@@ -120,7 +120,7 @@ public sealed class BuckTests : Workshop
         Write("out/layers/my notes.txt", "keep");
         var second = Cli.Run("buck", At("plate.svg"), "--depth", "12", "--stock", "12", "--out", At("out"));
 
-        // What is taken away is told, on the side.
+        // What is taken away is reported, on standard error.
         Assert.Equal(0, second.Status);
         Assert.Contains("Removed 2 files of an earlier run", second.Error);
         Assert.Equal(

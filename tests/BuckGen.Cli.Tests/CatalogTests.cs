@@ -43,7 +43,7 @@ public sealed class CatalogTests : Workshop
     }
 
     [Fact]
-    public void One_entry_is_told_in_full_with_its_sources()
+    public void One_entry_is_shown_in_full_with_its_sources()
     {
         var run = Cli.Run("catalog", "PETG");
 

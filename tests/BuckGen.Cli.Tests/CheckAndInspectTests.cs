@@ -120,7 +120,7 @@ public sealed class CheckAndInspectTests : Workshop
     }
 
     [Fact]
-    public void Specks_below_the_kerf_can_be_left_out_and_are_told_of()
+    public void Specks_below_the_kerf_can_be_left_out_and_are_reported()
     {
         var specks = Write("specks.svg", Plate.Replace("r=\"12\"", "r=\"0.07\"", StringComparison.Ordinal));
 
@@ -133,7 +133,7 @@ public sealed class CheckAndInspectTests : Workshop
     }
 
     [Fact]
-    public void The_unit_can_be_said_when_the_drawing_is_silent()
+    public void The_unit_can_be_given_when_the_drawing_names_none()
     {
         var silent =
             Write("silent.svg",

@@ -3,7 +3,7 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
-/// <summary>What a run of the program said and how it ended.</summary>
+/// <summary>What a run of the program printed and how it ended.</summary>
 /// <param name="Status">Exit status.</param>
 /// <param name="Out">Standard output.</param>
 /// <param name="Error">Standard error.</param>

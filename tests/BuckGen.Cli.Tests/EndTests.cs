@@ -3,7 +3,7 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
-/// <summary>How the program ends: killed or told to stop. Real processes, since only they are killed.</summary>
+/// <summary>How the program ends: killed or asked to stop. Real processes, since only they are killed.</summary>
 [Trait("Tier", "slow")]
 public sealed class EndTests : ShellWorkshop
 {
@@ -25,7 +25,7 @@ public sealed class EndTests : ShellWorkshop
     [Theory]
     [InlineData(Terminate)]
     [InlineData(Interrupt)]
-    public void Told_to_stop_it_says_so_in_one_line_and_leaves_the_last_result(int signal)
+    public void When_stopped_it_says_so_in_one_line_and_leaves_the_last_result(int signal)
     {
         var before = Old();
 

@@ -73,7 +73,7 @@ public sealed class ExtremeSettingsTests : Workshop
     [InlineData("depth = 36\n[base]\nstock = \"A\"\n[vents]\npoints = [[nan, 1]]\n[sheet]\n")]
     [InlineData("depth = 36\n[rates]\nlabour = \"LONG\"")]
     [InlineData("depth = 36\n[rates]\nlabour = nan")]
-    public void A_number_that_is_none_is_refused(string setting)
+    public void What_is_not_a_number_is_refused(string setting)
     {
         Write("drawing.svg", Plate);
         var job = Write("job.toml", $"""

@@ -2,7 +2,7 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
-/// <summary>Jig, flange template, panel and reckoning, as a maker asks for them.</summary>
+/// <summary>Jig, flange template, panel and costs, as a maker asks for them.</summary>
 [Trait("Tier", "slow")]
 public sealed class FinishTests : Workshop
 {
@@ -58,7 +58,7 @@ public sealed class FinishTests : Workshop
     }
 
     [Fact]
-    public void A_job_is_reckoned_by_the_rates_it_names()
+    public void A_job_is_costed_by_the_rates_it_names()
     {
         Write("plate.svg", Plate);
         var job = Write("job.toml", PlateJob + "\nprice = 9.5\n[rates]\ncurrency = \"crowns\"\nglue-minutes = 4\n");

@@ -6,7 +6,7 @@ using Xunit;
 namespace BuckGen.Cli.Tests;
 
 /// <summary>
-/// Text of others on the console: it is told, whole and visible, and can neither steer the terminal nor be taken for markup.
+/// Text of others on the console: it is printed, whole and visible, and can neither steer the terminal nor be taken for markup.
 /// </summary>
 [Trait("Tier", "slow")]
 public sealed partial class ForeignTextTests : Workshop

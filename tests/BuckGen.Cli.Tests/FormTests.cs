@@ -48,7 +48,7 @@ public sealed class FormTests : Workshop
     }
 
     [Fact]
-    public void Make_predicts_the_wall_unless_told_not_to()
+    public void Make_predicts_the_wall_unless_it_is_turned_off()
     {
         Write("plate.svg", Plate);
 

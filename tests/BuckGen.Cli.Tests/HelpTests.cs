@@ -92,7 +92,7 @@ public class HelpTests
             line => Assert.Matches(@"^  --\S+.*\s{2,}\S|^  --.{25,}$", line));
 
     [Fact]
-    public void A_call_without_a_command_is_told_what_to_do()
+    public void A_call_without_a_command_gets_a_hint()
     {
         var run = Cli.Run();
 

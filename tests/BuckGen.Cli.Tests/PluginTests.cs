@@ -66,7 +66,7 @@ public sealed class PluginTests : Workshop
     }
 
     [Fact]
-    public void Nothing_is_loaded_from_the_current_folder_unasked()
+    public void Nothing_is_loaded_from_the_current_folder_without_request()
     {
         Write("plate.svg", Plate);
         File.Copy(Sample("Pegboard"), At("Pegboard.dll"));
@@ -86,7 +86,7 @@ public sealed class PluginTests : Workshop
     }
 
     [Fact]
-    public void A_broken_plug_in_is_told_of_and_the_job_is_done()
+    public void A_broken_plug_in_is_reported_and_the_job_is_done()
     {
         Write("plate.svg", Plate);
         Write("text.dll", "not an assembly");

@@ -2,7 +2,7 @@ using Xunit;
 
 namespace BuckGen.Cli.Tests;
 
-/// <summary>Real processes whose words cannot be printed, or that nobody reads.</summary>
+/// <summary>Real processes whose words cannot be printed, or that no one reads.</summary>
 [Trait("Tier", "slow")]
 public sealed class PrintingTests : ShellWorkshop
 {
@@ -11,7 +11,7 @@ public sealed class PrintingTests : ShellWorkshop
     [InlineData("> /dev/full", "--json")]
     [InlineData(">&-", "")]
     [InlineData(">&-", "--json")]
-    public void Files_that_are_written_are_told_of_where_printing_fails(string redirection, string option)
+    public void Files_that_are_written_are_reported_where_printing_fails(string redirection, string option)
     {
         SkipWithoutShell();
         Write("plate.svg", Plate);
@@ -44,7 +44,7 @@ public sealed class PrintingTests : ShellWorkshop
     [InlineData("2>&-")]
     [InlineData("2> /dev/full")]
     [InlineData("2> /dev/full > /dev/full")]
-    public void Nobody_has_to_read_what_is_said(string redirection)
+    public void Progress_may_be_left_unread(string redirection)
     {
         SkipWithoutShell();
         Write("plate.svg", Plate);

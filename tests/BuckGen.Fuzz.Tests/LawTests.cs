@@ -93,7 +93,7 @@ public class LawTests
     /// reaches the base.
     /// </summary>
     [Fact]
-    public void A_vent_in_a_counter_that_closes_within_the_lowest_layer_keeps_the_law_where_that_is_told()
+    public void A_vent_in_a_counter_that_closes_within_the_lowest_layer_keeps_the_law_where_that_is_reported()
     {
         var design = BuckDesign.Create(
             Outline.FromRegion("ring", Region.FromLoops([Loop.Rectangle(new(0, 0, 120, 80)), Loop.Circle(new(40, 40), 3)])),

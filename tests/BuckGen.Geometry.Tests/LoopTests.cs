@@ -65,7 +65,7 @@ public class LoopTests
         Assert.Equal(inside, Shapes.Slot(40, 10).OnlyLoop().Contains(new(x, y)));
 
     [Fact]
-    public void A_point_level_with_corners_and_chord_ends_is_told_right()
+    public void A_point_level_with_corners_and_chord_ends_is_judged_right()
     {
         // The classic traps of counting crossings: rays through corners, along edges and along chords.
         var diamond = Loop.Polygon(new(0, -10), new(10, 0), new(0, 10), new(-10, 0));

@@ -1,6 +1,6 @@
 namespace BuckGen.Geometry.Tests;
 
-/// <summary>Regions whose offsets can be worked out by hand.</summary>
+/// <summary>Regions whose offsets can be computed by hand.</summary>
 internal static class Shapes
 {
     /// <summary>The bulge of a quarter turn to the left: tan(90°/4).</summary>

@@ -1,7 +1,7 @@
 using System.CommandLine;
-using BuckGen.Jobs;
 using BuckGen.Cli.Terminals;
 using BuckGen.Cutting.Boards;
+using BuckGen.Jobs;
 
 namespace BuckGen.Cli.Commands;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
-using BuckGen.Jobs;
 using BuckGen.Cli.Printing;
+using BuckGen.Jobs;
 using BuckGen.Plugins;
 using BuckGen.Quantities;
 using Spectre.Console;

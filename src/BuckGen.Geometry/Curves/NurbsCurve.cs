@@ -4,7 +4,7 @@ namespace BuckGen.Geometry.Curves;
 
 /// <summary>A stretch of a B-spline, rational when it has weights.</summary>
 /// <param name="Degree">Degree, 1 or more.</param>
-/// <param name="Knots">Knots that never fall, as many as points + degree + 1.</param>
+/// <param name="Knots">Knots in non-decreasing order; their number is points + degree + 1.</param>
 /// <param name="Points">Control points.</param>
 /// <param name="Weights">One weight above 0 for each point, or empty when all are equal.</param>
 /// <param name="From">Knot value where the stretch starts, not below <c>Knots[Degree]</c>.</param>

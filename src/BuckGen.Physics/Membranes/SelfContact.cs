@@ -40,7 +40,7 @@ internal sealed class SelfContact
 
     public SelfContact(MembraneNodes nodes, ToolContact contact, SymmetryLimits limits)
     {
-        (this.nodes, this.contact, this.symmetryLimits) = (nodes, contact, limits);
+        (this.nodes, this.contact, symmetryLimits) = (nodes, contact, limits);
         (normalX, normalY, normalZ) = (new double[nodes.Count], new double[nodes.Count], new double[nodes.Count]);
         (nodeSize, isInWeb) = (new double[nodes.Count], new bool[nodes.Count]);
     }

@@ -86,7 +86,7 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
         return [.. sizes.Select(s => new RectangleSize(s[0], s[1]))];
     }
 
-    /// <summary>A list of equally many lengths in brackets each.</summary>
+    /// <summary>A list of rows in brackets, each with the same number of lengths.</summary>
     public ImmutableArray<double[]> Rows(Setting setting, int count)
     {
         if (Take(setting) is not { } found) return [];
@@ -96,7 +96,7 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
             : Refuse<ImmutableArray<double[]>>(found, $"\"{setting.Key}\" must be a list such as {setting.Shown}", []);
     }
 
-    /// <summary>Two lengths in brackets that may be anything.</summary>
+    /// <summary>Two lengths in brackets, without limits.</summary>
     public double[]? Pair(Setting setting)
     {
         if (Take(setting) is not { } found) return null;

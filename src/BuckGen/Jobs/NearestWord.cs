@@ -3,7 +3,9 @@ namespace BuckGen.Jobs;
 /// <summary>Finds the word that was probably meant.</summary>
 internal static class NearestWord
 {
-    /// <summary>The known word with the fewest letters to change; null when more than half of them would have to.</summary>
+    /// <summary>
+    /// The known word with the fewest letters to change; null when more than half of its letters would have to change.
+    /// </summary>
     public static string? Find(string word, IEnumerable<string> known) => known
         .Select(k => (Word: k, Changes: Changes(word, k)))
         .Where(k => 2 * k.Changes <= word.Length)

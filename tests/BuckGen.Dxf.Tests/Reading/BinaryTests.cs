@@ -22,7 +22,7 @@ public class BinaryTests
     }
 
     [Fact]
-    public void Pictures_inside_are_passed_over() =>
+    public void Pictures_inside_are_skipped() =>
         Assert.Single(
             DxfReader.Read(BinarySample.FromTags(Tags.Replace("8 A", "310 xyz|8 A", StringComparison.Ordinal), true)).Entities);
 

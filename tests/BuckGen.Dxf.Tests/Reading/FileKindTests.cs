@@ -33,7 +33,7 @@ public class FileKindTests
     }
 
     [Fact]
-    public void A_UTF8_mark_is_passed_over()
+    public void A_UTF8_mark_is_skipped()
     {
         var bytes = Encoding.UTF8.GetPreamble().Concat(Encoding.UTF8.GetBytes(Sample.Entities(Sample.Line))).ToArray();
         Assert.Single(DxfReader.Read(bytes).Entities);

@@ -31,7 +31,7 @@ public class LineTests
     }
 
     [Fact]
-    public void Padding_and_comments_are_passed_over()
+    public void Padding_and_comments_are_skipped()
     {
         var text = Sample
             .Text("999 made by hand|0 SECTION|2 ENTITIES|  0 LINE|999 here|\t8 A|10 1|20 2|11 3|21 4|0 ENDSEC|0 EOF");

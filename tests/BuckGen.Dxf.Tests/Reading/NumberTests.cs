@@ -46,7 +46,7 @@ public class NumberTests
     }
 
     [Fact]
-    public void All_bad_entities_are_told_in_one_run()
+    public void All_bad_entities_are_reported_in_one_run()
     {
         var exception = Sample.RefusedEntity("0 LINE|10 x|20 2|11 3|21 4|0 CIRCLE|10 1|20 1|0 LINE|10 1|20 2|11 3|21 4");
         Assert.Equal(["LINE", "CIRCLE"], exception.Faults.Select(fault => fault.EntityType));

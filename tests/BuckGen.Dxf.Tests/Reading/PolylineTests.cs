@@ -66,7 +66,7 @@ public class PolylineTests
     [Theory]
     [InlineData(16)]
     [InlineData(64)]
-    public void A_mesh_is_told_apart(int flag) =>
+    public void A_mesh_is_distinguished(int flag) =>
         Assert.Equal(
             DxfPolylineKind.Mesh,
             Sample.ReadOne<DxfPolyline>(
@@ -77,7 +77,7 @@ public class PolylineTests
     [InlineData("0 LWPOLYLINE|10 0|20 0|40 1|41 2|10 1|20 0")]
     [InlineData("0 POLYLINE|40 1|0 VERTEX|10 0|20 0|0 SEQEND|8 0")]
     [InlineData("0 POLYLINE|70 0|0 VERTEX|10 0|20 0|41 1|0 SEQEND|8 0")]
-    public void Widths_are_told(string tags) => Assert.True(Sample.ReadOne<DxfPolyline>(tags).HasWidth);
+    public void Widths_are_reported(string tags) => Assert.True(Sample.ReadOne<DxfPolyline>(tags).HasWidth);
 
     [Fact]
     public void A_missing_SEQEND_is_noted_and_the_next_entity_is_not_lost()

@@ -58,7 +58,7 @@ public class StructureTests
     }
 
     [Fact]
-    public void Unknown_sections_are_passed_over() =>
+    public void Unknown_sections_are_skipped() =>
         Assert.Single(Sample.Read(Sample.Text(
             $"0 SECTION|2 OBJECTS|0 DICTIONARY|5 A|0 ENDSEC|0 SECTION|2 ENTITIES|{Sample.Line}|0 ENDSEC|0 EOF")).Entities);
 

@@ -17,7 +17,7 @@ public class FileTests
     }
 
     [Fact]
-    public void Units_of_the_drawing_are_kept_and_told_in_a_comment()
+    public void Units_of_the_drawing_are_kept_and_named_in_a_comment()
     {
         var tags = Drawings.Tags(Drawings.Panel with { InsertionUnits = 1 }, DxfVersion.R12).ToList();
         Assert.Equal(new DxfTag(999, "UNITS: inches"), tags[0]);

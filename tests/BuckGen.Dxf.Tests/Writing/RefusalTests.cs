@@ -46,7 +46,7 @@ public class RefusalTests
 
     [Theory]
     [MemberData(nameof(Unwritable), DisableDiscoveryEnumeration = true)]
-    public void What_cannot_be_said_is_refused_with_type_and_layer(DxfEntity entity, string why)
+    public void What_cannot_be_written_is_refused_with_type_and_layer(DxfEntity entity, string why)
     {
         var exception = Drawings.Refused(entity with { Layer = "CUT" });
         Assert.Equal(entity.Type, exception.EntityType);

@@ -18,7 +18,7 @@ internal static class RandomBuck
     {
         var stock = Stocks(dice);
         var (depth, draft) = (Depth(dice, stock), dice.Chance(0.05) ? dice.Between(-5, 0) : dice.Said(0, 15));
-        // A wall that moves far is looked at in many steps; a few such are enough.
+        // A wall that moves far is checked in many steps; a few such are enough.
         if (dice.Chance(0.9)) draft = Math.Clamp(draft, -5, Math.Atan(dice.Between(0.2, 1.5) / depth) * 180 / Math.PI);
         var plate = dice.Chance(0.65)
             ? new BasePlate(AnyStock(dice), dice.Said(0, 40), dice.Chance(0.3) ? AnyStock(dice) : null) : null;

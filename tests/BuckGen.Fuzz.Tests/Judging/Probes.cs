@@ -2,7 +2,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Fuzz.Tests.Judging;
 
-/// <summary>Where a shape is looked at.</summary>
+/// <summary>Where a shape is checked.</summary>
 internal static class Probes
 {
     private const int MaxProbes = 64, Rings = 4, Round = 180;

@@ -6,7 +6,7 @@ using BuckGen.Geometry;
 namespace BuckGen.Fuzz.Tests.Laws;
 
 /// <summary>
-/// Every part is on a board of its stock, inside its margins, and keeps its spacing from the others; or it is said to be too
+/// Every part is on a board of its stock, inside its margins, and keeps its spacing from the others; or it is reported as too
 /// large.
 /// </summary>
 internal sealed class BoardLaw : ILaw

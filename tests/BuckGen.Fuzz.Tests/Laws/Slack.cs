@@ -6,7 +6,7 @@ internal static class Slack
     /// <summary>Where curves are made of lines and arcs: the run's chord error, and half as much again.</summary>
     public const double Curve = 0.015;
 
-    /// <summary>How far from an edge points are looked at: clearly outside the curve's slack.</summary>
+    /// <summary>How far from an edge points are checked: clearly outside the curve's slack.</summary>
     public const double Aside = 0.02;
 
     /// <summary>What is written with its decimals and read back.</summary>

@@ -6,7 +6,7 @@ using BuckGen.Fuzz.Tests.Runs;
 namespace BuckGen.Fuzz.Tests.Laws;
 
 /// <summary>
-/// The summary tells of the files: as many layers, holes, vents, dowels and boards, with the areas and lengths that are in
+/// The summary describes the files: as many layers, holes, vents, dowels and boards, with the areas and lengths that are in
 /// them.
 /// </summary>
 internal sealed class SummaryLaw : ILaw

@@ -32,7 +32,7 @@ public class CheckedOffsetterTests
     }
 
     [Fact]
-    public void A_rung_that_breaks_the_law_is_passed_over()
+    public void A_rung_that_breaks_the_law_is_skipped()
     {
         var offsetter = new CheckedOffsetter(0.01, new Wrong(), new ArcOffsetter());
 
@@ -40,7 +40,7 @@ public class CheckedOffsetterTests
     }
 
     [Fact]
-    public void A_rung_that_gives_up_is_passed_over()
+    public void A_rung_that_gives_up_is_skipped()
     {
         var offsetter = new CheckedOffsetter(0.01, new Broken(), new ArcOffsetter());
 
@@ -48,7 +48,7 @@ public class CheckedOffsetterTests
     }
 
     [Fact]
-    public void When_no_rung_is_left_every_fault_is_told()
+    public void When_no_rung_is_left_every_fault_is_reported()
     {
         var offsetter = new CheckedOffsetter(0.01, new Broken(), new Wrong());
 

@@ -3,7 +3,7 @@ using Xunit;
 
 namespace BuckGen.Geometry.Tests.Offsetting;
 
-/// <summary>Pieces are chained whatever their order, and what leads nowhere is told or left out.</summary>
+/// <summary>Pieces are chained whatever their order, and what leads nowhere is reported or left out.</summary>
 public class LoopChainTests
 {
     private static readonly Segment[] Square = Sides(0, 0, 10);
@@ -20,7 +20,7 @@ public class LoopChainTests
     }
 
     [Fact]
-    public void An_end_without_a_start_is_told_with_its_place()
+    public void An_end_without_a_start_is_reported_with_its_place()
     {
         var message = Assert.Throws<OffsetFailedException>(() => LoopChain.Close([.. Square.Take(3)], -2.5)).Message;
 

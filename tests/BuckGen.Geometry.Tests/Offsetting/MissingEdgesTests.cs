@@ -7,11 +7,11 @@ namespace BuckGen.Geometry.Tests.Offsetting;
 public class MissingEdgesTests
 {
     [Theory]
-    // A side of 3 mm is looked at in 6 places, 0.5 mm apart, when it is offset by 0.5 mm.
+    // A side of 3 mm is checked in 6 places, 0.5 mm apart, when it is offset by 0.5 mm.
     [InlineData(0.25)]
     [InlineData(1.25)]
     [InlineData(2.75)]
-    public void A_side_is_looked_at_every_distance(double gone)
+    public void A_side_is_checked_at_every_distance(double gone)
     {
         var square = Shapes.Rectangle(3, 3);
         // 0.3 mm of the lower edge lie 1 mm too low.

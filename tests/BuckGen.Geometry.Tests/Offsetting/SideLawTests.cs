@@ -25,12 +25,12 @@ public class SideLawTests
     }
 
     [Fact]
-    public void Every_edge_longer_than_twice_the_distance_is_looked_at() =>
+    public void Every_edge_longer_than_twice_the_distance_is_checked() =>
         // Only the right side runs within the wood.
         Assert.Equal("the edge at (97.000, 30.000) lies in the material", Fault(Loop.Rectangle(new(-3, -3, 97, 63)), 3));
 
     [Fact]
-    public void Of_short_edges_the_longest_is_looked_at()
+    public void Of_short_edges_the_longest_is_checked()
     {
         // All of them are shorter than 120 mm; the longest lies in the wood, the others beside and above it.
         var (source, loop) = (Shapes.Rectangle(200, 103), Loop.Polygon(new(-20, 110), new(-20, 90), new(80, 102)));
@@ -55,7 +55,7 @@ public class SideLawTests
         Assert.Null(Fault(Loop.Rectangle(new(-3.025, -3.025, 103.025, 63.025)).Reversed(), 3));
 
     [Fact]
-    public void An_edge_of_four_times_the_distance_is_looked_at()
+    public void An_edge_of_four_times_the_distance_is_checked()
     {
         // 2 mm of the lower edge lie 0.5 mm inside instead of outside.
         var loop = Loop.Polygon(
@@ -66,7 +66,7 @@ public class SideLawTests
     }
 
     [Fact]
-    public void At_a_distance_below_the_tolerance_the_sides_are_told_apart_as_well()
+    public void At_a_distance_below_the_tolerance_the_sides_are_distinguished_as_well()
     {
         // A power of two, so that nothing is rounded: 0.001953125 mm.
         const double Distance = 1.0 / 512;

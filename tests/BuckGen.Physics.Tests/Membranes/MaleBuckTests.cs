@@ -103,7 +103,7 @@ public class MaleBuckTests
     }
 
     [Fact]
-    public void A_burst_is_told_with_its_place_and_remedy()
+    public void A_burst_is_reported_with_its_place_and_remedy()
     {
         var blown = MembraneForming.Form(Formed.Disc(6), new NoTool(), new(1e6) { SweptDepth = 100 });
         Assert.Null(blown.FailureMessage);

@@ -7,7 +7,7 @@ namespace BuckGen.Physics.Tests.Membranes;
 public class StoppingTests
 {
     [Fact]
-    public void Forming_stops_in_its_middle_when_told_to()
+    public void Forming_stops_in_its_middle_on_request()
     {
         using var stop = new CancellationTokenSource();
         var sheet =

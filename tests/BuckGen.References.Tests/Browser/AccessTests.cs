@@ -15,7 +15,7 @@ public class AccessTests(ReportBrowser browser)
 
         var result = await report.Page.RunAxe();
 
-        // A run that looked at nothing finds nothing.
+        // A run that checked nothing finds nothing.
         Assert.True(result.Passes.Length > 15, $"only {result.Passes.Length} rules passed");
         Faults.None(result.Violations.Where(v => v.Impact is "serious" or "critical")
             .SelectMany(v => v.Nodes.Select(n => $"{v.Id} ({v.Impact}): {v.Help}: {n.Html}")));

@@ -1,13 +1,13 @@
 namespace BuckGen.References.Tests.Browser;
 
-/// <summary>The window a page is looked at through, CSS pixels.</summary>
+/// <summary>The window that shows a page, CSS pixels.</summary>
 public enum Window
 {
     Desktop,
     Phone,
 }
 
-/// <summary>The reports that are looked at, each in each window.</summary>
+/// <summary>The reports that are checked, each in each window.</summary>
 internal static class Looks
 {
     public static readonly string[] Examples = ["boathouse-sign", "specimen-box"];

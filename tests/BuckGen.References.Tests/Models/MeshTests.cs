@@ -40,7 +40,7 @@ public partial class MeshTests(ITestOutputHelper log)
         var design = DesignOf(name);
         var layers = design.Layers.Sum(l => l.Region.Area * l.Thickness);
         Judge(BuckModel.Stepped(design), layers);
-        // Its own volume is held against the drafted outlines elsewhere.
+        // Its own volume is compared with the drafted outlines elsewhere.
         var smooth = BuckModel.Smooth(design);
         Judge(smooth, smooth.Volume);
 

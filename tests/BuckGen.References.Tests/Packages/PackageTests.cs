@@ -27,7 +27,7 @@ public sealed partial class PackageTests(PackedFeed feed) : IClassFixture<Packed
         using var package = ZipFile.OpenRead(feed.Package(id));
         string[] wanted = ["README.md", "CHANGELOG.md", "icon.png", $"{assembly}.dll", $"{assembly}.xml"];
         Assert.Empty(wanted.Except(package.Entries.Select(e => e.FullName)));
-        // Its letters, in pictures, are somebody else's work and bring their licence.
+        // Its letters, in pictures, are the work of others and bring their licence.
         if (id is "BuckGen" or "BuckGen.Cli") Assert.Contains("letters-licence.txt", package.Entries.Select(e => e.FullName));
         var about = Metadata(package, id);
         Assert.Equal("MIT", about("license"));

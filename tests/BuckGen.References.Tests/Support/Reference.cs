@@ -3,7 +3,7 @@ using System.Diagnostics;
 
 namespace BuckGen.References.Tests.Support;
 
-/// <summary>An outside program that BuckGen is held against.</summary>
+/// <summary>An outside program that BuckGen is compared with.</summary>
 /// <param name="Program">What is started.</param>
 /// <param name="Probe">Arguments that show whether it is there, with all it needs.</param>
 /// <param name="Remedy">How to install it.</param>

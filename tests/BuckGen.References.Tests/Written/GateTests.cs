@@ -20,7 +20,7 @@ public partial class GateTests(WrittenBucks bucks, ITestOutputHelper log) : ICla
         Assert.True(bucks.Files.Count(f => f.Version == DxfVersion.R2000) >= 30);
     }
 
-    // ezdxf: strict loading checks the structure; the audit of a sound file has nothing to report and nothing to mend.
+    // ezdxf: strict loading checks the structure; the audit of a sound file has nothing to report and nothing to repair.
     [Fact]
     public void ezdxf_finds_nothing_to_mend()
     {

@@ -27,7 +27,7 @@ public class FileTests
             .Select(f => $"{Name(f)} is in {Namespace(f)}"));
 
     [Fact]
-    public void Nobody_asks_the_clock_or_rolls_dice() =>
+    public void No_code_reads_the_clock_or_rolls_dice() =>
         Assert.Empty(
             Sources.Where(f =>
                 Regex.IsMatch(File.ReadAllText(f), @"DateTime(Offset)?\.(Utc)?Now|Guid\.NewGuid|new Random\b|Random\.Shared"))

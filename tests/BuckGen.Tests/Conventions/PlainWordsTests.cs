@@ -6,7 +6,7 @@ namespace BuckGen.Tests.Conventions;
 
 /// <summary>Comments, messages, settings and guides use the words of an engineer who speaks to a colleague.</summary>
 [Trait("Tier", "slow")]
-public sealed class PlainWordsTests
+public sealed partial class PlainWordsTests
 {
     private const int MaxSentenceLength = 30;
 
@@ -55,6 +55,18 @@ public sealed class PlainWordsTests
 
         Assert.InRange(files.Length, 600, int.MaxValue);
         AssertNone(files.SelectMany(file => Strange(Name(file), File.ReadAllLines(file))));
+    }
+
+    /// <summary>Comments of tests and names of their methods, which read as sentences.</summary>
+    [Fact]
+    public void Tests_are_worded_as_plainly()
+    {
+        var tests = Files("tests")
+            .Where(f => Path.GetExtension(f) == ".cs" && Path.GetFileName(f) != "PlainWordsTests.cs").ToArray();
+
+        Assert.InRange(tests.Length, 300, int.MaxValue);
+        AssertNone(tests.SelectMany(f => Strange(Name(f), [.. File.ReadLines(f).Select(line =>
+            MethodName().Match(line) is { Success: true } name ? name.Value.Replace('_', ' ') : Comment().Match(line).Value)])));
     }
 
     [Fact]
@@ -120,12 +132,14 @@ public sealed class PlainWordsTests
         select $"{place}: {words} words: {sentence}";
 
     private static string[] Texts() =>
-        [.. Folders.SelectMany(folder =>
-                Directory.GetFiles(Path.Combine(Repository.Root, folder), "*", SearchOption.AllDirectories))
+        [.. Folders.SelectMany(Files)
             .Where(f => Path.GetExtension(f) is ".cs" or ".toml" or ".md" || Path.GetFileName(f) == "summary.schema.json")
-            .Where(f => !Name(f).Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"))
             .Order(StringComparer.Ordinal),
             Path.Combine(Repository.Root, "README.md"), Path.Combine(Repository.Root, "DEVELOPERS.md")];
+
+    private static IEnumerable<string> Files(string folder) =>
+        Directory.GetFiles(Path.Combine(Repository.Root, folder), "*", SearchOption.AllDirectories)
+            .Where(f => !Name(f).Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"));
 
     private static IEnumerable<string> Strange(string name, string[] lines) =>
         from line in lines.Index()
@@ -148,4 +162,10 @@ public sealed class PlainWordsTests
     }
 
     private static string Name(string file) => Path.GetRelativePath(Repository.Root, file);
+
+    [GeneratedRegex(@"(?<=^ +public .*)\b[A-Z][A-Za-z0-9]*_\w*(?=\()")]
+    private static partial Regex MethodName();
+
+    [GeneratedRegex("//.*")]
+    private static partial Regex Comment();
 }

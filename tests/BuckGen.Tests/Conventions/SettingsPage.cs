@@ -36,7 +36,7 @@ internal static class SettingsPage
         {
             page.Append("\n## ").Append(table.Key.Length == 0 ? "Above the tables" : table.Key).Append("\n\n");
             if (table.First().Intro.Length > 0) page.Append(table.First().Intro).Append(".\n\n");
-            page.Append("| key | what it sets | left out | range | option | source |\n| --- | --- | --- | --- | --- | --- |\n");
+            page.Append("| key | what it sets | default | range | option | source |\n| --- | --- | --- | --- | --- | --- |\n");
             foreach (var setting in table.SelectMany(t => t.Settings)) page.Append(Row(setting)).Append('\n');
         }
 

@@ -68,7 +68,7 @@ public sealed class BudgetTests
     }
 
     [Fact]
-    public void A_paper_template_of_very_many_pages_is_left_out_and_told()
+    public void A_paper_template_of_very_many_pages_is_left_out_and_reported()
     {
         var spec = PlainBuck.Spec with { Depth = 12, Sheet = new SheetSpec { Gauge = 1 }, Flange = new(PlainBuck.Mdf12) };
         var plan = CutPlan.Create(PlainBuck.Create(Region.FromLoops([Loop.Rectangle(new(0, 0, 6000, 5000))]), spec), new());
@@ -126,7 +126,7 @@ public sealed class BudgetTests
     }
 
     [Fact]
-    public void Changes_without_end_are_told_roughly_and_the_roughness_is_told()
+    public void Changes_without_end_are_reported_roughly_and_so_is_the_roughness()
     {
         var wheel = Region
             .FromLoops([Loop.Polygon(Enumerable.Range(0, 4000).Select(i => new Vec2(10, 0).Turned(2 * Math.PI * i / 4000)))]);

@@ -1,9 +1,9 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Geometry.Tests;
 using BuckGen.Output.Reports;
 using BuckGen.Tests.Design.Forming;
-using BuckGen.Geometry.Tests;
 using Xunit;
 
 namespace BuckGen.Tests.Design;

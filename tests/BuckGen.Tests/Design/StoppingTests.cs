@@ -91,7 +91,7 @@ public sealed class StoppingTests
     }
 
     [Fact]
-    public void Nobody_waits_for_a_part_of_others_that_hangs()
+    public void A_plug_in_that_hangs_is_not_waited_for()
     {
         Hangs(hang =>
             BuckDesign.Create(Sign, Spec with { Vents = Spec.Vents! with { Pattern = new HangingPattern(hang.Enter) } }, null,

@@ -33,7 +33,7 @@ public sealed class StoppingTimeTests(ITestOutputHelper output)
             var after = whole * random.NextDouble();
             using var source = new CancellationTokenSource();
             var (since, spent) = (new Stopwatch(), TimeSpan.Zero);
-            // Not a callback of the token: those run last come, first served, and the job's own come later.
+            // Not a callback of the token: those run in reverse order, so the job's own would come later.
             var stopping = Task.Run(async () =>
             {
                 await Task.Delay(after, CancellationToken.None);

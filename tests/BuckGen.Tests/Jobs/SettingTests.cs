@@ -90,7 +90,7 @@ public class SettingTests
 
     [Theory]
     [MemberData(nameof(Others))]
-    public void A_word_that_is_none_of_the_choices_is_refused_with_its_line(string table, string key)
+    public void A_word_outside_the_choices_is_refused_with_its_line(string table, string key)
     {
         var setting = Find(table, key);
 

@@ -69,7 +69,7 @@ internal static class LaserCheck
             };
     }
 
-    /// <summary>What the catalog says of it; silence there is no leave to cut.</summary>
+    /// <summary>What the catalog says about it; no entry there does not mean that it may be cut.</summary>
     private static Finding? OfCatalog(Stock stock, CatalogStock material) => material.Laser switch
     {
         Suitability.Yes => null,

@@ -45,7 +45,7 @@ public sealed record CutPath(CutLayer Layer, ImmutableArray<Segment> Segments, b
     /// <summary>Circles are distinguished from other loops to this distance, mm; cut files round to the same.</summary>
     private const double CircleTolerance = 1e-4;
 
-    /// <summary>The circle the path runs round; null when it is none.</summary>
+    /// <summary>The circle the path runs round; null when it is not a circle.</summary>
     internal (Vec2 Centre, double Radius)? AsCircle() => AsLoop()?.AsCircle(CircleTolerance);
 
     /// <summary>The loop the path runs along; null for an open path.</summary>

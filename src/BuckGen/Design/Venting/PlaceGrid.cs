@@ -2,7 +2,7 @@ using BuckGen.Geometry;
 
 namespace BuckGen.Design.Venting;
 
-/// <summary>Places in square cells, so that whether another is near takes no look at all of them.</summary>
+/// <summary>Places in square cells, so that the search for near ones need not check them all.</summary>
 /// <param name="cell">Side of a cell, mm: the usual distance of a query.</param>
 internal sealed class PlaceGrid(double cell)
 {

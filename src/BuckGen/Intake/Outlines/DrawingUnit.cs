@@ -5,7 +5,7 @@ internal static class DrawingUnit
 {
     /// <summary>How many millimetres a unit has.</summary>
     /// <param name="unit">mm, cm, m, in or ft.</param>
-    /// <exception cref="OutlineException">The unit is none of these.</exception>
+    /// <exception cref="OutlineException">The unit is not one of these.</exception>
     public static double MillimetresIn(string unit) => unit switch
     {
         "mm" => 1,

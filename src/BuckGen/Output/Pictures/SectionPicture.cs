@@ -53,7 +53,9 @@ internal static class SectionPicture
         new PictureShape([new(Loop.Rectangle(new(s.From, layer.Bottom, s.To, layer.Top)).Transformed(view.Map).Segments, true)],
             layer.Role == LayerRole.Wall ? Wall : Plate));
 
-    /// <summary>From edge to edge of the drafted outlines at the layers' faces, as long as as many edges are met.</summary>
+    /// <summary>
+    /// From edge to edge of the drafted outlines at the layers' faces, as long as the number of edges stays the same.
+    /// </summary>
     private static IEnumerable<PictureItem> SmoothWall(BuckDesign design, double cut, PaperView view)
     {
         if (design.Solid is not { } solid) yield break;

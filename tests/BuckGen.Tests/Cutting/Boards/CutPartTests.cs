@@ -18,7 +18,7 @@ public class CutPartTests
     // A hole of 0.1 + r leaves a path of radius r, which is r wide on average: below 0.05 mm it would be a burnt dot.
     [InlineData(0.149, false)]
     [InlineData(0.151, true)]
-    public void A_hole_of_which_next_to_nothing_is_left_is_told_of_and_not_cut(double radius, bool cut)
+    public void A_hole_of_which_next_to_nothing_is_left_is_reported_and_not_cut(double radius, bool cut)
     {
         var part = Part(Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 60)), Loop.Circle(new(20, 40), radius)]));
 
@@ -86,7 +86,7 @@ public class CutPartTests
         return CutPart.FromLayer(layer, new(Kerf: 0.2), new ArcOffsetter(), default).Single();
     }
 
-    /// <summary>An offset that comes out as it is told to.</summary>
+    /// <summary>An offset with a given result.</summary>
     private sealed class Made(Region result) : IOffsetter
     {
         public double Distance { get; private set; }

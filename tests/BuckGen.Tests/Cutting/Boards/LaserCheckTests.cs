@@ -6,7 +6,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Cutting.Boards;
 
-/// <summary>What a laser may cut goes by the words of a board's name, and by the catalog where the board comes from it.</summary>
+/// <summary>What a laser may cut follows from the words of a board's name, and from its catalog entry if it has one.</summary>
 public class LaserCheckTests
 {
     /// <summary>
@@ -49,7 +49,7 @@ public class LaserCheckTests
         Assert.Equal(name == "6in", Check(new(name, 6)) is not null);
 
     [Fact]
-    public void What_nobody_knows_is_an_error_with_the_way_out()
+    public void What_is_unknown_is_an_error_with_the_way_out()
     {
         var finding = Check(new("mystery panel", 6))!;
         Assert.Equal(("laser-unknown", Severity.Error, "common practice, no source"),

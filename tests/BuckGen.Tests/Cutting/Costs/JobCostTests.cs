@@ -13,7 +13,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Cutting.Costs;
 
-/// <summary>Time and money follow from lengths, counts and the shop's rates, worked out here by hand.</summary>
+/// <summary>Time and money follow from lengths, counts and the shop's rates, computed here by hand.</summary>
 [Trait("Tier", "slow")]
 public class JobCostTests
 {
@@ -71,7 +71,7 @@ public class JobCostTests
     }
 
     [Fact]
-    public void Nothing_said_is_nothing_reckoned() =>
+    public void Without_rates_nothing_is_costed() =>
         Assert.Null(
             JobCost.Compute(
                 Plan(Spec() with
@@ -83,7 +83,7 @@ public class JobCostTests
                 }), RateSpec.None));
 
     [Fact]
-    public void What_is_not_said_is_told()
+    public void What_is_not_given_is_reported()
     {
         var spec = Spec() with { Stock = [Mdf6 with { CutFeed = null }], Base = null, Vents = null, Sheet = null };
 

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Cutting.CutFiles;
 
-/// <summary>Whole DXF files as pairs of group code and value, as they were when last looked at.</summary>
+/// <summary>Whole DXF files as pairs of group code and value, as they were when last checked.</summary>
 public class DxfGoldenTests
 {
     [Fact]

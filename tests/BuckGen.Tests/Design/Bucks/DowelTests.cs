@@ -127,7 +127,7 @@ public class DowelTests
     }
 
     [Fact]
-    public void An_island_too_small_for_two_is_told_and_named()
+    public void An_island_too_small_for_two_is_reported_and_named()
     {
         var design = PlainBuck.Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.DiscAt(90, 30, 10)));
 
@@ -138,7 +138,7 @@ public class DowelTests
     }
 
     [Fact]
-    public void A_slim_island_with_two_dowels_that_looks_the_same_turned_round_is_told()
+    public void A_slim_island_with_two_dowels_that_looks_the_same_turned_round_is_reported()
     {
         // 16 mm wide: the centres lie in a strip 1.85 mm wide, too narrow for a third that tells the ways apart.
         var finding = Assert.Single(PlainBuck.Create(Shapes.Rectangle(80, 16)).Named("dowels-turnable"));
@@ -148,7 +148,7 @@ public class DowelTests
     }
 
     [Fact]
-    public void A_slim_island_whose_outline_shows_the_way_is_not_told()
+    public void A_slim_island_whose_outline_shows_the_way_is_not_reported()
     {
         // A wedge: 16 mm wide at one end, 30 mm at the other, with two dowels or three.
         Assert.Empty(PlainBuck.Create(Shapes.Polygon((0, 0), (80, 0), (80, 30), (0, 16))).Named("dowels-turnable"));

@@ -5,7 +5,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Bucks;
 
-/// <summary>Sizes of layers worked out by hand: a wall stands at h·tan(draft) from the outline. Source: trigonometry.</summary>
+/// <summary>Sizes of layers computed by hand: a wall stands at h·tan(draft) from the outline. Source: trigonometry.</summary>
 public class DraftArithmeticTests
 {
     // 12, 24 and 36 times tan 5° = 0.0874887.

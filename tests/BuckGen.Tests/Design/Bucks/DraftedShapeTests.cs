@@ -48,7 +48,7 @@ public class DraftedShapeTests
     }
 
     [Fact]
-    public void An_outline_that_cannot_be_offset_is_told_as_if_nothing_ran_side_by_side() =>
+    public void An_outline_that_cannot_be_offset_is_reported_as_if_nothing_ran_side_by_side() =>
         Assert.Equal("torn", Assert.Throws<OffsetFailedException>(() =>
             new DraftedShape(Shapes.Disc(5), Spec(BuckKind.Male, OutlineAt.Face), 12, 48, new Failing())
                 .Prepare([12, 24], default)).Message);

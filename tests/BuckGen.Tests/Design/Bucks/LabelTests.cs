@@ -105,7 +105,7 @@ public class LabelTests
     }
 
     [Fact]
-    public void Lettering_that_fits_nowhere_is_left_off_and_told()
+    public void Lettering_that_fits_nowhere_is_left_off_and_reported()
     {
         var design = PlainBuck.Create(Shapes.Disc(2), PlainBuck.Spec with { Draft = 0.1 });
 
@@ -135,7 +135,7 @@ public class LabelTests
             foreach (var p in Points(label))
             {
                 Assert.True(part.Shape.Contains(p), $"{label.Text}: {p} is outside");
-                // The clear space is looked at in steps of half its width.
+                // The clear space is checked in steps of half its width.
                 Assert.All(lines, l => Assert.True(l.DistanceTo(p) >= LabelPlacement.Clearance / 2, $"{label.Text}: {p}"));
             }
         }

@@ -133,7 +133,7 @@ public class ShapeChangeTests
     }
 
     [Fact]
-    public void Letters_of_a_word_that_run_together_are_told_pair_by_pair()
+    public void Letters_of_a_word_that_run_together_are_reported_pair_by_pair()
     {
         var word = Shapes.Union([.. Enumerable.Range(0, 4).Select(i => Shapes.RectangleAt(24 * i, 0, 20, 30))]);
 

@@ -8,7 +8,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Bucks;
 
-/// <summary>What is told of dowels and lettering names piece, place, value and remedy.</summary>
+/// <summary>What is reported about dowels and lettering names piece, place, value and remedy.</summary>
 public class StackFindingTests
 {
     [Fact]

@@ -125,7 +125,7 @@ public class StackPlanTests
         Assert.All(StackPlan.Choose(24, [new("oak", 12), new("pine", 12)], 0.5).LayerStocks, s => Assert.Equal("oak", s.Name));
 
     [Fact]
-    public void More_layers_than_anybody_glues_are_refused() =>
+    public void More_layers_than_the_limit_are_refused() =>
         Assert.Contains("limit is 400", Assert.Throws<SpecException>(() => StackPlan.Choose(1000, Stocks(1), 0.5)).Message);
 
     [Fact]

@@ -217,7 +217,7 @@ public class BadDesignTests
     [Theory]
     [InlineData(2, true)]
     [InlineData(25, false)]
-    public void A_plug_that_takes_all_the_sheet_is_told_of(double plugGap, bool told) =>
+    public void A_plug_that_takes_all_the_sheet_is_reported(double plugGap, bool told) =>
         Assert.Equal(told,
             Formed.Design(Rectangle(150, 100), Female(60, 0, 1) with { Former = new() { PlugGap = plugGap } }).Findings
                 .Any(f => f.Id == "plug-starves-walls"));
@@ -237,7 +237,7 @@ public class BadDesignTests
     }
 
     [Fact]
-    public void Thickness_that_nobody_measured_is_told()
+    public void Thickness_that_was_not_measured_is_reported()
     {
         var assumed = Stock.FromCatalog(Catalog.BuiltIn.FindStock("birch-ply-4")!);
 

@@ -52,7 +52,7 @@ public class FormerFitTests
     }
 
     [Fact]
-    public void A_part_larger_than_the_frame_is_told_with_what_is_missing_each_way()
+    public void A_part_larger_than_the_frame_is_reported_with_what_is_missing_each_way()
     {
         var spec = Male(20, 20) with { Former = new() { Opening = new(300, 200) } };
 

@@ -5,7 +5,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Checks;
 
-/// <summary>What is found in very many places is told once, with their number and the worst of them.</summary>
+/// <summary>What is found in very many places is reported once, with their number and the worst of them.</summary>
 public class GatheringTests
 {
     [Fact]
@@ -36,7 +36,7 @@ public class GatheringTests
     }
 
     [Fact]
-    public void Findings_without_numbers_are_told_at_the_first_place()
+    public void Findings_without_numbers_are_reported_at_the_first_place()
     {
         var many = Many("near", 30).Select((f, i) => f with { Value = null, Place = new Vec2(i, 0) });
 

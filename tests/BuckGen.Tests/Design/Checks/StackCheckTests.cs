@@ -14,7 +14,7 @@ public class StackCheckTests
     [Theory]
     [InlineData(31, 36, 5.0, "5.00 mm more")]
     [InlineData(29, 24, -5.0, "5.00 mm less")]
-    public void A_depth_missed_by_more_than_the_tolerance_is_told(double wanted, double real, double miss, string says)
+    public void A_depth_missed_by_more_than_the_tolerance_is_reported(double wanted, double real, double miss, string says)
     {
         var finding = Assert.Single(PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = wanted }).Findings);
 
@@ -26,7 +26,7 @@ public class StackCheckTests
     }
 
     [Fact]
-    public void A_depth_missed_within_the_tolerance_is_not_told() =>
+    public void A_depth_missed_within_the_tolerance_is_not_reported() =>
         Assert.Empty(PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 36.5 }).Findings);
 
     [Fact]
@@ -51,7 +51,7 @@ public class StackCheckTests
     }
 
     [Fact]
-    public void A_cavity_without_a_floor_is_told_and_one_with_a_base_is_not()
+    public void A_cavity_without_a_floor_is_reported_and_one_with_a_base_is_not()
     {
         var cavity = PlainBuck.Spec with { Kind = BuckKind.Female };
 

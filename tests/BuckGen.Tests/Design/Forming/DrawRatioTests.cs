@@ -72,7 +72,7 @@ public class DrawRatioTests
             (Math.Round(blank.Surface.Formed, 6), Math.Round(blank.Ratios.Areal, 9), Math.Round(blank.MeanThickness, 9)));
     }
 
-    /// <summary>Area balance of a male box of 100 x 100 x 50 mm in clear openings of three sizes, worked out by hand.</summary>
+    /// <summary>Area balance of a male box of 100 x 100 x 50 mm in clear openings of three sizes, computed by hand.</summary>
     [Theory]
     [InlineData(300, 0.818)]
     [InlineData(200, 0.667)]

@@ -64,7 +64,7 @@ public class SizingTests
     }
 
     [Fact]
-    public void A_drawn_part_of_unknown_plastic_is_told()
+    public void A_drawn_part_of_unknown_plastic_is_reported()
     {
         var spec = Formed.Spec(BuckKind.Male, 20, 5) with { Drawn = Drawn.Inside };
 

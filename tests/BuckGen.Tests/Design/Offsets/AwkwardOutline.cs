@@ -16,7 +16,7 @@ internal sealed record AwkwardOutline(string Name, string Why, Region Region, pa
     /// <summary>The exact rung that must be able to do it.</summary>
     public IOffsetter Exact { get; init; } = new ArcOffsetter();
 
-    /// <summary>Every row; a fault that was found and mended gets one too.</summary>
+    /// <summary>Every row; a fault that was found and repaired gets one too.</summary>
     public static IReadOnlyList<AwkwardOutline> All { get; } =
     [
         new("collinear vertices", "a corner without a turn must not start a join",

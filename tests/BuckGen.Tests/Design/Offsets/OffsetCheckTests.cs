@@ -32,7 +32,7 @@ public class OffsetCheckTests
     [InlineData(3.02, "3.0200 mm from the outline")]
     [InlineData(2.991, null)]
     [InlineData(3.009, null)]
-    public void A_wrong_distance_is_told_with_its_place(double really, string? complaint)
+    public void A_wrong_distance_is_reported_with_its_place(double really, string? complaint)
     {
         var fault = Fault(Source, Exact(Source, really), 3);
 

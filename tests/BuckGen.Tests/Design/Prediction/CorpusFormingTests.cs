@@ -15,7 +15,7 @@ namespace BuckGen.Tests.Design.Prediction;
 [Trait("Tier", "slow")]
 public class CorpusFormingTests(ITestOutputHelper log)
 {
-    // Every so many of the outlines that can be read, of few enough pieces for a quick design.
+    // A share of the outlines that can be read, of few enough pieces for a quick design.
     private const int Every = 7, MostPieces = 500;
 
     private static readonly Lazy<IReadOnlyList<(string Name, Outline Outline)>> Read = new(() =>

@@ -13,7 +13,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Prediction;
 
-/// <summary>The laws of a predicted part over designs of many kinds, and what its maker is told.</summary>
+/// <summary>The laws of a predicted part over designs of many kinds, and what its maker learns.</summary>
 [Trait("Tier", "slow")]
 public class FormedPartTests
 {
@@ -159,7 +159,7 @@ public class FormedPartTests
         Assert.InRange(outside / inside, 2.5, 20);
     }
 
-    /// <summary>The figure that is told hardly depends on the net: that is what the ball is for.</summary>
+    /// <summary>The figure that is reported hardly depends on the net: that is what the ball is for.</summary>
     [Fact]
     public void The_thinnest_wall_of_a_plain_part_is_the_same_on_a_finer_net()
     {
@@ -186,7 +186,7 @@ public class FormedPartTests
     }
 
     [Fact]
-    public void Thin_spots_are_told_with_their_place()
+    public void Thin_spots_are_reported_with_their_place()
     {
         var spec = Male(20);
         var told = Design(Shapes.Rectangle(80, 50), spec with { Checks = new() { MaxThinning = 1.2 } }).Findings
@@ -208,7 +208,7 @@ public class FormedPartTests
     }
 
     [Fact]
-    public void A_plug_that_is_not_predicted_is_told_of()
+    public void A_plug_that_is_not_predicted_is_reported()
     {
         var spec = Formed.Spec(BuckKind.Female, 25, 3) with { Stock = [Formed.Mdf6] };
 
@@ -238,7 +238,7 @@ public class FormedPartTests
     }
 
     [Fact]
-    public void What_can_t_be_predicted_is_told()
+    public void What_can_t_be_predicted_is_reported()
     {
         BuckSpec[] specs = [Male(20, draft: -2), Male(20) with { Former = new() { Opening = new(70, 60) } }];
 
@@ -250,7 +250,7 @@ public class FormedPartTests
             s => Assert.DoesNotContain(Formed.Design(Shapes.Rectangle(80, 50), s).Findings, f => f.Id == "wall-not-predicted"));
     }
 
-    /// <summary>Walls beside an acute corner, which moves four times as far as they do, are looked at as well.</summary>
+    /// <summary>Walls beside an acute corner, which moves four times as far as they do, are checked as well.</summary>
     [Fact]
     public void An_acute_corner_hides_no_thin_wall()
     {
@@ -264,7 +264,7 @@ public class FormedPartTests
     }
 
     [Fact]
-    public void A_narrow_counter_is_bridged_and_told()
+    public void A_narrow_counter_is_bridged_and_reported()
     {
         var design = Design(Shapes.Counter(70, 60, 7, 40), Male(20));
 
@@ -282,7 +282,7 @@ public class FormedPartTests
         Assert.Null(part.RequiredGauge);
     }
 
-    /// <summary>A prediction that was given up is told, and neither drawn nor put into numbers.</summary>
+    /// <summary>A prediction that was given up is reported, and neither drawn nor put into numbers.</summary>
     [Fact]
     public void What_did_not_come_to_rest_shows_nothing()
     {

@@ -142,7 +142,7 @@ public class JigTests
         Assert.Contains("only 24 mm deep", Assert.Throws<SpecException>(() => Design(BuckKind.Male, 5, 24)).Message);
 
     [Fact]
-    public void A_height_the_stock_misses_is_told() =>
+    public void A_height_the_stock_misses_is_reported() =>
         Assert.Contains(Formed.Design(Shape, Spec(BuckKind.Male, 5, 9)).Findings,
             f => f is { Id: "jig-height-missed", Value: -3 });
 

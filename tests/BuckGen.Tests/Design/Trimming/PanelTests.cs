@@ -20,7 +20,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Trimming;
 
-/// <summary>The panel's opening leaves the stated room round the part, and what can go wrong with it is told.</summary>
+/// <summary>The panel's opening leaves the stated room round the part, and what can go wrong with it is reported.</summary>
 [Trait("Tier", "slow")]
 public class PanelTests
 {
@@ -79,7 +79,7 @@ public class PanelTests
     [InlineData(60)]
     [InlineData(150)]
     [InlineData(280)]
-    public void The_fit_worked_out_is_what_the_trade_leaves(double width) =>
+    public void The_computed_fit_is_what_the_trade_leaves(double width) =>
         Assert.InRange(Design(Formed.Rectangle(width, 50)).Panel!.Fit, 0.5, 1);
 
     [Fact]
@@ -162,7 +162,7 @@ public class PanelTests
     }
 
     [Fact]
-    public void Pieces_inside_counters_are_cut_apart_and_told()
+    public void Pieces_inside_counters_are_cut_apart_and_reported()
     {
         var ring = Region.FromLoops([Loop.Circle(new(0, 0), 50), Loop.Circle(new(0, 0), 30), Loop.Circle(new(0, 0), 8)]);
 
@@ -178,7 +178,7 @@ public class PanelTests
     }
 
     [Fact]
-    public void A_piece_too_small_for_its_lettering_is_told_of()
+    public void A_piece_too_small_for_its_lettering_is_reported()
     {
         var ring = Region.FromLoops([Loop.Circle(new(0, 0), 30), Loop.Circle(new(0, 0), 6)]);
 
@@ -191,12 +191,12 @@ public class PanelTests
     [Theory]
     [InlineData(3, "panel-flange-narrow", BuckGen.Findings.Severity.Warning)]
     [InlineData(0.4, "panel-flange-narrow", BuckGen.Findings.Severity.Error)]
-    public void A_flange_too_narrow_to_hold_is_told(double flange, string id, BuckGen.Findings.Severity severity) =>
+    public void A_flange_too_narrow_to_hold_is_reported(double flange, string id, BuckGen.Findings.Severity severity) =>
         Assert.Contains(Design(Formed.Rectangle(100, 60), p => p with { Flange = flange, Fit = 0.5 }).Findings, f => f.Id == id
             && f.Severity == severity);
 
     [Fact]
-    public void Corners_that_the_bit_can_not_cut_are_told_with_their_place()
+    public void Corners_that_the_bit_can_not_cut_are_reported_with_their_place()
     {
         // Round the part the corners have the radius of draft, wall and fit together: about 2 mm.
         var tight = Design(Formed.Rectangle(100, 60), p => p with { Bit = 6 }).Findings.Where(f => f.Id == "panel-corner-tight")
@@ -211,7 +211,7 @@ public class PanelTests
     [Theory]
     [InlineData(8, true)]
     [InlineData(20, false)]
-    public void A_thin_bridge_between_openings_is_told(double gap, bool told)
+    public void A_thin_bridge_between_openings_is_reported(double gap, bool told)
     {
         var pair = Region.FromLoops([Loop.Rectangle(new(0, 0, 40, 40)), Loop.Rectangle(new(40 + gap, 0, 80 + gap, 40))]);
 

@@ -2,7 +2,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>What breaks a law, over many cases: all of it is told at once.</summary>
+/// <summary>What breaks a law, over many cases: all of it is reported at once.</summary>
 internal sealed class Faults
 {
     private readonly List<string> faults = [];

@@ -46,7 +46,7 @@ public class FloorVentsTests
     }
 
     [Fact]
-    public void Points_that_were_asked_for_too_near_to_each_other_are_told_of()
+    public void Points_that_were_asked_for_too_near_to_each_other_are_reported()
     {
         var placing = Placed(Pocket, new() { Points = [new(50, 30), new(52, 30)] });
 
@@ -130,7 +130,7 @@ public class FloorVentsTests
     }
 
     [Fact]
-    public void A_floor_on_which_no_vent_has_room_is_told_of()
+    public void A_floor_on_which_no_vent_has_room_is_reported()
     {
         var placing = Placed(Pocket, new() { KeepOut = [new(-10, -10, 110, 70)] });
 
@@ -142,7 +142,7 @@ public class FloorVentsTests
     }
 
     [Fact]
-    public void A_stretch_that_stays_too_long_is_told_of_at_its_middle()
+    public void A_stretch_that_stays_too_long_is_reported_at_its_middle()
     {
         // Nothing may stand on the lower side from 20 to 80 mm: vents move to its ends, and 60 mm stay.
         var placing = Placed(Pocket, new() { KeepOut = [new(20, -10, 80, 10)] });
@@ -178,9 +178,9 @@ public class FloorVentsTests
     }
 
     [Fact]
-    public void A_round_pocket_on_which_no_vent_has_room_is_told_of_once()
+    public void A_round_pocket_on_which_no_vent_has_room_is_reported_once()
     {
-        // Vents along a wall are not told of one by one.
+        // Vents along a wall are not reported one by one.
         var placing = Placed(Loop.Circle(new(50, 30), 20), new() { KeepOut = [new(0, 0, 100, 60)] });
 
         Assert.Equal(["vent-no-room", "vent-spacing"], placing.Findings.Select(f => f.Id).Order());

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>What a pattern gives is taken as it is from our own, and looked at when it comes from others.</summary>
+/// <summary>What a pattern gives is taken as it is from our own, and checked when it comes from others.</summary>
 public class PatternAnswerTests
 {
     private static readonly VentFloor Floor = new(Shapes.Rectangle(100, 60).Islands[0], Shapes.Rectangle(98, 58));
@@ -20,7 +20,7 @@ public class PatternAnswerTests
     [InlineData(0, double.NaN)]
     [InlineData(0, 2e6)]
     [InlineData(-2e6, 0)]
-    public void A_place_that_is_none_is_refused(double x, double y)
+    public void What_is_not_a_place_is_refused(double x, double y)
     {
         var message =
             Assert.Throws<ForeignResultException>(() =>

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>Feet and channels worked out by hand.</summary>
+/// <summary>Feet and channels computed by hand.</summary>
 public sealed class PlenumShapeTests
 {
     private static readonly Bounds Plate = new(0, 0, 200, 100);

@@ -55,7 +55,7 @@ public sealed class PlenumTests
     }
 
     [Fact]
-    public void A_port_wider_than_the_base_spans_is_told()
+    public void A_port_wider_than_the_base_spans_is_reported()
     {
         var spec = Vented.Spec(plenum: PlenumKind.Channels);
         var design = Vented.Design(Vented.Rectangle(300, 200), spec with { Plenum = spec.Plenum! with { PortDiameter = 150 } });

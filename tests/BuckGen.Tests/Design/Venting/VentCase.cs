@@ -12,7 +12,7 @@ using BuckGen.Tests.Intake.Outlines;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>A vented buck of an outline of tests/corpus; the laws are held against many of them.</summary>
+/// <summary>A vented buck of an outline of tests/corpus; the laws are checked on many of them.</summary>
 internal sealed record VentCase(string Name, BuckDesign Design)
 {
     // Outlines of more pieces are left out: each is judged at every vent.
@@ -38,7 +38,7 @@ internal sealed record VentCase(string Name, BuckDesign Design)
     /// <summary>From the foot of a wall to the centre of a vent.</summary>
     public double Distance => Vents.Spec.WallDistance + Vents.Diameter / 2;
 
-    /// <summary>What is told about vents that could not be placed as they should be.</summary>
+    /// <summary>What is reported about vents that could not be placed as they should be.</summary>
     public IEnumerable<Findings.Finding> ReportedFindings =>
         Design.Findings.Where(f => f.Id.StartsWith("vent-", StringComparison.Ordinal));
 
@@ -63,7 +63,7 @@ internal sealed record VentCase(string Name, BuckDesign Design)
             // Squares that share an edge have no air between them to speak of, and no law says on which side it lies.
             if (region.IsEmpty || region.Segments.Count() > MaxPieces || file.Name == "dxf/ez_touching.dxf") continue;
             var longest = Math.Max(region.Bounds.Width, region.Bounds.Height);
-            // Many files show one shape in the words of many programs.
+            // Many files show one shape as many programs write it.
             if (!seen.Add(
                 (region.Segments.Count(), Math.Round(region.Area / longest / longest, 3),
                     Math.Round(region.Perimeter / longest, 2)))) continue;

@@ -7,7 +7,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>What is told of vents names place, value, limit and remedy.</summary>
+/// <summary>What is reported about vents names place, value, limit and remedy.</summary>
 public sealed class VentFindingTests
 {
     private static readonly LayerBlank Plate = new(2, LayerRole.Base, Vented.Mdf6, 6, 12, Vented.Rectangle(100, 60));
@@ -81,7 +81,7 @@ public sealed class VentFindingTests
     [Theory]
     [InlineData(1.2)]
     [InlineData(1.25)]
-    public void Air_that_leaves_in_time_is_not_told(double seconds) =>
+    public void Air_that_leaves_in_time_is_not_reported(double seconds) =>
         Assert.Empty(VentFindings.OfAir(Air(seconds, AirBottleneck.Pump, 1), 20, new() { WantedTime = 1.25 }));
 
     private static VentAir Air(double? seconds, AirBottleneck limit, int? needed) => new(

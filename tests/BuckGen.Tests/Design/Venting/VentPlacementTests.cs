@@ -75,7 +75,7 @@ public sealed class VentPlacementTests
         var design = Vented.Design(region, Vented.Spec() with { OutlineAt = OutlineAt.Base });
         Assert.True(design.Vents!.Vents.Length >= 12);
         Assert.DoesNotContain(design.Vents.Vents, v => v.Centre.X is > 0 and < 120 && v.Centre.Y is > 0 and < 60);
-        // Nothing is drilled along 60 mm of wall, which is told for both squares.
+        // Nothing is drilled along 60 mm of wall, which is reported for both squares.
         Assert.Equal(2, design.Findings.Count(f => f.Id == "vent-spacing" && f.Place is { } p && Math.Abs(p.X - 60) < 1));
     }
 

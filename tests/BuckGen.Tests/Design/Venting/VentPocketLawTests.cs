@@ -7,7 +7,7 @@ using Xunit;
 namespace BuckGen.Tests.Design.Venting;
 
 /// <summary>
-/// Over the corpus every counter, gap, cavity and pit has a vent, or it is told by name and place that it has none.
+/// Over the corpus every counter, gap, cavity and pit has a vent, or a finding names it and its place.
 /// </summary>
 [Trait("Tier", "slow")]
 public sealed class VentPocketLawTests

@@ -5,7 +5,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Venting;
 
-/// <summary>Where vents stand on a line beside the wall, worked out by hand.</summary>
+/// <summary>Where vents stand on a line beside the wall, computed by hand.</summary>
 public sealed class VentRowTests
 {
     private static readonly Loop Block = Loop.Rectangle(new(0, 0, 100, 60));

@@ -20,7 +20,7 @@ public sealed class VentSizeTests
     }
 
     [Fact]
-    public void A_wider_hole_on_request_is_drilled_and_told_of()
+    public void A_wider_hole_on_request_is_drilled_and_reported()
     {
         var spec = Vented.Spec();
         var design = Vented.Design(Vented.Rectangle(100, 60), spec with { Vents = spec.Vents! with { Diameter = 1.2 } });

@@ -4,12 +4,12 @@ using Xunit;
 namespace BuckGen.Tests.Design.Venting;
 
 /// <summary>
-/// Along the foot of every wall of the corpus no two neighbouring vents lie farther apart than the spacing, or it is told.
+/// Along the foot of every wall of the corpus no two neighbouring vents lie farther apart than the spacing, or a finding says so.
 /// </summary>
 [Trait("Tier", "slow")]
 public sealed class VentSpacingLawTests
 {
-    /// <summary>The foot is looked at every so often, mm.</summary>
+    /// <summary>Distance of the places checked along the foot, mm.</summary>
     private const double Step = 0.5;
 
     [Fact]
@@ -44,7 +44,7 @@ public sealed class VentSpacingLawTests
         }
 
         faults.None(3300);
-        // What is told must stay the exception.
+        // What is reported must stay the exception.
         Assert.InRange(kept, 0.9 * faults.CheckedCount, faults.CheckedCount);
     }
 

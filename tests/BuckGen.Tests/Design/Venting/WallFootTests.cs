@@ -121,7 +121,7 @@ public class WallFootTests
         Assert.Equal(0.75 * 40 * Math.PI, RowStart.Find(new(Loop.Circle(new(70, 0), 20)), new(70, -50)), 0.001);
 
     [Fact]
-    public void A_point_beside_the_farthest_one_is_no_beginning_though_it_is_as_far_as_can_be_told()
+    public void A_point_beside_the_farthest_one_is_no_start_though_it_seems_as_far()
     {
         // 0.1 mm beside the tip, 0.0003 mm nearer to the middle, and farther from the middle of the outline.
         var lens = Loop.Polygon(new(50, 0), new(49.9996, 0.1), new(0, 10), new(-50, 0), new(-49.9996, -0.1), new(0, -10));

@@ -50,7 +50,7 @@ public class GapTests
     [Theory]
     [InlineData(3)]
     [InlineData(10)]
-    public void A_slot_of_one_part_is_told_as_such(double width)
+    public void A_slot_of_one_part_is_reported_as_such(double width)
     {
         // 12 mm deep, open above.
         var gap = GapOf(
@@ -91,7 +91,7 @@ public class GapTests
         Is(6, GapKind.InsideHole, GapOf(Shapes.Counter(60, 40, 30, 6)));
 
     [Fact]
-    public void Holes_of_several_parts_are_told_as_holes()
+    public void Holes_of_several_parts_are_reported_as_holes()
     {
         var ring = Shapes.Counter(60, 40, 30, 6);
 

@@ -1,8 +1,8 @@
-using BuckGen.Tests.Intake.Outlines;
 using BuckGen.Geometry;
 using BuckGen.Intake.Measuring;
 using BuckGen.Intake.Outlines;
 using BuckGen.Intake.Reading;
+using BuckGen.Tests.Intake.Outlines;
 using Xunit;
 
 namespace BuckGen.Tests.Intake.Measuring;
@@ -15,7 +15,7 @@ public class MeasureCorpusTests
     private const double Chords = 0.0021;
 
     /// <summary>
-    /// Widths from this many steps up can be told by points: they miss the true ends by up to half a step each, so that the edge
+    /// Widths from this many steps up can be found by points: they miss the true ends by up to half a step each, so that the edge
     /// enters the circle by 1/4050 of its radius.
     /// </summary>
     private const double Tellable = 45;
@@ -53,7 +53,7 @@ public class MeasureCorpusTests
     }
 
     [Fact]
-    public void No_gap_between_parts_is_narrower_than_the_one_told()
+    public void No_gap_between_parts_is_narrower_than_the_one_reported()
     {
         var compared = 0;
         foreach (var (name, outline, measures) in All.Value.Where(f => f.Outline.Region.Islands.Length > 1))

@@ -5,7 +5,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Intake.Measuring;
 
-/// <summary>Shapes whose measures can be worked out by hand, and their measures.</summary>
+/// <summary>Shapes whose measures can be computed by hand, and their measures.</summary>
 internal static class Measured
 {
     /// <summary>What rounding may change, mm or degrees.</summary>

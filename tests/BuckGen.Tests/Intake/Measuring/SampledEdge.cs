@@ -5,7 +5,7 @@ using NetTopologySuite.Geometries;
 namespace BuckGen.Tests.Intake.Measuring;
 
 /// <summary>
-/// The edge of a region as points, and narrow places found among all pairs of them: slow and plain. Sides are told by
+/// The edge of a region as points, and narrow places found among all pairs of them: slow and plain. Sides are distinguished by
 /// NetTopologySuite's point location in the polygon of the same points, none of the product's own.
 /// </summary>
 internal sealed class SampledEdge

@@ -49,7 +49,7 @@ public class CorpusTests
     }
 
     [Fact]
-    public void What_has_to_be_warned_of_or_mended_is_told()
+    public void What_needs_a_warning_or_a_repair_is_reported()
     {
         Assert.All(Corpus.Files.Where(f => f.Expect == "accept-with-warning"), f =>
         {

@@ -46,7 +46,7 @@ public class DxfEntityTests
     }
 
     [Fact]
-    public void A_spline_through_points_only_is_read_and_told()
+    public void A_spline_through_points_only_is_read_and_reported()
     {
         var points =
             string.Concat("0 0,20 0,20 20,0 20,0 0".Split(',')
@@ -70,7 +70,7 @@ public class DxfEntityTests
     }
 
     [Fact]
-    public void Writing_is_told_and_not_cut()
+    public void Writing_is_reported_and_not_cut()
     {
         var outline = Reading.Dxf(Rectangle(0, 0, 80, 50), "0\nTEXT\n8\nNOTES\n10\n5\n20\n5\n40\n3\n1\nHello\n");
 

@@ -22,7 +22,7 @@ public class DxfUnitTests
     }
 
     [Fact]
-    public void An_assumed_unit_is_told_with_the_size_in_mm_and_inches()
+    public void An_assumed_unit_is_reported_with_the_size_in_mm_and_inches()
     {
         var outline = OutlineReader.Read(FileWith("", "", Rectangle(0, 0, 127, 25.4)), "test.dxf");
 
@@ -47,7 +47,7 @@ public class DxfUnitTests
     }
 
     [Fact]
-    public void A_unit_nobody_knows_is_refused() =>
+    public void An_unknown_unit_is_refused() =>
         Assert.Contains("\"furlong\"", Assert.Throws<OutlineException>(
             () =>
                 OutlineReader.Read(File(Circle(0, 0, 5)), "test.dxf",

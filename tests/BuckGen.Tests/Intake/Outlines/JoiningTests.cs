@@ -8,7 +8,7 @@ namespace BuckGen.Tests.Intake.Outlines;
 public class JoiningTests
 {
     [Fact]
-    public void Gaps_within_the_joining_distance_are_closed_and_told()
+    public void Gaps_within_the_joining_distance_are_closed_and_reported()
     {
         var outline = Reading.Dxf(Line(0, 0, 80, 0), Line(80, 0.05, 80, 50), Line(80, 50, 0, 50), Line(0, 49.98, 0, 0));
 

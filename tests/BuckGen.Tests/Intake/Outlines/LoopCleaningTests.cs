@@ -39,7 +39,7 @@ public class LoopCleaningTests
     }
 
     [Fact]
-    public void A_spike_is_cut_off_and_told()
+    public void A_spike_is_cut_off_and_reported()
     {
         var outline =
             Reading.Dxf(Polyline(true, new(0, 0), new(80, 0), new(80, 50), new(40, 50), new(40, 70), new(40, 50), new(0, 50)));
@@ -65,7 +65,7 @@ public class LoopCleaningTests
     [InlineData(2)]
     [InlineData(3)]
     [InlineData(4)]
-    public void A_corner_that_crosses_itself_by_a_hair_is_cut_off_and_told(int first)
+    public void A_corner_that_crosses_itself_by_a_hair_is_cut_off_and_reported(int first)
     {
         // The last side stops 0.004 mm below the first one and 0.003 mm beyond its start, then closes.
         Vec2[] corners = [new(0, 0), new(80, 0), new(80, 50), new(0.003, 50), new(0.003, -0.004)];

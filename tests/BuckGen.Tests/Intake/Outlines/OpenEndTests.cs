@@ -6,7 +6,7 @@ namespace BuckGen.Tests.Intake.Outlines;
 public class OpenEndTests
 {
     [Fact]
-    public void Centre_lines_are_left_out_and_told()
+    public void Centre_lines_are_left_out_and_reported()
     {
         var outline = Reading.Dxf(Rectangle(0, 0, 80, 50), Line(-5, 25, 85, 25, "CENTRE"), Line(40, -5, 40, 55, "CENTRE"));
 

@@ -59,7 +59,7 @@ public class ReadingStopsTests
         [.. loop.Segments.Select(s => (Curve)new LineCurve(s.Start, s.Start.MidpointTo(s.End) + new Vec2(0, 1))),
             .. loop.Segments.Select(s => (Curve)new LineCurve(s.Start, s.End))], true, "a test");
 
-    /// <summary>A curve that stops the work as soon as it is looked at.</summary>
+    /// <summary>A curve that stops the work as soon as it is read.</summary>
     private sealed record Stopping(CancellationTokenSource Source) : Curve
     {
         public override Vec2 PointAt(double t)

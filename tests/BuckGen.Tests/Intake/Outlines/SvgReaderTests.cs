@@ -227,7 +227,7 @@ public class SvgReaderTests
     }
 
     [Fact]
-    public void Far_coordinates_that_lose_digits_are_told_of()
+    public void Far_coordinates_that_lose_digits_are_reported()
     {
         Assert.Empty(Read("""<g transform="translate(-1e3)"><rect x="1001" width="9" height="9"/></g>""").Notes);
         var note = Read("""<g transform="translate(-1e6)"><rect id="far" x="1000001.23" width="9" height="9"/></g>""").Notes
@@ -251,7 +251,7 @@ public class SvgReaderTests
     [InlineData("<line id='l' x2='9' stroke='red' marker-end='url(#m)'/>", "marker-ignored", "line #l")]
     [InlineData("<g transform='scale(0 1)'><rect id='r' width='9' height='9'/></g>", "collapsed", "rect #r")]
     [InlineData("<flowRegion/>", "unknown-ignored", "flowRegion")]
-    public void What_is_left_out_is_told_by_name(string part, string kind, string words)
+    public void What_is_left_out_is_reported_by_name(string part, string kind, string words)
     {
         var drawing = Read(part + """<circle cx="30" cy="20" r="7"/>""");
         Assert.Contains(drawing.Notes, n => n.Kind == kind && n.Message.Contains(words, StringComparison.Ordinal));

@@ -48,7 +48,7 @@ public class BoundedWork
         Assert.Equal(1, Read(SvgFile(Square + string.Concat(Enumerable.Repeat("<defs/>words<text/>", 30_000)))).LoopCount);
 
     [Fact]
-    public void Long_open_lines_by_the_thousand_are_told_in_one_message() =>
+    public void Long_open_lines_by_the_thousand_are_reported_in_one_message() =>
         Assert.Contains("outlines are open", Reading.Refusal(
             Enumerable.Range(0, 5000).Select(i => Line(0, i * 0.2, 1000, i * 0.2 + 3)).Append(Circle(0, 0, 3000))));
 
@@ -63,7 +63,7 @@ public class BoundedWork
     }
 
     [Fact]
-    public void Names_that_are_not_UTF8_by_the_thousand_are_told_once()
+    public void Names_that_are_not_UTF8_by_the_thousand_are_reported_once()
     {
         var lines = Enumerable.Range(0, 3000).Select(i => Circle(i * 3, 0, 1, "Fr\u00E4sen"));
         var file = Encoding.Latin1.GetBytes("0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1027\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n"

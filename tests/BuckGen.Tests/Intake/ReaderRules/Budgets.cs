@@ -141,7 +141,7 @@ public class Budgets
     }
 
     [Fact]
-    public void Oddities_by_the_thousand_are_told_one_by_one_only_at_first()
+    public void Oddities_by_the_thousand_are_reported_one_by_one_only_at_first()
     {
         var odd = string
             .Concat(Enumerable.Range(0, 2000)

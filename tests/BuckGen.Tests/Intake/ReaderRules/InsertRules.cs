@@ -49,12 +49,12 @@ public class InsertRules
     [Theory]
     [InlineData("41 0", "with a scale of 0 (line")]
     [InlineData("42 0", "with a scale of 0 (line")]
-    public void A_block_flattened_to_nothing_is_left_out_and_told(string scale, string words) =>
+    public void A_block_flattened_to_nothing_is_left_out_and_reported(string scale, string words) =>
         Assert.Contains(words,
             Assert.Single(Read(Based, Circle(0, 0, 9), Tags("0 INSERT|2 A|10 0|20 0|" + scale)).Notes).Message);
 
     [Fact]
-    public void A_block_that_the_file_does_not_hold_is_told() =>
+    public void A_block_that_the_file_does_not_hold_is_reported() =>
         Assert.Contains("1 INSERT of the block NONE, which the file does not define",
             Assert.Single(Read("", Circle(0, 0, 9), Tags("0 INSERT|2 NONE|10 0|20 0")).Notes).Message);
 

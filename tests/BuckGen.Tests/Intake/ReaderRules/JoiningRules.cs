@@ -9,7 +9,7 @@ namespace BuckGen.Tests.Intake.ReaderRules;
 public class JoiningRules
 {
     [Fact]
-    public void The_joining_distance_is_told_with_the_largest_gap()
+    public void The_joining_distance_is_reported_with_the_largest_gap()
     {
         var repair =
             Assert.Single(

@@ -7,7 +7,7 @@ using static BuckGen.Tests.Intake.ReaderRules.Files;
 
 namespace BuckGen.Tests.Intake.ReaderRules;
 
-/// <summary>Which parts of a DXF count, and what is told of the others.</summary>
+/// <summary>Which parts of a DXF count, and what is reported about the others.</summary>
 public class StructureRules
 {
     private static readonly string Disc = Circle(0, 0, 5);
@@ -49,7 +49,7 @@ public class StructureRules
     [Theory]
     [InlineData("67 1", "0 (paper space)")]
     [InlineData("60 1", "0 (invisible)")]
-    public void Paper_space_and_invisible_entities_are_left_out_and_told(string flag, string where)
+    public void Paper_space_and_invisible_entities_are_left_out_and_reported(string flag, string where)
     {
         var outline = Read("", Disc, Circle(0, 0, 20) + Tags(flag));
 
@@ -62,7 +62,7 @@ public class StructureRules
     [InlineData("COLD", 65, 7, "frozen")]
     [InlineData("Defpoints", 0, 7, "never plotted")]
     [InlineData("DEFPOINTS", 0, 7, "never plotted")]
-    public void Layers_that_do_not_show_are_left_out_and_told(string layer, int flags, int colour, string why)
+    public void Layers_that_do_not_show_are_left_out_and_reported(string layer, int flags, int colour, string why)
     {
         var outline = Read(Layers(("0", 0, 7), (layer, flags, colour)), Disc, Circle(0, 0, 20, layer), Circle(0, 0, 30, layer));
 

@@ -70,7 +70,7 @@ public class SvgShapeRules
     [InlineData("nonzero", "M0 0h60v60h-60z M20 20h20v20h-20z", 3600)]
     [InlineData("nonzero", "M0 0h60v60h-60z M20 20v20h20v-20z", 3200)]
     [InlineData("evenodd", "M0 0h60v60h-60z M20 20h20v20h-20z", 3200)]
-    public void The_fill_rule_is_kept_and_told_where_it_drops_a_loop(string rule, string data, double area)
+    public void The_fill_rule_is_kept_and_reported_where_it_drops_a_loop(string rule, string data, double area)
     {
         var outline = Read(SvgFile($"<path d='{data}' style='fill-rule:{rule}'/>"));
 
@@ -95,6 +95,6 @@ public class SvgShapeRules
     [InlineData("<style>.c{filter:url(#f)}</style><filter id='f'/><rect class='c' width='9' height='9'/>", "filter-ignored")]
     [InlineData("<style>.c{marker-end:url(#k)}</style><marker id='k'/><path class='c' d='M0 0h9v9z'/>", "marker-ignored")]
     [InlineData("<marker id='k'/><path d='M0 0h9v9z' style='marker:url(#k)'/>", "marker-ignored")]
-    public void What_has_no_outline_and_what_would_change_one_is_told(string body, string kind) =>
+    public void What_has_no_outline_and_what_would_change_one_is_reported(string body, string kind) =>
         Assert.Contains(Read(SvgFile(body + Seen)).Notes, n => n.Kind == kind);
 }

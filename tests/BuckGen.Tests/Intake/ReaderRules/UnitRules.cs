@@ -4,7 +4,7 @@ using static BuckGen.Tests.Intake.Outlines.DxfText;
 
 namespace BuckGen.Tests.Intake.ReaderRules;
 
-/// <summary>Which statement about the unit wins, and that it is always told.</summary>
+/// <summary>Which statement about the unit wins, and that it is always reported.</summary>
 public class UnitRules
 {
     private const string Inches = "9\n$INSUNITS\n70\n1\n";
@@ -25,7 +25,7 @@ public class UnitRules
     [InlineData(Metric, 1, "millimetres ($MEASUREMENT 1)")]
     [InlineData(NoUnit, 1, "millimetres, assumed")]
     [InlineData("", 1, "millimetres, assumed")]
-    public void The_unit_comes_from_the_first_statement_that_names_one_and_is_told(string header, double factor, string words)
+    public void The_unit_comes_from_the_first_statement_that_names_one_and_is_reported(string header, double factor, string words)
     {
         var outline = OutlineReader.Read(FileWith(header, "", Rectangle(0, 0, 2, 1)), "test.dxf");
 

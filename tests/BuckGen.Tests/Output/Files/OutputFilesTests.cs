@@ -119,7 +119,7 @@ public sealed class OutputFilesTests
     }
 
     [Fact]
-    public void Progress_is_told_of_every_file_and_the_work_stops_between_two()
+    public void Every_file_is_reported_as_progress_and_the_work_stops_between_two()
     {
         var plan = Plan(Shapes.Rectangle(100, 60), PlainBuck.Spec);
         var told = new List<string>();

@@ -34,7 +34,7 @@ public sealed class OutputFolderTests : Scratch
     }
 
     [Fact]
-    public void What_somebody_else_put_there_stays()
+    public void What_another_program_put_there_stays()
     {
         Put("out/layers/notes.txt", "mine");
         Put("out/a/b/c.txt", "mine");
@@ -58,7 +58,7 @@ public sealed class OutputFolderTests : Scratch
     public void The_folder_itself_stays_the_same_folder()
     {
         OutputFolder.Write(Out, Result("old", "layers/layer-01.dxf"));
-        if (!OperatingSystem.IsLinux()) return; // Its number on the disk is looked at, with a program of Linux.
+        if (!OperatingSystem.IsLinux()) return; // Its number on the disk is read, with a program of Linux.
         File.SetUnixFileMode(Out,
             UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute
                 | UnixFileMode.GroupRead | UnixFileMode.SetGroup);
@@ -337,7 +337,7 @@ public sealed class OutputFolderTests : Scratch
     }
 
     [Fact]
-    public void A_place_that_nobody_may_write_is_told_in_one_line()
+    public void A_place_without_write_permission_is_reported_in_one_line()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "Not even root can make files there.");
 

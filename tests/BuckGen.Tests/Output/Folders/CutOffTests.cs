@@ -44,8 +44,8 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
 
             var found = Present().Where(e => !e.StartsWith(".buckgen-work/", StringComparison.Ordinal)).ToArray();
             Assert.True(NotesOf(found).SequenceEqual(NotesOf(old)), $"Step {step}: {string.Join(", ", found)}");
-            // Exchanged, it is whole at once; moved, it is whole when an error has been told, and after a power cut when the next
-            // run begins.
+            // Exchanged, it is whole at once; moved, it is whole when an error has been reported and after a power cut when the
+            // next run begins.
             if ((exchanges && links) || fault == Fault.Error) AssertOneOf(step, found, told == "" ? [now] : [old, now]);
             // A run that is stopped at once clears up all the same.
             Try(FaultyDisk.Sound, Third, cancellation: new(canceled: true));

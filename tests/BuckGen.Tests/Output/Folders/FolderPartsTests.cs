@@ -61,7 +61,7 @@ public sealed class FolderPartsTests : Scratch
     }
 
     [Fact]
-    public void A_view_tells_files_folders_and_links_and_leaves_our_own_work_out()
+    public void A_view_distinguishes_files_folders_and_links_and_skips_our_own_work()
     {
         Put("out/a/file.txt", "12345");
         Put($"out/{WorkFolder.InsideName}/secret", "1");
@@ -81,7 +81,7 @@ public sealed class FolderPartsTests : Scratch
     }
 
     [Fact]
-    public void What_lies_at_a_path_is_told_without_following_links()
+    public void What_lies_at_a_path_is_found_without_following_links()
     {
         var file = Put("out/file.txt", "abc");
         File.CreateSymbolicLink(At("out/dead"), "nowhere");
@@ -121,7 +121,7 @@ public sealed class FolderPartsTests : Scratch
     }
 
     [Fact]
-    public void What_the_system_cannot_do_is_told()
+    public void What_the_system_cannot_do_is_reported()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "There are second names and folders can be flushed.");
         var (file, other) = (Put("a", "1"), Put("b", "2"));

@@ -25,7 +25,7 @@ public sealed class FolderRecordTests
     }
 
     [Fact]
-    public void A_record_that_was_changed_or_cut_off_anywhere_is_none()
+    public void A_record_that_was_changed_or_cut_off_anywhere_does_not_count()
     {
         for (var length = 0; length < Whole.Length; length++) Assert.Null(FolderRecord.Parse(Whole[..length]));
         for (var place = 0; place < Whole.Length; place++)

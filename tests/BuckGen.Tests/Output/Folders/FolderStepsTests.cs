@@ -202,7 +202,7 @@ public sealed class FolderStepsTests : Scratch
     }
 
     [Fact]
-    public void What_was_begun_with_a_journal_is_taken_back_and_told()
+    public void What_was_begun_with_a_journal_is_taken_back_and_reported()
     {
         for (var step = 4; ; step += 7)
         {
@@ -254,7 +254,7 @@ public sealed class FolderStepsTests : Scratch
     }
 
     [Fact]
-    public void A_name_that_is_too_long_for_the_disk_is_told()
+    public void A_name_that_is_too_long_for_the_disk_is_reported()
     {
         var path = At(new string('x', 300));
 
@@ -262,7 +262,7 @@ public sealed class FolderStepsTests : Scratch
             Assert.Throws<IOException>(() => OutputFolder.Write(path, New)).Message);
     }
 
-    /// <summary>The old result and somebody's note.</summary>
+    /// <summary>The old result and a user's note.</summary>
     private void Begin()
     {
         if (Directory.Exists(Out)) Directory.Delete(Out, true);

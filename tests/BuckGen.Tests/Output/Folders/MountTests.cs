@@ -32,7 +32,7 @@ public sealed class MountTests : Scratch
     }
 
     [Fact]
-    public void A_read_only_disk_is_told_in_one_line()
+    public void A_read_only_disk_is_reported_in_one_line()
     {
         using var mount = Mount.Try(Out, "size=128k,ro");
         if (mount is null) return;

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Output.Folders;
 
-/// <summary>Somebody works in the folder while a result is written: whatever step it is at, nothing of theirs is lost.</summary>
+/// <summary>A user works in the folder while a result is written: whatever step it is at, nothing of theirs is lost.</summary>
 [Trait("Tier", "slow")]
 public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
 {
@@ -85,7 +85,7 @@ public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
     }
 
     [Fact]
-    public void A_run_that_takes_too_long_is_told_of_in_one_line_or_the_waiting_is_stopped()
+    public void A_run_that_takes_too_long_is_reported_in_one_line_or_the_waiting_is_stopped()
     {
         Fresh();
         using (WorkFolder.Claim(FaultyDisk.Sound, WorkFolder.Beside(Out)!, Out, default))
@@ -132,7 +132,7 @@ public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
         }
         catch (IOException)
         {
-            // Refused, since somebody's file is in the way: that is one way to lose nothing.
+            // Refused, since a user's file is in the way: that is one way to lose nothing.
         }
     }
 

@@ -52,7 +52,7 @@ public class SolidBuilderTests
 
     // Between two plates two pieces touch along an edge whose ends are inside the plates' faces: one body with a hole through it.
     [Fact]
-    public void An_edge_between_two_bodies_that_are_one_at_both_of_its_ends_is_told_apart() =>
+    public void An_edge_between_two_bodies_that_are_one_at_both_of_its_ends_is_distinguished() =>
         Assert.Equal([0], Sound(SolidBuilder.Build(Straight((0, 5, Round), (5, 10, Both), (10, 15, Round))), 2000 + 1000 + 2000));
 
     [Fact]

@@ -46,7 +46,7 @@ public class PngPictureTests
     }
 
     [Fact]
-    public void Lines_are_as_wide_as_they_are_said_to_be_and_broken_where_they_are_dashed()
+    public void Lines_have_their_given_width_and_are_broken_where_they_are_dashed()
     {
         var image = Drawn(new(0, 0, 20, 10), 200,
             PictureShape.Line(new(0, 8), new(20, 8), new(Red, 0.6)),

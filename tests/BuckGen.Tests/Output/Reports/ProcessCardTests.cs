@@ -44,7 +44,7 @@ public class ProcessCardTests
     }
 
     [Fact]
-    public void A_heater_too_cool_is_told() => Assert.Contains("does not bring this sheet to", Card("pc", 2, heater: 150));
+    public void A_heater_too_cool_is_reported() => Assert.Contains("does not bring this sheet to", Card("pc", 2, heater: 150));
 
     [Fact]
     public void Without_a_plastic_it_asks_for_one_and_without_a_sheet_there_is_none()

@@ -54,7 +54,7 @@ internal sealed class ThicknessBands
         return paths.ToImmutable();
     }
 
-    /// <summary>A side that the other triangle of a pair walks the other way is none of an outline.</summary>
+    /// <summary>A side that two triangles share, in opposite directions, is not part of an outline.</summary>
     private static void Add(Dictionary<Corner, List<Corner>> sides, Corner from, Corner to)
     {
         if (from == to) return;
