@@ -113,7 +113,7 @@ public sealed class CheckAndInspectTests : Workshop
     {
         var plate = Write("plate.svg", Plate);
 
-        Cli.Run("inspect", plate, "--svg", plate).AssertRefused("plate.svg exists and is no picture of BuckGen's");
+        Cli.Run("inspect", plate, "--svg", plate).AssertRefused("plate.svg exists and is not a picture from BuckGen");
         Cli.Run("inspect", plate, "--svg", Folder).AssertRefused("is a folder");
 
         Assert.Equal(Plate, File.ReadAllText(plate));

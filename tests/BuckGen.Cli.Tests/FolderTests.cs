@@ -44,7 +44,7 @@ public sealed class FolderTests : Workshop
         var second = Cli.Run([.. call, "12"]);
 
         Assert.Equal(0, second.Status);
-        Assert.Contains("Left in the folder", second.Error);
+        Assert.Contains("left in the folder", second.Error);
         Assert.Contains("layers/layer-02.dxf", second.Error);
     }
 
@@ -68,7 +68,7 @@ public sealed class FolderTests : Workshop
 
         Cli.Run("inspect", At("plate.svg"), "--svg", At("picture.svg")).AssertDone();
         Cli.Run("inspect", At("plate.svg"), "--svg", At("picture.svg")).AssertDone();
-        Cli.Run("inspect", At("plate.svg"), "--svg", At("plate.svg")).AssertRefused("no picture of BuckGen's");
+        Cli.Run("inspect", At("plate.svg"), "--svg", At("plate.svg")).AssertRefused("not a picture from BuckGen");
         Cli.Run("inspect", At("plate.svg"), "--svg", At("none/picture.svg")).AssertRefused("picture.svg can't be written");
 
         Assert.Equal(["picture.svg", "plate.svg"], Present());
