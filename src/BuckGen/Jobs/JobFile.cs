@@ -140,11 +140,13 @@ public static class JobFile
                 else tables.TryAdd(key, table);
             }
             else if (SettingTables.IsOne(key) && !isRepeated) tables.TryAdd(key, table);
-            else table.Fault($"the table {(isRepeated ? $"[[{key}]]" : $"[{key}]")} is not known; {(NearestWord.Find(key, known.Keys) is { } near
+            else table.Fault($"the table {Written(key, isRepeated)} is not known; {(NearestWord.Find(key, known.Keys) is { } near
                 ? $"the nearest known is {known[near].Heading}"
                 : $"known are {string.Join(", ", known.Values.Select(t => t.Heading))} and [settings.NAME] for plug-ins")}");
         }
 
         return (tables, stock);
     }
+
+    private static string Written(string key, bool isRepeated) => isRepeated ? $"[[{key}]]" : $"[{key}]";
 }

@@ -34,7 +34,7 @@ public class SplineTests
     [InlineData("71 2|40 0|40 0|40 1|40 1|" + Points, "4 knots")]
     [InlineData("71 0|40 0|40 1|40 2|40 3|" + Points, "degree is 0")]
     [InlineData("71 2000000000|" + Points, "degree is 2000000000")]
-    [InlineData("71 2|40 0|40 0|40 0|40 1|40 0.5|40 1|" + Points, "knots fall")]
+    [InlineData("71 2|40 0|40 0|40 0|40 1|40 0.5|40 1|" + Points, "knots decrease")]
     [InlineData("71 2|40 1|40 1|40 1|40 1|40 1|40 1|" + Points, "no room")]
     [InlineData("71 3|40 0|40 0|40 1|40 1|" + Points, "3 control points")]
     [InlineData("71 2|40 0|40 0|40 0|40 1|40 1|40 1|41 1|" + Points, "1 weights")]

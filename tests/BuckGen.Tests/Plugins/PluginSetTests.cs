@@ -102,5 +102,5 @@ public sealed class PluginSetTests : IDisposable
 
     [Fact]
     public void What_is_no_extension_can_t_be_added() =>
-        Assert.Contains("is no extension", Assert.Throws<ArgumentException>(() => Extensions.BuiltIn.With("text")).Message);
+        Assert.Contains("is not an extension", Assert.Throws<ArgumentException>(() => Extensions.BuiltIn.With("text")).Message);
 }

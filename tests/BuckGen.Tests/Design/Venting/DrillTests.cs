@@ -42,7 +42,7 @@ public sealed class DrillTests
     }
 
     [Fact]
-    public void Below_the_narrowest_the_narrowest_is_taken_and_told_of() =>
+    public void Below_the_narrowest_the_narrowest_is_taken_and_reported() =>
         Assert.Equal("0.4 mm", DrillSeries.Metric.WidestWithin(0.1, 0.4).Name);
 
     [Theory]
