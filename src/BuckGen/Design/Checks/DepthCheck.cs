@@ -1,5 +1,5 @@
 using BuckGen.Findings;
-using BuckGen.Geometry.Polygonal;
+using BuckGen.Geometry;
 
 namespace BuckGen.Design.Checks;
 

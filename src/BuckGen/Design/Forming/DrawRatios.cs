@@ -1,6 +1,5 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Polygonal;
 
 namespace BuckGen.Design.Forming;
 

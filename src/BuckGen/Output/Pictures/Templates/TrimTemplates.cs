@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Polygonal;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Output.Pictures.Pdf;
 
