@@ -5,7 +5,7 @@ namespace BuckGen.Physics.Tests.Membranes;
 
 /// <summary>Sheets that slide on the tool, with all friction from none to stick.</summary>
 [Trait("Tier", "slow")]
-public class FrictionTests
+public class FrictionTests(FrictionTests.Runs runs) : IClassFixture<FrictionTests.Runs>
 {
     private static readonly FormingLoad Slow = new(100 * Formed.PressureUnit) { PathTolerance = 0.02 };
 
@@ -130,16 +130,30 @@ public class FrictionTests
     [Fact]
     public void A_second_run_gives_the_same_numbers()
     {
-        var (first, second) = (Form("channel", 0.3), Form("channel", 0.3));
+        var (first, second) = (Form("channel", 0.3), Run("channel", 0.3));
 
         Assert.Equal(first.Steps, second.Steps);
         Assert.Equal(first.Nodes, second.Nodes);
         Assert.Equal(first.Thickness, second.Thickness);
     }
 
-    private static FormedSheet Form(string tool, double? friction) => MembraneForming.Form(
+    private FormedSheet Form(string tool, double? friction) => runs.Form(tool, friction);
+
+    private static FormedSheet Run(string tool, double? friction) => MembraneForming.Form(
         Formed.Strip(80), ToolOf(tool), Slow with { Friction = friction, Rise = ToolOf(tool) is Block ? 0.5 * Formed.Size : 0 });
 
     private static ITool ToolOf(string tool) =>
         tool switch { "channel" => Channel, "trough" => Trough, "block" => Block, _ => OffNodes };
+
+    /// <summary>Sheets that several tests look at, each formed once.</summary>
+    public sealed class Runs
+    {
+        private readonly Dictionary<string, FormedSheet> formed = [];
+
+        internal FormedSheet Form(string tool, double? friction)
+        {
+            var name = FormattableString.Invariant($"{tool} {friction}");
+            return formed.TryGetValue(name, out var known) ? known : formed[name] = Run(tool, friction);
+        }
+    }
 }
