@@ -64,7 +64,7 @@ def judge_case(job, file, read_by, case, at):
         distance = farthest(expected, written)
         yield {
             "file": file, "readBy": read_by, "case": {k: v for k, v in case.items() if k != "layers"}, "layer": k + 1,
-            "expectedArea": areas[0], "area": areas[1], "farthest": min(distance, 1e9),
+            "expectedArea": areas[0], "area": areas[1], "maxDistance": min(distance, 1e9),
             "differsAcross": distance > LIMIT and differ_across(expected, written, LIMIT),
         }
 
