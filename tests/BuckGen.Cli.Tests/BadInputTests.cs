@@ -59,7 +59,7 @@ public sealed class BadInputTests : Workshop
     [InlineData("depth is 2000 mm", "--depth", "2000", "--stock", "12")]
     [InlineData("--plastic is 'cheese'", "--depth", "24", "--stock", "12", "--plastic", "cheese")]
     [InlineData("--frame is '300'", "--depth", "24", "--stock", "12", "--frame", "300")]
-    [InlineData("give the thickness of the plastic sheet", "--depth", "24", "--stock", "12", "--drawn", "outside")]
+    [InlineData("give the thickness of the plastic sheet", "--depth", "24", "--stock", "12", "--part", "outside")]
     [InlineData("draft is -50 degrees", "--depth", "24", "--stock", "12", "--draft", "-50deg")]
     [InlineData("draft is 89 degrees", "--depth", "24", "--stock", "12", "--draft", "89deg")]
     [InlineData("'cheese'", "--depth", "24", "--stock", "cheese")]

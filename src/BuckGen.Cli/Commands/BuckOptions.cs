@@ -24,7 +24,8 @@ internal sealed class BuckOptions
     private static readonly BasePlate BaseDefaults = new(new("", 1));
     private static readonly CuttingSpec CuttingDefaults = new();
 
-    private readonly Option<double?> depth = QuantityOption.Create(StackSettings.Depth, "Depth of the part. Required.");
+    private readonly Option<double?> depth = QuantityOption.Create(
+        StackSettings.Depth, "Depth of the buck, or with --part that of the finished part. Required.");
     private readonly Option<string[]> stock = new Option<string[]>("--stock")
     {
         Description = "Boards you have: a measured thickness (12mm) or a name from the catalog (mdf-12); several may "
@@ -102,7 +103,7 @@ internal sealed class BuckOptions
         bool withSheet = false)
     {
         var deep = parsed.GetValue(depth)
-            ?? throw new UsageException("--depth is missing; give the depth of the part, such as --depth 36mm.");
+            ?? throw new UsageException("--depth is missing; give the depth, such as --depth 36mm.");
         var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse(StockSettings.Board, text) : null;
         var catalog = extensions.Catalog;
         Stock StockOf(string text) => BuckOptions.StockOf(text, size, catalog);
@@ -126,6 +127,9 @@ internal sealed class BuckOptions
             Dowels = Defaults.Dowels with { Diameter = parsed.GetValue(dowel) ?? Defaults.Dowels.Diameter },
             Tolerance = reading.Tolerance,
         };
+        if (parsed.GetResult(outlineAt) is { Implicit: false } && part.IsOrdered(parsed))
+            throw new UsageException(
+                $"{outlineAt.Name} is that of the buck; with --part say --part-at, where the finished part is to size.");
         return part.Apply(parsed, vents.Apply(parsed, buck, extensions.VentPatterns, withVents), catalog, withSheet);
     }
 

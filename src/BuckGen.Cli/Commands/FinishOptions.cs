@@ -43,7 +43,7 @@ internal sealed class FinishOptions
         {
             Jig = Ring with
             {
-                TrimHeight = parsed.GetValue(trimHeight) ?? Ring.TrimHeight,
+                TrimHeight = parsed.GetValue(trimHeight),
                 Clearance = parsed.GetValue(clearance) ?? Ring.Clearance,
                 Land = parsed.GetValue(land) ?? Ring.Land,
             },

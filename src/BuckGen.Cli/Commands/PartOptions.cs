@@ -2,6 +2,7 @@ using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Specs;
 using BuckGen.Intake.Catalogs;
 
@@ -17,7 +18,13 @@ internal sealed class PartOptions
 
     private readonly Option<double?> gauge = QuantityOption.Create(SheetSettings.Gauge);
     private readonly Option<double?> minWall = QuantityOption.Create(SheetSettings.MinWall);
-    private readonly Option<Drawn?> drawn = QuantityOption.Create(BuckSettings.Drawn);
+    private readonly Option<PartSide?> part = QuantityOption.Create(
+        PartSettings.Side, "Drawing and --depth show the finished part, after trimming: its inside or its outside.");
+    private readonly Option<PartEnd?> at = QuantityOption.Create(PartSettings.At);
+    private readonly Option<string?> partSize = QuantityOption.Create(
+        PartSettings.Size, "Width and height of the part, such as 120x80mm; the drawing is scaled to it.");
+    private readonly Option<double?> cutHeight = QuantityOption.Create(
+        PartSettings.CutHeight, "Height over the flange at which you cut the part; left out: a ring cuts, or the flange stays.");
     private readonly Option<string?> frame =
         QuantityOption.Create(FormerSettings.Frame, "Clear opening of the clamp frame, such as 300x200mm.");
     private readonly Option<string?> platen =
@@ -28,7 +35,8 @@ internal sealed class PartOptions
 
     public void AddTo(HelpedCommand command)
     {
-        command.Add(OptionGroup.Sheet, plastic, gauge, minWall, drawn, sizes);
+        command.Add(OptionGroup.FinishedPart, part, at, partSize, cutHeight);
+        command.Add(OptionGroup.Sheet, plastic, gauge, minWall, sizes);
         command.Add(OptionGroup.Former, frame, platen, travel);
     }
 
@@ -45,7 +53,7 @@ internal sealed class PartOptions
             || parsed.GetValue(sizes) is { Length: > 0 };
         return buck with
         {
-            Drawn = parsed.GetValue(drawn) ?? Drawn.Buck,
+            Part = Part(parsed),
             Sheet = !hasSheet ? null : Defaults with
             {
                 Plastic = parsed.GetValue(plastic) is { } word
@@ -63,5 +71,25 @@ internal sealed class PartOptions
                 Travel = parsed.GetValue(travel),
             },
         };
+    }
+
+    /// <summary>True when the drawing shows the finished part.</summary>
+    public bool IsOrdered(ParseResult parsed) => parsed.GetValue(part) is not null;
+
+    private PartSpec? Part(ParseResult parsed)
+    {
+        if (parsed.GetValue(part) is { } side)
+            return new()
+            {
+                Side = side,
+                At = parsed.GetValue(at) ?? PartSettings.At.Default,
+                Size = parsed.GetValue(partSize) is { } text ? SizeText.Parse(PartSettings.Size, text) : null,
+                CutHeight = parsed.GetValue(cutHeight),
+            };
+        foreach (var option in (Option[])[at, partSize, cutHeight])
+            if (parsed.GetResult(option) is { Implicit: false })
+                throw new UsageException(
+                    $"{option.Name} is about the finished part; say with {part.Name} which side of it the drawing shows.");
+        return null;
     }
 }

@@ -12,7 +12,7 @@ internal static class PlanPrinter
         printer.Line(
             Text($"{summary.Title}: {buck.Kind} buck, {buck.Draft:0.##} degrees of draft, to size at the {buck.OutlineAt}"));
         printer.Line(
-            Text($"Depth {buck.Depth:0.##} mm (wanted {buck.DepthWanted:0.##}, off by {buck.DepthMiss:+0.##;-0.##;0}); ")
+            Text($"Buck {buck.Depth:0.##} mm deep (off by {buck.DepthMiss:+0.##;-0.##;0}); ")
                 + Text($"stack {buck.Height:0.##} mm high"));
         printer.Line(
             Text($"Footprint {summary.Footprint.Width:0.0} x {summary.Footprint.Height:0.0} mm; ")
@@ -22,6 +22,7 @@ internal static class PlanPrinter
                 Text($"{air.VentsPlaced} vents, drill {summary.Vents.FirstOrDefault()?.Drill ?? "none"}, ruled by the ")
                     + Text($"{air.RuledBy}; {air.Volume:0.##} L of air leave in ")
                     + Text($"{(air.Seconds is { } s ? Text($"{s:0.##} s") : "more than a minute")}"));
+        PartPrinter.Print(printer, summary.Part);
         BlankPrinter.Print(printer, summary);
         FormedPrinter.Print(printer, summary.Formed);
         if (summary.Jig is { } jig)

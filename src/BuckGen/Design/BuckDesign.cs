@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Cancellation;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Specs;
 using BuckGen.Design.Trimming;
@@ -27,6 +28,9 @@ public sealed record BuckDesign(
 {
     /// <summary>How the buck was sized so that the part comes out right.</summary>
     public PartSizing Sizing { get; init; } = PartSizing.None;
+
+    /// <summary>The finished part; null when the sheet is not known, or when nothing of it is left.</summary>
+    public FinishedPart? Part { get; init; }
 
     /// <summary>The blank; null when the sheet is not known.</summary>
     public Blank? Blank { get; init; }

@@ -8,7 +8,6 @@ using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
-using BuckGen.Settings;
 
 namespace BuckGen.Design;
 
@@ -17,9 +16,6 @@ internal static class BuckDesigner
 {
     /// <summary>How exactly the height of a change of shape is found, mm.</summary>
     private const double HeightResolution = 0.02;
-
-    /// <summary>Maximum number of lines and arcs in the outlines of all heights together.</summary>
-    private const long MaxPieces = 1_000_000;
 
     public static BuckDesign Design(Outline outline, BuckSpec spec, DesignExtensions extensions,
         IProgress<DesignProgress>? progress,
@@ -46,11 +42,10 @@ internal static class BuckDesigner
     {
         next();
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
-        var plan = StackPlan.Choose(spec.StackDepth, spec.Stock, spec.DepthTolerance);
-        RequireFew(outline, plan, spec);
-        var foot = LayerStack.Plates(spec, spec.Plenum?.Stock).Aggregate(0.0, (height, plate) => height + plate.Stock.Thickness);
-        var heights = plan.HeightsFrom(foot).ToArray();
-        var (shape, sizing) = Sized(outline, spec, heights, plan.Depth, offsetter, cancellation);
+        if (spec.Part is { } part) spec = spec with { OutlineAt = part.PlaneFor(spec.Kind) };
+        var sized = BuckSizing.Create(outline, spec, offsetter, cancellation);
+        spec = spec with { Jig = sized.Jig };
+        var (plan, heights, shape) = (sized.Plan, sized.Heights, sized.Shape);
         var solid = new StackedSolid(shape, spec);
 
         next();
@@ -60,15 +55,11 @@ internal static class BuckDesigner
         var upper = blanks.Where(b => b.Role != LayerRole.Plenum).ToArray();
         var dowels = DowelColumns.Place(upper, solid, spec, IslandLetters.Assign(upper), offsetter, cancellation);
         next();
-        var outward = shape.CloseHeights(heights).OrderBy(h => Math.Abs(h - shape.ReferenceHeight)).ToArray();
-        shape.Prepare(outward, cancellation);
-        var changes =
-            RegionChanges.Find(h => shape.At(h, cancellation), outward, shape.OffsetAt(outward[^1]) > 0, HeightResolution,
-                cancellation);
+        var changes = Changes(shape, heights, cancellation);
         var blank = Blank.Compute(shape, spec, spec.Sheet, spec.Former, plan.Depth, heights, offsetter, cancellation);
         next();
         var vents = spec.Vents is { } venting && blank is not null
-            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, spec), venting,
+            ? VentDesigner.Design(upper, dowels.Holes.SelectMany(h => h), solid, Closings(changes, shape, spec.Kind), venting,
                 spec.Sheet?.Plastic,
                 blank, offsetter, cancellation)
             : null;
@@ -83,14 +74,18 @@ internal static class BuckDesigner
         var layers = LayerMarks.Complete(
             blanks, IslandLetters.Assign(blanks), holes, LayerVents.ByLayer(blanks, vents), solid, spec, cancellation);
 
+        var flange = sized.FlangeOutline(spec.Kind, cancellation);
+        if (spec.Prediction is not null) next();
+        var (formed, ofForming) = Predicted(new(solid, layers, flange, spec.Draft), spec, blank, cancellation);
         next();
-        var finishing = Finishing.Create(shape, spec, blank, extensions.Jigs, offsetter, cancellation);
+        var finishing = Finishing.Create(
+            outline, spec, sized, blank, formed?.Wall, extensions.Jigs, offsetter, cancellation);
         next();
         List<Finding> findings =
         [
             .. StackChecks.Run(plan, spec, solid, blanks),
-            .. ShrinkageFinding.Find(spec.Drawn, spec.Shrinkage, spec.ShrinkageOfPlastic),
-            .. ShapeChangeFindings.Find(changes, HeightResolution, spec),
+            .. ShrinkageFinding.Find(spec.Part is not null, spec.Shrinkage, spec.ShrinkageOfPlastic),
+            .. ShapeChangeFindings.Find(changes, HeightResolution, shape.ReferenceHeight, spec.Kind),
             .. SlotFindings.Find(shape.At(shape.ReferenceHeight, cancellation), shape, changes, spec),
             .. dowels.Findings,
             .. vents?.Findings ?? [],
@@ -99,14 +94,12 @@ internal static class BuckDesigner
             .. finishing.Findings,
             .. DesignChecks.Run(
                 new(spec, spec.Sheet, spec.Former, spec.Checks, shape, plan, blanks, blank), extensions.Checks, cancellation),
+            .. ofForming,
         ];
-        var flange = spec.Kind == BuckKind.Male ? shape.At(shape.Foot, cancellation) : shape.At(shape.Face, cancellation);
-        if (spec.Prediction is not null) next();
-        var (formed, ofForming) = Predicted(new(solid, layers, flange), spec, blank, cancellation);
-        findings.AddRange(ofForming);
         return new(outline, spec, plan, layers, vents, flange, FindingList.Create(findings, spec.Checks.Silenced))
         {
-            Sizing = sizing.For(flange),
+            Sizing = sized.Sizing.For(flange),
+            Part = finishing.Part,
             Blank = blank,
             Jigs = finishing.Jigs,
             Solid = solid,
@@ -125,60 +118,27 @@ internal static class BuckDesigner
         return (part, FormedPartFindings.Find(part, spec.Kind, sheet, spec.Former, spec.Checks.MaxThinning));
     }
 
-    /// <summary>
-    /// Time, memory and files grow with the outlines of all heights together: two a layer, and more where the wall leans far.
-    /// </summary>
-    private static void RequireFew(Outline outline, StackPlan plan, BuckSpec spec)
+    /// <summary>Where parts of the outline come and go, from its reference plane down to the foot and up to the face.</summary>
+    private static List<RegionChange> Changes(DraftedShape shape, double[] heights, CancellationToken cancellation)
     {
-        var heights =
-            (long)(2 * plan.LayerStocks.Length
-                + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.SampleStep);
-        var pieces = outline.Region.Segments.Count();
-        if (pieces * heights > MaxPieces)
-            throw new SpecException(FormattableString.Invariant(
-                $"{outline.Name} has {pieces} lines and arcs; with {plan.LayerStocks.Length} layers and {spec.Draft:0.##} ")
-                + FormattableString.Invariant(
-                    $"degrees of draft it is computed at {heights} heights, {pieces * heights} lines and arcs in all; the ")
-                    + FormattableString.Invariant(
-                        $"limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
+        var close = shape.CloseHeights(heights).Append(shape.ReferenceHeight).Distinct().Order().ToArray();
+        shape.Prepare(close, cancellation);
+        double[][] ways =
+        [
+            [.. close.Where(h => h <= shape.ReferenceHeight).Reverse()],
+            [.. close.Where(h => h >= shape.ReferenceHeight)],
+        ];
+        return [.. ways.Where(w => w.Length > 1).SelectMany(way =>
+            RegionChanges.Find(
+                h => shape.At(h, cancellation), way, shape.OffsetAt(way[^1]) > 0, HeightResolution, cancellation))];
     }
 
     /// <summary>
-    /// The drafted shape of the buck, enlarged for shrinkage and moved for the wall where the drawing shows the part.
+    /// Where a hole of a male buck, or a cavity, closes. That is below the reference plane, for above it air only widens.
     /// </summary>
-    private static (DraftedShape Shape, PartSizing Sizing) Sized(
-        Outline outline, BuckSpec spec, double[] heights, double depth, CheckedOffsetter offsetter,
-        CancellationToken cancellation)
+    private static IEnumerable<Vec2> Closings(IEnumerable<RegionChange> changes, DraftedShape shape, BuckKind kind)
     {
-        var enlarged = PartSizing.Enlarged(outline.Region, spec.ShrinkageAllowed);
-        var shape = Drafted(enlarged);
-        var direction = PartSizing.Direction(spec.Kind, spec.Drawn);
-        if (direction == 0) return (shape, new(spec.Drawn, spec.ShrinkageAllowed, 0));
-        // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
-        var wall = Blank.Compute(shape, spec, spec.Sheet, spec.Former, depth, heights, offsetter, cancellation) is { } blank
-            ? direction * PartSizing.LevelWall(blank, spec.Draft)
-            : 0;
-        var moved = NegligibleLoops.Remove(offsetter.Offset(enlarged, wall, spec.Corners, cancellation), spec.Tolerance.Chord);
-        return moved.IsEmpty
-            ? throw new OutlineException(
-                FormattableString.Invariant(
-                    $"{outline.Name}: nothing is left of the outline when the wall of {-wall:0.##} mm is taken off; use a ")
-                    + "thinner sheet or a larger part.")
-            : (Drafted(moved), new(spec.Drawn, spec.ShrinkageAllowed, wall));
-
-        DraftedShape Drafted(Region region)
-        {
-            var drafted = new DraftedShape(region, spec, heights[0], heights[^1], offsetter);
-            drafted.Prepare(heights, cancellation);
-            return drafted;
-        }
-    }
-
-    /// <summary>Where a hole of a male buck, or a cavity, closes.</summary>
-    private static IEnumerable<Vec2> Closings(IEnumerable<RegionChange> changes, BuckSpec spec)
-    {
-        // Seen from the base upward air only widens: then nothing closes.
-        var end = spec.Kind == BuckKind.Male ? RegionChangeKind.HoleCloses : RegionChangeKind.IslandVanishes;
-        return spec.OutlineAt == OutlineAt.Face ? changes.Where(c => c.Kind == end).Select(c => c.Place) : [];
+        var end = kind == BuckKind.Male ? RegionChangeKind.HoleCloses : RegionChangeKind.IslandVanishes;
+        return changes.Where(c => c.Kind == end && c.At < shape.ReferenceHeight).Select(c => c.Place);
     }
 }

@@ -10,17 +10,18 @@ public readonly record struct DesignProgress(string Step, int Number, int Total)
     [
         "size the part", "draft the layers", "set the dowels", "look for changes of shape", "place the vents",
         "letter the layers",
-        "make jigs and panel", "check the design",
     ];
+
+    private static readonly string[] AfterForming = ["make jigs and panel", "check the design"];
 
     /// <summary>How many steps a design has.</summary>
     /// <param name="withPrediction">True when the wall of the part is predicted.</param>
-    internal static int StepCount(bool withPrediction) => BeforeForming.Length + (withPrediction ? 1 : 0);
+    internal static int StepCount(bool withPrediction) => BeforeForming.Length + (withPrediction ? 1 : 0) + AfterForming.Length;
 
     /// <summary>Reports each step.</summary>
     internal static Action Reporter(IProgress<DesignProgress>? progress, bool withPrediction, CancellationToken cancellation)
     {
-        string[] steps = withPrediction ? [.. BeforeForming, "form the sheet"] : BeforeForming;
+        string[] steps = [.. BeforeForming, .. withPrediction ? ["form the sheet"] : (string[])[], .. AfterForming];
         var number = 0;
         return () =>
         {

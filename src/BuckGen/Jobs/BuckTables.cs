@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Plugins;
+using BuckGen.Settings;
 
 namespace BuckGen.Jobs;
 
@@ -47,13 +49,13 @@ internal static class BuckTables
     }
 
     /// <summary>The tables [buck], [base] and [dowels].</summary>
-    public static BuckSpec Buck(JobTable buck, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock,
+    public static BuckSpec Buck(JobTable buck, JobTable? part, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock,
         Tolerance tolerance) => new()
         {
             Kind = buck.Choice(StackSettings.Kind),
-            Depth = buck.Required(StackSettings.Depth),
+            Depth = Depth(buck, part),
+            Part = FinishTables.Part(part),
             Draft = buck.Number(StackSettings.Draft),
-            Drawn = buck.Choice(BuckSettings.Drawn),
             OutlineAt = buck.Choice(StackSettings.OutlineAt),
             Corners = new(buck.Choice(StackSettings.Corners), buck.Number(StackSettings.MitreLimit)),
             Steps = buck.Choice(StackSettings.Steps),
@@ -67,6 +69,17 @@ internal static class BuckTables
                 dowels.Number(DowelSettings.Diameter), dowels.Number(DowelSettings.Fit), dowels.Number(DowelSettings.Wall)),
             Tolerance = tolerance,
         };
+
+    /// <summary>The depth of the buck, or of the part where one is ordered; then [part] decides what [buck] would.</summary>
+    private static double Depth(JobTable buck, JobTable? part)
+    {
+        if (part is null) return buck.Required(StackSettings.Depth);
+        foreach (var setting in (Setting[])[StackSettings.Depth, StackSettings.OutlineAt])
+            if (buck.Has(setting))
+                buck.Fault(setting,
+                    $"\"{setting.Key}\" is that of the buck, but [part] orders the finished part; leave one of them out");
+        return part.Required(PartSettings.Depth);
+    }
 
     /// <summary>The table [cutting].</summary>
     public static CuttingSpec Cutting(JobTable table) => new(

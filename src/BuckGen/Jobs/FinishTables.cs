@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
@@ -11,6 +12,15 @@ namespace BuckGen.Jobs;
 /// <summary>Reads the tables of a job file that follow the buck: the plastic sheet, the former, jigs and panel.</summary>
 internal static class FinishTables
 {
+    /// <summary>The table [part], but for its depth; null when the job has none.</summary>
+    public static PartSpec? Part(JobTable? table) => table is null ? null : new()
+    {
+        Side = table.Choice(PartSettings.Side),
+        At = table.Choice(PartSettings.At),
+        Size = table.Size(PartSettings.Size),
+        CutHeight = table.Optional(PartSettings.CutHeight),
+    };
+
     /// <summary>The table [sheet]; null when the job has none.</summary>
     public static SheetSpec? Sheet(JobTable? table, Catalog catalog)
     {
@@ -62,7 +72,7 @@ internal static class FinishTables
     /// <summary>The table [jig]; null when the job has none.</summary>
     public static JigSpec? Jig(JobTable? table) => table is null ? null : new()
     {
-        TrimHeight = table.Number(JigSettings.TrimHeight),
+        TrimHeight = table.Optional(JigSettings.TrimHeight),
         Clearance = table.Number(JigSettings.Clearance),
         Land = table.Number(JigSettings.Land),
         FlangeRoom = table.Number(JigSettings.FlangeRoom),

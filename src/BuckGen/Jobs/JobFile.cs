@@ -64,7 +64,7 @@ public static class JobFile
             title,
             outline.RequiredText(OutlineSettings.File),
             reading,
-            BuckTables.Buck(buck, Given("base"), Table("dowels"), stock, reading.Tolerance) with
+            BuckTables.Buck(buck, Given("part"), Given("base"), Table("dowels"), stock, reading.Tolerance) with
             {
                 Vents = VentTables.Vents(Given("vents"), Table("vacuum"), extensions.VentPatterns),
                 Plenum = VentTables.Plenum(Given("plenum"), stock),

@@ -5,6 +5,7 @@ using BuckGen.Cutting.Drilling;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Specs;
 using BuckGen.Design.Trimming;
@@ -33,7 +34,8 @@ internal static class JobSettings
 
     public static readonly ImmutableArray<SettingTable> Tables =
     [
-        Root, OutlineSettings.Table, BuckSettings.Table, StockSettings.Table, StockSettings.FromCatalog, BaseSettings.Table,
+        Root, OutlineSettings.Table, BuckSettings.Table, PartSettings.Table, StockSettings.Table, StockSettings.FromCatalog,
+        BaseSettings.Table,
         VentSettings.Table,
         VentSettings.VacuumTable, PlenumSettings.Table, DrillSettings.Table, SheetSettings.Table, FormerSettings.Table,
         FormingSettings.Table,

@@ -14,11 +14,20 @@ internal static class Job
         var depth = Math
             .Max(0.1, Math
                 .Min(dice.Chance(0.6) ? size * dice.Between(0.02, 1.5) : dice.Size(0.1, 1000), Math.Min(1000, boards * thick)));
-        List<string> lines = ["[outline]", "file = \"drawing.svg\"", "[buck]", $"depth = \"{RandomSource.Text(depth)}mm\""];
+        List<string> lines = ["[outline]", "file = \"drawing.svg\""];
+        var ordered = dice.Chance(0.3);
+        lines.AddRange(["[" + (ordered ? "part" : "buck") + "]", $"depth = \"{RandomSource.Text(depth)}mm\""]);
+        if (ordered)
+        {
+            Word(0.7, "drawn", "inside", "outside");
+            Word(0.7, "at", "mouth", "face");
+            Length(0.3, "cut-height", 0.1, 50);
+            lines.Add("[buck]");
+        }
+        else
+            Word(0.5, "outline-at", "face", "base");
         Put(0.5, "draft", () => RandomSource.Text(dice.One(0, -1, 1) * dice.Size(0.1, 45)));
         Word(0.5, "kind", "male", "female");
-        Word(0.5, "outline-at", "face", "base");
-        Word(0.3, "drawn", "buck", "inside", "outside");
         Word(0.4, "corners", "round", "mitre");
         Word(0.5, "steps", "outside", "inside", "middle");
         Put(0.2, "depth-tolerance", () => RandomSource.Text(dice.Between(0, 50)));

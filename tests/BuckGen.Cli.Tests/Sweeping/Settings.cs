@@ -21,6 +21,7 @@ internal static class Settings
         var depth = Math
             .Min(dice.Chance(0.6) ? size * dice.Between(0.02, 1.5) : dice.Size(0.1, 1000), Math.Min(1000, boards * thick));
         var (withBase, withVents) = (command != "buck" || dice.Chance(0.5), command == "vents" || dice.Chance(0.4));
+        var withPart = dice.Chance(0.3);
         List<string> all =
         [
             command, "--depth", RandomSource.Text(Math.Max(0.1, depth)) + "mm", "--stock", RandomSource.Text(thick) + "mm",
@@ -32,7 +33,7 @@ internal static class Settings
             .. Maybe(dice, 0.5, "--steps", dice.One("outside", "inside", "middle")),
             .. Maybe(dice, 0.5, "--corners", dice.One("round", "mitre")),
             .. Maybe(dice, 0.2, "--mitre-limit", RandomSource.Text(dice.Between(1, 20))),
-            .. Maybe(dice, 0.5, "--outline-at", dice.One("face", "base")),
+            .. Maybe(dice, withPart ? 0 : 0.5, "--outline-at", dice.One("face", "base")),
             .. Maybe(dice, 0.2, "--shrinkage", RandomSource.Text(dice.Between(0, 10)) + "%"),
             .. Maybe(dice, 0.3, "--block-margin", dice.Length(0.1, 500)),
             .. Maybe(dice, 0.3, "--dowel", dice.Length(1, 50)),
@@ -46,7 +47,6 @@ internal static class Settings
             .. Maybe(dice, 0.2, "--svg"), .. Maybe(dice, 0.2, "--model"), .. Maybe(dice, 0.2, "--drill", "ngc"),
             .. Maybe(dice, 0.2, "--tolerance", dice.Length(0.0005, 1)),
         ];
-        var withPart = dice.Chance(0.3);
         if (withBase)
         {
             all.AddRange(["--base", dice.Length(2.5, 40), .. Maybe(dice, 0.3, "--base-margin", dice.Length(0.1, 500))]);
@@ -63,7 +63,8 @@ internal static class Settings
             .. Maybe(dice, withVents || command == "jig" || withPart ? 1 : 0.5, "--gauge", dice.Length(0.1, 25)),
             .. Maybe(dice, 0.3, "--plastic", dice.One("petg", "hips", "abs", "pc")),
             .. Maybe(dice, 0.3, "--min-wall", dice.Length(0.02, 25)),
-            .. Maybe(dice, withPart ? 1 : 0, "--drawn", dice.One("buck", "inside", "outside")),
+            .. Maybe(dice, withPart ? 1 : 0, "--part", dice.One("inside", "outside")),
+            .. Maybe(dice, withPart ? 0.5 : 0, "--part-at", dice.One("mouth", "face")),
             .. Maybe(dice, 0.3, "--frame",
                 $"{RandomSource.Text(dice.Size(50, 5000))}x{RandomSource.Text(dice.Size(50, 5000))}mm"),
             .. Maybe(dice, 0.3, "--travel", dice.Length(1, 2000)),

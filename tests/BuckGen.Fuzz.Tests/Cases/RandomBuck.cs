@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Specs;
 using BuckGen.Design.Trimming;
 using BuckGen.Design.Venting;
@@ -35,7 +36,9 @@ internal static class RandomBuck
             Shrinkage = dice.Chance(0.2) ? dice.Said(0, 3) : null,
             Base = plate,
             Sheet = sheet,
-            Drawn = sheet is not null && dice.Chance(0.15) ? dice.Any(Drawn.Inside, Drawn.Outside) : Drawn.Buck,
+            Part = sheet is not null && dice.Chance(0.15)
+                ? new() { Side = dice.Any(PartSide.Inside, PartSide.Outside), At = dice.Any(PartEnd.Mouth, PartEnd.Face) }
+                : null,
             Vents = plate is not null && sheet is not null && dice.Chance(0.3) ? Vents(dice) : null,
             Plenum = plate is not null && (plate.Under ?? plate.Stock).Thickness >= MinThicknessOverPlenum
                 && dice.Chance(0.2) ? Plenum(dice) : null,

@@ -22,7 +22,7 @@ internal sealed class DraftedWall
         spec = design.Spec;
         (Foot, allowance) = (Plates(spec), design.Sizing.WallAllowance);
         Face = Foot + design.Plan.LayerStocks.Sum(s => s.Thickness);
-        reference = spec.OutlineAt == OutlineAt.Face ? Face : Foot;
+        reference = spec.OutlineAt == OutlineAt.Face ? Face - design.Sizing.Inset : Foot + design.Sizing.Inset;
         slope = Math.Tan(spec.Draft * Math.PI / 180) * (IsMale ? -1 : 1);
         Source = Enlarged(design.Outline.Region, 1 / (1 - design.Sizing.Shrinkage / 100));
     }

@@ -135,7 +135,7 @@ public sealed class BudgetTests
         var changes = RegionChanges.Find(_ => wheel.Moved(30 * asked++, 0), [0, 1000], grows: true, 1e-6, CancellationToken.None);
         Assert.InRange(asked, 240, 260);
         Assert.Contains(changes, c => c.Within > 1e-6);
-        var rough = Assert.Single(ShapeChangeFindings.Find(changes, 1e-6, PlainBuck.Spec), f => f.Id == "changes-rough");
+        var rough = Assert.Single(ShapeChangeFindings.Find(changes, 1e-6, 0, BuckKind.Male), f => f.Id == "changes-rough");
         Assert.Equal(changes.Max(c => c.Within), rough.Value);
     }
 }

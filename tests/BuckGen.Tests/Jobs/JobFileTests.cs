@@ -29,8 +29,11 @@ public partial class JobFileTests
         thickness = "12mm"
         """;
 
-    /// <summary>The template with every setting that is commented out switched on.</summary>
-    private static string Everything { get; } = CommentedSetting().Replace(JobTemplate.Text("sign.svg"), "$1")
+    /// <summary>
+    /// The template with every setting that is commented out switched on, but for the two of [buck] that [part] replaces.
+    /// </summary>
+    private static string Everything { get; } = CommentedSetting().Replace(
+            SetOfBuck().Replace(JobTemplate.Text("sign.svg"), ""), "$1")
         // Two tables of stock are in it; one names the catalog.
         .Replace("# [", "[", StringComparison.Ordinal);
 
@@ -74,6 +77,7 @@ public partial class JobFileTests
         Assert.Equal(defaults with
         {
             Shrinkage = 0.5,
+            Part = new() { Size = new(120, 80), CutHeight = 6 },
             Base = job.Buck.Base,
             Vents = job.Buck.Vents,
             Plenum = job.Buck.Plenum,
@@ -136,7 +140,7 @@ public partial class JobFileTests
     {
         // A wrong key makes the reader list the ones it knows, table by table.
         foreach (var table in
-            (string[])["outline", "buck", "base", "vents", "vacuum", "plenum", "sheet", "former", "forming", "jig", "flange",
+            (string[])["outline", "part", "base", "vents", "vacuum", "plenum", "sheet", "former", "forming", "jig", "flange",
                 "panel", "checks", "dowels", "cutting", "rates", "output"])
         {
             var text = Regex.Replace(Everything, $@"^\[{table}\]", $"[{table}]\nzzz = 1", RegexOptions.Multiline);
@@ -338,6 +342,9 @@ public partial class JobFileTests
         if (!wrong.Contains("[outline]", StringComparison.Ordinal)) text += "\n[outline]\nfile = \"sign.svg\"";
         return text + "\n[[stock]]\nthickness = 12\n";
     }
+
+    [GeneratedRegex(@"^(depth|outline-at) = .*\n", RegexOptions.Multiline)]
+    private static partial Regex SetOfBuck();
 
     [GeneratedRegex(@"^# (\w[\w-]* = |\[\[stock\]\])", RegexOptions.Multiline)]
     private static partial Regex CommentedSetting();

@@ -1,3 +1,5 @@
+using BuckGen.Design.Bucks;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Venting;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Jobs;
@@ -25,10 +27,13 @@ public class SettingTests
     private static (string Job, int Line) With(Setting? changed = null, string value = "")
     {
         var (lines, at) = (new List<string>(), 0);
-        foreach (var table in JobSettings.Tables)
+        // A job orders the part or the buck.
+        Setting[] ofBuck = [StackSettings.Depth, StackSettings.OutlineAt];
+        var isBuck = ofBuck.Contains(changed);
+        foreach (var table in JobSettings.Tables.Where(t => !isBuck || t != PartSettings.Table))
         {
             if (table.Heading.Length > 0) lines.Add(table.Heading);
-            foreach (var setting in table.Settings)
+            foreach (var setting in table.Settings.Where(s => isBuck || !ofBuck.Contains(s)))
             {
                 lines.Add($"{setting.Key} = {(setting == changed ? value : setting.Shown)}");
                 if (setting == changed) at = lines.Count;

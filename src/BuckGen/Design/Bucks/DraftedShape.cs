@@ -27,11 +27,13 @@ internal sealed class DraftedShape
     /// <param name="foot">Height of the lower end of the walls, mm.</param>
     /// <param name="face">Height of the upper end of the walls, mm.</param>
     /// <param name="offsetter">Makes the offsets.</param>
-    public DraftedShape(Region outline, StackSpec spec, double foot, double face, IOffsetter offsetter)
+    /// <param name="inset">From the plane that the spec names to the reference plane, into the wall, mm, 0 or more.</param>
+    public DraftedShape(
+        Region outline, StackSpec spec, double foot, double face, IOffsetter offsetter, double inset = 0)
     {
         (this.outline, corners, this.offsetter, chord) = (outline, spec.Corners, offsetter, spec.Tolerance.Chord);
         (Foot, Face) = (foot, face);
-        ReferenceHeight = spec.OutlineAt == OutlineAt.Face ? face : foot;
+        ReferenceHeight = spec.OutlineAt == OutlineAt.Face ? face - inset : foot + inset;
         slope = Math.Tan(spec.Draft * Math.PI / 180) * (spec.Kind == BuckKind.Male ? -1 : 1);
     }
 

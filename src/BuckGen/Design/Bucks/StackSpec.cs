@@ -45,11 +45,10 @@ public record StackSpec
     /// <summary>Male or female.</summary>
     public BuckKind Kind { get; init; } = StackSettings.Kind.Default;
 
-    /// <summary>Wanted depth of the part, mm, above 0.</summary>
+    /// <summary>
+    /// Wanted depth, mm, above 0: of the finished part when the spec orders one, else of what comes off the buck untrimmed.
+    /// </summary>
     public required double Depth { get; init; }
-
-    /// <summary>Depth the stack must have so that the part has the wanted one, mm.</summary>
-    public virtual double StackDepth => Depth;
 
     /// <summary>
     /// Slope of the walls away from upright, degrees, -45 to 45; below 0 the part locks, and a finding says so.

@@ -10,10 +10,12 @@ internal static class ShapeChangeFindings
     /// <summary>One finding a change, and one that says when there are too many to find their heights exactly.</summary>
     /// <param name="changes">The changes.</param>
     /// <param name="resolution">How exactly heights are found, mm.</param>
-    /// <param name="spec">What is wanted.</param>
-    public static IEnumerable<Finding> Find(IReadOnlyCollection<RegionChange> changes, double resolution, StackSpec spec)
+    /// <param name="reference">Height at which the outline is to size, mm.</param>
+    /// <param name="kind">Male or female.</param>
+    public static IEnumerable<Finding> Find(
+        IReadOnlyCollection<RegionChange> changes, double resolution, double reference, BuckKind kind)
     {
-        foreach (var change in changes) yield return Describe(change, spec);
+        foreach (var change in changes) yield return Describe(change, reference, kind);
         if (changes.Count(c => c.Within > resolution) is > 0 and var rough)
             yield return new("changes-rough", Severity.Note,
                 FormattableString.Invariant(
@@ -27,11 +29,11 @@ internal static class ShapeChangeFindings
             };
     }
 
-    private static Finding Describe(RegionChange change, StackSpec spec)
+    private static Finding Describe(RegionChange change, double reference, BuckKind kind)
     {
-        var male = spec.Kind == BuckKind.Male;
+        var male = kind == BuckKind.Male;
         var height = FormattableString.Invariant($"{change.At:F2} mm above the bottom of the stack");
-        var beyond = spec.OutlineAt == OutlineAt.Face ? "below" : "above";
+        var beyond = change.At < reference ? "below" : "above";
         var part = male ? "island" : "pocket";
         var (id, message, remedy) = change.Kind switch
         {

@@ -1,4 +1,3 @@
-using BuckGen.Design.Forming;
 using BuckGen.Findings;
 using BuckGen.Intake.Catalogs;
 
@@ -8,12 +7,12 @@ namespace BuckGen.Design.Checks;
 internal static class ShrinkageFinding
 {
     /// <summary>The finding; none when the shrinkage is known or the drawing shows the buck.</summary>
-    /// <param name="drawn">What the drawing shows.</param>
+    /// <param name="showsPart">True when the drawing shows the part.</param>
     /// <param name="shrinkage">The shrinkage that the maker gives.</param>
     /// <param name="ofPlastic">That of the plastic.</param>
-    public static IEnumerable<Finding> Find(Drawn drawn, double? shrinkage, FigureRange? ofPlastic)
+    public static IEnumerable<Finding> Find(bool showsPart, double? shrinkage, FigureRange? ofPlastic)
     {
-        if (drawn != Drawn.Buck && shrinkage is null && ofPlastic is null)
+        if (showsPart && shrinkage is null && ofPlastic is null)
             yield return new("shrinkage-unknown", Severity.Warning,
                 "The drawing shows the part, but neither its plastic nor its shrinkage is given: no shrinkage is allowed for.",
                 "Name the plastic, or its shrinkage.")

@@ -26,7 +26,14 @@ internal static class SlotFindings
     public static IEnumerable<Finding> Find(
         Region outline, DraftedShape shape, IReadOnlyList<RegionChange> changes, StackSpec spec)
     {
-        var end = shape.ReferenceHeight == shape.Foot ? shape.Face : shape.Foot;
+        // The outline may be to size between the two ends of the wall; then it is larger at one and smaller at the other.
+        foreach (var end in (double[])[shape.Foot, shape.Face])
+            foreach (var finding in TowardEnd(outline, shape, end, changes, spec)) yield return finding;
+    }
+
+    private static IEnumerable<Finding> TowardEnd(
+        Region outline, DraftedShape shape, double end, IReadOnlyList<RegionChange> changes, StackSpec spec)
+    {
         var farthest = shape.OffsetAt(end);
         if (farthest == 0) yield break;
         var reported = new List<(Vec2 Place, double Width)>();
@@ -37,11 +44,11 @@ internal static class SlotFindings
             if (reported.Exists(t => t.Place.DistanceTo(place.Middle) < Math.Max(place.Detour / 2, 2 * t.Width))) continue;
             reported.Add((place.Middle, place.Width));
             var height = shape.ReferenceHeight + (end - shape.ReferenceHeight) * (place.Width / 2 / Math.Abs(farthest));
-            yield return Describe(place, height, farthest > 0, spec);
+            yield return Describe(place, height, farthest > 0, end < shape.ReferenceHeight, spec);
         }
     }
 
-    private static Finding Describe(NarrowPlace place, double height, bool fills, StackSpec spec)
+    private static Finding Describe(NarrowPlace place, double height, bool fills, bool below, StackSpec spec)
     {
         var (id, what) = (spec.Kind == BuckKind.Male, fills) switch
         {
@@ -50,7 +57,7 @@ internal static class SlotFindings
             (false, true) => ("rib-vanishes", "A rib between parts of the pocket"),
             (false, false) => ("pocket-arm-vanishes", "An arm of the pocket"),
         };
-        var beyond = spec.OutlineAt == OutlineAt.Face ? "below" : "above";
+        var beyond = below ? "below" : "above";
         return new(id, Severity.Warning,
             FormattableString.Invariant(
                 $"{what} {place.Width:0.00} mm wide is gone {beyond} {height:F2} mm above the bottom of the stack."),

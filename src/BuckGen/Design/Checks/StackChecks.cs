@@ -14,7 +14,7 @@ internal static class StackChecks
                 : Severity.Warning,
                 FormattableString.Invariant($"The stock gives a depth of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm ")
                     + FormattableString.Invariant(
-                        $"{(plan.Miss > 0 ? "more" : "less")} than the {spec.StackDepth:F2} mm it should have."),
+                        $"{(plan.Miss > 0 ? "more" : "less")} than the {plan.Depth - plan.Miss:F2} mm it should have."),
                 "Add a thinner stock, or accept the depth.")
             {
                 Value = plan.Miss,

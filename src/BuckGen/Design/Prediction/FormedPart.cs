@@ -41,6 +41,9 @@ public sealed record FormedPart
     /// <summary>Mean thickness of the part, which is the sheet inside the footprint, mm.</summary>
     public required double MeanThickness { get; init; }
 
+    /// <summary>The wall from flange to face; null when no mesh lies on the wall or on the face.</summary>
+    public PartWall? Wall { get; init; }
+
     /// <summary>Mean thickness of the whole sheet inside the frame, mm: gauge times flat area over formed area.</summary>
     public required double MeanThicknessOfSheet { get; init; }
 

@@ -35,6 +35,7 @@ internal sealed class PartForming
     private readonly double frameHeight, rise;
     private readonly PlanDistance footprint;
     private readonly PlanDistance[] edges;
+    private readonly DraftedWall wall;
 
     public PartForming(FormedWood wood, SheetSpec sheet, AirFlowSpec air, Blank blank, FormingSpec forming)
     {
@@ -49,7 +50,10 @@ internal sealed class PartForming
         rise = Math.Max(0, slabs.Max(s => s.Top) - frameHeight);
         tool = new(slabs, frameHeight, opening);
         (footprint, part) = (new(wood.Footprint, opening), wood.Footprint.Bounds);
-        var face = wood.Solid.At(wood.Solid.Shape.Face);
+        var shape = wood.Solid.Shape;
+        var (low, high) = (shape.Foot, shape.Face);
+        wall = wood.Solid.Kind == BuckKind.Male ? new(low, high, wood.Draft) : new(high, low, wood.Draft);
+        var face = wood.Solid.At(shape.Face);
         edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
     }
 
@@ -68,6 +72,9 @@ internal sealed class PartForming
         };
     }
 
+    /// <summary>The wall of the part by the quick mesh alone; null when the simulation did not converge.</summary>
+    public PartWall? PredictWall(CancellationToken cancellation) => Form(QuickTriangles, sheet.Gauge, cancellation).Part.Wall;
+
     private static double? ThicknessChange(PartPostprocessor best, PartPostprocessor coarser, double ball) =>
         best.IsConverged && coarser.IsConverged && best.Thinnest(ball) is { } fine && coarser.Thinnest(ball) is { } coarse
             ? fine.Thickness / coarse.Thickness - 1 : null;
@@ -84,7 +91,7 @@ internal sealed class PartForming
             MaxSteps = forming.Friction is null ? MaxSteps : MaxFrictionSteps,
         };
         var formed = MembraneForming.Form(clamped, tool, load, cancellation);
-        return new(formed, tool, footprint, part, frameHeight, forming, minEdgeLength);
+        return new(formed, tool, footprint, part, frameHeight, forming, wall, minEdgeLength);
     }
 
     /// <summary>
@@ -114,4 +121,5 @@ internal sealed class PartForming
 /// <param name="Solid">The drafted wall.</param>
 /// <param name="Layers">The layers as they are cut.</param>
 /// <param name="Footprint">Where the part meets its flange.</param>
-internal sealed record FormedWood(StackedSolid Solid, IReadOnlyList<Layer> Layers, Region Footprint);
+/// <param name="Draft">Slope of the wall, degrees.</param>
+internal sealed record FormedWood(StackedSolid Solid, IReadOnlyList<Layer> Layers, Region Footprint, double Draft);

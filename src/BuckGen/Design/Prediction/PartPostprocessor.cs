@@ -36,14 +36,15 @@ internal sealed class PartPostprocessor
     private readonly Bounds partBounds;
     private readonly double frameHeight;
     private readonly FormingSpec spec;
+    private readonly DraftedWall wall;
     private readonly Vec3[] areaVectors;
     private readonly double[] volumes, areas;
 
     public PartPostprocessor(
         FormedSheet formed, BuckTool tool, PlanDistance footprint, Bounds partBounds, double frameHeight, FormingSpec spec,
-        double minEdgeLength)
+        DraftedWall wall, double minEdgeLength)
     {
-        (this.formed, this.tool, this.footprint, this.partBounds) = (formed, tool, footprint, partBounds);
+        (this.formed, this.tool, this.footprint, this.partBounds, this.wall) = (formed, tool, footprint, partBounds, wall);
         (this.frameHeight, this.spec, MinEdgeLength) = (frameHeight, spec, minEdgeLength);
         var count = formed.Nodes.Length;
         (areaVectors, volumes, areas) = (new Vec3[count], new double[count], new double[count]);
@@ -117,6 +118,7 @@ internal sealed class PartPostprocessor
             Thinnest = Thinnest(BallRadius),
             ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), BallRadius),
             MeanThickness = MeanThickness(),
+            Wall = WallProfile.Create(WallSamples(), wall.Depth, wall.Draft),
             MeanThicknessOfSheet = formed.MeanThickness,
             VolumeError = formed.PlasticVolumeAfter / formed.PlasticVolumeBefore - 1,
             Bridged = BridgedPlaces(),
@@ -126,6 +128,19 @@ internal sealed class PartPostprocessor
     }
 
     private bool IsOnPart(Vec3 place) => footprint.At(place.Plan) <= EdgeTolerance;
+
+    private IEnumerable<WallSample> WallSamples()
+    {
+        foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)))
+        {
+            var middle = formed.CentroidOf(t);
+            if (!IsOnPart(middle)) continue;
+            var normal = (formed.Nodes[t.B] - formed.Nodes[t.A]).Cross(formed.Nodes[t.C] - formed.Nodes[t.A]);
+            if (normal.Length == 0) continue;
+            var slope = Math.Acos(Math.Min(1, Math.Abs(normal.Z) / normal.Length)) * 180 / Math.PI;
+            yield return new(wall.HeightOf(middle.Z + frameHeight), slope, normal.Length / 2, formed.Thickness[i]);
+        }
+    }
 
     private double MeanThickness()
     {
@@ -176,4 +191,17 @@ internal sealed class PartPostprocessor
             if (kept.Count < MaxPlaces && kept.TrueForAll(k => (k - place).Length > MinSpacing)) kept.Add(place);
         return kept;
     }
+}
+
+/// <summary>The drafted wall of the wood, by its heights above the bottom of the stack.</summary>
+/// <param name="Flange">Height of the plane of the flange, mm.</param>
+/// <param name="Face">Height of the face, or of the floor of a cavity, mm.</param>
+/// <param name="Draft">Slope, degrees.</param>
+internal readonly record struct DraftedWall(double Flange, double Face, double Draft)
+{
+    /// <summary>From the flange to the face, mm.</summary>
+    public double Depth => Math.Abs(Face - Flange);
+
+    /// <summary>From the plane of the flange toward the face, mm.</summary>
+    public double HeightOf(double z) => Face > Flange ? z - Flange : Flange - z;
 }

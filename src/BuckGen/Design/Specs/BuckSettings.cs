@@ -1,5 +1,4 @@
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
 using BuckGen.Intake.Outlines;
 using BuckGen.Settings;
 
@@ -16,16 +15,9 @@ internal static class BuckSettings
         Option = "--shrinkage",
     };
 
-    public static readonly ChoiceSetting<Drawn> Drawn = new("drawn", Forming.Drawn.Buck,
-        "what the drawing shows: the buck, or the inside or outside of the part (they need the sheet)")
-    {
-        IsSet = true,
-        Option = "--drawn"
-    };
-
     public static readonly SettingTable Table = new("buck", "",
         [
-            StackSettings.Depth, StackSettings.Draft, StackSettings.Kind, StackSettings.OutlineAt, Drawn, StackSettings.Corners,
+            StackSettings.Depth, StackSettings.Draft, StackSettings.Kind, StackSettings.OutlineAt, StackSettings.Corners,
             StackSettings.MitreLimit, StackSettings.Steps, Shrinkage, StackSettings.DepthTolerance, StackSettings.BlockMargin,
             StackSettings.LetterHeight, OutlineSettings.Chord,
         ])

@@ -1,6 +1,7 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Trimming;
 using BuckGen.Design.Venting;
@@ -19,13 +20,13 @@ public sealed record BuckSpec : StackSpec
     public double? Shrinkage { get; init; }
 
     /// <summary>The shrinkage allowed for, per cent.</summary>
-    public double ShrinkageAllowed => Shrinkage ?? (Drawn == Drawn.Buck ? 0 : ShrinkageOfPlastic?.Middle ?? 0);
+    public double ShrinkageAllowed => Shrinkage ?? (Part is null ? 0 : ShrinkageOfPlastic?.Middle ?? 0);
+
+    /// <summary>The shrinkage that the part has, allowed for or not, per cent; 0 when it is not known.</summary>
+    internal double ShrinkageOfPart => Shrinkage ?? ShrinkageOfPlastic?.Middle ?? 0;
 
     /// <summary>The plastic's range for a buck of this kind, per cent; null when the plastic is not known.</summary>
     internal FigureRange? ShrinkageOfPlastic => Sheet?.ShrinkageFor(Kind);
-
-    /// <summary>Depth the stack must have so that the cooled part has the wanted one, mm: divided by 1 - shrinkage.</summary>
-    public override double StackDepth => Depth / (1 - ShrinkageAllowed / 100);
 
     /// <summary>The vents; null for none. They need a base plate.</summary>
     public VentSpec? Vents { get; init; }
@@ -42,8 +43,11 @@ public sealed record BuckSpec : StackSpec
     /// <summary>How the wall of the formed part is predicted; null for no prediction. It needs the plastic sheet.</summary>
     public FormingSpec? Prediction { get; init; }
 
-    /// <summary>What the drawing shows: the buck itself, or the inside or the outside of the finished part.</summary>
-    public Drawn Drawn { get; init; } = BuckSettings.Drawn.Default;
+    /// <summary>
+    /// The finished part, when drawing and depth are its own; null when they are those of the buck. It decides
+    /// <see cref="StackSpec.OutlineAt"/>, and needs the plastic sheet.
+    /// </summary>
+    public PartSpec? Part { get; init; }
 
     /// <summary>The trim jig; null for none.</summary>
     public JigSpec? Jig { get; init; }
@@ -68,14 +72,18 @@ public sealed record BuckSpec : StackSpec
         Sheet?.Validate();
         Former.Validate();
         Checks.Validate();
+        Part?.Validate();
         Jig?.Validate();
         Flange?.Validate();
         Panel?.Validate();
         if (Sheet is null && (Vents is not null || Jig is not null || Flange is not null || Panel is not null))
             throw new SpecException(
                 "Vents, jigs and panels are sized from the formed sheet: give the thickness of the plastic sheet.");
-        if (Sheet is null && Drawn != Drawn.Buck)
+        if (Sheet is null && Part is not null)
             throw new SpecException("To size the buck from the part, give the thickness of the plastic sheet.");
+        if (Jig is not null && Part?.CutHeight is not null)
+            throw new SpecException(
+                "The part is cut by the ring of the jig; leave the height of the cut out, or the jig.");
         if (Sheet is null && Prediction is not null)
             throw new SpecException("To predict the wall, give the thickness of the plastic sheet.");
         Prediction?.Validate();

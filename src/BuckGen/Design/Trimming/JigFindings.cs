@@ -14,7 +14,8 @@ internal static class JigFindings
             yield return new("jig-height-missed", Severity.Warning,
                 FormattableString.Invariant(
                     $"The stock gives the jig a height of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm ")
-                    + FormattableString.Invariant($"{(plan.Miss > 0 ? "more" : "less")} than the cut at {jig.TrimHeight:F2} mm."),
+                    + FormattableString.Invariant($"{(plan.Miss > 0 ? "more" : "less")} than the cut at ")
+                    + FormattableString.Invariant($"{plan.Depth - plan.Miss:F2} mm."),
                 "Add a thinner stock, or cut at the height it gives.")
             {
                 Height = plan.Depth,
@@ -33,7 +34,7 @@ internal static class JigFindings
                 "There is no room for a core inside the part below the blade.",
                 "Hold the part from inside with a block cut by hand, or cut higher.")
             {
-                Value = jig.TrimHeight,
+                Value = plan.Depth,
                 Source = "common practice, no source",
             };
     }

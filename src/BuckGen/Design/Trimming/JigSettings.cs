@@ -7,7 +7,12 @@ internal static class JigSettings
 {
     public static readonly NumberSetting
         TrimHeight =
-            new("trim-height", "trim height", 12, 2, 500, "height of the cut over the flange") { Option = "--trim-height" },
+            new("trim-height", "trim height", null, 2, 500,
+                "height of the cut over the flange; left out: 12 mm; with [part]: the fewest boards")
+            {
+                Example = RingHeight.Usual,
+                Option = "--trim-height",
+            },
         Clearance = new("clearance", "clearance of the jig", 0.5, 0, 10, "between part and ring")
         {
             Option = "--clearance",

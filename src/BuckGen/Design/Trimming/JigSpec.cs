@@ -3,8 +3,11 @@ namespace BuckGen.Design.Trimming;
 /// <summary>The jig by which the part is trimmed to a straight edge. Lengths in mm.</summary>
 public sealed record JigSpec
 {
-    /// <summary>From the flange to the cut.</summary>
-    public double TrimHeight { get; init; } = JigSettings.TrimHeight.Value;
+    /// <summary>
+    /// From the flange to the cut. Null for 12, or for an ordered part the height with which buck and ring take the fewest
+    /// boards.
+    /// </summary>
+    public double? TrimHeight { get; init; }
 
     /// <summary>Between the part and the ring round it, so that the part goes in.</summary>
     public double Clearance { get; init; } = JigSettings.Clearance.Value;

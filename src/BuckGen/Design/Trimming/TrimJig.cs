@@ -25,15 +25,22 @@ public sealed record TrimJig(
     /// <summary>The part's outside where the ring has it cut.</summary>
     public Region TrimLine { get; init; } = Region.Empty;
 
+    /// <summary>The boards of the ring.</summary>
+    internal static StackPlan PlanOf(JigSpec jig, StackSpec spec) =>
+        StackPlan.Choose(jig.TrimHeight ?? RingHeight.Usual, spec.Stock, spec.DepthTolerance);
+
+    /// <summary>True when the flange lies under the ring: there is a layer above that holds the part.</summary>
+    internal static bool GivesWay(StackPlan plan) => plan.LayerStocks.Length > 1;
+
     /// <summary>Designs the jig. The part stands on its flange; the ring stands on the bed or on the table.</summary>
     internal static TrimJig Create(PartShell shell, JigSpec jig, StackSpec spec)
     {
-        if (jig.TrimHeight >= shell.Depth)
+        var height = jig.TrimHeight ?? RingHeight.Usual;
+        if (height >= shell.Depth)
             throw new SpecException(FormattableString.Invariant(
-                $"The trim height is {jig.TrimHeight} mm, but the part is only {shell.Depth:0.##} mm deep; cut lower."));
-        var plan = StackPlan.Choose(jig.TrimHeight, spec.Stock, spec.DepthTolerance);
-        // The flange lies under the ring when there is a layer that can give way to it.
-        var relieved = plan.LayerStocks.Length > 1;
+                $"The trim height is {height} mm, but the part is only {shell.Depth:0.##} mm deep; cut lower."));
+        var plan = PlanOf(jig, spec);
+        var relieved = GivesWay(plan);
         var outer = shell.Moved(PartShell.Filled(shell.Outside(0)), jig.Clearance + jig.Land);
         var blanks = new List<(Stock Stock, double Bottom, Region Wood)>();
         var bottom = 0.0;
@@ -52,7 +59,7 @@ public sealed record TrimJig(
                 PlainLayers.Create(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
         var core = jig.Core ? CoreOf(shell, jig, spec, bottom) : [];
         var bed = jig.Bed && !core.IsEmpty ? BedOf(core, outer, spec) : null;
-        return new(jig.TrimHeight, bottom, ring, core, bed, [.. JigFindings.Find(jig, plan, spec, relieved, core)])
+        return new(height, bottom, ring, core, bed, [.. JigFindings.Find(jig, plan, spec, relieved, core)])
         {
             // Whole boards may come out higher than the part is deep.
             TrimLine = PartShell.Filled(shell.Outside(Math.Min(bottom, shell.Depth))),

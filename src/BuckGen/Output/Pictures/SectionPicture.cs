@@ -1,5 +1,6 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Trimming;
 using BuckGen.Geometry;
 using BuckGen.Output.Pictures.Drawing;
 
@@ -19,6 +20,7 @@ internal static class SectionPicture
     private static readonly Ink Plate = new(PictureColours.Black, 0.25, PictureColours.Board);
     private static readonly Ink Wall = new(PictureColours.Black, 0.25, PictureColours.Wood);
     private static readonly Ink Smooth = new(PictureColours.Measure, 0.4);
+    private static readonly Ink Trim = new(PictureColours.Repaired, 0.4);
 
     /// <summary>Where the section runs: y in the design's coordinates; null for a design without layers.</summary>
     public static double? CutAt(BuckDesign design) =>
@@ -37,10 +39,12 @@ internal static class SectionPicture
         [
             .. design.Layers.SelectMany(l => Slabs(l, cut, view)),
             .. SmoothWall(design, cut, view),
+            .. TrimLine(design, view),
             .. Sizes(design, view),
             new PictureText(new(PaperView.Margin, page.MaxY - 4),
                 FormattableString.Invariant(
-                    $"Section A-A. Blue: the wall after sanding, {design.Spec.Draft:0.##} degrees of draft."), TextLines.Height,
+                    $"Section A-A. Blue: the wall after sanding, {design.Spec.Draft:0.##} degrees of draft.{TrimText(design)}"),
+                TextLines.Height,
                     TextAlign.Start, PictureColours.Black),
             view.ScaleAt(page.MaxY - 4),
         ]);
@@ -70,6 +74,24 @@ internal static class SectionPicture
                     yield return PictureShape.Line(view.Map.Apply(new(from, low.Height)),
                         view.Map.Apply(new(to, high.Height)), Smooth);
     }
+
+    /// <summary>Height at which the part is cut, above the bottom of the stack; null when its flange stays.</summary>
+    private static double? TrimHeight(BuckDesign design)
+    {
+        if (design is not { Part.Cut: { Tool: not TrimTool.None } cut, Solid.Shape: { } shape }) return null;
+        var onWood = cut.Height / (1 - design.Spec.ShrinkageOfPart / 100);
+        return design.Spec.Kind == BuckKind.Male ? shape.Foot + onWood : shape.Face - onWood;
+    }
+
+    private static IEnumerable<PictureItem> TrimLine(BuckDesign design, PaperView view)
+    {
+        if (TrimHeight(design) is not { } height) yield break;
+        var y = view.Map.Apply(new(0, height)).Y;
+        yield return PictureShape.Line(new(view.Corner.X - 3, y), new(view.Corner.X + view.Width + 3, y), Trim);
+    }
+
+    private static string TrimText(BuckDesign design) => TrimHeight(design) is null ? ""
+        : FormattableString.Invariant($" Red: the cut; the part is {design.Part!.InsideDepth:0.#} mm deep inside.");
 
     private static IEnumerable<PictureItem> Sizes(BuckDesign design, PaperView view)
     {

@@ -1,4 +1,4 @@
-using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Quantities;
 
 namespace BuckGen.Output.Reports;
@@ -13,6 +13,7 @@ public sealed record SizingReport(string Drawn, double Shrinkage, double WallAll
     double TrimmedTolerance)
 {
     internal static SizingReport Create(PartSizing s) =>
-        new(Words.Format(s.Drawn), ReportNumber.Round(s.Shrinkage), ReportNumber.Round(s.WallAllowance),
+        new(s.Side is { } side ? Words.Format(side) : "buck",
+        ReportNumber.Round(s.Shrinkage), ReportNumber.Round(s.WallAllowance),
         ReportNumber.Round(s.FormedTolerance), ReportNumber.Round(s.TrimmedTolerance));
 }

@@ -19,6 +19,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="Vents">The vents; none when there are none.</param>
 /// <param name="Air">How the air leaves; null without vents.</param>
 /// <param name="Sizing">How the buck was sized from the part.</param>
+/// <param name="Part">The finished part; null when the sheet is not known, or when nothing is formed.</param>
 /// <param name="Blank">The blank; null when the sheet is not known.</param>
 /// <param name="Formed">The predicted wall of the part; null when it was not predicted.</param>
 /// <param name="Jig">The trim jig; null for none.</param>
@@ -35,7 +36,8 @@ namespace BuckGen.Output.Reports;
 public sealed record Summary(
     string Schema, string Title, string Units, OutlineReport Outline, BuckReport Buck, FootprintReport Footprint,
     ImmutableArray<LayerReport> Layers, ImmutableArray<DowelReport> Dowels,
-    ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, BlankReport? Blank, FormedReport? Formed,
+    ImmutableArray<VentReport> Vents, AirReport? Air, SizingReport Sizing, PartReport? Part,
+    BlankReport? Blank, FormedReport? Formed,
     JigReport? Jig, FlangeReport? Flange,
     PanelReport? Panel, ImmutableArray<AccessoryReport> Accessories, CuttingReport Cutting, ImmutableArray<BoardReport> Boards,
     double CutLength, CostReport? Cost, ChecksReport Checks,
@@ -67,7 +69,8 @@ public sealed record Summary(
             [.. design.Vents is { } all
                 ? all.Vents.Select(v => VentReport.Create(v, DrillSeries.Of(all.Spec.Drills))) : []],
             design.Vents is { } vents ? AirReport.Create(vents) : null,
-            SizingReport.Create(design.Sizing), design.Blank is { } blank
+            SizingReport.Create(design.Sizing), design.Part is { } part ? PartReport.Create(part) : null,
+            design.Blank is { } blank
                 ? BlankReport.Create(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
             design.Formed is { } formed ? FormedReport.Create(formed) : null,
             design.Jig is { } jig ? JigReport.Create(jig) : null, design.Flange is { } flange

@@ -1,6 +1,6 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
-using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Specs;
 using BuckGen.Design.Trimming;
 using BuckGen.Design.Venting;
@@ -226,8 +226,9 @@ public class SpecLimitTests
         (SizedBySheet, Bare with { Jig = new() }),
         (SizedBySheet, Bare with { Flange = new(PlainBuck.Mdf12) }),
         (SizedBySheet, Bare with { Panel = new(PlainBuck.Mdf12) }),
-        ("To size the buck from the part, give the thickness of the plastic sheet.", Bare with { Drawn = Drawn.Inside }),
-        ("To size the buck from the part, give the thickness of the plastic sheet.", Bare with { Drawn = Drawn.Outside }),
+        ("To size the buck from the part, give the thickness of the plastic sheet.", Bare with { Part = new() }),
+        ("To size the buck from the part, give the thickness of the plastic sheet.",
+            Bare with { Part = new() { Side = PartSide.Outside } }),
         ("No stock is given; name at least one thickness, such as 12mm.", Whole with { Stock = [] }),
         ("No stock is given; name at least one thickness, such as 12mm.", Whole with { Stock = default }),
         ("The panel's edge is set to drawn, but no outline is given for it; name its drawing.", Paneled(PanelEdge.Drawn, null)),
@@ -254,7 +255,7 @@ public class SpecLimitTests
         Assert.All(
             (BuckSpec[])
             [
-                Whole, Bare, Whole with { Drawn = Drawn.Inside }, Whole with { Base = null, Vents = null, Plenum = null },
+                Whole, Bare, Whole with { Part = new() }, Whole with { Base = null, Vents = null, Plenum = null },
                 Paneled(PanelEdge.Drawn, Shapes.Rectangle(200, 200)), Paneled(PanelEdge.Offset, null),
                 Checked(new() { Silenced = [new("web-between", "tried before")] }),
             ],

@@ -1,5 +1,5 @@
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Settings;
 using Xunit;
 
@@ -62,6 +62,9 @@ public class BlankTests
         Assert.Contains("give the thickness of the plastic sheet", Assert.Throws<SpecException>(
             () => Formed.Design(Formed.Rectangle(100, 60), spec with { Jig = new() })).Message);
         Assert.Contains("give the thickness of the plastic sheet", Assert.Throws<SpecException>(
-            () => Formed.Design(Formed.Rectangle(100, 60), spec with { Drawn = Drawn.Outside })).Message);
+            () => Formed.Design(Formed.Rectangle(100, 60), spec with
+            {
+                Part = new() { Side = PartSide.Outside, At = PartEnd.Face },
+            })).Message);
     }
 }

@@ -1,5 +1,5 @@
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
 using Xunit;
@@ -11,23 +11,24 @@ namespace BuckGen.Tests.Design.Forming;
 public class SizingTests
 {
     [Theory]
-    [InlineData(BuckKind.Male, Drawn.Buck, 0)]
-    [InlineData(BuckKind.Male, Drawn.Inside, 0)]
-    [InlineData(BuckKind.Male, Drawn.Outside, -1)]
-    [InlineData(BuckKind.Female, Drawn.Buck, 0)]
-    [InlineData(BuckKind.Female, Drawn.Outside, 0)]
-    [InlineData(BuckKind.Female, Drawn.Inside, 1)]
-    public void The_face_that_does_not_touch_the_buck_moves_it_by_the_wall(BuckKind kind, Drawn drawn, int direction)
+    [InlineData(BuckKind.Male, PartSide.Inside, 0)]
+    [InlineData(BuckKind.Male, PartSide.Outside, -1)]
+    [InlineData(BuckKind.Female, PartSide.Outside, 0)]
+    [InlineData(BuckKind.Female, PartSide.Inside, 1)]
+    public void The_side_that_does_not_touch_the_buck_moves_it_by_the_wall(BuckKind kind, PartSide side, int direction)
     {
-        var design = Formed.Design(Formed.Rectangle(100, 60), Formed.Spec(kind, 20, draft: 5, gauge: 2) with { Drawn = drawn });
+        var design = Formed.Design(Formed.Rectangle(100, 60), Formed.Spec(kind, 20, draft: 5, gauge: 2) with
+        {
+            Part = new() { Side = side, At = PartEnd.Face },
+        });
 
-        var asDrawn = Formed.Blank(Formed.Rectangle(100, 60), Formed.Spec(kind, 20, draft: 5, gauge: 2));
-        var wall = asDrawn.MeanThickness / Math.Cos(5 * Math.PI / 180);
+        // The depth of the plain buck is that of a part without a face; its flange, of the gauge, lies over a cavity.
+        var plain = Formed.Spec(kind, kind == BuckKind.Male ? 20 : 18, draft: 5, gauge: 2) with
+        {
+            OutlineAt = kind == BuckKind.Male ? OutlineAt.Face : OutlineAt.Base,
+        };
+        var wall = Formed.Blank(Formed.Rectangle(100, 60), plain).MeanThickness / Math.Cos(5 * Math.PI / 180);
         Assert.Equal(direction * wall, design.Sizing.WallAllowance, 1e-9);
-        // The outline is to size at the face, the top of the stack.
-        var top = kind == BuckKind.Male ? design.Layers[^1].Region : design.Footprint;
-        var size = kind == BuckKind.Male ? 100 + 2 * Math.Tan(5 * Math.PI / 180) : 100;
-        Assert.Equal(size + 2 * direction * wall, top.Bounds.Width, 1e-4);
     }
 
     /// <summary>
@@ -49,24 +50,28 @@ public class SizingTests
     /// in a female one.
     /// </summary>
     [Theory]
-    [InlineData("pp", BuckKind.Male, Drawn.Inside)]
-    [InlineData("pp", BuckKind.Female, Drawn.Outside)]
-    [InlineData("abs", BuckKind.Male, Drawn.Outside)]
-    public void The_plastic_tells_the_shrinkage_where_the_part_is_drawn(string plastic, BuckKind kind, Drawn drawn)
+    [InlineData("pp", BuckKind.Male, PartSide.Inside)]
+    [InlineData("pp", BuckKind.Female, PartSide.Outside)]
+    [InlineData("abs", BuckKind.Male, PartSide.Outside)]
+    public void The_plastic_gives_the_shrinkage_of_an_ordered_part(string plastic, BuckKind kind, PartSide side)
     {
         var entry = Catalog.BuiltIn.FindPlastic(plastic)!;
-        var spec = Formed.Spec(kind, 20, 5, gauge: 2) with { Drawn = drawn, Sheet = new() { Gauge = 2, Plastic = entry } };
+        var spec = Formed.Spec(kind, 20, 5, gauge: 2) with 
+        {
+            Part = new() { Side = side },
+            Sheet = new() { Gauge = 2, Plastic = entry },
+        };
 
         var range = kind == BuckKind.Female ? entry.ShrinkageFemale ?? entry.Shrinkage : entry.Shrinkage;
         Assert.Equal(range.Middle, Formed.Design(Formed.Rectangle(100, 60), spec).Sizing.Shrinkage);
-        Assert.Equal(0, Formed.Design(Formed.Rectangle(100, 60), spec with { Drawn = Drawn.Buck }).Sizing.Shrinkage);
+        Assert.Equal(0, Formed.Design(Formed.Rectangle(100, 60), spec with { Part = null }).Sizing.Shrinkage);
         Assert.Equal(0.25, Formed.Design(Formed.Rectangle(100, 60), spec with { Shrinkage = 0.25 }).Sizing.Shrinkage);
     }
 
     [Fact]
     public void A_drawn_part_of_unknown_plastic_is_reported()
     {
-        var spec = Formed.Spec(BuckKind.Male, 20, 5) with { Drawn = Drawn.Inside };
+        var spec = Formed.Spec(BuckKind.Male, 20, 5) with { Part = new() };
 
         Assert.Contains(Formed.Design(Formed.Rectangle(100, 60), spec).Findings, f => f.Id == "shrinkage-unknown");
         Assert.DoesNotContain(Formed.Design(Formed.Rectangle(100, 60), spec with { Shrinkage = 0 }).Findings,
@@ -78,5 +83,5 @@ public class SizingTests
         Assert.Contains("nothing is left of the outline when the wall",
             Assert.Throws<BuckGen.Intake.Outlines.OutlineException>(() => Formed.Design(
             Region.FromLoops([Loop.Rectangle(new(0, 0, 200, 3))]),
-            Formed.Spec(BuckKind.Male, 10, gauge: 4) with { Drawn = Drawn.Outside })).Message);
+            Formed.Spec(BuckKind.Male, 10, gauge: 4) with { Part = new() { Side = PartSide.Outside } })).Message);
 }

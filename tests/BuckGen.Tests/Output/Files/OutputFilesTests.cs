@@ -5,7 +5,7 @@ using System.Text.Json;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Specs;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
@@ -26,7 +26,7 @@ public sealed class OutputFilesTests
         Base = new(new("ply 6", 6), 20, new("MDF 9", 9)),
         Vents = new(),
         Plenum = new(PlainBuck.Mdf12),
-        Drawn = Drawn.Outside,
+        Part = new() { Side = PartSide.Outside, At = PartEnd.Face },
         Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5 },
         Jig = new() { TrimHeight = 24 },
         Panel = new(PlainBuck.Mdf12),

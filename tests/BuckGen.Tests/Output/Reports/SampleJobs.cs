@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
-using BuckGen.Design.Forming;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Specs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
@@ -47,7 +47,7 @@ internal static class SampleJobs
         ["with jigs and a panel"] = (() => Plan(Shapes.Counter(80, 60, 40, 20), PlainBuck.Spec with
         {
             Depth = 36,
-            Drawn = Drawn.Outside,
+            Part = new() { Side = PartSide.Outside, At = PartEnd.Face },
             Shrinkage = 0.5,
             Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg"), MinWall = 0.5, Sizes = [new(1220, 610)] },
             Jig = new() { TrimHeight = 24 },

@@ -13,7 +13,15 @@ internal static class PageHead
             $"<p>{Upper(s.Buck.Kind)} buck from {outline.Name}, {islands}, to size at the {s.Buck.OutlineAt}.</p>");
         page.Raw("<dl class=\"facts\">\n");
         foreach (var (what, value) in Facts(s)) page.Line($"<div><dt>{what}</dt><dd>{value}</dd></div>");
-        page.Raw("</dl>\n<nav aria-label=\"On this page\"><ul>");
+        page.Raw("</dl>\n");
+        if (s.Part is { } part)
+        {
+            page.Raw("<h2>The finished part</h2>\n<dl class=\"facts\">\n");
+            foreach (var (what, text) in PartRows.Create(part)) page.Line($"<div><dt>{what}</dt><dd>{text}</dd></div>");
+            page.Raw("</dl>\n");
+        }
+
+        page.Raw("<nav aria-label=\"On this page\"><ul>");
         foreach (var (id, words) in (ReadOnlySpan<(string, string)>)[("findings", "Findings"), ("drawings", "Drawings"),
             ("layers", "Layers"), ("boards", "Boards to cut"), ("tables", "Numbers"), ("files", "Files")])
             page.Line($"<li><a href=\"#{id}\">{words}</a></li>");
@@ -22,7 +30,7 @@ internal static class PageHead
 
     private static IEnumerable<(string What, string Value)> Facts(Summary s)
     {
-        yield return ("Depth", Text($"{s.Buck.Depth:0.##} mm (wanted {s.Buck.DepthWanted:0.##})"));
+        yield return ("Depth of the buck", Text($"{s.Buck.Depth:0.##} mm (off by {s.Buck.DepthMiss:+0.##;-0.##;0})"));
         yield return ("Stack", Text($"{s.Layers.Length} layers, {s.Buck.Height:0.##} mm high"));
         yield return ("Footprint", Text($"{s.Footprint.Width:0.0} x {s.Footprint.Height:0.0} mm"));
         yield return ("Draft", Text($"{s.Buck.Draft:0.##} degrees"));

@@ -1,14 +1,23 @@
-using BuckGen.Design.Bucks;
+using BuckGen.Design.Forming;
 using BuckGen.Geometry;
 
-namespace BuckGen.Design.Forming;
+namespace BuckGen.Design.Parts;
 
 /// <summary>How the drawn outline was changed so that the finished part comes out to size.</summary>
-/// <param name="Drawn">What the drawing shows.</param>
+/// <param name="Side">The side of the part that the drawing shows; null when it shows the buck.</param>
 /// <param name="Shrinkage">Per cent by which the plastic shrinks; the buck is the part divided by 1 - shrinkage.</param>
 /// <param name="WallAllowance">How far the outline was then moved for the thickness of the wall, mm; negative inward.</param>
-public sealed record PartSizing(Drawn Drawn, double Shrinkage, double WallAllowance)
+public sealed record PartSizing(PartSide? Side, double Shrinkage, double WallAllowance)
 {
+    /// <summary>By what the drawing was scaled first, to the ordered size; 1 for a drawing that has it.</summary>
+    public double DrawingScale { get; init; } = 1;
+
+    /// <summary>
+    /// How far the plane in which the outline is to size lies inside the drafted wall, mm: the height of the cut over the flange,
+    /// where the outline is that of the mouth.
+    /// </summary>
+    public double Inset { get; init; }
+
     /// <summary>How far the part's largest dimension may be off as formed, mm either way.</summary>
     public double FormedTolerance { get; init; } = PartTolerance.Formed.At(0);
 
@@ -16,7 +25,7 @@ public sealed record PartSizing(Drawn Drawn, double Shrinkage, double WallAllowa
     public double TrimmedTolerance { get; init; } = PartTolerance.Trimmed.At(0);
 
     /// <summary>Nothing was changed.</summary>
-    public static PartSizing None { get; } = new(Drawn.Buck, 0, 0);
+    public static PartSizing None { get; } = new(null, 0, 0);
 
     /// <summary>The same with the tolerances of a part of this size.</summary>
     internal PartSizing For(Region part)
@@ -29,20 +38,4 @@ public sealed record PartSizing(Drawn Drawn, double Shrinkage, double WallAllowa
             TrimmedTolerance = PartTolerance.Trimmed.At(largest)
         };
     }
-
-    /// <summary>Which way the wall moves the buck's outline: the sheet lies outside a male buck and inside a cavity.</summary>
-    /// <returns>-1, 0 or 1.</returns>
-    internal static int Direction(BuckKind kind, Drawn drawn) => (kind, drawn) switch
-    {
-        (BuckKind.Male, Drawn.Outside) => -1,
-        (BuckKind.Female, Drawn.Inside) => 1,
-        _ => 0,
-    };
-
-    /// <summary>The outline made larger so that the cooled part is to size.</summary>
-    internal static Region Enlarged(Region region, double shrinkage) =>
-        shrinkage == 0 ? region : region.Transformed(Affine.Scaling(1 / (1 - shrinkage / 100), region.Bounds.Centre));
-
-    /// <summary>Thickness of the wall measured level, mm: the mean formed thickness, over the cosine of the draft.</summary>
-    internal static double LevelWall(Blank blank, double draft) => blank.MeanThickness / Math.Cos(draft * Math.PI / 180);
 }
