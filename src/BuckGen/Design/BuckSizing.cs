@@ -12,8 +12,8 @@ using BuckGen.Settings;
 namespace BuckGen.Design;
 
 /// <summary>
-/// The one place where the drawing, the wall, the shrinkage, the draft and the height of the cut meet: from the order to the
-/// drafted shape of the buck and the boards of its depth.
+/// The one place where the drawing, the wall, the shrinkage, the draft and the height of the cut meet. From the order it makes
+/// the drafted shape of the buck, and chooses the boards of its depth.
 /// </summary>
 internal sealed class BuckSizing
 {

@@ -105,7 +105,7 @@ public partial class JobFileTests
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Platen = new(290, 190), Travel = 120, Gap = 40, PlugGap = 5 },
             job.Buck.Former);
         Assert.Equal(new FormingSpec { Friction = 0.3 }, job.Forming);
-        Assert.Equal(new JigSpec(), job.Buck.Jig);
+        Assert.Equal(new JigSpec { TrimHeight = 12 }, job.Buck.Jig);
         Assert.Equal(new FlangeSpec(job.Buck.Stock[0]), job.Buck.Flange);
         Assert.Equal(new PanelSpec(job.Buck.Stock[0]) { Fit = 0.5 }, job.Buck.Panel);
         var vents = job.Buck.Vents!;

@@ -40,7 +40,6 @@ internal static class PartSettings
     { Option = "--part-size" };
 
     public static readonly SettingTable Table = new("part",
-        "The finished part, if the drawing shows it and not the buck; it takes the place of depth and outline-at in [buck], and "
-        + "needs [sheet]",
+        "The finished part, if drawing and depth are its own; then [buck] has no depth and no outline-at (it needs [sheet])",
         [Depth, Side, At, Size, CutHeight]);
 }

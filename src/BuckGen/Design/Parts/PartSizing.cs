@@ -13,8 +13,8 @@ public sealed record PartSizing(PartSide? Side, double Shrinkage, double WallAll
     public double DrawingScale { get; init; } = 1;
 
     /// <summary>
-    /// How far the plane in which the outline is to size lies inside the drafted wall, mm: the height of the cut over the flange,
-    /// where the outline is that of the mouth.
+    /// How far the plane in which the outline is to size lies inside the drafted wall, mm. Where the outline is that of the
+    /// mouth, this is the height of the cut over the flange.
     /// </summary>
     public double Inset { get; init; }
 

@@ -67,7 +67,8 @@ public class SummarySchemaTests
     {
         string[] units =
             ["mm", "mm²", "degrees", "per cent", "count", "share", "litres", "seconds", "ratio", "layer number",
-                "1 for the lowest", "same unit", "shop's money", "minutes", "grams", "in its unit", "newtons", "unit the message names"];
+                "1 for the lowest", "same unit", "shop's money", "minutes", "grams", "in its unit", "newtons",
+                "unit the message names"];
         var seen = 0;
         foreach (var (name, property) in Properties(JsonNode.Parse(SchemaText)!))
         {
