@@ -25,7 +25,7 @@ public class LargestCircleTests
 
     [Theory]
     [MemberData(nameof(Known))]
-    public void It_is_as_large_as_worked_out_by_hand(string shape, double radius)
+    public void It_is_as_large_as_computed_by_hand(string shape, double radius)
     {
         var region = shape switch
         {
