@@ -34,7 +34,7 @@ internal static class PlanPrinter
         if (summary.Panel is { } panel)
             printer.Line(
                 Text($"Face panel {panel.Width:0.#} x {panel.Height:0.#} mm, {panel.Fit:0.##} mm of room round the ")
-                    + Text($"part{(panel.Inlays > 0 ? Text($", {panel.Inlays} loose pieces") : "")}"));
+                    + Text($"part{(panel.Inlays > 0 ? Text($", {panel.Inlays} loose pieces") : "")}; cut it with its face down"));
         OutlinePrinter.PrintRemarks(printer, summary.Outline);
         printer.Line();
         PrintLayers(printer, summary);

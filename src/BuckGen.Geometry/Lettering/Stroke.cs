@@ -11,4 +11,10 @@ public readonly record struct StrokeVertex(double X, double Y, double Bulge);
 
 /// <summary>One open line of a letter, drawn without lifting the tool. A loop ends on its own first point.</summary>
 /// <param name="Vertices">Two vertices or more, in drawing order.</param>
-public sealed record Stroke(ImmutableArray<StrokeVertex> Vertices);
+public sealed record Stroke(ImmutableArray<StrokeVertex> Vertices)
+{
+    /// <summary>The stroke moved, turned or mirrored.</summary>
+    internal Stroke Transformed(Affine map) => new(
+        [.. Vertices.Select(v => map.Apply(new(v.X, v.Y)) is var p
+            ? new StrokeVertex(p.X, p.Y, map.Mirrors ? -v.Bulge : v.Bulge) : v)]);
+}

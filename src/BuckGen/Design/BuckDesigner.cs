@@ -90,7 +90,7 @@ internal static class BuckDesigner
             .. dowels.Findings,
             .. vents?.Findings ?? [],
             .. spec.Plenum is { } plenum ? PlenumChecks.Run(plenum, spec.Base!, blanks) : [],
-            .. LeftOffLabels.Find(layers.Concat(finishing.Jigs.SelectMany(j => j.Layers))),
+            .. spec.LetterHeight == 0 ? [] : LeftOffLabels.Find([.. layers, .. finishing.Jigs.SelectMany(j => j.Layers)]),
             .. finishing.Findings,
             .. DesignChecks.Run(
                 new(spec, spec.Sheet, spec.Former, spec.Checks, shape, plan, blanks, blank), extensions.Checks, cancellation),

@@ -66,7 +66,10 @@ internal static class BuckTables
             Stock = stock,
             Base = plate is null ? null : Base(plate, stock),
             Dowels = new(
-                dowels.Number(DowelSettings.Diameter), dowels.Number(DowelSettings.Fit), dowels.Number(DowelSettings.Wall)),
+                dowels.Number(DowelSettings.Diameter), dowels.Number(DowelSettings.Fit), dowels.Number(DowelSettings.Wall))
+            {
+                ThroughFace = dowels.Flag(DowelSettings.ThroughFace),
+            },
             Tolerance = tolerance,
         };
 

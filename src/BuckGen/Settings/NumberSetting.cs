@@ -19,6 +19,9 @@ internal sealed record NumberSetting(string Key, string Name, double? Default, d
     /// <summary>True when the least value itself is refused.</summary>
     public bool AboveMin { get; init; }
 
+    /// <summary>True when 0 is accepted below the range: it switches off what the setting is about.</summary>
+    public bool ZeroIsNone { get; init; }
+
     /// <summary>The value that the job template shows when there is no default.</summary>
     public double Example { get; init; } = double.NaN;
 
@@ -34,14 +37,14 @@ internal sealed record NumberSetting(string Key, string Name, double? Default, d
     /// <inheritdoc/>
     public override string Allowed => AboveMin
         ? FormattableString.Invariant($"above {Min / Kind.Scale} and at most {Text(Max)}")
-        : FormattableString.Invariant($"{Min / Kind.Scale} to {Text(Max)}");
+        : FormattableString.Invariant($"{(ZeroIsNone ? "0 or " : "")}{Min / Kind.Scale} to {Text(Max)}");
 
     /// <summary>Why a value is refused, as one sentence; null when it is taken.</summary>
     /// <param name="value">The value.</param>
     /// <param name="owner">Words after the name that say whose it is, with a space before them.</param>
-    public string? Refusal(double value, string owner = "") => (AboveMin ? value > Min : value >= Min) && value <= Max
+    public string? Refusal(double value, string owner = "") => IsInRange(value)
         ? null
-        : $"The {Name}{owner} is {Text(value)}; it must be {(AboveMin ? "" : "from ")}{Allowed}.";
+        : $"The {Name}{owner} is {Text(value)}; it must be {(AboveMin || ZeroIsNone ? "" : "from ")}{Allowed}.";
 
     /// <summary>Refuses a value out of range.</summary>
     /// <exception cref="SpecException">The message names the setting, the value and the range.</exception>
@@ -56,6 +59,9 @@ internal sealed record NumberSetting(string Key, string Name, double? Default, d
     {
         if (value is { } given) Require(given, owner);
     }
+
+    private bool IsInRange(double value) =>
+        (ZeroIsNone && value == 0) || ((AboveMin ? value > Min : value >= Min) && value <= Max);
 
     // A conversion leaves a tail of digits that no one wrote.
     private string Text(double value) =>

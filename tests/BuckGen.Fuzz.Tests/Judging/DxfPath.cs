@@ -19,7 +19,10 @@ internal sealed record DxfPath(string Layer, bool IsCircle, bool IsClosed, IRead
     public bool IsCutThrough => Layer is "CUT_OUTER" or "CUT_INNER";
 
     /// <summary>The path brought back from where it was put: <paramref name="map"/> moves and turns only.</summary>
-    public DxfPath Before(Affine map) => this with { Corners = [.. Corners.Select(c => (Back(map, c.Point), c.Bulge))] };
+    public DxfPath Before(Affine map) => this with
+    {
+        Corners = [.. Corners.Select(c => (Back(map, c.Point), map.Mirrors ? -c.Bulge : c.Bulge))],
+    };
 
     public Shape AsShape() => new([Corners]);
 

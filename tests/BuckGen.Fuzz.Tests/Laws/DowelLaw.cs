@@ -4,7 +4,8 @@ using BuckGen.Fuzz.Tests.Runs;
 namespace BuckGen.Fuzz.Tests.Laws;
 
 /// <summary>
-/// A dowel goes down through every layer to the base, has its wall of wood all round in each, and keeps off other dowels.
+/// A dowel goes down through every layer to the base, has its wall of wood all round in each, and keeps off other dowels. It
+/// opens on nothing that the sheet touches, unless the maker wants it so.
 /// </summary>
 internal sealed class DowelLaw : ILaw
 {
@@ -37,7 +38,11 @@ internal sealed class DowelLaw : ILaw
                         + Math.Min(spec.Dowels.Wall, spec.Dowels.HoleDiameter) - Slack.Curve)
                         yield return FormattableString.Invariant(
                             $"dowels at {holes[i].Centre} and {holes[j].Centre} of layer {layers[n].Number} run into each other");
-            if (n > 0 && layers[n].Parts.Any(p => p.Dowels.Length < 2)
+            var open = n + 1 < layers.Length ? holes.FirstOrDefault(h => !run.Wood(layers[n + 1]).Contains(h.Centre))
+                : holes.FirstOrDefault();
+            if (!spec.Dowels.ThroughFace && open is not null)
+                yield return $"the dowel at {open.Centre} opens on the top face of layer {layers[n].Number}";
+            if (n > 0 && layers[n].Parts.Any(p => p.Dowels.Length < 2 && (spec.Dowels.ThroughFace || !p.IsTop))
                 && run.Design.Findings.All(f => f.Id is not ("dowels-no-room" or "dowel-alone")))
                 yield return $"a piece of layer {layers[n].Number} has fewer than two dowels, and nothing says so";
         }

@@ -11,6 +11,9 @@ internal sealed class LayerFileLaw : ILaw
         foreach (var (layer, dxf) in run.Files.Layers)
         {
             var (paths, name) = (DxfText.Read(dxf), $"the file of layer {layer.Role} {layer.Name}{layer.Number}");
+            // What is marked on its back is written as seen from there.
+            if (layer is { MarkedOnBack: true, Region.Bounds: var box })
+                paths = [.. paths.Select(p => p.Before(new(-1, 0, 0, 1, box.MinX + box.MaxX, 0)))];
             if (paths.FirstOrDefault(p => p.Layer != "MARK" && !p.IsClosed) is { } open)
                 yield return FormattableString.Invariant($"{name} has an open {open.Layer} at {open.Corners[0].Point}");
             if (paths.SelectMany(p => p.Corners).Any(c => !c.Point.IsFinite || !double.IsFinite(c.Bulge)))

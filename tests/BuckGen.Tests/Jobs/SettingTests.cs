@@ -74,7 +74,7 @@ public class SettingTests
         {
             var fault = Fault(setting, setting.Kind.Toml(beyond));
             Assert.Contains($": the {setting.Name} is ", fault);
-            Assert.EndsWith($"; it must be {(setting.AboveMin ? "" : "from ")}{setting.Allowed}.", fault);
+            Assert.EndsWith($"; it must be {(setting.AboveMin || setting.ZeroIsNone ? "" : "from ")}{setting.Allowed}.", fault);
         }
 
         Assert.Contains($"\"{key}\" is \"much\"; it must be {setting.Kind.InJob}", Fault(setting, "\"much\""));

@@ -12,8 +12,13 @@ public static class BoardDrawing
     {
         ArgumentNullException.ThrowIfNull(board);
         return new(
-            FormattableString.Invariant($"Board {board.Number}, {board.Stock.Name}"),
+            FormattableString.Invariant($"Board {board.Number}, {board.Stock.Name}") + FaceDown(board),
             [.. board.Placements.SelectMany(p => p.Part.Paths.Select(path => path.Transformed(p.Map)))],
             new(0, 0, board.Piece.Width, board.Piece.Height));
     }
+
+    private static string FaceDown(BoardLayout board) =>
+        string.Join(", ", board.Placements.Where(p => p.Part.IsFaceDown).Select(p => p.Part.Name)) is { Length: > 0 } names
+            ? $"; face down: {names}"
+            : "";
 }

@@ -16,6 +16,9 @@ namespace BuckGen.Cutting.Boards;
 /// none.</param>
 public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> Paths, Bounds Bounds, double Area, Vec2? Lost)
 {
+    /// <summary>True when it lies on the board with its face down, for its marks belong on its back.</summary>
+    public bool IsFaceDown { get; init; }
+
     private const double CrossArm = 1;
 
     /// <summary>
@@ -58,7 +61,10 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
                 CutPath.FromLoop(CutLayer.CutOuter, cut.Outer),
             ];
             yield return new(layer.NameOf(part), layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre
-                ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter, cancellation));
+                ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter, cancellation))
+            {
+                IsFaceDown = layer.MarkedOnBack,
+            };
         }
     }
 

@@ -69,11 +69,12 @@ internal static class ShelfLayout
         private bool Put(CutPart part, bool turned, Shelf shelf, double width)
         {
             var corner = new Vec2(spec.EdgeMargin + shelf.Used, spec.EdgeMargin + shelf.Bottom);
+            var side = part.IsFaceDown ? Affine.Reflection(part.Bounds.Centre, new(0, 1)) : Affine.Identity;
             var turn = turned ? Affine.Rotation(Math.PI / 2, part.Bounds.LowerLeft)
                 .Then(Affine.Translation(new(part.Bounds.Height, 0))) : Affine.Identity;
             var size = turned ? new Vec2(part.Bounds.Height, part.Bounds.Width) : new Vec2(part.Bounds.Width, part.Bounds.Height);
             Placements.Add(
-                new(part, turn.Then(Affine.Translation(corner - part.Bounds.LowerLeft)),
+                new(part, side.Then(turn).Then(Affine.Translation(corner - part.Bounds.LowerLeft)),
                     Bounds.FromCorners(corner, corner + size)));
             shelf.Used += width + spec.Spacing;
             return true;

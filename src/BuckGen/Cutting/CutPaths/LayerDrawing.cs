@@ -6,7 +6,7 @@ namespace BuckGen.Cutting.CutPaths;
 /// <summary>A layer of the stack as a drawing, nominal size, in the design's own coordinates.</summary>
 public static class LayerDrawing
 {
-    /// <summary>Marks first, then holes, then outer edges.</summary>
+    /// <summary>Marks first, then holes, then outer edges. What is marked on its back is shown from there.</summary>
     public static CutDrawing Create(Layer layer)
     {
         ArgumentNullException.ThrowIfNull(layer);
@@ -25,6 +25,9 @@ public static class LayerDrawing
         var what = layer.Name.Length == 0 ? FormattableString.Invariant($"Layer {layer.Number}")
             : FormattableString.Invariant($"{layer.Name} {layer.Number}");
         var title = FormattableString.Invariant($"{what}, {layer.Stock.Name}, {layer.Thickness:0.###} mm, nominal size");
-        return new(title, [.. paths], layer.Region.Bounds);
+        return layer.MarkedOnBack
+            ? new(title + ", seen from the back: cut it with its face down", [.. paths.Select(p => p.Transformed(layer.ToBack))],
+                layer.Region.Bounds)
+            : new(title, [.. paths], layer.Region.Bounds);
     }
 }

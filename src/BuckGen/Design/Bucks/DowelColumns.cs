@@ -19,6 +19,9 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
         var findings = ImmutableArray.CreateBuilder<Finding>();
         // The lowest piece of each island that is still too small for dowels; the pieces above it are smaller yet.
         var without = new SortedDictionary<string, (LayerBlank Layer, Island Piece)>(StringComparer.Ordinal);
+        var turnable = new List<(Vec2 Place, Finding Finding)>();
+        LayerCover[] covers =
+            [.. layers.Skip(1).Select(above => new LayerCover(above.Wood)).Append(new(Region.Empty))];
         var woods = layers.Select(l => new RegionInterior(l.Wood)).ToArray();
         for (var layer = layers.Count - 1; layer > 0; layer--)
         {
@@ -31,19 +34,29 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
             {
                 // Dowels that came down from an island above serve this one too, unless only one did: pieces under walls that
                 // lean the wrong way.
-                if (holes[layer][i].Count == 1)
+                var isBare = !spec.Dowels.ThroughFace && !covers[layer].Covers(blank.Wood.Islands[i]);
+                if (holes[layer][i].Count == 1 && !isBare)
                     findings.Add(Alone(layers[layer], layers[layer].Wood.Islands[i], letters[layer][i]));
                 if (holes[layer][i].Count > 0) continue;
                 cancellation.ThrowIfCancellationRequested();
-                var left = spec.Steps == Steps.Inside ? [blank.Wood.Islands[i]] : sanded.Value[i];
+                // A hole that stays hidden lies under the layer above, which may be smaller than what is left of this one.
+                var over = spec.Dowels.ThroughFace || isBare ? [] : covers[layer].On(blank.Wood.Islands[i]);
+                var face = over.Length > 0 && spec.Draft >= 0 ? over
+                    : spec.Steps == Steps.Inside ? [blank.Wood.Islands[i]]
+                    : sanded.Value[i];
                 var places =
-                    DowelPlacement.Choose(Allowed(left, spec.Dowels, offsetter, cancellation), 2 * spec.Dowels.HoleDiameter);
+                    DowelPlacement.Choose(Allowed(face, spec.Dowels, offsetter, cancellation), 2 * spec.Dowels.HoleDiameter);
                 CarryDown(holes, woods, layer, i, places, spec.Dowels.HoleDiameter);
+                if (places.IsEmpty && isBare) continue;
                 if (places.IsEmpty) without[letters[layer][i]] = (layers[layer], layers[layer].Wood.Islands[i]);
                 else if (TurnCheck.FitsWrongWay(layers[layer].Wood.Islands[i], places))
-                    findings.Add(Turnable(layers[layer], letters[layer][i], places[0]));
+                    turnable.Add((places[0], Turnable(layers[layer], letters[layer][i], places[0])));
             }
         }
+
+        if (!spec.Dowels.ThroughFace) BuriedDowels.Keep(holes, covers);
+        var left = holes.SelectMany(l => l).SelectMany(h => h).Select(h => h.Centre).ToHashSet();
+        findings.AddRange(turnable.Where(t => left.Contains(t.Place)).Select(t => t.Finding));
 
         findings.AddRange(without.Select(w => NoRoom(w.Value.Layer, w.Value.Piece, w.Key, spec.Dowels)));
         return new([.. holes.Select(l => (IReadOnlyList<DowelHole>)[.. l.SelectMany(h => h)])], findings.ToImmutable());

@@ -25,5 +25,8 @@ internal static class DowelSettings
             Source = Setting.Practice
         };
 
-    public static readonly SettingTable Table = new("dowels", "", [Diameter, Fit, Wall]) { IsSet = true };
+    public static readonly FlagSetting ThroughFace = new("through-face", Default.ThroughFace,
+        "true: holes in the top layer too, where the sheet shows them");
+
+    public static readonly SettingTable Table = new("dowels", "", [Diameter, Fit, Wall, ThroughFace]) { IsSet = true };
 }

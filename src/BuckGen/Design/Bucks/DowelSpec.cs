@@ -6,6 +6,12 @@ namespace BuckGen.Design.Bucks;
 /// <param name="Wall">Least wood between a hole and any edge, mm.</param>
 public sealed record DowelSpec(double Diameter = 6, double Fit = 0.15, double Wall = 4)
 {
+    /// <summary>
+    /// True for holes in pieces on which nothing lies too: the sheet would show them, unless they are filled. Without them such a
+    /// piece is glued on by the glue-up line of the layer below.
+    /// </summary>
+    public bool ThroughFace { get; init; }
+
     /// <summary>Diameter of the hole, mm.</summary>
     public double HoleDiameter => Diameter + Fit;
 }

@@ -52,8 +52,7 @@ internal static class LabelPlacement
     {
         var turn = upright ? Affine.Identity : Affine.Rotation(Math.PI / 2, new(0, 0)).Then(Affine.Translation(new(size, 0)));
         var map = turn.Then(Affine.Translation(centre - new Vec2(w / 2, h / 2)));
-        var strokes = StrokeText.Layout(text, size).Select(s => new Stroke(
-            [.. s.Vertices.Select(v => map.Apply(new(v.X, v.Y)) is var p ? new StrokeVertex(p.X, p.Y, v.Bulge) : v)]));
+        var strokes = StrokeText.Layout(text, size).Select(s => s.Transformed(map));
         return new(text, [.. strokes], new(centre.X - w / 2, centre.Y - h / 2, centre.X + w / 2, centre.Y + h / 2));
     }
 }

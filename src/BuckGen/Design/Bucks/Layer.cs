@@ -45,9 +45,13 @@ public sealed record Label(string Text, ImmutableArray<Stroke> Strokes, Bounds B
 /// <param name="Shape">What is cut out of the board, nominal size, without dowel holes.</param>
 /// <param name="Dowels">Dowel holes through this piece.</param>
 /// <param name="Vents">Vents and relief bores through this piece.</param>
-/// <param name="Label">Its lettering; null when it could not fit.</param>
+/// <param name="Label">Its lettering; null when it does not fit, or would show on the part.</param>
 public sealed record LayerPart(
-    string Letter, Island Shape, ImmutableArray<DowelHole> Dowels, ImmutableArray<VentHole> Vents, Label? Label);
+    string Letter, Island Shape, ImmutableArray<DowelHole> Dowels, ImmutableArray<VentHole> Vents, Label? Label)
+{
+    /// <summary>True when nothing lies on it: the sheet comes down on its top face, which carries no lettering.</summary>
+    public bool IsTop { get; init; }
+}
 
 /// <summary>One layer of the stack: straight walls, cut from one board.</summary>
 /// <param name="Number">1 for the lowest.</param>
@@ -77,6 +81,14 @@ public sealed record Layer(
 
     /// <summary>What it is called before its number, such as "RING"; empty for the layers of the buck.</summary>
     public string Name { get; init; } = "";
+
+    /// <summary>
+    /// True when its marks belong on its back: its files show it from there, so that it is cut with its face down.
+    /// </summary>
+    public bool MarkedOnBack { get; init; }
+
+    /// <summary>From the view from above to that from the back: mirrored left and right, within the same bounds.</summary>
+    internal Affine ToBack => Affine.Reflection(Region.Bounds.Centre, new(0, 1));
 
     /// <summary>All pieces together.</summary>
     public Region Region => new([.. Parts.Select(p => p.Shape)]);

@@ -20,6 +20,7 @@ internal static class LayerMarks
         {
             var blank = blanks[n];
             var above = n + 1 < blanks.Count ? blanks[n + 1].Wood : Region.Empty;
+            var cover = new LayerCover(above, blank.Role == LayerRole.Plenum);
             var edges = new SegmentIndex(blank.Wood.Segments);
             var sandTo = blank.Role == LayerRole.Wall && spec.Steps != Steps.Inside
                 ? NotYetDrawn(solid.At(blank.Top).Loops, edges)
@@ -33,7 +34,6 @@ internal static class LayerMarks
             var wood = new RegionInterior(blank.Wood);
             var holesOf = dowels[n].ToLookup(d => wood.IslandAt(d.Centre));
             var boresOf = vents[n].ToLookup(v => wood.IslandAt(v.Centre));
-            var hiddenOf = above.Islands.ToLookup(a => wood.IslandAt(InsidePoint.Find(a)));
             var round = dowels[n].Select(h => Loop.Circle(h.Centre, h.Diameter / 2))
                 .Concat(vents[n].Select(b => Loop.Circle(b.Centre, b.Diameter / 2)));
             var obstacles =
@@ -43,11 +43,9 @@ internal static class LayerMarks
                 cancellation.ThrowIfCancellationRequested();
                 var (piece, letter) = (blank.Wood.Islands[i], letters[n][i]);
                 var (holes, bores) = (holesOf[i].ToImmutableArray(), boresOf[i].ToImmutableArray());
-                var hidden = new Region([.. hiddenOf[i]]);
                 var text = blank.Number.ToString(CultureInfo.InvariantCulture) + letter;
-                var label = LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, hidden)
-                    ?? LabelPlacement.Place(text, spec.LetterHeight, piece, obstacles, Region.Empty);
-                parts.Add(new(letter, piece, holes, bores, label));
+                var label = spec.LetterHeight == 0 ? null : cover.Label(text, spec.LetterHeight, piece, obstacles);
+                parts.Add(new(letter, piece, holes, bores, label) { IsTop = !cover.Covers(piece) });
             }
 
             layers.Add(new(blank.Number, blank.Role, blank.Stock, blank.Bottom, blank.Top,

@@ -40,7 +40,10 @@ internal static class StackSettings
             Option = "--block-margin",
             Source = Setting.Practice,
         },
-        LetterHeight = new("letter-height", "letter height", 8, 2, 50, "height of the lettering on the layers");
+        LetterHeight = new("letter-height", "letter height", 8, 2, 50, "height of the lettering on the layers; 0: no lettering")
+        {
+            ZeroIsNone = true,
+        };
 
     public static readonly ChoiceSetting<BuckKind> Kind =
         new("kind", BuckKind.Male, "male: the sheet goes over it; female: into it")

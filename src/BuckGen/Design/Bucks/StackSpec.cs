@@ -79,7 +79,7 @@ public record StackSpec
     /// <summary>The dowels.</summary>
     public DowelSpec Dowels { get; init; } = new();
 
-    /// <summary>Wanted height of the lettering, mm; smaller letters are used where these don't fit.</summary>
+    /// <summary>Wanted height of the lettering, mm; smaller letters are used where these don't fit; 0 for none.</summary>
     public double LetterHeight { get; init; } = StackSettings.LetterHeight.Value;
 
     /// <summary>The tolerances of the run.</summary>

@@ -51,10 +51,12 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
         var outside = holes.Islands.Select(i => i.Outer).ToHashSet();
         var inlays = Region.FromLoops(opening.Loops.Where(l => !outside.Contains(l))).Islands;
         return new(opening, fit,
-            PlainLayers.Create(1, LayerRole.Panel, "PANEL", panel.Stock, 0, wood, [], spec.Stack.LetterHeight),
+            PlainLayers.Create(1, LayerRole.Panel, "PANEL", panel.Stock, 0, wood, [], spec.Stack.LetterHeight,
+                markedOnBack: true),
             inlays.IsEmpty
                 ? null
-                : PlainLayers.Create(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.Stack.LetterHeight),
+                : PlainLayers.Create(1, LayerRole.Panel, "INLAY", panel.Stock, 0, new(inlays), [], spec.Stack.LetterHeight,
+                    markedOnBack: true),
             [.. over is { } place ? [PanelEdgeCheck.Finding(place)] : Array.Empty<Finding>(),
                 .. PanelFindings.Find(shell, panel, opening, wood, inlays, fit, wanted, spec.Checks)]);
     }

@@ -17,12 +17,13 @@ public static class PlainLayers
     /// <param name="bottom">Height of its lower face, mm.</param>
     /// <param name="wood">Its pieces.</param>
     /// <param name="holes">Round holes through it.</param>
-    /// <param name="letterHeight">Wanted height of the lettering, mm.</param>
+    /// <param name="letterHeight">Wanted height of the lettering, mm; 0 for none.</param>
     /// <param name="glueUp">Lines on it where something is glued.</param>
+    /// <param name="markedOnBack">True when its face shows: the lettering stands on the back and says so.</param>
     public static Layer Create(
         int number, LayerRole role, string name, Stock stock, double bottom, Region wood, IReadOnlyList<DowelHole> holes,
         double letterHeight,
-        ImmutableArray<Loop>? glueUp = null)
+        ImmutableArray<Loop>? glueUp = null, bool markedOnBack = false)
     {
         ArgumentNullException.ThrowIfNull(stock);
         ArgumentNullException.ThrowIfNull(wood);
@@ -30,7 +31,11 @@ public static class PlainLayers
         var lines = glueUp ?? [];
         var parts = wood.Islands.OrderBy(i => Math.Round(i.Outer.Bounds.MinX, 4)).ThenBy(i => Math.Round(i.Outer.Bounds.MinY, 4))
             .Select((piece, i) => Part(piece, wood.Islands.Length == 1 ? name : name + IslandLetters.Letter(i)));
-        return new(number, role, stock, bottom, bottom + stock.Thickness, [.. parts], [], lines) { Name = name };
+        return new(number, role, stock, bottom, bottom + stock.Thickness, [.. parts], [], lines)
+        {
+            Name = name,
+            MarkedOnBack = markedOnBack,
+        };
 
         LayerPart Part(Island piece, string letter)
         {
@@ -40,7 +45,20 @@ public static class PlainLayers
                     [.. piece.Loops.Concat(lines).SelectMany(l => l.Segments),
                         .. through.SelectMany(h => Loop.Circle(h.Centre, h.Diameter / 2).Segments)]);
             var text = letter + number.ToString(CultureInfo.InvariantCulture);
-            return new(letter, piece, through, [], LabelPlacement.Place(text, letterHeight, piece, obstacles, Region.Empty));
+            var label = letterHeight == 0 ? null
+                : markedOnBack ? Back(Place(text + " BACK") ?? Place(text))
+                : Place(text);
+            return new(letter, piece, through, [], label);
+
+            Label? Place(string words) => LabelPlacement.Place(words, letterHeight, piece, obstacles, Region.Empty);
         }
+    }
+
+    /// <summary>The same lettering, to be read from the back.</summary>
+    private static Label? Back(Label? label)
+    {
+        if (label is null) return null;
+        var turn = Affine.Reflection(label.Box.Centre, new(0, 1));
+        return label with { Strokes = [.. label.Strokes.Select(s => s.Transformed(turn))] };
     }
 }

@@ -25,7 +25,8 @@ internal static class CutPicture
         var page = Page(view);
         return new(drawing.Title, page,
         [
-            PictureShape.FromRegion(layer.Region.Transformed(view.Map), Wood),
+            PictureShape.FromRegion(
+                (layer.MarkedOnBack ? layer.Region.Transformed(layer.ToBack) : layer.Region).Transformed(view.Map), Wood),
             .. drawing.Paths.Select(p => Drawn(p, view)),
             .. Dimension.Level(view.Corner - new Vec2(0, 6), view.Corner + new Vec2(view.Width, -6), view.Real.Width),
             .. Dimension.Upright(view.Corner - new Vec2(Aside, 0), view.Corner + new Vec2(-Aside, view.Height), view.Real.Height),

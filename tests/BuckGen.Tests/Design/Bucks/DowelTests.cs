@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
@@ -17,7 +19,7 @@ public class DowelTests
     [Fact]
     public void Three_dowels_go_through_every_layer()
     {
-        var design = PlainBuck.Create(Shapes.Rectangle(100, 60));
+        var design = Create(Shapes.Rectangle(100, 60));
 
         var columns = design.Layers.Select(l => Assert.Single(l.Parts).Dowels.Select(d => d.Centre).ToHashSet()).ToArray();
         Assert.Equal(3, columns[0].Count);
@@ -31,7 +33,7 @@ public class DowelTests
     public void Upright_walls_share_their_dowels(BuckKind kind)
     {
         var design =
-            PlainBuck.Create(Shapes.Union(Shapes.Disc(40), Shapes.Slot(40, 15).Moved(80, 0)),
+            Create(Shapes.Union(Shapes.Disc(40), Shapes.Slot(40, 15).Moved(80, 0)),
                 PlainBuck.Spec with { Draft = 0, Kind = kind });
 
         var columns = design.Layers.Select(l => l.Parts.SelectMany(p => p.Dowels).Select(d => d.Centre).ToHashSet()).ToArray();
@@ -43,7 +45,7 @@ public class DowelTests
     public void They_stand_as_far_apart_as_the_smallest_layer_allows()
     {
         // The top is sanded down to 100 x 60: centres lie in 85.85 x 45.85, whose diagonal is 97.33 mm (Pythagoras).
-        var places = PlainBuck.Create(Shapes.Rectangle(100, 60)).Layers[^1].Parts[0].Dowels.Select(d => d.Centre).ToArray();
+        var places = Create(Shapes.Rectangle(100, 60)).Layers[^1].Parts[0].Dowels.Select(d => d.Centre).ToArray();
 
         Assert.Equal(97.33, MaxDistance(places), 0.5);
     }
@@ -52,7 +54,7 @@ public class DowelTests
     public void Wood_is_left_round_every_hole_even_after_sanding() =>
         Gen.Select(RandomRegion.Islands, Gen.Enum<Steps>(), Gen.Enum<BuckKind>()).Sample((region, steps, kind) =>
         {
-            var design = PlainBuck.Create(region, PlainBuck.Spec with { Steps = steps, Kind = kind, Depth = 24 });
+            var design = Create(region, PlainBuck.Spec with { Steps = steps, Kind = kind, Depth = 24 });
 
             foreach (var layer in design.Layers)
                 foreach (var part in layer.Parts)
@@ -68,7 +70,7 @@ public class DowelTests
     public void Holes_never_meet_each_other() =>
         RandomRegion.Islands.Sample(region =>
         {
-            foreach (var part in PlainBuck.Create(region).Layers.SelectMany(l => l.Parts))
+            foreach (var part in Create(region).Layers.SelectMany(l => l.Parts))
                 Assert.All(Pairs([.. part.Dowels.Select(d => d.Centre)]),
                     p => Assert.True(p.A.DistanceTo(p.B) >= 2 * 6.15 - 1e-9));
         }, iter: 40);
@@ -79,7 +81,7 @@ public class DowelTests
     [InlineData(200, 30)]
     public void No_turned_or_flipped_layer_goes_onto_its_dowels(double width, double height)
     {
-        var design = PlainBuck.Create(Shapes.Rectangle(width, height));
+        var design = Create(Shapes.Rectangle(width, height));
 
         AssertOneWayOnly(design.Layers[0].Parts[0]);
         Assert.Empty(design.Named("dowels-turnable"));
@@ -89,12 +91,12 @@ public class DowelTests
     public void A_disc_a_ring_and_a_hexagon_go_on_one_way_only() =>
         Assert.All((Region[])[Shapes.Disc(40), Shapes.Ring(50, 25), Shapes.Polygon(
             [.. Enumerable.Range(0, 6).Select(i => new Vec2(40, 0).Turned(i * Math.PI / 3)).Select(p => (p.X, p.Y))])],
-            region => AssertOneWayOnly(PlainBuck.Create(region).Layers[0].Parts[0]));
+            region => AssertOneWayOnly(Create(region).Layers[0].Parts[0]));
 
     [Fact]
     public void Every_island_has_dowels_of_its_own()
     {
-        var design = PlainBuck.Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(100, 0, 60, 60)));
+        var design = Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(100, 0, 60, 60)));
 
         Assert.All(design.Layers, l => Assert.Equal(2, l.Parts.Length));
         Assert.All(design.Layers.SelectMany(l => l.Parts), p => Assert.InRange(p.Dowels.Length, 2, 3));
@@ -105,7 +107,7 @@ public class DowelTests
     {
         // A gap of 1 mm is closed below 0.5/tan 5° = 5.7 mm from the face: only the top layer, cut at 12 mm below it, has one
         // part.
-        var design = PlainBuck.Create(
+        var design = Create(
             Shapes.Union(Shapes.Rectangle(60, 60), Shapes.RectangleAt(63, 0, 60, 60)),
             PlainBuck.Spec with { Depth = 36, Steps = Steps.Inside });
 
@@ -118,7 +120,7 @@ public class DowelTests
     [Fact]
     public void The_base_plate_is_drilled_too()
     {
-        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Base = new(PlainBuck.Mdf12) });
+        var design = Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Base = new(PlainBuck.Mdf12) });
 
         Assert.Equal(LayerRole.Base, design.Layers[0].Role);
         Assert.Equal(
@@ -129,7 +131,7 @@ public class DowelTests
     [Fact]
     public void An_island_too_small_for_two_is_reported_and_named()
     {
-        var design = PlainBuck.Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.DiscAt(90, 30, 10)));
+        var design = Create(Shapes.Union(Shapes.Rectangle(60, 60), Shapes.DiscAt(90, 30, 10)));
 
         var finding = Assert.Single(design.Named("dowels-no-room"));
         Assert.Contains("sland B", finding.Message);
@@ -141,7 +143,7 @@ public class DowelTests
     public void A_slim_island_with_two_dowels_that_looks_the_same_turned_round_is_reported()
     {
         // 16 mm wide: the centres lie in a strip 1.85 mm wide, too narrow for a third that tells the ways apart.
-        var finding = Assert.Single(PlainBuck.Create(Shapes.Rectangle(80, 16)).Named("dowels-turnable"));
+        var finding = Assert.Single(Create(Shapes.Rectangle(80, 16)).Named("dowels-turnable"));
 
         Assert.Equal(Severity.Warning, finding.Severity);
         Assert.Contains("island A", finding.Message);
@@ -151,13 +153,13 @@ public class DowelTests
     public void A_slim_island_whose_outline_shows_the_way_is_not_reported()
     {
         // A wedge: 16 mm wide at one end, 30 mm at the other, with two dowels or three.
-        Assert.Empty(PlainBuck.Create(Shapes.Polygon((0, 0), (80, 0), (80, 30), (0, 16))).Named("dowels-turnable"));
+        Assert.Empty(Create(Shapes.Polygon((0, 0), (80, 0), (80, 30), (0, 16))).Named("dowels-turnable"));
     }
 
     [Fact]
     public void A_single_layer_needs_no_dowels()
     {
-        var design = PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 12 });
+        var design = Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { Depth = 12 });
 
         Assert.Empty(Assert.Single(design.Layers).Parts[0].Dowels);
         Assert.Empty(design.Findings);
@@ -173,6 +175,10 @@ public class DowelTests
 
         Assert.Equal(fits, TurnCheck.FitsWrongWay(piece, [new(10, 10), new(70, 10)]));
     }
+
+    /// <summary>With holes right through, so that every layer shows where they are.</summary>
+    private static BuckDesign Create(Region region, BuckSpec? spec = null) => PlainBuck.Create(
+        region, (spec ?? PlainBuck.Spec) with { Dowels = new() { ThroughFace = true } });
 
     private static void AssertOneWayOnly(LayerPart part)
     {

@@ -43,7 +43,7 @@ public class SpecLimitTests
         new("dowel diameter", 1, 50, " mm", "from 1 to 50 mm", v => Whole with { Dowels = new(v) }),
         new("dowel fit", 0, 2, " mm", "from 0 to 2 mm", v => Whole with { Dowels = new(6, v) }),
         new("dowel wall", 0.5, 100, " mm", "from 0.5 to 100 mm", v => Whole with { Dowels = new(6, 0.15, v) }),
-        new("letter height", 2, 50, " mm", "from 2 to 50 mm", v => Whole with { LetterHeight = v }),
+        new("letter height", 2, 50, " mm", "0 or 2 to 50 mm", v => Whole with { LetterHeight = v }),
         new("mitre limit", 1, 20, "", "from 1 to 20", v => Whole with { Corners = new(Corners.Mitre, v) }),
         new("tolerance", 0.0005, 1, " mm", "from 0.0005 to 1 mm", v => Whole with { Tolerance = new(v) }),
         new("base margin", 0, 500, " mm", "from 0 to 500 mm", v => Whole with { Base = new(PlainBuck.Mdf12, v) }),

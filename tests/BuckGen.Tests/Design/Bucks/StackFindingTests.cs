@@ -68,7 +68,7 @@ public class StackFindingTests
         Assert.Equal("Glue with all numbers facing up and reading the same way; thinner dowels would leave room for a third.",
             finding.Remedy);
         Assert.Equal((24, "common practice, no source"), (finding.Height, finding.Source));
-        Assert.Contains(finding.Place!.Value, design.Layers[2].Parts[0].Dowels.Select(d => d.Centre));
+        Assert.Contains(finding.Place!.Value, design.Layers[1].Parts[0].Dowels.Select(d => d.Centre));
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public class StackFindingTests
     {
         var finding =
             Assert.Single(PlainBuck.Create(Shapes.DiscAt(7, 8, 2), PlainBuck.Spec with { Draft = 0 }).Named("label-no-room"));
-        Assert.Equal("The lettering of 3 pieces does not fit on them, even 2.5 mm high; it is left off: 1A, 2A, 3A.",
+        Assert.Equal("The lettering of 2 pieces does not fit on them, even 2.5 mm high; it is left off: 1A, 2A.",
             finding.Message);
         Assert.Equal((12, "Pencil the number on the piece when it comes off the machine."), (finding.Height, finding.Remedy));
         Assert.Equal(0, finding.Place!.Value.DistanceTo(new(7, 8)), 1e-6);
@@ -85,7 +85,7 @@ public class StackFindingTests
     [Fact]
     public void Lettering_left_off_one_piece() => Assert.Equal(
         "The lettering 1A does not fit on its piece, even 2.5 mm high; it is left off.",
-        Assert.Single(PlainBuck.Create(Shapes.Disc(2), PlainBuck.Spec with { Draft = 0, Depth = 12 })
+        Assert.Single(PlainBuck.Create(Shapes.Disc(2), PlainBuck.Spec with { Draft = 0, Depth = 24 })
             .Named("label-no-room")).Message);
 
     /// <summary>Found by an attack: a base on thousands of feet gave a finding for each of them.</summary>
@@ -93,7 +93,7 @@ public class StackFindingTests
     public void Lettering_left_off_very_many_pieces_is_one_finding()
     {
         var grid = Region.FromLoops(Enumerable.Range(0, 100).Select(i => Loop.Circle(new(i % 10 * 20, i / 10 * 20), 2)));
-        var finding = Assert.Single(PlainBuck.Create(grid, PlainBuck.Spec with { Draft = 0, Depth = 12 }).Named("label-no-room"));
+        var finding = Assert.Single(PlainBuck.Create(grid, PlainBuck.Spec with { Draft = 0, Depth = 24 }).Named("label-no-room"));
         Assert.StartsWith("The lettering of 100 pieces does not fit on them, even 2.5 mm high; it is left off: 1A, 1B, ",
             finding.Message);
         Assert.EndsWith(" and 88 more.", finding.Message);

@@ -18,14 +18,14 @@ public class FormerFitTests
     {
         var spec = Male(20, 20) with { Former = new() { Opening = new(300, 200) } };
 
-        var told = Find(Formed.Rectangle(243, 162), spec, "base-over-frame");
+        var finding = Find(Formed.Rectangle(243, 162), spec, "base-over-frame");
 
-        Assert.Equal((Severity.Error, 202.0, 200.0), (told.Severity, told.Value, told.Limit));
-        Assert.Contains("283 x 202 mm", told.Message);
-        Assert.Contains("300 x 200 mm", told.Message);
-        Assert.Contains("2 mm too large", told.Message);
+        Assert.Equal((Severity.Error, 202.0, 200.0), (finding.Severity, finding.Value, finding.Limit));
+        Assert.Contains("283 x 202 mm", finding.Message);
+        Assert.Contains("300 x 200 mm", finding.Message);
+        Assert.Contains("2 mm too large", finding.Message);
         // 3 mm of room on every side: (200 - 162) / 2 - 3.
-        Assert.Contains("base margin of at most 16 mm", told.Remedy);
+        Assert.Contains("base margin of at most 16 mm", finding.Remedy);
         Assert.Empty(FormerFindings(Formed.Rectangle(243, 162), spec with { Base = new(Board, 16) }, "base-"));
     }
 
@@ -45,10 +45,10 @@ public class FormerFitTests
     {
         var spec = Male(20, 18) with { Former = new() { Opening = new(300, 200) } };
 
-        var told = Find(Formed.Rectangle(243, 162), spec, "base-near-frame");
+        var finding = Find(Formed.Rectangle(243, 162), spec, "base-near-frame");
 
-        Assert.Equal((Severity.Warning, 1.0, 3.0), (told.Severity, told.Value, told.Limit));
-        Assert.Contains("base margin of at most 16 mm", told.Remedy);
+        Assert.Equal((Severity.Warning, 1.0, 3.0), (finding.Severity, finding.Value, finding.Limit));
+        Assert.Contains("base margin of at most 16 mm", finding.Remedy);
     }
 
     [Fact]
@@ -56,10 +56,10 @@ public class FormerFitTests
     {
         var spec = Male(20, 20) with { Former = new() { Opening = new(300, 200) } };
 
-        var told = Find(Formed.Rectangle(604, 150), spec, "frame-too-small");
+        var finding = Find(Formed.Rectangle(604, 150), spec, "frame-too-small");
 
-        Assert.Equal((604.0, 300.0), (told.Value, told.Limit));
-        Assert.Contains("304 mm too large", told.Message);
+        Assert.Equal((604.0, 300.0), (finding.Value, finding.Limit));
+        Assert.Contains("304 mm too large", finding.Message);
         // The base is larger yet; one finding says it.
         Assert.Empty(FormerFindings(Formed.Rectangle(604, 150), spec, "base-over"));
     }
@@ -85,8 +85,8 @@ public class FormerFitTests
 
         Assert.Empty(FormerFindings(mouth, In(200, 160), "base-"));
         Assert.Empty(FormerFindings(mouth, In(150, 110), "base-"));
-        var told = Find(mouth, In(200, 110), "base-over-frame");
-        Assert.Contains("carries", told.Message);
+        var finding = Find(mouth, In(200, 110), "base-over-frame");
+        Assert.Contains("carries", finding.Message);
     }
 
     [Fact]
@@ -95,10 +95,10 @@ public class FormerFitTests
         var spec = Male(20, 20) with { Former = new() { Platen = new(180, 280) } };
 
         Assert.Empty(FormerFindings(Formed.Rectangle(240, 140), spec, "platen"));
-        var told = Find(Formed.Rectangle(240, 142), spec, "platen-too-small");
-        Assert.Equal((Severity.Error, 182.0, 180.0), (told.Severity, told.Value, told.Limit));
-        Assert.Contains("2 mm", told.Message);
-        Assert.Contains("base margin of at most 19 mm", told.Remedy);
+        var finding = Find(Formed.Rectangle(240, 142), spec, "platen-too-small");
+        Assert.Equal((Severity.Error, 182.0, 180.0), (finding.Severity, finding.Value, finding.Limit));
+        Assert.Contains("2 mm", finding.Message);
+        Assert.Contains("base margin of at most 19 mm", finding.Remedy);
     }
 
     [Fact]
@@ -110,12 +110,12 @@ public class FormerFitTests
             Former = new() { Travel = 45 },
         };
 
-        var told = Find(Formed.Rectangle(100, 80), spec, "taller-than-travel");
+        var finding = Find(Formed.Rectangle(100, 80), spec, "taller-than-travel");
 
-        Assert.Equal((48.0, 45.0), (told.Value, told.Limit));
-        Assert.Contains("3 mm", told.Message);
-        Assert.Contains("12 mm of base and plenum", told.Message);
-        Assert.Contains("Leave out the plenum (6 mm)", told.Remedy);
+        Assert.Equal((48.0, 45.0), (finding.Value, finding.Limit));
+        Assert.Contains("3 mm", finding.Message);
+        Assert.Contains("12 mm of base and plenum", finding.Message);
+        Assert.Contains("Leave out the plenum (6 mm)", finding.Remedy);
         Assert.DoesNotContain("Leave out", Find(Formed.Rectangle(100, 80),
             spec with { Former = new() { Travel = 20 } }, "taller-than-travel").Remedy);
     }
@@ -126,9 +126,9 @@ public class FormerFitTests
         // The blank is 100 + 2 (25 + 12 + 15) = 204 by 184 mm.
         var spec = Male(20, 10) with { Sheet = new() { Sizes = [new(300, 180)] } };
 
-        var told = Find(Formed.Rectangle(100, 80), spec, "sheet-too-small");
+        var finding = Find(Formed.Rectangle(100, 80), spec, "sheet-too-small");
 
-        Assert.Equal((Severity.Error, 184.0, 180.0), (told.Severity, told.Value, told.Limit));
+        Assert.Equal((Severity.Error, 184.0, 180.0), (finding.Severity, finding.Value, finding.Limit));
         Assert.Empty(FormerFindings(Formed.Rectangle(100, 80),
             spec with { Sheet = new() { Sizes = [new(300, 180), new(184, 204)] } }, "sheet-"));
     }

@@ -65,16 +65,16 @@ public sealed class DrillTests
         var spec = Vented.Spec() with { Sheet = new() { Gauge = 0.6 }, Draft = 0 };
         var design = Vented.Design(Vented.Rectangle(400, 300), spec with { Base = new(new("board 12", 12, 2000, 2000)) });
 
-        var (vents, told) = (design.Vents!, design.Findings.Single(f => f.Id == "vents-too-fine"));
+        var (vents, finding) = (design.Vents!, design.Findings.Single(f => f.Id == "vents-too-fine"));
 
         Assert.InRange(vents.Diameter, 0.4, 0.6);
-        Assert.Equal((Severity.Warning, vents.Diameter, 0.8), (told.Severity, told.Value, told.Limit));
-        Assert.StartsWith($"{vents.Vents.Length} vents of ", told.Message);
-        Assert.Contains("bore 5 mm", told.Remedy);
-        Assert.Contains("grooves 0.3 mm deep", told.Remedy);
+        Assert.Equal((Severity.Warning, vents.Diameter, 0.8), (finding.Severity, finding.Value, finding.Limit));
+        Assert.StartsWith($"{vents.Vents.Length} vents of ", finding.Message);
+        Assert.Contains("bore 5 mm", finding.Remedy);
+        Assert.Contains("grooves 0.3 mm deep", finding.Remedy);
         // A sheet so thick that its mean thickness is the drill: gauge x 0.8 / mean, upward to a tenth.
         var gauge = Math.Ceiling(0.6 * 0.8 / vents.Sizing.FormedThickness * 10) / 10;
-        Assert.Contains(FormattableString.Invariant($"a sheet of {gauge:0.#} mm"), told.Remedy);
+        Assert.Contains(FormattableString.Invariant($"a sheet of {gauge:0.#} mm"), finding.Remedy);
         var thicker = spec with { Sheet = new() { Gauge = gauge } };
         Assert.DoesNotContain(Vented.Design(Vented.Rectangle(400, 300), thicker).Findings, f => f.Id == "vents-too-fine");
     }

@@ -39,7 +39,7 @@ internal static class DrawingSections
             Figure(page, CutPicture.Draw(board),
                 FormattableString.Invariant(
                     $"Board {board.Number}: {board.Stock.Name}, {board.Utilisation * 100:0} % used. Parts: ")
-                    + FormattableString.Invariant($"{string.Join(", ", board.Placements.Select(p => p.Part.Name))}."));
+                    + $"{string.Join(", ", board.Placements.Select(p => p.Part.Name + FaceDown(p.Part)))}.");
         page.Raw("</div>\n");
     }
 
@@ -70,13 +70,16 @@ internal static class DrawingSections
         page.Raw("</div>\n");
     }
 
+    private static string FaceDown(CutPart part) => part.IsFaceDown ? " (face down)" : "";
+
     private static string Words(Layer layer)
     {
         var name = layer.Name.Length > 0 ? FormattableString.Invariant($"{layer.Name} {layer.Number}")
             : FormattableString.Invariant($"Layer {layer.Number}");
         var marks = layer.SandTo.IsEmpty && layer.GlueUp.IsEmpty ? "" : " Brown: lines to sand to and to glue up to.";
         return FormattableString.Invariant($"{name}: {layer.Stock.Name}, {layer.Thickness:0.##} mm, {layer.Parts.Length} ")
-            + FormattableString.Invariant($"piece{(layer.Parts.Length == 1 ? "" : "s")}.{marks}");
+            + FormattableString.Invariant($"piece{(layer.Parts.Length == 1 ? "" : "s")}.{marks}")
+            + (layer.MarkedOnBack ? " Seen from its back, which is marked: it is cut with its face down." : "");
     }
 
     private static IEnumerable<Layer> Raised(IEnumerable<Layer> layers, Layer? bed) =>
