@@ -37,6 +37,22 @@ public sealed class FinishTests : Workshop
             .AssertRefused($"{option} has no effect without {needs}.");
 
     [Fact]
+    public void A_rim_of_its_own_drawing_is_read_as_the_panel_is()
+    {
+        Write("plate.svg", Plate);
+        Write("rim.svg",
+            """<svg xmlns="http://www.w3.org/2000/svg" width="140mm" height="80mm" viewBox="-20 0 140 80">"""
+            + """<path d="M-18 -30H130V110H-18Z"/></svg>""");
+        const string Flange = "\n[sheet]\n[flange]\nstock = \"MDF 12\"\nrim = \"drawn\"\n";
+
+        Cli.Run("make", Write("job.toml", PlateJob + Flange + "outline = \"rim.svg\"\n")).AssertDone();
+
+        Assert.Contains("template-01.dxf", Present("out/jig"));
+        Assert.Contains("\"rim\": \"drawn\"", File.ReadAllText(At("out/summary.json")));
+        Cli.Run("make", Write("none.toml", PlateJob + Flange)).AssertRefused("no outline is given");
+    }
+
+    [Fact]
     public void A_panel_of_its_own_drawing_lies_beside_the_job()
     {
         Write("plate.svg", Plate);

@@ -30,7 +30,8 @@ internal static class PlanPrinter
                 Text($"Trim jig: a ring of {jig.RingLayers} layers, {jig.Height:0.##} mm high (wanted ")
                     + Text($"{jig.TrimHeight:0.##}){(jig.CoreLayers > 0 ? Text($", a core of {jig.CoreLayers}") : "")}"));
         if (summary.Flange is { } flange)
-            printer.Line(Text($"Flange template {flange.Offset:0.##} mm inside the trim line, with its nest"));
+            printer.Line(Text($"Flange template {flange.Offset:0.##} mm inside the trim line, with its nest; ")
+                + Text($"the flange is {flange.Narrowest:0.##} mm wide where it is narrowest"));
         if (summary.Panel is { } panel)
             printer.Line(
                 Text($"Face panel {panel.Width:0.#} x {panel.Height:0.#} mm, {panel.Fit:0.##} mm of room round the ")

@@ -6,6 +6,7 @@ using BuckGen.Design.Prediction;
 using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
+using BuckGen.Settings;
 
 namespace BuckGen.Jobs;
 
@@ -88,6 +89,9 @@ internal static class FinishTables
         var spec = new FlangeSpec(table.Board(FlangeSettings.Stock, stock))
         {
             Width = table.Number(FlangeSettings.Width),
+            Rim = table.Choice(FlangeSettings.Rim),
+            Margin = table.Optional(FlangeSettings.Margin),
+            CornerRadius = table.Number(FlangeSettings.CornerRadius),
             Bushing = table.Number(FlangeSettings.Bushing),
             Bit = table.Number(FlangeSettings.Bit),
             Land = table.Number(FlangeSettings.Land),
@@ -97,14 +101,14 @@ internal static class FinishTables
         return spec;
     }
 
-    /// <summary>The drawing that the table [panel] names; null when it names none.</summary>
-    public static PanelDrawing? PanelDrawing(JobTable? table, OutlineOptions reading)
+    /// <summary>The drawing that the table [panel] or [flange] names; null when it names none.</summary>
+    public static FurtherDrawing? Drawing(JobTable? table, TextSetting outline, TextSetting layersOf, OutlineOptions reading)
     {
-        var file = table?.Text(PanelSettings.Outline);
-        var layers = table?.Texts(PanelSettings.OutlineLayers) ?? [];
+        var file = table?.Text(outline);
+        var layers = table?.Texts(layersOf) ?? [];
         if (file is not null) return new(file, reading with { Layers = [.. layers] });
         if (layers.Length > 0)
-            table!.Fault(PanelSettings.OutlineLayers, "\"outline-layers\" needs \"outline\", the file they are in");
+            table!.Fault(layersOf, "\"outline-layers\" needs \"outline\", the file they are in");
         return null;
     }
 

@@ -25,7 +25,10 @@ public sealed record Job(
     public FormingSpec Forming { get; init; } = new();
 
     /// <summary>The panel's own drawing, to be read and put into <see cref="PanelSpec.Outline"/>; null for none.</summary>
-    public PanelDrawing? PanelDrawing { get; init; }
+    public FurtherDrawing? PanelDrawing { get; init; }
+
+    /// <summary>The drawing of the flange's rim, for <see cref="FlangeSpec.Outline"/>; null for none.</summary>
+    public FurtherDrawing? FlangeDrawing { get; init; }
 
     /// <summary>The same job without the prediction of the wall.</summary>
     public Job WithoutPrediction() => this with { Buck = Buck with { Prediction = null } };
@@ -37,9 +40,17 @@ public sealed record Job(
         ArgumentNullException.ThrowIfNull(outline);
         return this with { Buck = Buck with { Panel = Buck.Panel! with { Outline = outline.Region } } };
     }
+
+    /// <summary>The same job with the drawing of the flange's rim read.</summary>
+    /// <param name="outline">What was read from the file of <see cref="FlangeDrawing"/>.</param>
+    public Job WithFlange(Outline outline)
+    {
+        ArgumentNullException.ThrowIfNull(outline);
+        return this with { Buck = Buck with { Flange = Buck.Flange! with { Outline = outline.Region } } };
+    }
 }
 
-/// <summary>The drawing of a panel's outline.</summary>
+/// <summary>A drawing besides that of the part: of a panel's outline, or of a flange's rim.</summary>
 /// <param name="File">Its path, as written in the job file.</param>
 /// <param name="Reading">How it is read.</param>
-public sealed record PanelDrawing(string File, OutlineOptions Reading);
+public sealed record FurtherDrawing(string File, OutlineOptions Reading);

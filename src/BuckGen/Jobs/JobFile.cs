@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 using BuckGen.Output.Files;
@@ -88,7 +89,10 @@ public static class JobFile
         {
             Design = extensions.Design,
             Forming = forming,
-            PanelDrawing = FinishTables.PanelDrawing(Given("panel"), reading),
+            PanelDrawing =
+                FinishTables.Drawing(Given("panel"), PanelSettings.Outline, PanelSettings.OutlineLayers, reading),
+            FlangeDrawing =
+                FinishTables.Drawing(Given("flange"), FlangeSettings.Outline, FlangeSettings.OutlineLayers, reading),
         };
         foreach (var table in tables.Values.Concat(boards).Prepend(root)) table.RejectUnknownKeys();
         faults.Throw();

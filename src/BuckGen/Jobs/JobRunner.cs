@@ -36,7 +36,9 @@ public static class JobRunner
         onPlugins?.Invoke(plugins);
         var all = plugins.AddTo(extensions.Onto);
         var job = JobFile.Read(text, name, CatalogOf(text, name, files, all.Catalog), all);
-        return job.PanelDrawing is { } panel ? job.WithPanel(Read(panel.File, panel.Reading, files, cancellation)) : job;
+        if (job.PanelDrawing is { } panel) job = job.WithPanel(Read(panel.File, panel.Reading, files, cancellation));
+        if (job.FlangeDrawing is { } rim) job = job.WithFlange(Read(rim.File, rim.Reading, files, cancellation));
+        return job;
     }
 
     /// <summary>

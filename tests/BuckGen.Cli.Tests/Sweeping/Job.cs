@@ -125,6 +125,9 @@ internal static class Job
         if (Table(0.3, "flange", "stock = \"A\""))
         {
             Length(0.4, "width", 2, 200);
+            Word(0.3, "rim", "offset", "rectangle");
+            Length(0.3, "margin", 1, 200);
+            Length(0.3, "corner-radius", 0, 50);
             Length(0.3, "bit", 1, 10);
             Length(0.3, "bushing", 10, 100);
         }

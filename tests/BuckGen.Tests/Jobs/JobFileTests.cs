@@ -106,7 +106,7 @@ public partial class JobFileTests
             job.Buck.Former);
         Assert.Equal(new FormingSpec { Friction = 0.3 }, job.Forming);
         Assert.Equal(new JigSpec { TrimHeight = 12 }, job.Buck.Jig);
-        Assert.Equal(new FlangeSpec(job.Buck.Stock[0]), job.Buck.Flange);
+        Assert.Equal(new FlangeSpec(job.Buck.Stock[0]) { Margin = 20 }, job.Buck.Flange);
         Assert.Equal(new PanelSpec(job.Buck.Stock[0]) { Fit = 0.5 }, job.Buck.Panel);
         var vents = job.Buck.Vents!;
         Assert.Equal(new VentSpec { Diameter = 0.8, Points = vents.Points, KeepOut = vents.KeepOut, Air = vents.Air }, vents);
@@ -129,6 +129,7 @@ public partial class JobFileTests
         Assert.Equal((9.8, 900), (job.Buck.Stock[0].Price, job.Buck.Stock[0].CutFeed));
         Assert.Equal(new CuttingSpec { Bed = new(600, 400) }, job.Cutting);
         Assert.Equal(("panel.svg", "PANEL"), (job.PanelDrawing!.File, job.PanelDrawing.Reading.Layers.Single()));
+        Assert.Equal(("rim.svg", "RIM"), (job.FlangeDrawing!.File, job.FlangeDrawing.Reading.Layers.Single()));
         Assert.Equal("mm", job.Reading.Units);
         Assert.Equal(["OUTLINE"], job.Reading.Layers);
         Assert.Equal(0.1, job.Reading.Tolerance.Join);

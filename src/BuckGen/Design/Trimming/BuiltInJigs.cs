@@ -21,7 +21,7 @@ internal static class BuiltInJigs
 
         public JigParts? Make(PartShell part, TrimmingSpec spec) =>
             spec.Flange is { } flange
-                ? FlangeTemplate.Create(part, flange, spec.Jig?.Clearance ?? new JigSpec().Clearance, spec.Stack.LetterHeight)
+                ? FlangeTemplate.Create(part, flange, spec.Jig?.Clearance ?? new JigSpec().Clearance, spec.Stack)
                 : null;
     }
 

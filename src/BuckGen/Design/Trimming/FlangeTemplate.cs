@@ -17,10 +17,18 @@ namespace BuckGen.Design.Trimming;
 public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Template, Layer Nest, ImmutableArray<Finding> Findings)
     : JigParts([.. Template.Parts.IsEmpty ? Array.Empty<Layer>() : [Template], Nest], Findings)
 {
-    internal static FlangeTemplate Create(PartShell shell, FlangeSpec flange, double clearance, double letterHeight)
+    /// <summary>Where the flange is narrowest.</summary>
+    public RimWidth Narrowest { get; init; }
+
+    /// <summary>The kind of the rim.</summary>
+    public FlangeRim Rim { get; init; }
+
+    internal static FlangeTemplate Create(PartShell shell, FlangeSpec flange, double clearance, StackSpec spec)
     {
+        var letterHeight = spec.LetterHeight;
         var part = PartShell.Filled(shell.Outside(0));
-        var trimLine = PartShell.Filled(shell.Moved(part, flange.Width));
+        var trimLine = FlangeEdge.Create(shell, part, flange);
+        var (narrowest, cuts) = (RimWidth.Find(part, trimLine), PanelEdgeCheck.ReachesOver(trimLine, part, spec.Tolerance));
         // Outside work cuts larger than the template by the offset.
         var template = shell.Moved(trimLine, -flange.Offset);
         var edge = Loop.Rectangle(trimLine.Bounds.Grown(flange.Land));
@@ -36,7 +44,40 @@ public sealed record FlangeTemplate(Region TrimLine, double Offset, Layer Templa
         return new(trimLine, flange.Offset,
             PlainLayers.Create(1, LayerRole.Jig, "TEMPLATE", flange.Stock, 0, template, [], letterHeight),
             PlainLayers.Create(1, LayerRole.Jig, "NEST", flange.Stock, 0, nest, screws, letterHeight),
-            template.Islands.Length == trimLine.Islands.Length ? [] : [Lost(flange, trimLine)]);
+            [
+                .. template.Islands.Length == trimLine.Islands.Length ? Array.Empty<Finding>() : [Lost(flange, trimLine)],
+                .. cuts is { } place ? [Cuts(place)] : Narrow(flange, narrowest, spec.Tolerance),
+            ])
+        {
+            Narrowest = narrowest,
+            Rim = flange.Rim,
+        };
+    }
+
+    private static Finding Cuts(Vec2 place) =>
+        new("flange-rim-cuts", Severity.Error,
+            FormattableString.Invariant($"The part reaches over the drawn rim of its flange, or over a hole in it, at {place}."),
+            "Draw the rim larger, or move it; both drawings share one origin.")
+        {
+            Place = place,
+            Value = 0,
+            Limit = 0,
+        };
+
+    private static IEnumerable<Finding> Narrow(FlangeSpec flange, RimWidth narrowest, Tolerance tolerance)
+    {
+        // Arcs are followed to the chord error on either side.
+        if (narrowest.Width >= flange.Width - 2 * tolerance.Chord) yield break;
+        yield return new("flange-narrow", Severity.Warning,
+            FormattableString.Invariant($"The flange is only {narrowest.Width:0.##} mm wide at {narrowest.Place}; it should be ")
+                + FormattableString.Invariant($"{flange.Width:0.##} mm all along the rim."),
+            flange.Rim == FlangeRim.Drawn ? "Draw the rim farther out there, or give a smaller width."
+                : "Use a larger margin or a smaller corner radius, or give a smaller width.")
+        {
+            Place = narrowest.Place,
+            Value = narrowest.Width,
+            Limit = flange.Width,
+        };
     }
 
     private static Finding Lost(FlangeSpec flange, Region trimLine) =>

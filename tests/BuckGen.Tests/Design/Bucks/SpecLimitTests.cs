@@ -131,6 +131,10 @@ public class SpecLimitTests
         new("flange room of the jig", 0, 200, " mm", "from 0 to 200 mm", v => Whole with { Jig = new() { FlangeRoom = v } }),
         new("blade room over the core", 0, 50, " mm", "from 0 to 50 mm", v => Whole with { Jig = new() { BladeRoom = v } }),
 
+        new("margin of the flange", 1, 500, " mm", "from 1 to 500 mm",
+            v => Whole with { Flange = new(PlainBuck.Mdf12) { Margin = v } }),
+        new("corner radius of the flange", 0, 500, " mm", "from 0 to 500 mm",
+            v => Whole with { Flange = new(PlainBuck.Mdf12) { CornerRadius = v } }),
         new("width of the flange", 2, 200, " mm", "from 2 to 200 mm",
             v => Whole with { Flange = new(PlainBuck.Mdf12) { Width = v } }),
         new("diameter of the bit", 1, 50, " mm", "from 1 to 50 mm",

@@ -56,7 +56,7 @@ public class SizingTests
     public void The_plastic_gives_the_shrinkage_of_an_ordered_part(string plastic, BuckKind kind, PartSide side)
     {
         var entry = Catalog.BuiltIn.FindPlastic(plastic)!;
-        var spec = Formed.Spec(kind, 20, 5, gauge: 2) with 
+        var spec = Formed.Spec(kind, 20, 5, gauge: 2) with
         {
             Part = new() { Side = side },
             Sheet = new() { Gauge = 2, Plastic = entry },

@@ -31,8 +31,9 @@ internal sealed class OrderOfWork : IReportSection
             yield return CardText.Line($"{put}; cut flat on the ring, {jig.Height:0.##} mm above the flange.");
         }
 
-        if (design.Flange is not null)
-            yield return "Hang the part in the nest, clamp the template on it and rout the flange to width.";
+        if (design.Flange is { } flange)
+            yield return "Hang the part in the nest, clamp the template on it and rout the flange "
+                + CardText.Line($"to its rim; it is {flange.Narrowest.Width:0.#} mm wide at least.");
         if (design.Panel is { } panel)
             yield return CardText.Line($"Try the part in the panel ({panel.Fit:0.##} mm of room round it) before gluing.");
         yield return "Measure the thinnest wall and write down below what worked.";
