@@ -111,8 +111,8 @@ public class WriterTests
         var rows = Csv.Read(file);
         Assert.Equal(["1.000", "-2.000", "3.000", "4.000", "1"], rows[1][..5]);
         Assert.Equal(2, rows.Count);
-        Assert.Equal(6, rows[1].Length);
-        var cell = rows[1][5];
+        Assert.Equal(7, rows[1].Length);
+        var cell = rows[1][6];
         Assert.Equal(text.Shown, cell.StartsWith('\'') ? cell[1..] : cell);
         Assert.DoesNotMatch("^[=+@\t\r-]|^[＝＋－＠]", cell);
         Assert.Null(ForeignText.Hidden(file, "\r\n"));

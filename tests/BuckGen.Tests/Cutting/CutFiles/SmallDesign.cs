@@ -12,7 +12,8 @@ namespace BuckGen.Tests.Cutting.CutFiles;
 internal static class SmallDesign
 {
     public static BuckDesign Design { get; } = PlainBuck.Create(
-        Region.FromLoops([Shapes.Slot(60, 30).OnlyLoop(), Loop.Circle(new(60, 0), 12)]), PlainBuck.Spec with { Depth = 24 });
+        Region.FromLoops([Shapes.Slot(60, 30).OnlyLoop(), Loop.Circle(new(60, 0), 12)]),
+        PlainBuck.Spec with { Depth = 24, Dowels = new() { ThroughFace = true } });
 
     public static CutDrawing Drawing { get; } = LayerDrawing.Create(Design.Layers[0]);
 }

@@ -54,7 +54,7 @@ public class GatheringTests
             Region.FromLoops(Enumerable.Range(0, 64)
                 .Select(i => Loop.Rectangle(new(i % 8 * 40, i / 8 * 40, i % 8 * 40 + 25, i / 8 * 40 + 25))));
 
-        var finding = Assert.Single(PlainBuck.Create(squares, PlainBuck.Spec with { Depth = 24 }).Named("dowels-turnable"));
+        var finding = Assert.Single(PlainBuck.Create(squares, PlainBuck.Spec with { Depth = 36 }).Named("dowels-turnable"));
 
         Assert.EndsWith(" There are 64 such places.", finding.Message);
     }
