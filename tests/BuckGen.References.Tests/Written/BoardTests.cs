@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BuckGen.Geometry;
 using BuckGen.References.Tests.Support;
 
 namespace BuckGen.References.Tests.Written;
@@ -36,8 +37,9 @@ public class BoardTests(WrittenBucks bucks, ITestOutputHelper log) : IClassFixtu
             name = placement.Part.Name,
             layerFile = source.LayerFile,
             island = source.Island,
-            map = (double[])[placement.Map.A, placement.Map.C, placement.Map.B, placement.Map.D, placement.Map.E,
-                placement.Map.F],
+            map = Numbers(source.View.Then(placement.Map)),
         }),
     };
+
+    private static double[] Numbers(Affine map) => [map.A, map.C, map.B, map.D, map.E, map.F];
 }

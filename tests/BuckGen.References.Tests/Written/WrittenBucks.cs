@@ -4,6 +4,7 @@ using BuckGen.Cutting.CutPaths;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Dxf;
+using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
@@ -21,7 +22,7 @@ public sealed record WrittenFile(string Path, DxfVersion Version, CutDrawing Dra
 
 /// <summary>A board on disk, with the layer file and the island in it that each of its parts comes from.</summary>
 public sealed record WrittenBoard(
-    WrittenFile File, BoardLayout Layout, CuttingSpec Cutting, IReadOnlyList<(string LayerFile, int Island)> Sources);
+    WrittenFile File, BoardLayout Layout, CuttingSpec Cutting, IReadOnlyList<(string LayerFile, int Island, Affine View)> Sources);
 
 /// <summary>The cut files of the examples and of a few outlines of the corpus, in both forms of DXF.</summary>
 public sealed class WrittenBucks : IDisposable
@@ -90,10 +91,12 @@ public sealed class WrittenBucks : IDisposable
                 Boards.Add(new(Files[^1], board, plan.Spec, [.. board.Placements.Select(p => Source(p.Part.Name))]));
             }
 
-            (string, int) Source(string part)
+            (string, int, Affine) Source(string part)
             {
                 var layer = layers.Keys.Single(l => l.Parts.Any(p => l.NameOf(p) == part));
-                return (layers[layer].Path, layer.Parts.ToList().FindIndex(p => layer.NameOf(p) == part));
+                // What is marked on its back is drawn from there.
+                return (layers[layer].Path, layer.Parts.ToList().FindIndex(p => layer.NameOf(p) == part),
+                    layer.MarkedOnBack ? layer.ToBack : Affine.Identity);
             }
         }
     }
