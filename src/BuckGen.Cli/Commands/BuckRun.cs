@@ -33,8 +33,13 @@ internal static class BuckRun
     /// <summary>Writes the files and prints what was made.</summary>
     public static int Write(
         Terminal terminal, CutPlan plan, ImmutableArray<OutputFile> files, string folder, bool force, bool json,
-        CancellationToken cancellation)
+        CancellationToken cancellation) => Write(terminal, new(plan, files), folder, force, json, cancellation);
+
+    /// <summary>Writes the files of a job and prints what was made.</summary>
+    public static int Write(
+        Terminal terminal, JobResult result, string folder, bool force, bool json, CancellationToken cancellation)
     {
+        var files = result.Files;
         if (string.IsNullOrWhiteSpace(folder)) throw new UsageException("--out is empty; name the folder to write.");
         var (removed, remarks) = OutputFolder.Write(folder, files, force, cancellation);
         if (removed.Length > 0)
@@ -43,7 +48,7 @@ internal static class BuckRun
                 + $"make: {string.Join(", ", removed)}");
         foreach (var remark in remarks) terminal.WriteMessage(remark);
         PrintResult(terminal, files, folder, json);
-        return plan.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
+        return result.HasErrors && !force ? ExitStatus.DesignHasErrors : ExitStatus.Done;
     }
 
     /// <summary>Prints what was made. The files exist already; if printing fails, one line still names their folder.</summary>
@@ -53,7 +58,16 @@ internal static class BuckRun
         {
             var summary = files.Single(f => f.Path == OutputFiles.SummaryPath).Content;
             if (json) terminal.WriteJson(summary);
-            else PlanPrinter.Print(terminal.Printer(), SummaryJson.Read(summary), folder);
+            else
+            {
+                PlanPrinter.Print(terminal.Printer(), SummaryJson.Read(summary), folder);
+                if (files.FirstOrDefault(f => f.Path == $"{JobResult.LidFolder}/{OutputFiles.SummaryPath}") is { } lid)
+                {
+                    terminal.Printer().Line();
+                    PlanPrinter.Print(
+                        terminal.Printer(), SummaryJson.Read(lid.Content), Path.Combine(folder, JobResult.LidFolder));
+                }
+            }
         }
         catch (Exception failure)
         {

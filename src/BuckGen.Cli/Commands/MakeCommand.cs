@@ -27,7 +27,7 @@ internal static class MakeCommand
             var force = parsed.GetValue(run.Force);
             var made = terminal.RunWithProgress(
                 Path.GetFileName(path), progress => JobRunner.Run(job, Beside(path), force, progress, cancellation));
-            return BuckRun.Write(terminal, made.Plan, made.Files, folder, force, parsed.GetValue(run.Json), cancellation);
+            return BuckRun.Write(terminal, made, folder, force, parsed.GetValue(run.Json), cancellation);
         });
         return command;
     }

@@ -32,6 +32,9 @@ public sealed record BuckDesign(
     /// <summary>The finished part; null when the sheet is not known, or when nothing of it is left.</summary>
     public FinishedPart? Part { get; init; }
 
+    /// <summary>How this part, a lid, mates with the one that it closes; null for a part that is no lid.</summary>
+    public MatingPlay? Mating { get; init; }
+
     /// <summary>The blank; null when the sheet is not known.</summary>
     public Blank? Blank { get; init; }
 
@@ -74,4 +77,19 @@ public sealed record BuckDesign(
         CancellationToken cancellation = default) =>
         CancellableWork.Run(() =>
             BuckDesigner.Design(outline, spec, extensions ?? DesignExtensions.BuiltIn, progress, cancellation), cancellation);
+
+    /// <summary>Designs the buck of a lid for the part of this design.</summary>
+    /// <param name="lid">What is wanted of the lid.</param>
+    /// <param name="extensions">Checks and jigs; null for those that come with the library.</param>
+    /// <param name="progress">Receives every step.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    /// <exception cref="SpecException">A number is out of range, or nothing is formed that the lid could be sized
+    /// from.</exception>
+    public BuckDesign CreateLid(LidSpec lid, DesignExtensions? extensions = null, IProgress<DesignProgress>? progress = null,
+        CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(lid);
+        return LidDesigner.Design(this, lid, extensions ?? DesignExtensions.BuiltIn, progress, cancellation);
+    }
 }

@@ -76,7 +76,7 @@ internal static class BuckDesigner
 
         var flange = sized.FlangeOutline(spec.Kind, cancellation);
         if (spec.Prediction is not null) next();
-        var (formed, ofForming) = Predicted(new(solid, layers, flange, spec.Draft), spec, blank, cancellation);
+        var (formed, ofForming) = Predicted(new(solid, layers, flange, spec.Draft, sized.CutOnWood), spec, blank, cancellation);
         next();
         var finishing = Finishing.Create(
             outline, spec, sized, blank, formed?.Wall, extensions.Jigs, offsetter, cancellation);
@@ -114,8 +114,9 @@ internal static class BuckDesigner
         if (spec is not { Prediction: { } wanted, Sheet: { } sheet }) return (null, []);
         if (FormedPartFindings.WhyNotPredicted(spec, wood.Footprint.IsEmpty ? null : blank) is { } reason)
             return (null, [reason]);
-        var part = new PartForming(wood, sheet, spec.Vents?.Air ?? new(), blank!, wanted).Predict(cancellation);
-        return (part, FormedPartFindings.Find(part, spec.Kind, sheet, spec.Former, spec.Checks.MaxThinning));
+        var forming = new PartForming(wood, sheet, spec.Vents?.Air ?? new(), blank!, wanted);
+        var part = forming.Predict(cancellation);
+        return (part, FormedPartFindings.Find(part, spec.Kind, sheet, spec.Former, spec.Checks.MaxThinning, forming.Wall));
     }
 
     /// <summary>Where parts of the outline come and go, from its reference plane down to the foot and up to the face.</summary>

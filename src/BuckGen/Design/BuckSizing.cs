@@ -20,6 +20,10 @@ internal sealed class BuckSizing
     /// <summary>Maximum number of lines and arcs in the outlines of all heights together.</summary>
     private const long MaxPieces = 1_000_000;
 
+    /// <summary>How exactly the mean wall is found, mm, and the passes allowed for it.</summary>
+    private const double WallResolution = 0.002;
+    private const int MaxPasses = 5;
+
     private readonly Outline outline;
     private readonly BuckSpec spec;
     private readonly CheckedOffsetter offsetter;
@@ -54,8 +58,16 @@ internal sealed class BuckSizing
         var plain = With(null);
         // The side that touches the wood needs no wall.
         if (!WallCounts || BlankOf(plain) is not { } blank) return plain;
-        // The wall is thin beside the part, so that its thickness is taken from the outline as drawn.
-        var sized = With(PartWall.FromMean(blank.MeanThickness));
+        // The mean wall follows from the size, and the size from the wall: a few passes agree.
+        var (sized, mean) = (plain, 0.0);
+        for (var pass = 0; pass < MaxPasses && Math.Abs(blank.MeanThickness - mean) > WallResolution; pass++)
+        {
+            mean = blank.MeanThickness;
+            sized = With(PartWall.FromMean(mean));
+            if (BlankOf(sized) is not { } next) return sized;
+            blank = next;
+        }
+
         return spec.Prediction is not null && PredictedWall(sized) is { } wall ? With(wall) : sized;
     }
 
@@ -77,17 +89,29 @@ internal sealed class BuckSizing
         var plan = StackPlan.Choose(depth / enlarging.Scale, spec.Stock, spec.DepthTolerance);
         RequireFew(plan);
         var heights = plan.HeightsFrom(foot).ToArray();
-        var inset = spec.Part?.At == PartEnd.Mouth ? Math.Max(0, cut.Height) / enlarging.Scale : 0;
+        var inset = InsetOf(cut, wall) / enlarging.Scale;
         if (inset > heights[^1] - heights[0])
             throw new SpecException(FormattableString.Invariant(
                 $"{outline.Name}: the cut lies {cut.Height:0.##} mm above the flange, beyond the face of the part; cut lower."));
-        var at = spec.Part?.At == PartEnd.Face ? (heights[^1] - heights[0]) * enlarging.Scale : Math.Max(0, cut.Height);
+        var at = spec.Part?.At == PartEnd.Face ? (heights[^1] - heights[0]) * enlarging.Scale - InsetOf(cut, wall)
+            : Math.Max(0, cut.Height);
         var allowance = sign * (wall?.LevelAt(at, spec.Draft) ?? 0) / enlarging.Scale;
         var shape = new DraftedShape(Moved(allowance), spec, heights[0], heights[^1], offsetter, inset);
         shape.Prepare(heights, cancellation);
         return new(plan, heights, shape, cut, jig,
             new(spec.Part?.Side, spec.ShrinkageAllowed, allowance) { DrawingScale = drawingScale, Inset = inset });
     }
+
+    /// <summary>
+    /// From the end of the wall at which the part is to size to the plane in which it is, mm on the cooled part. That plane is
+    /// the cut, or the inside of the floor over the wood of a cavity.
+    /// </summary>
+    private double InsetOf(TrimCut cut, PartWall? wall) => spec switch
+    {
+        { Part.At: PartEnd.Mouth } => Math.Max(0, cut.Height),
+        { Part: { At: PartEnd.Face, Side: PartSide.Inside }, Kind: BuckKind.Female } => wall?.Face ?? 0,
+        _ => 0,
+    };
 
     private TrimCut CutBy(JigSpec? jig) => TrimCut.Create(spec, spec.Sheet?.Gauge ?? 0, jig, spec.Part?.CutHeight);
 
@@ -96,13 +120,9 @@ internal sealed class BuckSizing
     private JigSpec? Ring(double above)
     {
         if (spec.Jig is not { TrimHeight: null } open) return spec.Jig;
-        return open with
-        {
-            TrimHeight = spec.Part is null
-                ? RingHeight.Usual
-                : RingHeight.Choose(open, spec, height =>
-                    Math.Max(0.1, (above + CutBy(open with { TrimHeight = height }).Height) / enlarging.Scale)),
-        };
+        return spec.Part is null
+            ? open with { TrimHeight = RingHeight.Usual }
+            : RingHeight.Choose(open, spec, jig => Math.Max(0.1, (above + CutBy(jig).Height) / enlarging.Scale));
     }
 
     private Region Moved(double allowance)
@@ -130,7 +150,7 @@ internal sealed class BuckSizing
         var layers = LayerStack.Build(solid, spec, spec.Plenum?.Stock, sized.Plan, cancellation).Select(b => new Layer(
             b.Number, b.Role, b.Stock, b.Bottom, b.Top, [.. b.Wood.Islands.Select(i => new LayerPart("", i, [], [], null))], [],
             []));
-        var wood = new FormedWood(solid, [.. layers], flange, spec.Draft);
+        var wood = new FormedWood(solid, [.. layers], flange, spec.Draft, 0);
         return new PartForming(wood, spec.Sheet!, spec.Vents?.Air ?? new(), blank, spec.Prediction!).PredictWall(cancellation);
     }
 
@@ -178,6 +198,9 @@ internal sealed class BuckSizing
 internal sealed record SizedBuck(
     StackPlan Plan, double[] Heights, DraftedShape Shape, TrimCut Cut, JigSpec? Jig, PartSizing Sizing)
 {
+    /// <summary>Height of the cut on the wood, from the plane of the flange, mm; 0 or less for none.</summary>
+    public double CutOnWood => Cut.Height / (1 - Sizing.Shrinkage / 100);
+
     /// <summary>The outline in the plane of the flange.</summary>
     public Region FlangeOutline(BuckKind kind, CancellationToken cancellation) =>
         Shape.At(kind == BuckKind.Male ? Shape.Foot : Shape.Face, cancellation);

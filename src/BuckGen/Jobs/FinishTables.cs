@@ -22,6 +22,16 @@ internal static class FinishTables
         CutHeight = table.Optional(PartSettings.CutHeight),
     };
 
+    /// <summary>The table [lid]; null when the job has none.</summary>
+    public static LidSpec? Lid(JobTable? table) => table is null ? null : new()
+    {
+        Fit = table.Choice(LidSettings.Fit),
+        Skirt = table.Number(LidSettings.Skirt),
+        Clearance = table.Number(LidSettings.Clearance),
+        Draft = table.Optional(LidSettings.Draft),
+        Brim = table.Number(LidSettings.Brim),
+    };
+
     /// <summary>The table [sheet]; null when the job has none.</summary>
     public static SheetSpec? Sheet(JobTable? table, Catalog catalog)
     {

@@ -1,5 +1,6 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
+using BuckGen.Design.Parts;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Specs;
 using BuckGen.Design.Trimming;
@@ -23,6 +24,9 @@ public sealed record Job(
 
     /// <summary>How the wall is predicted when that is asked for; <see cref="BuckSpec.Prediction"/> says whether it is.</summary>
     public FormingSpec Forming { get; init; } = new();
+
+    /// <summary>The lid that is made along; null for none.</summary>
+    public LidSpec? Lid { get; init; }
 
     /// <summary>The panel's own drawing, to be read and put into <see cref="PanelSpec.Outline"/>; null for none.</summary>
     public FurtherDrawing? PanelDrawing { get; init; }

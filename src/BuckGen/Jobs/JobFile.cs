@@ -89,6 +89,7 @@ public static class JobFile
         {
             Design = extensions.Design,
             Forming = forming,
+            Lid = FinishTables.Lid(Given("lid")),
             PanelDrawing =
                 FinishTables.Drawing(Given("panel"), PanelSettings.Outline, PanelSettings.OutlineLayers, reading),
             FlangeDrawing =

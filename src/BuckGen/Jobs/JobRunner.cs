@@ -62,6 +62,9 @@ public static class JobRunner
         var steps = StepsOf(job, progress, cancellation);
         // A spec that is out of range is refused before a long reading.
         job.Buck.Validate();
+        job.Lid?.Validate();
+        if (job.Lid is not null && job.Buck.Sheet is null)
+            throw new SpecException("The lid is sized from the formed part: give the thickness of the plastic sheet.");
         steps.Read(job.OutlineFile);
         var outline = Read(job.OutlineFile, job.Reading, files, cancellation);
         var design = BuckDesign.Create(outline, job.Buck, job.Design, steps, cancellation);
@@ -81,7 +84,23 @@ public static class JobRunner
         CancellationToken cancellation = default)
     {
         var plan = Plan(job, files, CutScope.Everything, progress, cancellation);
-        return new(plan, OutputFiles.Create(plan, job.Output, force, StepsOf(job, progress, cancellation), cancellation));
+        var steps = StepsOf(job, progress, cancellation);
+        var made = OutputFiles.Create(plan, job.Output, force, steps, cancellation);
+        if (job.Lid is not { } lid) return new(plan, made);
+        steps = steps.ForLid();
+        var design = plan.Design.CreateLid(lid, job.Design, steps, cancellation);
+        steps.LayOut();
+        var ofLid = CutPlan.Create(design, job.Cutting, CutScope.Everything, cancellation);
+        var options = job.Output with { Title = job.Title.Length == 0 ? "" : job.Title + ", lid" };
+        return new(plan,
+        [
+            .. made,
+            .. OutputFiles.Create(ofLid, options, force, steps, cancellation)
+                .Select(f => f with { Path = $"{JobResult.LidFolder}/{f.Path}" }),
+        ])
+        {
+            Lid = ofLid,
+        };
     }
 
     /// <summary>Loads a job and does everything it asks for.</summary>
@@ -99,7 +118,7 @@ public static class JobRunner
         Run(Load(text, name, files, extensions, null, cancellation), files, force, progress, cancellation);
 
     private static JobSteps StepsOf(Job job, IProgress<JobProgress>? progress, CancellationToken cancellation) =>
-        new(progress, job.Buck.Prediction is not null, cancellation);
+        new(progress, job.Buck.Prediction is not null, job.Lid is not null, cancellation);
 
     private static Catalog CatalogOf(string text, string name, IJobFiles files, Catalog onto)
     {

@@ -34,7 +34,7 @@ public sealed class WrittenBucks : IDisposable
         "dxf/ez_comb_necks.dxf",
     ];
 
-    private static readonly string[] Jobs = ["boathouse-sign/job.toml", "specimen-box/job.toml", "specimen-box/lid.toml"];
+    private static readonly string[] Jobs = ["boathouse-sign/job.toml", "specimen-box/job.toml"];
 
     private readonly ScratchFolder scratch = new();
 
@@ -58,7 +58,9 @@ public sealed class WrittenBucks : IDisposable
         var job = JobFile.Read(File.ReadAllText(path), Path.GetFileName(path));
         var drawing = Path.Combine(Path.GetDirectoryName(path)!, job.OutlineFile);
         var outline = OutlineReader.Read(File.ReadAllBytes(drawing), job.OutlineFile, job.Reading);
-        Write(job.Title, CutPlan.Create(BuckDesign.Create(outline, job.Buck), job.Cutting));
+        var design = BuckDesign.Create(outline, job.Buck);
+        Write(job.Title, CutPlan.Create(design, job.Cutting));
+        if (job.Lid is { } lid) Write($"{job.Title} lid", CutPlan.Create(design.CreateLid(lid), job.Cutting));
     }
 
     private void WriteOutline(int number, CorpusFile file)

@@ -38,6 +38,9 @@ public sealed record FinishedPart
     /// <summary>Thickness of the wall that the sizes rest on.</summary>
     public required PartWall Wall { get; init; }
 
+    /// <summary>The part before it is cut, to measure it further.</summary>
+    internal PartShell? Shell { get; init; }
+
     /// <summary>What was ordered; null when the drawing shows the buck.</summary>
     public PartOrder? Order { get; init; }
 }

@@ -24,6 +24,9 @@ internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan
 
     private bool IsMale => Stack.Kind == BuckKind.Male;
 
+    /// <summary>Where the inside of the face lies, from the plane of the flange, mm.</summary>
+    private double InsideFace => IsMale ? Shell.Depth : Shell.Depth - Shell.Wall.Face;
+
     /// <summary>Where the wall begins: the cut, or the plane of the flange.</summary>
     private double MouthHeight => Math.Max(0, Cut.Height);
 
@@ -34,7 +37,9 @@ internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan
     /// <param name="density">Density of the plastic, kg/m³; null when not known.</param>
     public FinishedPart Measure(IReadOnlyList<double> heights, FigureRange? density)
     {
-        var (mouth, face) = (OutlineAt(MouthHeight), OutlineAt(Shell.Depth));
+        var mouth = OutlineAt(MouthHeight);
+        // The inside of a cavity's part ends on its floor.
+        var face = OutlineAt(Shell.Depth) with { Inside = Shell.Inside(Math.Max(MouthHeight, InsideFace)) };
         var touched = Shell.Depth - Cut.Height;
         var sizeTolerance = PartTolerance.Formed.At(Largest(mouth.Outside));
         // A cut by hand, or two formed faces; and the boards where they were not measured.
@@ -60,6 +65,7 @@ internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan
                     * (1 + share))
                 : null,
             Wall = Shell.Wall,
+            Shell = Shell,
         };
     }
 
@@ -72,7 +78,7 @@ internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan
     /// </remarks>
     private (double Held, double Plastic) Integrals(IReadOnlyList<double> heights)
     {
-        var floor = IsMale ? Shell.Depth : Shell.Depth - Shell.Wall.Face;
+        var floor = InsideFace;
         double[] faces = [MouthHeight, .. heights.Where((h, i) => i % 2 == 0 && h > MouthHeight + 1e-6), Shell.Depth];
         var (held, plastic) = (Math.Max(0, -Cut.Height) * Held(MouthHeight), 0.0);
         for (var i = 1; i < faces.Length; i++)

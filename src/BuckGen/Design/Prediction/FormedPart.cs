@@ -38,7 +38,7 @@ public sealed record FormedPart
     /// <summary>The thinnest place of the whole sheet inside the frame, found in the same way.</summary>
     public required ThinnestPlace? ThinnestOfSheet { get; init; }
 
-    /// <summary>Mean thickness of the part, which is the sheet inside the footprint, mm.</summary>
+    /// <summary>Mean thickness of the part, which is the sheet inside the footprint and beyond the cut, mm.</summary>
     public required double MeanThickness { get; init; }
 
     /// <summary>The wall from flange to face; null when no mesh lies on the wall or on the face.</summary>
@@ -53,8 +53,8 @@ public sealed record FormedPart
     /// <summary>Where the sheet stands off the part by more than the usual rounding of a corner, largest gap first.</summary>
     public required ImmutableArray<BridgedPlace> Bridged { get; init; }
 
-    /// <summary>Where the sheet folds on itself, one point for each web.</summary>
-    public required ImmutableArray<Vec2> Webs { get; init; }
+    /// <summary>Where the sheet folds on itself, the highest point of each web.</summary>
+    public required ImmutableArray<WebPlace> Webs { get; init; }
 
     /// <summary>False when the simulation did not converge: then there is no mesh, and the numbers are meaningless.</summary>
     public required bool IsConverged { get; init; }
@@ -106,6 +106,11 @@ public readonly record struct FormedTriangle(int A, int B, int C, double Thickne
 /// <param name="Place">Position in plan.</param>
 /// <param name="Height">Height above the bottom of the stack, mm.</param>
 public sealed record ThinnestPlace(double Thickness, Vec2 Place, double Height);
+
+/// <summary>The highest point of a web.</summary>
+/// <param name="Place">Position in plan.</param>
+/// <param name="Height">Height above the bottom of the stack, mm.</param>
+public sealed record WebPlace(Vec2 Place, double Height);
 
 /// <summary>A place where the sheet does not touch the buck.</summary>
 /// <param name="Place">Position in plan.</param>

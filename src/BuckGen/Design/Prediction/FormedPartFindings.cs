@@ -33,8 +33,9 @@ internal static class FormedPartFindings
         { Source = Source };
 
     public static IEnumerable<Finding> Find(
-        FormedPart part, BuckKind kind, SheetSpec sheet, FormerSpec former, double maxThinning)
+        FormedPart part, BuckKind kind, SheetSpec sheet, FormerSpec former, double maxThinning, DraftedWall wall)
     {
+        bool IsTrimmedOff(double height) => wall.HeightOf(height) < wall.CutHeight;
         if (!part.IsConverged)
         {
             yield return new("forming-unsure", Severity.Warning,
@@ -53,14 +54,15 @@ internal static class FormedPartFindings
 
         foreach (var finding in (Finding?[])[Thin(part, maxThinning), Film(part, sheet), Unjudged(part), Plug(kind, former)])
             if (finding is not null) yield return finding;
-        foreach (var web in part.Webs)
+        foreach (var web in part.Webs.Where(w => !IsTrimmedOff(w.Height)))
             yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
                 "Give the parts more room or more draft, or add a block beside the web that the sheet meets first.")
             {
-                Place = web,
+                Place = web.Place,
+                Height = web.Height,
                 Source = Source,
             };
-        foreach (var place in part.Bridged)
+        foreach (var place in part.Bridged.Where(b => !IsTrimmedOff(b.Height)))
             yield return new("sheet-bridges", Severity.Warning,
                 FormattableString.Invariant($"The sheet does not reach the buck here: it stands {place.Gap:0.#} mm off."),
                 "Make the corner rounder or the gap wider, set a vent there, or use a thinner or hotter sheet.")
@@ -68,6 +70,17 @@ internal static class FormedPartFindings
                 Place = place.Place,
                 Height = place.Height,
                 Value = place.Gap,
+                Source = Source,
+            };
+        var (webs, bridged) =
+            (part.Webs.Count(w => IsTrimmedOff(w.Height)), part.Bridged.Count(b => IsTrimmedOff(b.Height)));
+        if (webs + bridged > 0)
+            yield return new("faults-trimmed-off", Severity.Note,
+                FormattableString.Invariant($"Under the cut the sheet folds in {webs} places and does not reach the buck in ")
+                    + FormattableString.Invariant($"{bridged}; they are trimmed off with the flange."),
+                "Leave them, unless a web keeps the ring from going round the part.")
+            {
+                Value = webs + bridged,
                 Source = Source,
             };
     }

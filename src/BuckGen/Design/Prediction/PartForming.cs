@@ -52,10 +52,14 @@ internal sealed class PartForming
         (footprint, part) = (new(wood.Footprint, opening), wood.Footprint.Bounds);
         var shape = wood.Solid.Shape;
         var (low, high) = (shape.Foot, shape.Face);
-        wall = wood.Solid.Kind == BuckKind.Male ? new(low, high, wood.Draft) : new(high, low, wood.Draft);
+        wall = wood.Solid.Kind == BuckKind.Male ? new(low, high, wood.Draft, wood.CutHeight)
+            : new(high, low, wood.Draft, wood.CutHeight);
         var face = wood.Solid.At(shape.Face);
         edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
     }
+
+    /// <summary>The drafted wall of the wood.</summary>
+    public DraftedWall Wall => wall;
 
     /// <summary>The formed part, with its difference from that of a coarser mesh.</summary>
     public FormedPart Predict(CancellationToken cancellation)
@@ -122,4 +126,6 @@ internal sealed class PartForming
 /// <param name="Layers">The layers as they are cut.</param>
 /// <param name="Footprint">Where the part meets its flange.</param>
 /// <param name="Draft">Slope of the wall, degrees.</param>
-internal sealed record FormedWood(StackedSolid Solid, IReadOnlyList<Layer> Layers, Region Footprint, double Draft);
+/// <param name="CutHeight">Where the part is cut, on the wood, from the plane of the flange, mm; 0 or less for no cut.</param>
+internal sealed record FormedWood(
+    StackedSolid Solid, IReadOnlyList<Layer> Layers, Region Footprint, double Draft, double CutHeight);

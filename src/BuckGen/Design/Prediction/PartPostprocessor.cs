@@ -123,18 +123,22 @@ internal sealed class PartPostprocessor
             VolumeError = formed.PlasticVolumeAfter / formed.PlasticVolumeBefore - 1,
             Bridged = BridgedPlaces(),
             Webs = [.. Separated(formed.WebNodes.Select(i => formed.Nodes[i])
-                .Where(n => tool.SignedDistance(n) > MinWebHeight * formed.Sheet.Thickness)).Select(n => n.Plan)],
+                .Where(n => tool.SignedDistance(n) > MinWebHeight * formed.Sheet.Thickness).OrderByDescending(n => n.Z))
+                .Select(n => new WebPlace(n.Plan, n.Z + frameHeight))],
         };
     }
 
-    private bool IsOnPart(Vec3 place) => footprint.At(place.Plan) <= EdgeTolerance;
+    private bool IsOnPart(Vec3 place) =>
+        IsInFootprint(place) && wall.HeightOf(place.Z + frameHeight) >= wall.CutHeight - EdgeTolerance;
+
+    private bool IsInFootprint(Vec3 place) => footprint.At(place.Plan) <= EdgeTolerance;
 
     private IEnumerable<WallSample> WallSamples()
     {
         foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)))
         {
             var middle = formed.CentroidOf(t);
-            if (!IsOnPart(middle)) continue;
+            if (!IsInFootprint(middle)) continue;
             var normal = (formed.Nodes[t.B] - formed.Nodes[t.A]).Cross(formed.Nodes[t.C] - formed.Nodes[t.A]);
             if (normal.Length == 0) continue;
             var slope = Math.Acos(Math.Min(1, Math.Abs(normal.Z) / normal.Length)) * 180 / Math.PI;
@@ -197,7 +201,8 @@ internal sealed class PartPostprocessor
 /// <param name="Flange">Height of the plane of the flange, mm.</param>
 /// <param name="Face">Height of the face, or of the floor of a cavity, mm.</param>
 /// <param name="Draft">Slope, degrees.</param>
-internal readonly record struct DraftedWall(double Flange, double Face, double Draft)
+/// <param name="CutHeight">Where the part is cut, from the plane of the flange toward the face, mm; 0 or less for no cut.</param>
+internal readonly record struct DraftedWall(double Flange, double Face, double Draft, double CutHeight)
 {
     /// <summary>From the flange to the face, mm.</summary>
     public double Depth => Math.Abs(Face - Flange);

@@ -15,7 +15,7 @@ internal static class FlangeSettings
         "offset: follows the part; rectangle: one round all of it; drawn: an outline of its own");
 
     public static readonly NumberSetting
-        Width = new("width", "width of the flange", 15, 2, 200,
+        Width = new("width", "width of the flange", 15, 0.5, 200,
             "width of the finished flange; of a rectangle or drawing the minimum")
         {
             Option = "--flange",

@@ -9,6 +9,9 @@ public sealed record JigSpec
     /// </summary>
     public double? TrimHeight { get; init; }
 
+    /// <summary>How far the height of the ring may miss, mm; null for as far as the depth of the buck may.</summary>
+    internal double? HeightTolerance { get; init; }
+
     /// <summary>Between the part and the ring round it, so that the part goes in.</summary>
     public double Clearance { get; init; } = JigSettings.Clearance.Value;
 

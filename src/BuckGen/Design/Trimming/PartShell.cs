@@ -35,6 +35,9 @@ public sealed class PartShell
     /// <summary>From the flange to the face of the cooled part, on the side that touched the wood, mm.</summary>
     public double Depth => (shape.Face - shape.Foot) * cooling.Scale;
 
+    /// <summary>Slope of the wall, degrees.</summary>
+    internal double Draft => spec.Draft;
+
     /// <summary>Thickness of the wall.</summary>
     public PartWall Wall => wall;
 
@@ -73,7 +76,8 @@ public sealed class PartShell
         return cooling.Apply(shape.At(IsMale ? shape.Foot + onWood : shape.Face - onWood, cancellation));
     }
 
-    private bool IsMale => spec.Kind == BuckKind.Male;
+    /// <summary>True when it was formed over a raised buck.</summary>
+    internal bool IsMale => spec.Kind == BuckKind.Male;
 
     private double LevelWall(double fromFlange) => wall.LevelAt(fromFlange, spec.Draft);
 }

@@ -15,28 +15,40 @@ internal static class RingHeight
     /// Heights that are tried, mm: a hand and the foot of a saw need some, and what lies under the cut is wasted (common
     /// practice, no source).
     /// </summary>
-    private const double Min = 8, Max = 40;
+    private const double Min = 8, Max = 25;
 
-    /// <summary>Boards in a ring at least: the flange lies in the lowest.</summary>
-    private const int MinBoards = 2;
+    /// <summary>Boards in a ring: the flange lies in the lowest, so that there are two at least.</summary>
+    private const int MinBoards = 2, MaxBoards = 5;
 
     /// <summary>
-    /// The height with which buck and ring take the fewest boards; of those the one that misses the depth least.
+    /// The jig with a height with which buck and ring take the fewest boards; of those the lowest, since a lower buck draws the
+    /// sheet less.
     /// </summary>
     /// <param name="jig">The jig.</param>
     /// <param name="stack">The stock, and how far the depth may miss.</param>
-    /// <param name="depthFor">Depth that the buck must have with a ring of a height, mm.</param>
-    public static double Choose(JigSpec jig, StackSpec stack, Func<double, double> depthFor) => Heights(stack)
-        .Select(height => (
-            Height: height, Ring: TrimJig.PlanOf(jig with { TrimHeight = height }, stack).LayerStocks.Length,
-            Plan: StackPlan.Choose(depthFor(height), stack.Stock, stack.DepthTolerance)))
+    /// <param name="depthFor">Depth that the buck must have with a jig of a height, mm.</param>
+    public static JigSpec Choose(JigSpec jig, StackSpec stack, Func<JigSpec, double> depthFor) => Heights(stack)
+        .Select(height => jig with { TrimHeight = height, HeightTolerance = 0 })
+        .Select(ring => (Ring: ring, Boards: TrimJig.PlanOf(ring, stack).LayerStocks.Length,
+            Buck: StackPlan.Choose(depthFor(ring), stack.Stock, stack.DepthTolerance)))
         .MinBy(c => (
-            Math.Abs(c.Plan.Miss) <= stack.DepthTolerance ? 0 : 1, c.Ring + c.Plan.LayerStocks.Length,
-            Math.Round(Math.Abs(c.Plan.Miss), 6), c.Height)).Height;
+            Math.Abs(c.Buck.Miss) <= stack.DepthTolerance ? 0 : 1, c.Boards + c.Buck.LayerStocks.Length, c.Ring.TrimHeight,
+            Math.Abs(c.Buck.Miss))).Ring;
 
-    /// <summary>Heights of two or more boards of one stock.</summary>
-    private static IEnumerable<double> Heights(StackSpec stack) => stack.Stock.Select(s => s.Thickness).Distinct()
-        .SelectMany(t => Enumerable.Range(MinBoards, Math.Max(1, (int)(Max / t) - 1)).Select(n => n * t))
-        .Where(h => h >= Min)
-        .DefaultIfEmpty(MinBoards * stack.Stock.Max(s => s.Thickness));
+    /// <summary>The heights that a few boards of the shop's stock reach.</summary>
+    private static IEnumerable<double> Heights(StackSpec stack)
+    {
+        double[] thicknesses = [.. stack.Stock.Select(s => s.Thickness).Distinct()];
+        return Sums(0, 0, 0).Select(h => Math.Round(h, 6)).Where(h => h >= Min).Distinct()
+            .DefaultIfEmpty(MinBoards * thicknesses.Max());
+
+        IEnumerable<double> Sums(double height, int boards, int first)
+        {
+            if (boards >= MinBoards) yield return height;
+            if (boards == MaxBoards) yield break;
+            for (var i = first; i < thicknesses.Length; i++)
+                if (height + thicknesses[i] <= Max)
+                    foreach (var sum in Sums(height + thicknesses[i], boards + 1, i)) yield return sum;
+        }
+    }
 }

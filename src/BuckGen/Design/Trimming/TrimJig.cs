@@ -27,7 +27,8 @@ public sealed record TrimJig(
 
     /// <summary>The boards of the ring.</summary>
     internal static StackPlan PlanOf(JigSpec jig, StackSpec spec) =>
-        StackPlan.Choose(jig.TrimHeight ?? RingHeight.Usual, spec.Stock, spec.DepthTolerance);
+        StackPlan.Choose(
+            jig.TrimHeight ?? RingHeight.Usual, spec.Stock, jig.HeightTolerance ?? spec.DepthTolerance);
 
     /// <summary>True when the flange lies under the ring: there is a layer above that holds the part.</summary>
     internal static bool GivesWay(StackPlan plan) => plan.LayerStocks.Length > 1;

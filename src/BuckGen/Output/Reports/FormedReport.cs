@@ -39,7 +39,7 @@ public sealed record FormedReport(
         ReportNumber.Round(part.MeanThicknessOfSheet), ReportNumber.Round(part.VolumeError),
         ReportNumber.Round(part.MeshSensitivity), ReportNumber.Round(part.RequiredGauge),
         part.Triangles.Length, ReportNumber.Round(part.MinEdgeLength), ReportNumber.Round(part.FrameHeight), part.Spec.Modulus,
-        part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(PlaceReport.Create)],
+        part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(w => PlaceReport.Create(w.Place))],
         [.. part.Bridged
             .Select(b =>
                 new BridgedReport(ReportNumber.Round(b.Gap), ReportNumber.Round(b.Place.X), ReportNumber.Round(b.Place.Y),

@@ -19,20 +19,21 @@ namespace BuckGen.Output.Reports;
 /// <param name="WallFrom">"mean" or "predicted": where the wall comes from that the sizes rest on.</param>
 /// <param name="FaceWall">Thickness of the face.</param>
 /// <param name="Order">What was ordered, and the difference; null when the drawing shows the buck.</param>
+/// <param name="Mating">How it fits the part that it closes; null for a part that is no lid.</param>
 public sealed record PartReport(
     string CutBy, double CutHeight, double InsideDepth, double OutsideDepth, double DepthTolerance, PartEndReport Mouth,
     PartEndReport Face, double SizeTolerance, RangeReport Litres, RangeReport? Grams, string WallFrom, double FaceWall,
-    OrderReport? Order)
+    OrderReport? Order, MatingReport? Mating)
 {
     private const double CubicMillimetresInALitre = 1e6;
 
-    internal static PartReport Create(FinishedPart p) => new(
+    internal static PartReport Create(FinishedPart p, MatingPlay? mating) => new(
         Words.Format(p.Cut.Tool), ReportNumber.Round(p.Cut.Height), ReportNumber.Round(p.InsideDepth),
         ReportNumber.Round(p.OutsideDepth), ReportNumber.Round(p.DepthTolerance), PartEndReport.Create(p.Mouth),
         PartEndReport.Create(p.Face), ReportNumber.Round(p.SizeTolerance),
         RangeReport.Create(new(p.Volume.Low / CubicMillimetresInALitre, p.Volume.High / CubicMillimetresInALitre)),
         p.Mass is { } mass ? RangeReport.Create(mass) : null, Words.Format(p.Wall.Basis), ReportNumber.Round(p.Wall.Face),
-        p.Order is { } order ? OrderReport.Create(order) : null);
+        p.Order is { } order ? OrderReport.Create(order) : null, mating is null ? null : MatingReport.Create(mating));
 }
 
 /// <summary>Sizes of the finished part at one end.</summary>
@@ -84,4 +85,17 @@ public sealed record OrderReport(
         Words.Format(o.Side), Words.Format(o.At), ReportNumber.Round(o.Width), ReportNumber.Round(o.Height),
         ReportNumber.Round(o.Depth), ReportNumber.Round(o.WidthMiss), ReportNumber.Round(o.HeightMiss),
         ReportNumber.Round(o.DepthMiss), ReportNumber.Round(o.FromBoards));
+}
+
+/// <summary>How a lid fits the part that it closes.</summary>
+/// <param name="Fit">"over", "into" or "flush".</param>
+/// <param name="Skirt">How far the two walls overlap.</param>
+/// <param name="Wanted">The smallest play that was asked for, on every side.</param>
+/// <param name="MinPlay">The smallest play along the whole skirt; below 0 where the walls would pass through each other.</param>
+/// <param name="MaxPlay">The largest play along the whole skirt.</param>
+public sealed record MatingReport(string Fit, double Skirt, double Wanted, double MinPlay, double MaxPlay)
+{
+    internal static MatingReport Create(MatingPlay m) => new(
+        Words.Format(m.Fit), ReportNumber.Round(m.Skirt), ReportNumber.Round(m.Wanted), ReportNumber.Round(m.Min),
+        ReportNumber.Round(m.Max));
 }

@@ -32,6 +32,12 @@ internal static class PartRows
             "saw" => Text($"at the cut, {part.CutHeight:0.##} mm over the flange"),
             _ => "at its flange, which is not counted in its size",
         });
+        if (part.Mating is { } mating)
+            yield return ("Fits", (mating.Fit == "over" ? "over the part" : "into the part")
+                + (mating.MinPlay == mating.MaxPlay
+                    ? Text($", with {mating.MinPlay:0.##} mm of play on every side along {mating.Skirt:0.##} mm of skirt")
+                    : Text($", with {mating.MinPlay:0.##} to {mating.MaxPlay:0.##} mm of play along {mating.Skirt:0.##} mm ")
+                        + "of skirt"));
         yield return ("Holds", Text($"{part.Litres.Min:0.##} to {part.Litres.Max:0.##} L to the edge"));
         if (part.Grams is { } grams) yield return ("Weighs", Text($"{grams.Min:0} to {grams.Max:0} g without a flange"));
         yield return ("Wall", part.WallFrom == "predicted"

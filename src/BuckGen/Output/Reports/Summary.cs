@@ -69,7 +69,7 @@ public sealed record Summary(
             [.. design.Vents is { } all
                 ? all.Vents.Select(v => VentReport.Create(v, DrillSeries.Of(all.Spec.Drills))) : []],
             design.Vents is { } vents ? AirReport.Create(vents) : null,
-            SizingReport.Create(design.Sizing), design.Part is { } part ? PartReport.Create(part) : null,
+            SizingReport.Create(design.Sizing), design.Part is { } part ? PartReport.Create(part, design.Mating) : null,
             design.Blank is { } blank
                 ? BlankReport.Create(blank, design.Spec.Sheet!.Plastic?.Id ?? "") : null,
             design.Formed is { } formed ? FormedReport.Create(formed) : null,

@@ -135,7 +135,7 @@ public class SpecLimitTests
             v => Whole with { Flange = new(PlainBuck.Mdf12) { Margin = v } }),
         new("corner radius of the flange", 0, 500, " mm", "from 0 to 500 mm",
             v => Whole with { Flange = new(PlainBuck.Mdf12) { CornerRadius = v } }),
-        new("width of the flange", 2, 200, " mm", "from 2 to 200 mm",
+        new("width of the flange", 0.5, 200, " mm", "from 0.5 to 200 mm",
             v => Whole with { Flange = new(PlainBuck.Mdf12) { Width = v } }),
         new("diameter of the bit", 1, 50, " mm", "from 1 to 50 mm",
             v => Whole with { Flange = new(PlainBuck.Mdf12) { Bit = v, Bushing = 60 } }),

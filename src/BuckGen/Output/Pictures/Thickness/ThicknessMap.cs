@@ -52,7 +52,7 @@ public static class ThicknessMap
     {
         var places = new NumberedPlaces();
         if (part.Thinnest is { } thin) places.Add(view.Map.Apply(thin.Place), "T", PictureColours.Repaired);
-        foreach (var web in part.Webs) places.Add(view.Map.Apply(web), "W", PictureColours.Repaired);
+        foreach (var web in part.Webs) places.Add(view.Map.Apply(web.Place), "W", PictureColours.Repaired);
         foreach (var bridge in part.Bridged) places.Add(view.Map.Apply(bridge.Place), "B", PictureColours.Repaired);
         return places.Items;
     }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Cutting.Boards;
+using BuckGen.Design;
 using BuckGen.Design.Forming;
-using BuckGen.Design.Parts;
 using BuckGen.Design.Prediction;
 using BuckGen.Findings;
 using BuckGen.Output.Pictures.Drawing;
@@ -36,8 +36,8 @@ public static class ProcessCard
         ? CardText.Line($"{-2 * blank.Gap:0.#} mm too small for the buck")
         : CardText.Line($"{blank.Gap:0} mm from the buck")) + (blank.IsTurned ? "; turn the buck by 90 degrees" : "");
 
-    private static IEnumerable<string> PartLines(FinishedPart? part) => part is null ? []
-        : PartRows.Create(PartReport.Create(part)).Where(r => r.What != "Wall")
+    private static IEnumerable<string> PartLines(BuckDesign design) => design.Part is not { } part ? []
+        : PartRows.Create(PartReport.Create(part, design.Mating)).Where(r => r.What != "Wall")
             .Select((r, i) => $"{(i == 0 ? "Part" : ""),-12}{r.What.ToLowerInvariant()}: {r.Text}");
 
     /// <summary>The card with further sections after the order of work, and why any of them gave nothing.</summary>
@@ -58,7 +58,7 @@ public static class ProcessCard
                 $"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {GapText(blank)}"),
             CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average (area method), thinner in corners"),
             .. Predicted(plan.Design.Formed),
-            .. PartLines(plan.Design.Part),
+            .. PartLines(plan.Design),
         ];
         foreach (var line in head) text.Append(VisibleText.Escape(line)).Append('\n');
         foreach (var section in Before.Concat(further).Concat(After))
