@@ -4,6 +4,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Design.Specs;
 using BuckGen.Findings;
 using BuckGen.Geometry;
+using BuckGen.Geometry.Lettering;
 using BuckGen.Geometry.Tests;
 using BuckGen.Tests.Design.Forming;
 using CsCheck;
@@ -125,14 +126,19 @@ public class HiddenMarkTests
         var placement = plan.Boards.SelectMany(b => b.Placements).Single(p => p.Part.Name == "PANEL1");
 
         Assert.True(placement.Part.IsFaceDown && placement.Map.Mirrors);
-        // The first stroke of "P" is upright at the left end of its lettering.
+        // Which side of its first stroke the last letter lies on: a turn keeps it, a mirror does not.
+        var plain = StrokeText.Layout("PANEL1 BACK", 8).Select(s => CutPath.FromStroke(CutLayer.Mark, s)).ToArray();
         var marks = placement.Part.Paths.Where(p => p.Layer == CutLayer.Mark).Select(p => p.Transformed(placement.Map)).ToArray();
-        var all = marks.SelectMany(m => m.Segments).SelectMany(s => new[] { s.Start, s.End }).ToArray();
-        var first = marks[0].Segments[0].Start;
-        Assert.InRange(Math.Min(first.X - all.Min(p => p.X), first.Y - all.Min(p => p.Y)), -0.01, 0.01);
+        Assert.Equal(plain.Length, marks.Length);
+        Assert.True(Math.Abs(Side(plain)) > 1);
+        Assert.Equal(Math.Sign(Side(plain)), Math.Sign(Side(marks)));
         Assert.Contains("face down: PANEL1",
             plan.Boards.Select(b => BoardDrawing.Create(b).Title).Single(t => t.Contains("face down", StringComparison.Ordinal)));
     }
+
+    private static double Side(CutPath[] strokes) =>
+        (strokes[0].Segments[0].End - strokes[0].Segments[0].Start)
+            .Cross(strokes[^1].Segments[0].Start - strokes[0].Segments[0].Start);
 
     private static BuckSpec Panelled => Formed.Spec(BuckKind.Male, 12, 3) with
     {
