@@ -7,6 +7,7 @@ using BuckGen.Design.Trimming;
 using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
+using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Fuzz.Tests.Cases;
 
@@ -53,10 +54,18 @@ internal static class RandomBuck
                 }
                 : null,
             Flange = sheet is not null && dice.Chance(0.1)
-                ? new(AnyStock(dice)) { Width = dice.Said(2, 30), Bushing = dice.Said(6, 30), Bit = dice.Said(2, 6) } : null,
+                ? new(AnyStock(dice))
+                {
+                    Width = dice.Said(2, 30),
+                    Bushing = dice.Said(6, 30),
+                    Bit = dice.Said(2, 6),
+                    Rim = dice.Any(FlangeRim.Offset, FlangeRim.Rectangle),
+                    CornerRadius = dice.Any(0, 0, dice.Said(1, 20)),
+                }
+                : null,
             Panel = sheet is not null && dice.Chance(0.12) ? Panel(dice) : null,
             BlockMargin = dice.Said(5, 40),
-            Dowels = new(dice.Said(1, 10), dice.Between(0, 0.4), dice.Said(0.5, 8)),
+            Dowels = new(dice.Said(1, 10), dice.Between(0, 0.4), dice.Said(0.5, 8)) { ThroughFace = dice.Chance(0.3) },
             LetterHeight = dice.Said(4, 12),
         };
     }
@@ -91,6 +100,7 @@ internal static class RandomBuck
         GridPitch = dice.Said(15, 80),
         WallDistance = dice.Any(0.5, 0.5, 0, 2),
         Diameter = dice.Chance(0.3) ? dice.Between(0.4, 3) : null,
+        Drills = dice.Any(Drills.Metric, Drills.Number),
         BoreDiameter = dice.Said(3, 8),
         Land = dice.Said(0.5, 4),
         Air = new() { WantedTime = dice.Any(1, 10, 60) },

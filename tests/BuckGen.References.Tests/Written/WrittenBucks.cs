@@ -22,7 +22,8 @@ public sealed record WrittenFile(string Path, DxfVersion Version, CutDrawing Dra
 
 /// <summary>A board on disk, with the layer file and the island in it that each of its parts comes from.</summary>
 public sealed record WrittenBoard(
-    WrittenFile File, BoardLayout Layout, CuttingSpec Cutting, IReadOnlyList<(string LayerFile, int Island, Affine View)> Sources);
+    WrittenFile File, BoardLayout Layout, CuttingSpec Cutting,
+    IReadOnlyList<(string LayerFile, int Island, Affine View)> Sources);
 
 /// <summary>The cut files of the examples and of a few outlines of the corpus, in both forms of DXF.</summary>
 public sealed class WrittenBucks : IDisposable

@@ -16,7 +16,10 @@ internal sealed class OrderOfWork : IReportSection
     private static IEnumerable<string> Steps(BuckDesign design, CatalogPlastic? plastic)
     {
         if (plastic?.Drying is { } drying && drying.StartsWith("Needed", StringComparison.Ordinal)) yield return "Dry the sheet.";
-        yield return "Warm the buck; check that vents are open and the steps sanded.";
+        yield return design.Vents is { Vents: { IsEmpty: false } vents } venting
+            ? CardText.Line($"Warm the buck; check that the {vents.Length} vents are open (drill {venting.DrillText}) and the ")
+                + "steps sanded."
+            : "Warm the buck; check that vents are open and the steps sanded.";
         yield return "Clamp the blank, heat it until it sags evenly all over.";
         yield return design.Spec.Kind == BuckKind.Male
             ? "Lift the buck into the sheet in one go, then draw the vacuum at once."
