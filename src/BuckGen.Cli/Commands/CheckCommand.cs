@@ -2,6 +2,7 @@ using System.CommandLine;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Printing;
 using BuckGen.Cli.Terminals;
+using BuckGen.Jobs;
 using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Commands;
@@ -24,11 +25,23 @@ internal static class CheckCommand
         var source = new JobOrDrawing(command, reading, buck, json);
         command.SetAction(parsed =>
         {
-            var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, job => job, cancellation);
-            var summary = Summary.Create(plan, title, []);
+            var (job, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, job => job, cancellation);
+            var lid = JobRunner.PlanLid(job, plan, null, cancellation);
+            var summary = Summary.Create(plan, job.Title, []);
             if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));
-            else FindingsPrinter.Print(terminal.Printer(), summary.Findings);
-            return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
+            else
+            {
+                var printer = terminal.Printer();
+                FindingsPrinter.Print(printer, summary.Findings);
+                if (lid is not null)
+                {
+                    printer.Line();
+                    printer.Line("The lid:");
+                    FindingsPrinter.Print(printer, Summary.Create(lid, "", []).Findings);
+                }
+            }
+
+            return plan.HasErrors || lid is { HasErrors: true } ? ExitStatus.DesignHasErrors : ExitStatus.Done;
         });
         return command;
     }

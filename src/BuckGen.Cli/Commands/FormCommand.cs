@@ -42,8 +42,8 @@ internal static class FormCommand
         var source = new JobOrDrawing(command, reading, buck, own);
         command.SetAction(parsed =>
         {
-            var (title, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, job => Forming(parsed, job), cancellation);
-            var summary = Summary.Create(plan, title, []);
+            var (job, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, job => Forming(parsed, job), cancellation);
+            var summary = Summary.Create(plan, job.Title, []);
             if (parsed.GetValue(map) is { } picture)
                 PictureFile.Write("--map", picture, ThicknessMap.Draw(plan.Design)
                     ?? throw new UsageException(

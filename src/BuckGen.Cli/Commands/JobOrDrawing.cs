@@ -17,13 +17,13 @@ internal sealed class JobOrDrawing(Command command, ReadingOptions reading, Buck
     public static Argument<string> Argument(string needed) =>
         new("FILE") { Description = $"A job file (TOML), or a drawing (then {needed} are needed)." };
 
-    /// <summary>The job's title, none for a drawing, and the design laid out.</summary>
+    /// <summary>The job, without a title for a drawing, and the design laid out.</summary>
     /// <param name="path">The file.</param>
     /// <param name="parsed">The command line.</param>
     /// <param name="terminal">Where it talks.</param>
     /// <param name="change">Changes the job to what the command asks for.</param>
     /// <param name="cancellation">Stops it.</param>
-    public (string Title, CutPlan Plan) Plan(string path, ParseResult parsed, Terminal terminal, Func<Job, Job> change,
+    public (Job Job, CutPlan Plan) Plan(string path, ParseResult parsed, Terminal terminal, Func<Job, Job> change,
         CancellationToken cancellation)
     {
         if (Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase))
@@ -31,11 +31,11 @@ internal sealed class JobOrDrawing(Command command, ReadingOptions reading, Buck
             if (command.Options.FirstOrDefault(o => !besideJob.Contains(o) && !buck.Plugins.All.Contains(o)
                 && parsed.GetResult(o) is { Implicit: false }) is { } idle)
                 throw new UsageException($"{idle.Name} has no effect with a job file; set it in {path}.");
-            var job = MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal, cancellation);
-            return (job.Title, BuckRun.Plan(terminal, change(job), MakeCommand.Beside(path), cancellation));
+            var job = change(MakeCommand.ReadJob(path, buck.Plugins, parsed, terminal, cancellation));
+            return (job, BuckRun.Plan(terminal, job, MakeCommand.Beside(path), cancellation));
         }
 
-        var drawn = buck.Job(parsed, path, reading, buck.Extensions(parsed, terminal));
-        return ("", BuckRun.Plan(terminal, change(drawn), BuckRun.Here, cancellation));
+        var drawn = change(buck.Job(parsed, path, reading, buck.Extensions(parsed, terminal)));
+        return (drawn, BuckRun.Plan(terminal, drawn, BuckRun.Here, cancellation));
     }
 }

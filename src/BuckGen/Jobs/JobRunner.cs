@@ -72,6 +72,25 @@ public static class JobRunner
         return CutPlan.Create(design, job.Cutting, scope, cancellation);
     }
 
+    /// <summary>Designs the lid that a job asks for, and lays it out on boards of its own; null when it asks for none.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="part">What <see cref="Plan"/> gave for it.</param>
+    /// <param name="progress">Receives every step.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="SpecException">Nothing is formed that the lid could be sized from.</exception>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static CutPlan? PlanLid(
+        Job job, CutPlan part, IProgress<JobProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(part);
+        if (job.Lid is not { } lid) return null;
+        var steps = StepsOf(job, progress, cancellation).ForLid();
+        var design = part.Design.CreateLid(lid, job.Design, steps, cancellation);
+        steps.LayOut();
+        return CutPlan.Create(design, job.Cutting, CutScope.Everything, cancellation);
+    }
+
     /// <summary>Does everything a job asks for and makes its files in memory.</summary>
     /// <param name="job">The job.</param>
     /// <param name="files">Finds the drawing.</param>
@@ -86,16 +105,12 @@ public static class JobRunner
         var plan = Plan(job, files, CutScope.Everything, progress, cancellation);
         var steps = StepsOf(job, progress, cancellation);
         var made = OutputFiles.Create(plan, job.Output, force, steps, cancellation);
-        if (job.Lid is not { } lid) return new(plan, made);
-        steps = steps.ForLid();
-        var design = plan.Design.CreateLid(lid, job.Design, steps, cancellation);
-        steps.LayOut();
-        var ofLid = CutPlan.Create(design, job.Cutting, CutScope.Everything, cancellation);
+        if (PlanLid(job, plan, progress, cancellation) is not { } ofLid) return new(plan, made);
         var options = job.Output with { Title = job.Title.Length == 0 ? "" : job.Title + ", lid" };
         return new(plan,
         [
             .. made,
-            .. OutputFiles.Create(ofLid, options, force, steps, cancellation)
+            .. OutputFiles.Create(ofLid, options, force, steps.ForLid(), cancellation)
                 .Select(f => f with { Path = $"{JobResult.LidFolder}/{f.Path}" }),
         ])
         {

@@ -104,7 +104,7 @@ public sealed class BudgetTests
                 Vented.Design(Vented.Rectangle(1030, 1030),
                     spec with { Kind = BuckKind.Male, Base = new(Vented.Mdf6, 500, Vented.Mdf6) })).Message;
         Assert.Equal(
-            "The outline and the spacing ask for more than 50000 places for vents, which is the limit; use a larger "
+            "The outline and the spacing need more than 50000 places for vents, which is the limit; use a larger "
             + "spacing, a larger pitch of the grid or fewer points.", message);
     }
 

@@ -45,7 +45,7 @@ public sealed record StackPlan(ImmutableArray<Stock> LayerStocks, double Depth, 
         var best = Enumerable.Range(1, fewest.Length - 1)
             .Where(g => fewest[g].Layers > 0 && (!neverMore || g * grain <= depth + grain / 2))
             .Select(g => (Grains: g, fewest[g].Layers, Miss: Math.Round(Math.Abs(g * grain - depth), 6)))
-            .MinBy(c => c.Miss <= tolerance + grain / 2 ? (0, (double)c.Layers, c.Miss) : (1, c.Miss, c.Layers));
+            .MinBy(c => c.Miss <= tolerance ? (0, (double)c.Layers, c.Miss) : (1, c.Miss, c.Layers));
         if (best.Layers > MaxLayers)
             throw new SpecException($"The stack would need {best.Layers} layers, the limit is {MaxLayers}; use thicker stock.");
         var chosen = new List<Stock>();

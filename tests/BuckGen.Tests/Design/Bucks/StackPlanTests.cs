@@ -52,6 +52,19 @@ public class StackPlanTests
         Assert.Equal((38.0, 38.0, 0.0), Measured(StackPlan.Choose(38, [measured], 0.5)));
     }
 
+    /// <summary>
+    /// Boards of 9 and 0.4 mm: three and eight miss 30.73 mm by 0.53 mm, which the checks refuse; one thin board more is within
+    /// half a millimetre.
+    /// </summary>
+    [Fact]
+    public void A_miss_just_beyond_the_tolerance_is_beyond_it()
+    {
+        var plan = StackPlan.Choose(30.73, Stocks(9, 0.4), 0.5);
+
+        Assert.Equal(30.6, plan.Depth, 1e-9);
+        Assert.InRange(Math.Abs(plan.Miss), 0, 0.5);
+    }
+
     [Fact]
     public void Where_the_stack_may_not_be_higher_a_tenth_is_too_much()
     {

@@ -58,7 +58,7 @@ public class DxfUnitTests
     {
         var content = FileWith("9\n$INSUNITS\n70\n1\n", "", Rectangle(0, 0, 120, 80));
 
-        Assert.Contains("in millimetres it would be 120 x 80 mm", Reading.Refusal(content));
+        Assert.Contains("In millimetres it would be 120 x 80 mm", Reading.Refusal(content));
         Assert.Equal(3048,
             OutlineReader.Read(content, "test.dxf", OutlineOptions.Default with { Units = "in" }).Region.Bounds.Width, 1e-9);
     }
