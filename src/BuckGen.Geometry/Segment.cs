@@ -43,8 +43,9 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
         if (!IsArc) return Start + Chord * t;
         if (t == 1) return End;
         // Chord of the partial arc: needs no centre, so flat arcs lose no digits.
-        var half = t * Sweep / 2;
-        return Start + Chord.Turned(half - Sweep / 2) * (Math.Sin(half) / Math.Sin(Sweep / 2));
+        var sweep = Sweep;
+        var half = t * sweep / 2;
+        return Start + Chord.Turned(half - sweep / 2) * (Math.Sin(half) / Math.Sin(sweep / 2));
     }
 
     /// <summary>The unit direction of travel.</summary>

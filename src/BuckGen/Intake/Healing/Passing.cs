@@ -55,7 +55,7 @@ internal static class Passing
         for (var step = 0; step <= segments.Length; step++, steps++)
         {
             var segment = segments[(forward ? index + step : index - step + 2 * segments.Length) % segments.Length];
-            if (StaysWithin(segment, forward ? segment.Start : segment.End, point, radius)) continue;
+            if (StaysWithin(segment, point, radius)) continue;
             if (!forward) segment = segment.Reversed();
             var start = step > 0 ? 0 : forward ? from : 1 - from;
             if (ExitOf(segment, start, point, radius) is { } exit) return exit;
@@ -65,10 +65,11 @@ internal static class Passing
     }
 
     /// <summary>
-    /// True when no point of a piece can lie outside the circle: an arc of half a turn at most is no longer than this.
+    /// True when no point of a piece can lie outside the circle: an arc of half a turn at most lies in the circle over its chord.
     /// </summary>
-    private static bool StaysWithin(in Segment segment, Vec2 end, Vec2 point, double radius) =>
-        Math.Abs(segment.Bulge) <= 1 && end.DistanceTo(point) + Math.PI / 2 * segment.Chord.Length < radius;
+    private static bool StaysWithin(in Segment segment, Vec2 point, double radius) =>
+        Math.Abs(segment.Bulge) <= 1
+        && segment.Start.MidpointTo(segment.End).DistanceTo(point) + segment.Chord.Length / 2 < radius;
 
     private static Vec2? ExitOf(in Segment segment, double start, Vec2 point, double radius)
     {
@@ -79,20 +80,37 @@ internal static class Passing
         {
             var outside = start + i * step;
             if (segment.PointAt(outside).DistanceTo(point) >= radius)
-            {
-                for (var halving = 0; halving < 40; halving++)
-                {
-                    var middle = (inside + outside) / 2;
-                    if (segment.PointAt(middle).DistanceTo(point) >= radius) outside = middle;
-                    else inside = middle;
-                }
-
-                return segment.PointAt(outside);
-            }
-
+                return LeavingPoint(segment.Part(inside, outside), point, radius);
             inside = outside;
         }
 
         return null;
+    }
+
+    /// <summary>Where a piece of at most a quarter turn, which starts inside the circle and ends outside, leaves it.</summary>
+    /// <remarks>
+    /// What is halved is the tangent of a quarter of the angle walked, as a share of the bulge. A point then takes no sines, and
+    /// a line is an arc of bulge 0.
+    /// </remarks>
+    private static Vec2 LeavingPoint(in Segment piece, Vec2 point, double radius)
+    {
+        var (from, bulge, chord) = (piece.Start, piece.Bulge, piece.Chord);
+        var direction = chord * (1 - bulge * bulge) - chord.Left * (2 * bulge);
+        var (inside, outside) = (0.0, 1.0);
+        for (var halving = 0; halving < 40; halving++)
+        {
+            var middle = (inside + outside) / 2;
+            if ((PointAt(middle) - point).LengthSquared >= radius * radius) outside = middle;
+            else inside = middle;
+        }
+
+        return PointAt(outside);
+
+        Vec2 PointAt(double share)
+        {
+            var tangent = bulge * share;
+            var square = tangent * tangent;
+            return from + (direction * (1 - square) + direction.Left * (2 * tangent)) * (share / ((1 + square) * (1 + square)));
+        }
     }
 }

@@ -31,6 +31,21 @@ public class CrossingTests
             Rectangle(0, 0, 30, 30),
             Polyline(true, new(20, 10), new(30, 10), new(30, 20), new(40, 20), new(40, 40), new(20, 40))));
 
+    /// <summary>
+    /// At the corner (60, 15) two outlines part without crossing. The first circle that shows it is a millionth of the edge wide.
+    /// </summary>
+    [Theory]
+    [InlineData(100)]
+    [InlineData(60_000)]
+    public void Crossings_on_an_edge_shared_with_another_outline_are_found_and_no_others_however_long_it_is(double width)
+    {
+        var refusal = Reading.Refusal(Rectangle(5, 5, 70, 50), Rectangle(20, 15, width, 30), Rectangle(20, 15, 40, 30));
+
+        Assert.Contains("(75.000, 15.000)", refusal);
+        Assert.Contains("(75.000, 45.000)", refusal);
+        Assert.Equal(2, refusal.Split("), (").Length);
+    }
+
     [Theory]
     [InlineData(3)]
     [InlineData(5)]

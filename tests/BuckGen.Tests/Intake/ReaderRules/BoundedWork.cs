@@ -34,6 +34,24 @@ public class BoundedWork
         Assert.Contains("since very many lie about one centre",
             RefusalOf(DxfText.File(Enumerable.Range(1, 4000).Select(i => Circle(0, 0, i * 0.05)))));
 
+    /// <summary>
+    /// The copies meet all along their curves, and from each place both are followed until they part. Two mutants, of
+    /// ff_ampersand.svg and cairo_text.svg, took 2.2 s so.
+    /// </summary>
+    [Fact]
+    public void A_letter_drawn_again_and_again_a_hair_aside_is_followed_quickly()
+    {
+        var drawn = Encoding.UTF8.GetString(Corpus.File("svg/ff_ampersand.svg").Content);
+        var letter = drawn[drawn.IndexOf("<path", StringComparison.Ordinal)..drawn.IndexOf("</svg>", StringComparison.Ordinal)];
+        var copies = string.Concat(Enumerable.Range(1, 6).Select(i => letter
+            .Replace("-141 193 -141", FormattableString.Invariant($"-141 {193 + i * 0.2} -141"), StringComparison.Ordinal)));
+        Assert.DoesNotContain("-141 193 -141", copies);
+
+        var refusal = RefusalOf(Encoding.UTF8.GetBytes(drawn.Replace(letter, letter + copies, StringComparison.Ordinal)));
+
+        Assert.Contains("outlines cross at", refusal);
+    }
+
     [Fact]
     public void Copies_of_a_long_path_are_counted_by_its_length()
     {
