@@ -14,6 +14,9 @@ internal static class SectionPicture
 {
     private const double MaxHeight = 90, Below = 14, Above = 12, Sides = 34;
 
+    /// <summary>Room for the line about the finished part, mm on paper.</summary>
+    private const double PartLine = 5;
+
     /// <summary>Lines that are tried for the section.</summary>
     private const int Candidates = 41;
 
@@ -34,7 +37,7 @@ internal static class SectionPicture
         var plan = design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
         // The section's own plane: x as in the plan, y upward from the bottom of the stack.
         var view = PaperView.Centred(new(plan.MinX, 0, plan.MaxX, design.Height), MaxHeight, Below, Sides, Sides);
-        var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
+        var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above + (design.Part is null ? 0 : PartLine));
         return new("Section A-A", page,
         [
             .. design.Layers.SelectMany(l => Slabs(l, cut, view)),
@@ -43,9 +46,11 @@ internal static class SectionPicture
             .. Sizes(design, view),
             new PictureText(new(PaperView.Margin, page.MaxY - 4),
                 FormattableString.Invariant(
-                    $"Section A-A. Blue: the wall after sanding, {design.Spec.Draft:0.##} degrees of draft.{TrimText(design)}"),
-                TextLines.Height,
+                    $"Section A-A. Blue: the wall after sanding, {design.Spec.Draft:0.##} degrees of draft.")
+                    + (TrimHeight(design) is null ? "" : " Red: the cut."), TextLines.Height,
                     TextAlign.Start, PictureColours.Black),
+            .. PartText(design).Select(t => new PictureText(
+                new(PaperView.Margin, page.MaxY - 4 - PartLine), t, TextLines.Height, TextAlign.Start, PictureColours.Black)),
             view.ScaleAt(page.MaxY - 4),
         ]);
     }
@@ -90,8 +95,14 @@ internal static class SectionPicture
         yield return PictureShape.Line(new(view.Corner.X - 3, y), new(view.Corner.X + view.Width + 3, y), Trim);
     }
 
-    private static string TrimText(BuckDesign design) => TrimHeight(design) is null ? ""
-        : FormattableString.Invariant($" Red: the cut; the part is {design.Part!.InsideDepth:0.#} mm deep inside.");
+    private static IEnumerable<string> PartText(BuckDesign design) =>
+        design.Part is not { Mouth.Inside: { IsEmpty: false } mouth } part
+        ? []
+        :
+        [
+            FormattableString.Invariant($"The finished part is {mouth.Bounds.Width:0.#} x {mouth.Bounds.Height:0.#} mm inside ")
+                + FormattableString.Invariant($"at its mouth and {part.InsideDepth:0.#} mm deep."),
+        ];
 
     private static IEnumerable<PictureItem> Sizes(BuckDesign design, PaperView view)
     {
