@@ -32,11 +32,8 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
                     solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Find(i))));
             for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
             {
-                // Dowels that came down from an island above serve this one too, unless only one did: pieces under walls that
-                // lean the wrong way.
+                // Dowels that came down from an island above serve this one too.
                 var isBare = !spec.Dowels.ThroughFace && !covers[layer].Covers(blank.Wood.Islands[i]);
-                if (holes[layer][i].Count == 1 && !isBare)
-                    findings.Add(Alone(layers[layer], layers[layer].Wood.Islands[i], letters[layer][i]));
                 if (holes[layer][i].Count > 0) continue;
                 cancellation.ThrowIfCancellationRequested();
                 // A hole that stays hidden lies under the layer above, which may be smaller than what is left of this one.
@@ -55,6 +52,16 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
         }
 
         if (!spec.Dowels.ThroughFace) BuriedDowels.Keep(holes, covers);
+        // Under walls that lean the wrong way a piece may get too few of the dowels above it.
+        for (var layer = layers.Count - 1; layer > 0; layer--)
+            for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
+            {
+                var piece = layers[layer].Wood.Islands[i];
+                if (!spec.Dowels.ThroughFace && !covers[layer].Covers(piece)) continue;
+                if (holes[layer][i].Count == 1) findings.Add(Alone(layers[layer], piece, letters[layer][i]));
+                else if (holes[layer][i].Count == 0) without.TryAdd(letters[layer][i], (layers[layer], piece));
+            }
+
         var left = holes.SelectMany(l => l).SelectMany(h => h).Select(h => h.Centre).ToHashSet();
         findings.AddRange(turnable.Where(t => left.Contains(t.Place)).Select(t => t.Finding));
 
