@@ -90,6 +90,7 @@ public sealed record BuckDesign(
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(lid);
-        return LidDesigner.Design(this, lid, extensions ?? DesignExtensions.BuiltIn, progress, cancellation);
+        return CancellableWork.Run(
+            () => LidDesigner.Design(this, lid, extensions ?? DesignExtensions.BuiltIn, progress, cancellation), cancellation);
     }
 }

@@ -25,7 +25,8 @@ internal static class LidDesigner
         var design = BuckDesign.Create(outline, spec, extensions, progress, cancellation);
         if (design.Part is not { Shell: { } lidShell } made) return design;
         var play = MatingPlay.Measure(lid.Fit, lid.Skirt, lid.Clearance,
-            new(shell, Math.Max(0, finished.Cut.Height)), new(lidShell, lid.Fit == LidFit.Over ? 0 : FlangeFace(spec)));
+            new(shell, Math.Max(0, finished.Cut.Height)), new(lidShell, lid.Fit == LidFit.Over ? 0 : FlangeFace(spec)),
+            cancellation);
         return play is null ? design : design with
         {
             Mating = play,

@@ -1,5 +1,6 @@
 using BuckGen.Design.Trimming;
 using BuckGen.Geometry;
+using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Design.Parts;
 
@@ -26,7 +27,9 @@ public sealed record MatingPlay(
     /// <param name="wanted">The smallest play that was asked for, mm.</param>
     /// <param name="part">The part.</param>
     /// <param name="lid">The lid.</param>
-    internal static MatingPlay? Measure(LidFit fit, double skirt, double wanted, MatingPart part, MatingPart lid)
+    /// <param name="cancellation">Stops the work.</param>
+    internal static MatingPlay? Measure(
+        LidFit fit, double skirt, double wanted, MatingPart part, MatingPart lid, CancellationToken cancellation = default)
     {
         MatingPlay? play = null;
         // The boards may leave the lid's wall shorter than the skirt.
@@ -38,9 +41,11 @@ public sealed record MatingPlay(
                 ? (part.Outside(below), lid.Shell.Inside(lid.InsideFace - below))
                 : (lid.Outside(below), part.Shell.Inside(Math.Min(part.Mouth + below, part.InsideFace)));
             if (inner.IsEmpty || outer.IsEmpty) continue;
+            var (edges, inside) = (new SegmentIndex([.. outer.Segments]), new RegionInterior(outer));
             foreach (var place in inner.Segments.SelectMany(Places))
             {
-                var distance = outer.DistanceToEdge(place) * (outer.Contains(place) ? 1 : -1);
+                cancellation.ThrowIfCancellationRequested();
+                var distance = DistanceTo(edges, place) * (inside.Contains(place) ? 1 : -1);
                 play = play is null
                     ? new(fit, skirt, wanted, distance, distance, place, below)
                     : play with { Max = Math.Max(play.Max, distance) };
@@ -49,6 +54,13 @@ public sealed record MatingPlay(
         }
 
         return play;
+    }
+
+    /// <summary>Distance to the nearest edge, looked for farther and farther away.</summary>
+    private static double DistanceTo(SegmentIndex edges, Vec2 place)
+    {
+        for (var reach = 1.0; ; reach *= 2)
+            if (edges.DistanceWithin(place, reach) is var distance && distance <= reach) return distance;
     }
 
     private static IEnumerable<Vec2> Places(Segment segment)
