@@ -43,7 +43,7 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
                     : sanded.Value[i];
                 var places =
                     DowelPlacement.Choose(Allowed(face, spec.Dowels, offsetter, cancellation), 2 * spec.Dowels.HoleDiameter);
-                CarryDown(holes, woods, layer, i, places, spec.Dowels.HoleDiameter);
+                CarryDown(holes, woods, layer, places, spec.Dowels);
                 if (places.IsEmpty && isBare) continue;
                 if (places.IsEmpty) without[letters[layer][i]] = (layers[layer], layers[layer].Wood.Islands[i]);
                 else if (TurnCheck.FitsWrongWay(layers[layer].Wood.Islands[i], places))
@@ -75,17 +75,17 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
         offsetter.Offset(new([.. sanded]), -(dowels.HoleDiameter / 2 + dowels.Wall), CornerJoin.Round, cancellation);
 
     private static void CarryDown(
-        List<DowelHole>[][] holes, RegionInterior[] woods, int layer, int island, ImmutableArray<Vec2> places, double diameter)
+        List<DowelHole>[][] holes, RegionInterior[] woods, int layer, ImmutableArray<Vec2> places, DowelSpec dowels)
     {
+        var (diameter, apart) = (dowels.HoleDiameter, Math.Min(dowels.Wall, dowels.HoleDiameter));
         foreach (var place in places)
-        {
-            holes[layer][island].Add(new(place, diameter));
-            for (var below = layer - 1; below >= 0; below--)
+            for (var at = layer; at >= 0; at--)
             {
-                var carrying = woods[below].IslandAt(place);
-                if (carrying >= 0) holes[below][carrying].Add(new(place, diameter));
+                var carrying = woods[at].IslandAt(place);
+                // Under walls that lean the wrong way dowels of different pieces may come down in one place.
+                if (carrying >= 0 && !holes[at][carrying].Exists(h => h.Centre.DistanceTo(place) < diameter + apart))
+                    holes[at][carrying].Add(new(place, diameter));
             }
-        }
     }
 
     private static Finding NoRoom(LayerBlank layer, Island piece, string letter, DowelSpec dowels) =>

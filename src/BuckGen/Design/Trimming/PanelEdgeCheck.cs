@@ -1,6 +1,9 @@
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Polygonal;
+using NetTopologySuite.Geometries.Utilities;
+using NetTopologySuite.Operation.Overlay;
+using NetTopologySuite.Operation.OverlayNG;
 
 namespace BuckGen.Design.Trimming;
 
@@ -15,9 +18,12 @@ internal static class PanelEdgeCheck
     {
         var (wood, cut) = (PolygonConversion.ToGeometry(panel, tolerance.Chord),
             PolygonConversion.ToGeometry(openings, tolerance.Chord));
-        if (wood.Contains(cut)) return null;
-        var place = cut.Difference(wood).InteriorPoint;
-        return place.IsEmpty ? openings.Bounds.Centre : new(place.X, place.Y);
+        // The chords of arcs that nearly touch may cross. Outlines that touch along a hair leave slivers.
+        var beyond =
+            OverlayNGRobust.Overlay(GeometryFixer.Fix(cut), GeometryFixer.Fix(wood), SpatialFunction.Difference);
+        if (beyond.Area <= tolerance.Chord * tolerance.Chord) return null;
+        var place = beyond.InteriorPoint;
+        return new(place.X, place.Y);
     }
 
     /// <summary>The finding about such a place.</summary>
