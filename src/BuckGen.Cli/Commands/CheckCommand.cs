@@ -28,7 +28,12 @@ internal static class CheckCommand
             var (job, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, job => job, cancellation);
             var lid = JobRunner.PlanLid(job, plan, null, cancellation);
             var summary = Summary.Create(plan, job.Title, []);
-            if (parsed.GetValue(json)) terminal.WriteJson(SummaryJson.Write(summary));
+            if (parsed.GetValue(json))
+            {
+                terminal.WriteJson(SummaryJson.Write(summary));
+                if (lid is { HasErrors: true })
+                    terminal.WriteMessage("buckgen: the lid has errors; 'check' without --json lists them.");
+            }
             else
             {
                 var printer = terminal.Printer();

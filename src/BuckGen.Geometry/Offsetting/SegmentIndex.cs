@@ -6,6 +6,9 @@ namespace BuckGen.Geometry.Offsetting;
 /// <summary>Finds the pieces of an outline near a place.</summary>
 internal sealed class SegmentIndex
 {
+    /// <summary>First radius of the search for the nearest piece, mm; it doubles until a piece is found.</summary>
+    private const double FirstReach = 1;
+
     private readonly Segment[] segments;
     private readonly HPRtree<int> tree = new();
 
@@ -25,8 +28,13 @@ internal sealed class SegmentIndex
         return nearest <= reach ? nearest : double.PositiveInfinity;
     }
 
-    /// <summary>The distance to the nearest piece, mm.</summary>
-    public double Distance(Vec2 p) => segments.Min(s => s.DistanceTo(p));
+    /// <summary>The distance to the nearest piece, mm; infinite when there is no piece.</summary>
+    public double Distance(Vec2 p)
+    {
+        if (segments.Length == 0) return double.PositiveInfinity;
+        for (var reach = FirstReach; ; reach *= 2)
+            if (DistanceWithin(p, reach) is var distance && !double.IsInfinity(distance)) return distance;
+    }
 
     /// <summary>The numbers of the pieces whose bounds meet a rectangle.</summary>
     public IEnumerable<int> IndicesIntersecting(Bounds bounds) => tree.Query(ToEnvelope(bounds));

@@ -76,7 +76,8 @@ internal static class BuckDesigner
 
         var flange = sized.FlangeOutline(spec.Kind, cancellation);
         if (spec.Prediction is not null) next();
-        var (formed, ofForming) = Predicted(new(solid, layers, flange, spec.Draft, sized.CutOnWood), spec, blank, cancellation);
+        var (formed, ofForming) =
+            Predicted(new(solid, layers, flange, spec.Draft, sized.CutOnWood(spec)), spec, blank, cancellation);
         next();
         var finishing = Finishing.Create(
             outline, spec, sized, blank, formed?.Wall, extensions.Jigs, offsetter, cancellation);

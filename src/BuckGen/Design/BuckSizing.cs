@@ -199,7 +199,7 @@ internal sealed record SizedBuck(
     StackPlan Plan, double[] Heights, DraftedShape Shape, TrimCut Cut, JigSpec? Jig, PartSizing Sizing)
 {
     /// <summary>Height of the cut on the wood, from the plane of the flange, mm; 0 or less for none.</summary>
-    public double CutOnWood => Cut.Height / (1 - Sizing.Shrinkage / 100);
+    public double CutOnWood(BuckSpec spec) => Cut.Height / new Cooling(spec.ShrinkageOfPart, default).Scale;
 
     /// <summary>The outline in the plane of the flange.</summary>
     public Region FlangeOutline(BuckKind kind, CancellationToken cancellation) =>

@@ -63,10 +63,10 @@ internal sealed record Finishing(FinishedPart? Part, ImmutableArray<JigParts> Ji
         var (shape, male) = (sized.Shape, spec.Kind == Bucks.BuckKind.Male);
         double[] heights =
             [.. sized.Heights.Select(h => (male ? h - shape.Foot : shape.Face - h) * cooling.Scale).Order()];
-        var part = new PartMeasuring(shell, spec, sized.Plan, sized.Cut).Measure(heights, spec.Sheet?.Plastic?.Density);
+        var part = new PartMeasuring(shell, sized.Plan, sized.Cut).Measure(heights, spec.Sheet?.Plastic?.Density);
         if (spec.Part is not { } ordered) return part;
         var drawn = outline.Region.Bounds;
-        var (width, height) = (drawn.Width * sized.Sizing.DrawingScale, drawn.Height * sized.Sizing.DrawingScale);
+        var (width, height) = ordered.Size is { } size ? (size.Width, size.Height) : (drawn.Width, drawn.Height);
         var end = ordered.At == PartEnd.Mouth ? part.Mouth : part.Face;
         var got = (ordered.Side == PartSide.Inside ? end.Inside : end.Outside).Bounds;
         return part with

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Parts;
 using BuckGen.Design.Specs;
@@ -27,10 +28,12 @@ internal static class LidDesigner
         var play = MatingPlay.Measure(lid.Fit, lid.Skirt, lid.Clearance,
             new(shell, Math.Max(0, finished.Cut.Height)), new(lidShell, lid.Fit == LidFit.Over ? 0 : FlangeFace(spec)),
             cancellation);
+        // The maker silenced findings of the part; the lid need not have them too.
+        ImmutableArray<Finding> findings = [.. design.Findings.Where(f => f.Id != Silencing.IdleId)];
         return play is null ? design : design with
         {
             Mating = play,
-            Findings = FindingList.Append(design.Findings, MatingFindings.Find(play, made.SizeTolerance)),
+            Findings = FindingList.Append(findings, MatingFindings.Find(play, made.SizeTolerance)),
         };
     }
 
@@ -42,7 +45,7 @@ internal static class LidDesigner
         {
             Draft = lid.Draft ?? part.Draft,
             Depth = lid.Skirt,
-            Part = over ? new() { Side = PartSide.Inside, At = PartEnd.Face }
+            Part = over ? new() { Side = PartSide.Inside, At = PartEnd.Face, CutHeight = part.Part?.CutHeight }
                 : new() { Side = PartSide.Outside, At = PartEnd.Mouth },
             // The height of its ring is chosen for its own depth.
             Jig = over && part.Jig is { } jig ? jig with { TrimHeight = null } : null,

@@ -5,6 +5,9 @@ namespace BuckGen.Findings;
 /// <summary>Turns findings that the maker accepts into notes that show the reason.</summary>
 internal static class Silencing
 {
+    /// <summary>Id of the note about an entry of silence without a finding.</summary>
+    public const string IdleId = "silence-idle";
+
     /// <summary>The findings, and a note for each entry of silence without a finding.</summary>
     public static IEnumerable<Finding> Apply(IEnumerable<Finding> findings, ImmutableArray<Silence> silences)
     {
@@ -23,7 +26,7 @@ internal static class Silencing
         }
 
         foreach (var idle in silences.Where(s => !met.Contains(s.Id)))
-            yield return new("silence-idle", Severity.Note,
+            yield return new(IdleId, Severity.Note,
                 $"\"{idle.Id}\" is silenced ({idle.Reason}), but the design has no such finding.",
                 "Remove the entry from silence, or check its id; findings about cutting can't be silenced.");
     }

@@ -33,19 +33,19 @@ public sealed record MatingPlay(
     {
         MatingPlay? play = null;
         // The boards may leave the lid's wall shorter than the skirt.
-        var reach = Math.Min(skirt, fit == LidFit.Over ? lid.InsideFace : lid.Shell.Depth - lid.Mouth);
+        var reach = Math.Min(skirt, fit == LidFit.Over ? lid.Shell.InsideFace : lid.Shell.Depth - lid.Mouth);
         for (var i = 0; i < Heights; i++)
         {
             var below = reach * i / (Heights - 1);
             var (inner, outer) = fit == LidFit.Over
-                ? (part.Outside(below), lid.Shell.Inside(lid.InsideFace - below))
-                : (lid.Outside(below), part.Shell.Inside(Math.Min(part.Mouth + below, part.InsideFace)));
+                ? (part.Outside(below), lid.Shell.Inside(lid.Shell.InsideFace - below))
+                : (lid.Outside(below), part.Shell.Inside(Math.Min(part.Mouth + below, part.Shell.InsideFace)));
             if (inner.IsEmpty || outer.IsEmpty) continue;
             var (edges, inside) = (new SegmentIndex([.. outer.Segments]), new RegionInterior(outer));
             foreach (var place in inner.Segments.SelectMany(Places))
             {
                 cancellation.ThrowIfCancellationRequested();
-                var distance = DistanceTo(edges, place) * (inside.Contains(place) ? 1 : -1);
+                var distance = edges.Distance(place) * (inside.Contains(place) ? 1 : -1);
                 play = play is null
                     ? new(fit, skirt, wanted, distance, distance, place, below)
                     : play with { Max = Math.Max(play.Max, distance) };
@@ -54,13 +54,6 @@ public sealed record MatingPlay(
         }
 
         return play;
-    }
-
-    /// <summary>Distance to the nearest edge, looked for farther and farther away.</summary>
-    private static double DistanceTo(SegmentIndex edges, Vec2 place)
-    {
-        for (var reach = 1.0; ; reach *= 2)
-            if (edges.DistanceWithin(place, reach) is var distance && distance <= reach) return distance;
     }
 
     private static IEnumerable<Vec2> Places(Segment segment)
@@ -75,9 +68,6 @@ public sealed record MatingPlay(
 /// <param name="Mouth">Height of the plane in which the two meet, from the plane of its flange, mm.</param>
 internal sealed record MatingPart(PartShell Shell, double Mouth)
 {
-    /// <summary>Height of the inside of its face, from the plane of the flange, mm.</summary>
-    public double InsideFace => Shell.IsMale ? Shell.Depth : Shell.Depth - Shell.Wall.Face;
-
     /// <summary>Its outside below the plane in which the two meet.</summary>
     public Region Outside(double below) => Shell.Outside(Math.Min(Mouth + below, Shell.Depth));
 }

@@ -8,10 +8,9 @@ namespace BuckGen.Design.Parts;
 
 /// <summary>Measures the finished part.</summary>
 /// <param name="Shell">The cooled part before it is cut.</param>
-/// <param name="Stack">Kind and draft of the buck.</param>
 /// <param name="Plan">The boards of the buck.</param>
 /// <param name="Cut">Where the part ends.</param>
-internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan Plan, TrimCut Cut)
+internal sealed record PartMeasuring(PartShell Shell, StackPlan Plan, TrimCut Cut)
 {
     /// <summary>
     /// How far the plastic in the part may be off, as a share: by the prediction, and by the mean of the whole sheet (our
@@ -21,11 +20,6 @@ internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan
 
     /// <summary>mm³ in a m³, and grams in a kilogram.</summary>
     private const double CubicMillimetres = 1e9, Grams = 1e3;
-
-    private bool IsMale => Stack.Kind == BuckKind.Male;
-
-    /// <summary>Where the inside of the face lies, from the plane of the flange, mm.</summary>
-    private double InsideFace => IsMale ? Shell.Depth : Shell.Depth - Shell.Wall.Face;
 
     /// <summary>Where the wall begins: the cut, or the plane of the flange.</summary>
     private double MouthHeight => Math.Max(0, Cut.Height);
@@ -39,7 +33,7 @@ internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan
     {
         var mouth = OutlineAt(MouthHeight);
         // The inside of a cavity's part ends on its floor.
-        var face = OutlineAt(Shell.Depth) with { Inside = Shell.Inside(Math.Max(MouthHeight, InsideFace)) };
+        var face = OutlineAt(Shell.Depth) with { Inside = Shell.Inside(Math.Max(MouthHeight, Shell.InsideFace)) };
         var touched = Shell.Depth - Cut.Height;
         var sizeTolerance = PartTolerance.Formed.At(Largest(mouth.Outside));
         // A cut by hand, or two formed faces; and the boards where they were not measured.
@@ -53,8 +47,8 @@ internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan
         return new()
         {
             Cut = Cut,
-            InsideDepth = IsMale ? touched : touched - Shell.Wall.Face,
-            OutsideDepth = IsMale ? touched + Shell.Wall.Face : touched,
+            InsideDepth = Shell.IsMale ? touched : touched - Shell.Wall.Face,
+            OutsideDepth = Shell.IsMale ? touched + Shell.Wall.Face : touched,
             DepthTolerance = depthTolerance,
             Mouth = mouth,
             Face = face,
@@ -78,7 +72,7 @@ internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan
     /// </remarks>
     private (double Held, double Plastic) Integrals(IReadOnlyList<double> heights)
     {
-        var floor = InsideFace;
+        var floor = Shell.InsideFace;
         double[] faces = [MouthHeight, .. heights.Where((h, i) => i % 2 == 0 && h > MouthHeight + 1e-6), Shell.Depth];
         var (held, plastic) = (Math.Max(0, -Cut.Height) * Held(MouthHeight), 0.0);
         for (var i = 1; i < faces.Length; i++)
@@ -95,11 +89,11 @@ internal sealed record PartMeasuring(PartShell Shell, StackSpec Stack, StackPlan
     private double Held(double height)
     {
         var touched = Shell.Touching(height);
-        return IsMale ? touched.Area
-            : Math.Max(0, touched.Area - touched.Perimeter * Shell.Wall.LevelAt(height, Stack.Draft));
+        return Shell.IsMale ? touched.Area
+            : Math.Max(0, touched.Area - touched.Perimeter * Shell.Wall.LevelAt(height, Shell.Draft));
     }
 
-    private double Plastic(double height) => Shell.Touching(height).Perimeter * Shell.Wall.LevelAt(height, Stack.Draft);
+    private double Plastic(double height) => Shell.Touching(height).Perimeter * Shell.Wall.LevelAt(height, Shell.Draft);
 
     private static double Simpson(Func<double, double> value, double low, double high) =>
         (value(low) + 4 * value((low + high) / 2) + value(high)) / 6 * (high - low);

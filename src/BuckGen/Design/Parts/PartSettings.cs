@@ -7,7 +7,7 @@ namespace BuckGen.Design.Parts;
 internal static class PartSettings
 {
     /// <summary>The largest difference between the proportions of the drawing and those of the ordered size.</summary>
-    public const double MaxStretch = 0.01;
+    public const double MaxStretch = 0.002;
 
     public static readonly NumberSetting
         Depth = StackSettings.Depth with

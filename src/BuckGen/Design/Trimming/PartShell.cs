@@ -35,6 +35,9 @@ public sealed class PartShell
     /// <summary>From the flange to the face of the cooled part, on the side that touched the wood, mm.</summary>
     public double Depth => (shape.Face - shape.Foot) * cooling.Scale;
 
+    /// <summary>From the flange to the inside of the face, mm.</summary>
+    internal double InsideFace => IsMale ? Depth : Depth - wall.Face;
+
     /// <summary>Slope of the wall, degrees.</summary>
     internal double Draft => spec.Draft;
 

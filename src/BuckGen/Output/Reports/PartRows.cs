@@ -50,7 +50,8 @@ internal static class PartRows
     {
         var size = Math.Abs(order.WidthMiss) < Rounding && Math.Abs(order.HeightMiss) < Rounding
             ? "size as ordered"
-            : Text($"{order.WidthMiss:+0.##;-0.##;0} x {order.HeightMiss:+0.##;-0.##;0} mm in size, from the wall");
+            : Text($"{order.WidthMiss:+0.##;-0.##;0} x {order.HeightMiss:+0.##;-0.##;0} mm in size, ")
+                + "from the wall or the proportions drawn";
         if (Math.Abs(order.DepthMiss) < Rounding) return size + ", depth as ordered";
         var fromWall = Math.Abs(order.DepthMiss - order.FromBoards) > Rounding;
         var reason = (Math.Abs(order.FromBoards) > Rounding, fromWall) switch

@@ -120,6 +120,19 @@ public class FinishedPartTests
         Assert.Equal(40, part.Mouth.Inside.Bounds.Height, 0.02);
     }
 
+    /// <summary>A drawing of 120 x 80.1 mm can't be 120 x 80: the misses are counted from the order.</summary>
+    [Fact]
+    public void A_drawing_a_hair_off_the_ordered_proportions_misses_the_order()
+    {
+        var spec = Spec(BuckKind.Male) with { Part = new() { Size = new(120, 80) } };
+        var design = Formed.Design(Formed.Rectangle(120, 80.1), spec);
+
+        var order = design.Part!.Order!;
+        Assert.Equal((120, 80), (order.Width, order.Height));
+        Assert.Equal(-0.075, order.WidthMiss, 0.002);
+        Assert.Equal(0.05, order.HeightMiss, 0.002);
+    }
+
     [Fact]
     public void Ordered_proportions_that_are_not_drawn_are_refused() =>
         Assert.Contains("order that size, or draw it in the ordered proportions",

@@ -92,6 +92,36 @@ public class LidTests
             Formed.Design(Formed.Rectangle(120, 80), Spec(BuckKind.Male) with { Sheet = null, Part = null, Jig = null })
                 .CreateLid(new())).Message);
 
+    /// <summary>Without a ring the lid is cut as the part is; what the maker accepts of the part is no news of the lid.</summary>
+    [Fact]
+    public void A_lid_is_cut_as_its_part_is()
+    {
+        var spec = Spec(BuckKind.Male);
+        var part = Formed.Design(Formed.Rectangle(120, 80), spec with
+        {
+            Jig = null,
+            Part = new() { CutHeight = 6 },
+            Checks = new() { Silenced = [new("too-deep", "tried it")] },
+        });
+
+        var lid = part.CreateLid(new() { Skirt = Skirt });
+
+        Assert.Contains(part.Findings, f => f.Id == "silence-idle");
+        Assert.DoesNotContain(lid.Findings, f => f.Id == "silence-idle");
+        Assert.Equal((BuckGen.Design.Trimming.TrimTool.Saw, 6.0), (lid.Part!.Cut.Tool, lid.Part.Cut.Height));
+    }
+
+    /// <summary>Two boxes from one drawing have two lids.</summary>
+    [Fact]
+    public void Every_island_gets_its_lid()
+    {
+        var two = Region.FromLoops([Loop.Rectangle(new(0, 0, 60, 50)), Loop.Rectangle(new(120, 0, 180, 50))]);
+        var lid = Formed.Design(two, Spec(BuckKind.Male) with { Depth = 20 }).CreateLid(new() { Skirt = 8 });
+
+        Assert.Equal(2, lid.Part!.Mouth.Inside.Islands.Length);
+        Assert.Equal(0.3, lid.Mating!.Min, 0.01);
+    }
+
     private static double Slope(double draft) => Math.Tan(draft * Math.PI / 180);
 
     private static BuckDesign Part(BuckKind kind) => Formed.Design(Formed.Rectangle(120, 80), Spec(kind));
