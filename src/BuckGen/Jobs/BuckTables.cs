@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.Seams;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Parts;
 using BuckGen.Design.Specs;
@@ -84,12 +85,20 @@ internal static class BuckTables
         return part.Required(PartSettings.Depth);
     }
 
-    /// <summary>The table [cutting].</summary>
-    public static CuttingSpec Cutting(JobTable table) => new(
+    /// <summary>The tables [cutting] and [seams].</summary>
+    public static CuttingSpec Cutting(JobTable table, JobTable? seams) => new(
         table.Choice(CuttingSettings.Machine), Kerf(table), table.Number(CuttingSettings.Spacing),
         table.Number(CuttingSettings.EdgeMargin))
     {
         Bed = table.Size(CuttingSettings.Bed),
+        Seams = seams is null ? null : new()
+        {
+            Kind = seams.Choice(SeamSettings.Kind),
+            Key = seams.Number(SeamSettings.Key),
+            Clearance = seams.Number(SeamSettings.Clearance),
+            Distance = seams.Number(SeamSettings.Distance),
+            Bit = seams.Number(SeamSettings.Bit),
+        },
     };
 
     private static BasePlate Base(JobTable table, ImmutableArray<Stock> stock) => new(

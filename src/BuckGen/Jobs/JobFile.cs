@@ -77,7 +77,7 @@ public static class JobFile
                 Checks = CheckTable.Read(Table("checks")),
                 Prediction = predict && Given("sheet") is not null ? forming : null,
             },
-            BuckTables.Cutting(Table("cutting")),
+            BuckTables.Cutting(Table("cutting"), Given("seams")),
             new(title, output.Choice(OutputSettings.Dxf), output.Flag(OutputSettings.Svg), VentTables.Drilling(Given("drilling")))
             {
                 Rates = CostTables.Rates(Table("rates")),

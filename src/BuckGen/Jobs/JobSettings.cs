@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.Costs;
 using BuckGen.Cutting.Drilling;
+using BuckGen.Cutting.Seams;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
@@ -40,7 +41,7 @@ internal static class JobSettings
         VentSettings.VacuumTable, PlenumSettings.Table, DrillSettings.Table, SheetSettings.Table, FormerSettings.Table,
         FormingSettings.Table,
         JigSettings.Table, FlangeSettings.Table, PanelSettings.Table, CheckSettings.Table, DowelSettings.Table,
-        CuttingSettings.Table,
+        CuttingSettings.Table, SeamSettings.Table,
         RateSettings.Table, OutputSettings.Table,
     ];
 }

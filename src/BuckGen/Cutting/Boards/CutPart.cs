@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.CutPaths;
+using BuckGen.Cutting.Seams;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
@@ -33,15 +34,16 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
 
     /// <summary>The pieces of a layer.</summary>
     /// <param name="layer">The layer.</param>
+    /// <param name="pieces">Its parts with their names; those cut in pieces as these pieces.</param>
     /// <param name="spec">How they are cut.</param>
     /// <param name="offsetter">Moves the edges.</param>
     /// <param name="cancellation">Stops the work.</param>
-    internal static IEnumerable<CutPart> FromLayer(Layer layer, CuttingSpec spec, IOffsetter offsetter,
-        CancellationToken cancellation)
+    internal static IEnumerable<CutPart> FromLayer(Layer layer, IEnumerable<NamedPart> pieces, CuttingSpec spec,
+        IOffsetter offsetter, CancellationToken cancellation)
     {
         var (compensation, smallest) = (spec.Compensation, spec.MinHoleDiameter(layer.Thickness));
         Loop[] lines = [.. layer.SandTo, .. layer.GlueUp];
-        foreach (var part in layer.Parts)
+        foreach (var (name, part) in pieces)
         {
             var whole = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round, cancellation).Islands[0];
             var speck = whole.Holes.FirstOrDefault(h => Across(h) < MinAcross);
@@ -51,7 +53,7 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
             IEnumerable<CutPath> paths =
             [
                 .. marks.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
-                .. (part.Label?.Strokes ?? []).Select(s => CutPath.FromStroke(CutLayer.Mark, s)),
+                .. part.Strokes.Select(s => CutPath.FromStroke(CutLayer.Mark, s)),
                 .. part.Vents.Where(v => v.Diameter < smallest).SelectMany(v => Cross(v.Centre)),
                 .. part.Vents.Where(v => v.Diameter >= smallest)
                     .Select(v => CutPath.FromLoop(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2 - compensation))),
@@ -60,7 +62,7 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
                 .. cut.Holes.Select(h => CutPath.FromLoop(CutLayer.CutInner, h)),
                 CutPath.FromLoop(CutLayer.CutOuter, cut.Outer),
             ];
-            yield return new(layer.NameOf(part), layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre
+            yield return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre
                 ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter, cancellation))
             {
                 IsFaceDown = layer.MarkedOnBack,

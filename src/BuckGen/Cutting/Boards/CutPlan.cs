@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Cancellation;
+using BuckGen.Cutting.Seams;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Findings;
@@ -27,6 +28,9 @@ public enum CutScope
 public sealed record CutPlan(
     BuckDesign Design, CuttingSpec Spec, ImmutableArray<BoardLayout> Boards, ImmutableArray<Finding> Findings)
 {
+    /// <summary>Plates that are cut in pieces; none when all fit.</summary>
+    public ImmutableArray<SeamedPlate> Plates { get; init; } = [];
+
     /// <summary>Length cut through in all boards, mm.</summary>
     public double CutLength => Boards.SelectMany(s => s.Placements).Sum(p => p.Part.CutLength);
 
@@ -59,7 +63,9 @@ public sealed record CutPlan(
     private static CutPlan LaidOut(BuckDesign design, CuttingSpec spec, CutScope scope, CancellationToken cancellation)
     {
         ImmutableArray<Layer> layers = [.. scope == CutScope.Accessories ? [] : design.Layers, .. design.Accessories];
-        var parts = Parts(design, layers, spec, cancellation);
+        var seamed = layers.Select(l => PlateSeaming.Apply(l, PlateRoom.Find(l.Stock, spec), spec.Seams,
+            design.Spec.LetterHeight, cancellation)).ToArray();
+        var parts = Parts(design, layers, seamed, spec, cancellation);
         var boards = ImmutableArray.CreateBuilder<BoardLayout>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(layers.Select(l => l.Stock).DistinctBy(s => s.Name).Select(s => LaserCheck.Run(s, spec))
@@ -72,13 +78,17 @@ public sealed record CutPlan(
             var piece = MachineBed.Piece(stock, spec);
             var (laidOut, tooLarge) = ShelfLayout.Arrange(group, piece, spec, cancellation);
             foreach (var placements in laidOut) boards.Add(new(boards.Count + 1, stock, [.. placements]) { Piece = piece });
+            // Of a plate in which no seam can stand a finding of its own says why.
+            tooLarge.RemoveAll(p => seamed.Any(s => s.Findings.Any(f => f.Id == PlateSeaming.NoPlaceId) && s.Holds(p.Name)));
             if (tooLarge.MaxBy(p => Math.Max(p.Bounds.Width, p.Bounds.Height)) is { } largest)
-                findings.Add(TooLarge(largest, [.. tooLarge.Select(p => p.Name)], piece, spec));
+                findings.Add(PlateRoom.TooLarge(largest, [.. tooLarge.Select(p => p.Name)], piece, spec,
+                    layers.Any(l => PlateSeaming.IsPlate(l) && l.Parts.Any(p => l.NameOf(p) == largest.Name))));
             if (MachineBed.Finding(stock, piece, spec) is { } cut) findings.Add(cut);
             if (stock != group.Key) findings.Add(SizeAssumed(stock));
         }
 
-        return new(design, spec, boards.ToImmutable(), [.. findings]);
+        findings.AddRange(seamed.SelectMany(s => s.Findings));
+        return new(design, spec, boards.ToImmutable(), [.. findings]) { Plates = [.. seamed.SelectMany(s => s.Plates)] };
     }
 
     private static Finding NarrowerThanKerf(CutPart part, CuttingSpec spec) =>
@@ -112,13 +122,13 @@ public sealed record CutPlan(
             };
     }
 
-    private static CutPart[] Parts(BuckDesign design, ImmutableArray<Layer> layers, CuttingSpec spec,
+    private static CutPart[] Parts(BuckDesign design, ImmutableArray<Layer> layers, SeamedLayer[] seamed, CuttingSpec spec,
         CancellationToken cancellation)
     {
         try
         {
             var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
-            return [.. layers.SelectMany(l => CutPart.FromLayer(l, spec, offsetter, cancellation))];
+            return [.. layers.SelectMany((l, i) => CutPart.FromLayer(l, seamed[i].Parts, spec, offsetter, cancellation))];
         }
         catch (OffsetFailedException failure)
         {
@@ -152,24 +162,4 @@ public sealed record CutPlan(
         {
             Value = stock.BoardWidth,
         };
-
-    /// <summary>One finding a stock; it names every part, since each is missing from the cut files.</summary>
-    private static Finding TooLarge(CutPart part, ImmutableArray<string> all, RectangleSize piece, CuttingSpec spec)
-    {
-        var others = all.Length == 1 ? "" : $" In all, {all.Length} parts fit on no board: {string.Join(", ", all)}.";
-        return new("part-larger-than-stock", Severity.Error,
-            FormattableString.Invariant($"Part {part.Name} needs {part.Bounds.Width:F1} x {part.Bounds.Height:F1} mm; ")
-            + (spec.Bed is null ? "a board of " : "what the machine's bed holds of ") + part.Stock.Name
-            + FormattableString.Invariant(
-                $" is {piece.Width:0.##} x {piece.Height:0.##} mm with {spec.EdgeMargin:0.##} mm of margin, so the part ")
-                + "does not fit on a board."
-            + others,
-            $"{(spec.Bed is null ? "Use a larger board" : "Cut it on a larger machine")}, or make the outline or the base "
-            + "margin smaller.")
-        {
-            Place = part.Bounds.Centre,
-            Value = Math.Max(part.Bounds.Width, part.Bounds.Height),
-            Limit = Math.Max(piece.Width, piece.Height) - 2 * spec.EdgeMargin,
-        };
-    }
 }

@@ -1,3 +1,4 @@
+using BuckGen.Cutting.Seams;
 using BuckGen.Design.Bucks;
 using BuckGen.Settings;
 
@@ -25,6 +26,9 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
 
     /// <summary>What the machine's bed holds; null when every board fits it.</summary>
     public RectangleSize? Bed { get; init; }
+
+    /// <summary>How plates too large for bed or board are cut in pieces; null to refuse them.</summary>
+    public SeamSpec? Seams { get; init; }
 
     /// <summary>
     /// The kerf by a test piece: a square is drawn and cut once without allowance, and the hole and the piece are measured.
@@ -60,5 +64,6 @@ public sealed record CuttingSpec(Machine Machine = Machine.Laser, double Kerf = 
         CuttingSettings.Spacing.Require(Spacing);
         if (Bed is { } bed) CuttingSettings.Bed.Require(bed.Width, bed.Height);
         CuttingSettings.EdgeMargin.Require(EdgeMargin);
+        Seams?.Validate();
     }
 }

@@ -14,7 +14,7 @@ public static class LayerDrawing
         [
             .. layer.SandTo.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
             .. layer.GlueUp.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
-            .. layer.Parts.SelectMany(p => p.Label?.Strokes ?? []).Select(s => CutPath.FromStroke(CutLayer.Mark, s)),
+            .. layer.Parts.SelectMany(p => p.Strokes).Select(s => CutPath.FromStroke(CutLayer.Mark, s)),
             .. layer.Parts.SelectMany(p => p.Vents)
                 .Select(v => CutPath.FromLoop(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2))),
             .. layer.Parts.SelectMany(p => p.Dowels)

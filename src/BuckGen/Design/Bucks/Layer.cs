@@ -38,7 +38,15 @@ public sealed record VentHole(Vec2 Centre, double Diameter, bool IsBore);
 /// <param name="Text">The layer's number and the island's letter: "3A".</param>
 /// <param name="Strokes">The pen strokes, in the design's coordinates.</param>
 /// <param name="Box">The rectangle the lettering stands in.</param>
-public sealed record Label(string Text, ImmutableArray<Stroke> Strokes, Bounds Box);
+public sealed record Label(string Text, ImmutableArray<Stroke> Strokes, Bounds Box)
+{
+    /// <summary>The same lettering, to be read from the back.</summary>
+    internal Label FromBack()
+    {
+        var turn = Affine.Reflection(Box.Centre, new(0, 1));
+        return this with { Strokes = [.. Strokes.Select(s => s.Transformed(turn))] };
+    }
+}
 
 /// <summary>One separate piece of wood of a layer.</summary>
 /// <param name="Letter">The island's letter, the same in every layer it reaches.</param>
@@ -51,6 +59,12 @@ public sealed record LayerPart(
 {
     /// <summary>True when nothing lies on it: the sheet comes down on its top face, which carries no lettering.</summary>
     public bool IsTop { get; init; }
+
+    /// <summary>Further lettering and marks.</summary>
+    public ImmutableArray<Label> Marks { get; init; } = [];
+
+    /// <summary>All that is lettered and marked on it.</summary>
+    internal IEnumerable<Stroke> Strokes => (Label?.Strokes ?? []).Concat(Marks.SelectMany(m => m.Strokes));
 }
 
 /// <summary>One layer of the stack: straight walls, cut from one board.</summary>

@@ -46,19 +46,11 @@ public static class PlainLayers
                         .. through.SelectMany(h => Loop.Circle(h.Centre, h.Diameter / 2).Segments)]);
             var text = letter + number.ToString(CultureInfo.InvariantCulture);
             var label = letterHeight == 0 ? null
-                : markedOnBack ? Back(Place(text + " BACK") ?? Place(text))
+                : markedOnBack ? (Place(text + " BACK") ?? Place(text))?.FromBack()
                 : Place(text);
             return new(letter, piece, through, [], label);
 
             Label? Place(string words) => LabelPlacement.Place(words, letterHeight, piece, obstacles, Region.Empty);
         }
-    }
-
-    /// <summary>The same lettering, to be read from the back.</summary>
-    private static Label? Back(Label? label)
-    {
-        if (label is null) return null;
-        var turn = Affine.Reflection(label.Box.Centre, new(0, 1));
-        return label with { Strokes = [.. label.Strokes.Select(s => s.Transformed(turn))] };
     }
 }

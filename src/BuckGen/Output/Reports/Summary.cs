@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.Costs;
 using BuckGen.Findings;
@@ -43,6 +44,10 @@ public sealed record Summary(
     double CutLength, CostReport? Cost, ChecksReport Checks,
     ImmutableArray<FindingReport> Findings, ImmutableArray<string> Files)
 {
+    /// <summary>The plates that are cut in pieces; null, and not written, when none is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ImmutableArray<PlateReport>? Plates { get; init; }
+
     /// <summary>Name and version of the form.</summary>
     public const string SchemaId = SchemaFamily + "1";
 
@@ -80,7 +85,10 @@ public sealed record Summary(
             ReportNumber.Round(plan.CutLength),
             JobCost.Compute(plan, rates ?? RateSpec.None) is { } cost ? CostReport.Create(cost) : null,
             ChecksReport.Create(design.Spec),
-            [.. (findings.IsDefault ? plan.AllFindings : findings).Select(FindingReport.Create)], files);
+            [.. (findings.IsDefault ? plan.AllFindings : findings).Select(FindingReport.Create)], files)
+        {
+            Plates = plan.Plates.IsEmpty ? null : [.. plan.Plates.Select(PlateReport.Create)],
+        };
     }
 
     /// <summary>A listed file's path, or null when it was not made.</summary>

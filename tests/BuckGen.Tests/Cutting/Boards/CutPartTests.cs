@@ -1,4 +1,5 @@
 using BuckGen.Cutting.Boards;
+using BuckGen.Cutting.Seams;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
@@ -83,7 +84,8 @@ public class CutPartTests
     {
         var layer = new Layer(3, LayerRole.Wall, PlainBuck.Mdf12, 24, 36, [new("A", shape.Islands[0], [], [], null)],
             [.. sandTo], []);
-        return CutPart.FromLayer(layer, new(Kerf: 0.2), new ArcOffsetter(), default).Single();
+        var parts = layer.Parts.Select(p => new NamedPart(layer.NameOf(p), p));
+        return CutPart.FromLayer(layer, parts, new(Kerf: 0.2), new ArcOffsetter(), default).Single();
     }
 
     /// <summary>An offset with a given result.</summary>
