@@ -19,6 +19,22 @@ public sealed class BuckTests : Workshop
     }
 
     [Fact]
+    public void A_round_upper_edge_is_work_on_the_glued_stack()
+    {
+        var run = Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--edge-radius", "3mm",
+            "--out", At("out"));
+
+        run.AssertDone();
+        Assert.Contains("Round its upper edge to 3 mm when it is glued", run.Out);
+        // Of the two layers the upper one is rounded.
+        Assert.Equal(2, File.ReadAllText(At("out/report.html")).Split("When the stack is glued, its edge is rounded to 3 mm.").Length);
+        // The boards are cut as for a sharp edge.
+        Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--out", At("sharp")).AssertDone();
+        Assert.All((string[])["layers/layer-01.dxf", "layers/layer-02.dxf", "cut/board-01-12-mm.dxf"], f =>
+            Assert.Equal(File.ReadAllBytes(At("sharp/" + f)), File.ReadAllBytes(At("out/" + f))));
+    }
+
+    [Fact]
     public void Every_option_of_the_design_page_is_taken()
     {
         var run = Cli.Run("buck", Write("plate.svg", Plate), "--depth", "1 1/2in", "--draft", "3deg", "--stock", "12mm", "6mm",

@@ -40,6 +40,7 @@ internal sealed class BuckOptions
         StockSettings.Board, "Size of a whole board, such as 600x400mm; without it that size is assumed.");
 
     private readonly Option<double?> draft = QuantityOption.Create(StackSettings.Draft);
+    private readonly Option<double?> edgeRadius = QuantityOption.Create(SideSettings.EdgeRadius);
     private readonly Option<BuckKind?> kind = QuantityOption.Create(StackSettings.Kind);
     private readonly Option<OutlineAt?> outlineAt = QuantityOption.Create(StackSettings.OutlineAt);
     private readonly Option<Corners?> corners = QuantityOption.Create(StackSettings.Corners);
@@ -77,8 +78,8 @@ internal sealed class BuckOptions
     public void AddTo(HelpedCommand command)
     {
         command.Add(
-            OptionGroup.Buck, depth, draft, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate, baseMargin,
-            blockMargin, dowel);
+            OptionGroup.Buck, depth, draft, edgeRadius, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate,
+            baseMargin, blockMargin, dowel);
         command.Add(OptionGroup.Boards, stock, catalogFile, sheet, machine, kerf, spacing, edgeMargin);
         command.Add(OptionGroup.Output, dxf, svg, model, drill, formats);
         vents.AddTo(command);
@@ -115,6 +116,7 @@ internal sealed class BuckOptions
             Kind = parsed.GetValue(kind) ?? Defaults.Kind,
             Depth = deep,
             Draft = parsed.GetValue(draft) ?? Defaults.Draft,
+            EdgeRadius = parsed.GetValue(edgeRadius) ?? Defaults.EdgeRadius,
             OutlineAt = parsed.GetValue(outlineAt) ?? Defaults.OutlineAt,
             Stock = sheets,
             Corners = new(

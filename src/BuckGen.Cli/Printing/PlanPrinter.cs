@@ -10,7 +10,9 @@ internal static class PlanPrinter
     {
         var buck = summary.Buck;
         printer.Line(
-            Text($"{summary.Title}: {buck.Kind} buck, {buck.Draft:0.##} degrees of draft, to size at the {buck.OutlineAt}"));
+            $"{summary.Title}: {buck.Kind} buck, {BuckWords.Draft(buck)} of draft, to size at the {buck.OutlineAt}");
+        if (buck.EdgeRadius is { } edge)
+            printer.Line(Text($"Round its upper edge to {edge:0.##} mm when it is glued"));
         printer.Line(
             Text($"Buck {buck.Depth:0.##} mm deep (off by {buck.DepthMiss:+0.##;-0.##;0}); ")
                 + Text($"stack {buck.Height:0.##} mm high"));

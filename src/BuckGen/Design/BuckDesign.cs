@@ -62,6 +62,10 @@ public sealed record BuckDesign(
     /// <summary>Height of the whole stack, base plate included, mm.</summary>
     public double Height => Layers.IsEmpty ? 0 : Layers[^1].Top;
 
+    /// <summary>True for a layer that the round of the upper edge reaches.</summary>
+    internal bool IsRounded(Layer layer) =>
+        Spec.EdgeRadius > 0 && layer.Role == LayerRole.Wall && Solid is { Shape: var shape } && layer.Top > shape.RoundFrom;
+
     /// <summary>Designs a buck from an outline.</summary>
     /// <param name="outline">A healed outline.</param>
     /// <param name="spec">What is wanted.</param>

@@ -44,7 +44,7 @@ internal static class BuckDesigner
         var offsetter = CheckedOffsetter.Standard(spec.Tolerance);
         if (spec.Part is { } part) spec = spec with { OutlineAt = part.PlaneFor(spec.Kind) };
         var sized = BuckSizing.Create(outline, spec, offsetter, cancellation);
-        spec = spec with { Jig = sized.Jig };
+        spec = spec with { Jig = sized.Jig, Draft = sized.Shape.Side.MinDraft };
         var (plan, heights, shape) = (sized.Plan, sized.Heights, sized.Shape);
         var solid = new StackedSolid(shape, spec);
 
@@ -77,7 +77,7 @@ internal static class BuckDesigner
         var flange = sized.FlangeOutline(spec.Kind, cancellation);
         if (spec.Prediction is not null) next();
         var (formed, ofForming) =
-            Predicted(new(solid, layers, flange, spec.Draft, sized.CutOnWood(spec)), spec, blank, cancellation);
+            Predicted(new(solid, layers, flange, sized.CutOnWood(spec)), spec, blank, cancellation);
         next();
         var finishing = Finishing.Create(
             outline, spec, sized, blank, formed?.Wall, extensions.Jigs, offsetter, cancellation);

@@ -87,16 +87,19 @@ internal sealed class BuckSizing
                 $"{outline.Name}: a part {spec.Depth:0.##} mm deep leaves no depth for the buck when its wall of ")
                 + FormattableString.Invariant($"{wall?.Face ?? 0:0.##} mm is taken off; make it deeper or the sheet thinner."));
         var plan = StackPlan.Choose(depth / enlarging.Scale, spec.Stock, spec.DepthTolerance);
-        RequireFew(plan);
         var heights = plan.HeightsFrom(foot).ToArray();
+        var side = SideProfile.Create(spec, heights[^1] - heights[0], 1 / enlarging.Scale);
+        // A round that does not fit the wall is refused before anything is made.
+        RequireFew(plan, RoundedEdge.Apply(side, spec.Kind, spec.EdgeRadius, spec.Tolerance.Chord));
         var inset = InsetOf(cut, wall) / enlarging.Scale;
         if (inset > heights[^1] - heights[0])
             throw new SpecException(FormattableString.Invariant(
                 $"{outline.Name}: the cut lies {cut.Height:0.##} mm above the flange, beyond the face of the part; cut lower."));
         var at = spec.Part?.At == PartEnd.Face ? (heights[^1] - heights[0]) * enlarging.Scale - InsetOf(cut, wall)
             : Math.Max(0, cut.Height);
-        var allowance = sign * (wall?.LevelAt(at, spec.Draft) ?? 0) / enlarging.Scale;
-        var shape = new DraftedShape(Moved(allowance), spec, heights[0], heights[^1], offsetter, inset);
+        var level = wall is null ? 0 : side.LevelWall(at / enlarging.Scale, wall.At(at), spec.Kind == BuckKind.Male);
+        var allowance = sign * level / enlarging.Scale;
+        var shape = new DraftedShape(Moved(allowance), spec, heights[0], heights[^1], offsetter, inset, side);
         shape.Prepare(heights, cancellation);
         return new(plan, heights, shape, cut, jig,
             new(spec.Part?.Side, spec.ShrinkageAllowed, allowance) { DrawingScale = drawingScale, Inset = inset });
@@ -150,7 +153,7 @@ internal sealed class BuckSizing
         var layers = LayerStack.Build(solid, spec, spec.Plenum?.Stock, sized.Plan, cancellation).Select(b => new Layer(
             b.Number, b.Role, b.Stock, b.Bottom, b.Top, [.. b.Wood.Islands.Select(i => new LayerPart("", i, [], [], null))], [],
             []));
-        var wood = new FormedWood(solid, [.. layers], flange, spec.Draft, 0);
+        var wood = new FormedWood(solid, [.. layers], flange, 0);
         return new PartForming(wood, spec.Sheet!, spec.Vents?.Air ?? new(), blank, spec.Prediction!).PredictWall(cancellation);
     }
 
@@ -172,20 +175,22 @@ internal sealed class BuckSizing
     /// <summary>
     /// Time, memory and files grow with the outlines of all heights together: two a layer, and more where the wall leans far.
     /// </summary>
-    private void RequireFew(StackPlan plan)
+    private void RequireFew(StackPlan plan, SideProfile side)
     {
-        var heights =
-            (long)(2 * plan.LayerStocks.Length
-                + plan.Depth * Math.Tan(Math.Abs(spec.Draft) * Math.PI / 180) / DraftedShape.SampleStep);
+        // A bend has a height of its own.
+        var heights = (long)(2 * plan.LayerStocks.Length + side.Bends.Length - 2 + side.Shift / DraftedShape.SampleStep);
         var pieces = outline.Region.Segments.Count();
         if (pieces * heights > MaxPieces)
             throw new SpecException(FormattableString.Invariant(
-                $"{outline.Name} has {pieces} lines and arcs; with {plan.LayerStocks.Length} layers and {spec.Draft:0.##} ")
+                $"{outline.Name} has {pieces} lines and arcs; with {plan.LayerStocks.Length} layers and {DraftText(side)} ")
                 + FormattableString.Invariant(
-                    $"degrees of draft it is computed at {heights} heights, {pieces * heights} lines and arcs in all; the ")
+                    $"of draft it is computed at {heights} heights, {pieces * heights} lines and arcs in all; the ")
                     + FormattableString.Invariant(
                         $"limit is {MaxPieces}. Simplify the drawing, or use thicker stock, less depth or less draft."));
     }
+
+    private static string DraftText(SideProfile side) => FormattableString.Invariant($"{side.MinDraft:0.##} degrees")
+        + (side.StraightDraft is null ? " and more" : "");
 }
 
 /// <summary>The size of a buck.</summary>
@@ -203,5 +208,5 @@ internal sealed record SizedBuck(
 
     /// <summary>The outline in the plane of the flange.</summary>
     public Region FlangeOutline(BuckKind kind, CancellationToken cancellation) =>
-        Shape.At(kind == BuckKind.Male ? Shape.Foot : Shape.Face, cancellation);
+        Shape.Finished.At(kind == BuckKind.Male ? Shape.Foot : Shape.Face, cancellation);
 }

@@ -22,15 +22,16 @@ internal sealed record Finishing(FinishedPart? Part, ImmutableArray<JigParts> Ji
     public static Finishing Create(Outline outline, BuckSpec spec, SizedBuck sized, Blank? blank, PartWall? predicted,
         ImmutableArray<IJig> jigs, IOffsetter offsetter, CancellationToken cancellation)
     {
-        var shape = sized.Shape;
+        var (sharp, shape) = (sized.Shape, sized.Shape.Finished);
         // Without an area at both ends there is nothing to form; other findings say so.
         if (blank is null || shape.At(shape.Foot, cancellation).IsEmpty || shape.At(shape.Face, cancellation).IsEmpty)
             return None;
         var cooling = new Cooling(spec.ShrinkageOfPart, outline.Region.Bounds.Centre);
         var wall = predicted ?? PartWall.FromMean(blank.MeanThickness);
         var shell = new PartShell(shape, spec, wall, cooling, offsetter, cancellation);
+        var sharpShell = shape == sharp ? shell : new PartShell(sharp, spec, wall, cooling, offsetter, cancellation);
         var (made, failures) = Made(shell, spec, jigs, cancellation);
-        var part = sized.Cut.Height < shell.Depth ? Measured(outline, spec, sized, shell, cooling) : null;
+        var part = sized.Cut.Height < shell.Depth ? Measured(outline, spec, sized, shell, sharpShell, cooling) : null;
         return new(part, [.. made],
             [.. made.SelectMany(m => m.Findings), .. failures,
                 .. part is null ? [] : FinishedPartFindings.Find(part, spec.DepthTolerance)]);
@@ -58,12 +59,13 @@ internal sealed record Finishing(FinishedPart? Part, ImmutableArray<JigParts> Ji
         return (made, failures);
     }
 
-    private static FinishedPart Measured(Outline outline, BuckSpec spec, SizedBuck sized, PartShell shell, Cooling cooling)
+    private static FinishedPart Measured(Outline outline, BuckSpec spec, SizedBuck sized, PartShell shell, PartShell sharp,
+        Cooling cooling)
     {
         var (shape, male) = (sized.Shape, spec.Kind == Bucks.BuckKind.Male);
         double[] heights =
             [.. sized.Heights.Select(h => (male ? h - shape.Foot : shape.Face - h) * cooling.Scale).Order()];
-        var part = new PartMeasuring(shell, sized.Plan, sized.Cut).Measure(heights, spec.Sheet?.Plastic?.Density);
+        var part = new PartMeasuring(shell, sharp, sized.Plan, sized.Cut).Measure(heights, spec.Sheet?.Plastic?.Density);
         if (spec.Part is not { } ordered) return part;
         var drawn = outline.Region.Bounds;
         var (width, height) = ordered.Size is { } size ? (size.Width, size.Height) : (drawn.Width, drawn.Height);

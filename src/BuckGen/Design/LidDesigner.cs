@@ -26,7 +26,7 @@ internal static class LidDesigner
         var design = BuckDesign.Create(outline, spec, extensions, progress, cancellation);
         if (design.Part is not { Shell: { } lidShell } made) return design;
         var play = MatingPlay.Measure(lid.Fit, lid.Skirt, lid.Clearance,
-            new(shell, Math.Max(0, finished.Cut.Height)), new(lidShell, lid.Fit == LidFit.Over ? 0 : FlangeFace(spec)),
+            new(shell, finished.MouthHeight), new(lidShell, lid.Fit == LidFit.Over ? 0 : FlangeFace(spec)),
             cancellation);
         // The maker silenced findings of the part; the lid need not have them too.
         ImmutableArray<Finding> findings = [.. design.Findings.Where(f => f.Id != Silencing.IdleId)];
@@ -43,7 +43,10 @@ internal static class LidDesigner
         var over = lid.Fit == LidFit.Over;
         var spec = part with
         {
-            Draft = lid.Draft ?? part.Draft,
+            Draft = lid.Draft ?? finished.Shell!.PieceAt(finished.MouthHeight).Draft,
+            // It slides along the part: a wall with bends, or a round at its edge, would foul.
+            Side = [],
+            EdgeRadius = 0,
             Depth = lid.Skirt,
             Part = over ? new() { Side = PartSide.Inside, At = PartEnd.Face, CutHeight = part.Part?.CutHeight }
                 : new() { Side = PartSide.Outside, At = PartEnd.Mouth },
@@ -59,7 +62,8 @@ internal static class LidDesigner
             Depth = lid.Skirt + part.Sheet!.Gauge,
             Flange = new(part.Flange?.Stock ?? part.Base?.Stock ?? part.Stock[0])
             {
-                Width = FirstPlay(part, lid) - BelowFlange(spec) + finished.Mouth.Wall.Mean / Math.Cos(part.Draft * Math.PI / 180)
+                Width = FirstPlay(finished, lid, spec) - BelowFlange(spec)
+                    + finished.Mouth.Wall.Mean / finished.Shell!.PieceAt(finished.MouthHeight).CosineOfDraft
                     + (lid.Fit == LidFit.Into ? lid.Brim : 0),
             },
         };
@@ -70,7 +74,7 @@ internal static class LidDesigner
     {
         var (outline, distance) = lid.Fit == LidFit.Over
             ? (PartShell.Filled(part.Mouth.Outside), lid.Clearance)
-            : (part.Mouth.Inside, BelowFlange(spec) - FirstPlay(spec with { Draft = part.Shell!.Draft }, lid));
+            : (part.Mouth.Inside, BelowFlange(spec) - FirstPlay(part, lid, spec));
         var drawn = distance == 0 ? outline
             : CheckedOffsetter.Standard(spec.Tolerance).Offset(outline, distance, CornerJoin.Round, cancellation);
         return drawn.IsEmpty
@@ -83,10 +87,14 @@ internal static class LidDesigner
     /// Play at the mouth of a lid that goes into the part. Where the part narrows faster than the lid, the play is smallest at
     /// the end of the skirt.
     /// </summary>
-    private static double FirstPlay(StackSpec part, LidSpec lid)
+    private static double FirstPlay(FinishedPart part, LidSpec lid, BuckSpec spec)
     {
         double Slope(double draft) => Math.Tan(draft * Math.PI / 180);
-        return lid.Clearance + lid.Skirt * Math.Max(0, Slope(part.Draft) - Slope(lid.Draft ?? part.Draft));
+        if (part.Shell!.Side.StraightDraft is { } draft)
+            return lid.Clearance + lid.Skirt * Math.Max(0, Slope(draft) - Slope(spec.Draft));
+        double[] below = [.. part.Shell.WithBends([0, part.MouthHeight + lid.Skirt]).Select(h => h - part.MouthHeight)];
+        return lid.Clearance + below.Where(b => b >= 0 && b <= lid.Skirt)
+            .Max(b => part.Shell.Narrowing(part.MouthHeight, part.MouthHeight + b) - b * Slope(spec.Draft));
     }
 
     /// <summary>How much wider the lid is in the plane where its flange touched the wood than on the part's mouth, mm.</summary>

@@ -49,14 +49,41 @@ internal static class BuckTables
         };
     }
 
+    /// <summary>The tables [[side]]; they decide in place of the draft of [buck].</summary>
+    public static ImmutableArray<SideStretch> Side(JobTable buck, IReadOnlyList<JobTable> tables)
+    {
+        if (tables.Count == 0) return [];
+        if (buck.Has(StackSettings.Draft))
+            buck.Fault(StackSettings.Draft, "\"draft\" is that of the whole side, but [[side]] gives its stretches; leave one of "
+                + "them out");
+        ImmutableArray<SideStretch> side =
+        [
+            .. tables.Select(t => new SideStretch
+            {
+                Height = t.Optional(SideSettings.Height),
+                Draft = t.Optional(SideSettings.Draft),
+                Inset = t.Optional(SideSettings.Inset),
+            }),
+        ];
+        // A value that is refused already makes no second mistake.
+        Setting[] settings = [SideSettings.Height, SideSettings.Draft, SideSettings.Inset];
+        if (tables.Zip(side).Any(t => settings.Count(t.First.Has) > t.Second.Given)) return [];
+        for (var i = 0; i < side.Length; i++) tables[i].Check(SideSettings.Height, () => side[i].Require(i + 1));
+        tables[0].Check(SideSettings.Height, () => SideStretch.RequireTogether(side));
+        return side;
+    }
+
     /// <summary>The tables [buck], [base] and [dowels].</summary>
-    public static BuckSpec Buck(JobTable buck, JobTable? part, JobTable? plate, JobTable dowels, ImmutableArray<Stock> stock,
-        Tolerance tolerance) => new()
+    public static BuckSpec Buck(
+        JobTable buck, ImmutableArray<SideStretch> side, JobTable? part, JobTable? plate, JobTable dowels,
+        ImmutableArray<Stock> stock, Tolerance tolerance) => new()
         {
             Kind = buck.Choice(StackSettings.Kind),
             Depth = Depth(buck, part),
             Part = FinishTables.Part(part),
             Draft = buck.Number(StackSettings.Draft),
+            Side = side,
+            EdgeRadius = buck.Number(SideSettings.EdgeRadius),
             OutlineAt = buck.Choice(StackSettings.OutlineAt),
             Corners = new(buck.Choice(StackSettings.Corners), buck.Number(StackSettings.MitreLimit)),
             Steps = buck.Choice(StackSettings.Steps),

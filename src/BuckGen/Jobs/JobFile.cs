@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Design.Bucks;
 using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
@@ -49,12 +50,13 @@ public static class JobFile
         catalog ??= extensions.Catalog;
         // They were loaded before, to read the job with them.
         _ = JobPlugins.Read(root);
-        var (tables, boards) = Tables(document, faults);
+        var (tables, repeated) = Tables(document, faults);
+        JobTable[] boards = [.. repeated[StockSettings.Table.Name]], sides = [.. repeated[SideSettings.Table.Name]];
         extensions = SettingTables.Apply(tables, extensions);
         JobTable Table(string key) => tables.GetValueOrDefault(key) ?? new JobTable(faults, key, 1);
         JobTable? Given(string key) => tables.GetValueOrDefault(key);
 
-        if (boards.Count == 0)
+        if (boards.Length == 0)
             faults.Add(1, "[[stock]] is missing; add [[stock]] and below it thickness = \"12mm\", for every thickness you have");
         var stock = boards.Select(s => BuckTables.Stock(s, catalog)).ToImmutableArray();
         var title = root.Text(JobSettings.Title) ?? Path.GetFileNameWithoutExtension(name);
@@ -65,7 +67,8 @@ public static class JobFile
             title,
             outline.RequiredText(OutlineSettings.File),
             reading,
-            BuckTables.Buck(buck, Given("part"), Given("base"), Table("dowels"), stock, reading.Tolerance) with
+            BuckTables.Buck(buck, BuckTables.Side(buck, sides), Given("part"), Given("base"), Table("dowels"), stock,
+                reading.Tolerance) with
             {
                 Vents = VentTables.Vents(Given("vents"), Table("vacuum"), extensions.VentPatterns),
                 Plenum = VentTables.Plenum(Given("plenum"), stock),
@@ -95,7 +98,7 @@ public static class JobFile
             FlangeDrawing =
                 FinishTables.Drawing(Given("flange"), FlangeSettings.Outline, FlangeSettings.OutlineLayers, reading),
         };
-        foreach (var table in tables.Values.Concat(boards).Prepend(root)) table.RejectUnknownKeys();
+        foreach (var table in tables.Values.Concat(repeated.SelectMany(r => r)).Prepend(root)) table.RejectUnknownKeys();
         faults.Throw();
         return job;
     }
@@ -126,10 +129,11 @@ public static class JobFile
         return root;
     }
 
-    private static (Dictionary<string, JobTable> Tables, List<JobTable> Stock) Tables(DocumentSyntax document, JobFaults faults)
+    private static (Dictionary<string, JobTable> Tables, ILookup<string, JobTable> Repeated) Tables(
+        DocumentSyntax document, JobFaults faults)
     {
         var tables = new Dictionary<string, JobTable>(StringComparer.Ordinal);
-        var stock = new List<JobTable>();
+        var repeated = new List<(string Key, JobTable Table)>();
         var known = JobSettings.Tables.Where(t => t.Name.Length > 0).DistinctBy(t => t.Name)
             .ToDictionary(t => t.Name, StringComparer.Ordinal);
         foreach (var syntax in document.Tables)
@@ -141,7 +145,7 @@ public static class JobFile
             if (known.TryGetValue(key, out var declared))
             {
                 if (declared.IsRepeated != isRepeated) table.Fault($"the table {key} is written {declared.Heading}");
-                if (declared.IsRepeated) stock.Add(table);
+                if (declared.IsRepeated) repeated.Add((key, table));
                 else tables.TryAdd(key, table);
             }
             else if (SettingTables.IsOne(key) && !isRepeated) tables.TryAdd(key, table);
@@ -150,7 +154,7 @@ public static class JobFile
                 : $"known are {string.Join(", ", known.Values.Select(t => t.Heading))} and [settings.NAME] for plug-ins")}");
         }
 
-        return (tables, stock);
+        return (tables, repeated.ToLookup(r => r.Key, r => r.Table));
     }
 
     private static string Written(string key, bool isRepeated) => isRepeated ? $"[[{key}]]" : $"[{key}]";

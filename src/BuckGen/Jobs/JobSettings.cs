@@ -35,8 +35,8 @@ internal static class JobSettings
 
     public static readonly ImmutableArray<SettingTable> Tables =
     [
-        Root, OutlineSettings.Table, BuckSettings.Table, PartSettings.Table, LidSettings.Table, StockSettings.Table,
-        StockSettings.FromCatalog, BaseSettings.Table,
+        Root, OutlineSettings.Table, BuckSettings.Table, SideSettings.Table, PartSettings.Table, LidSettings.Table,
+        StockSettings.Table, StockSettings.FromCatalog, BaseSettings.Table,
         VentSettings.Table,
         VentSettings.VacuumTable, PlenumSettings.Table, DrillSettings.Table, SheetSettings.Table, FormerSettings.Table,
         FormingSettings.Table,

@@ -22,6 +22,9 @@ internal sealed record NumberSetting(string Key, string Name, double? Default, d
     /// <summary>True when 0 is accepted below the range: it switches off what the setting is about.</summary>
     public bool ZeroIsNone { get; init; }
 
+    /// <summary>Why the range is what it is, for the message that refuses a value; empty when that is plain.</summary>
+    public string Because { get; init; } = "";
+
     /// <summary>The value that the job template shows when there is no default.</summary>
     public double Example { get; init; } = double.NaN;
 
@@ -44,7 +47,8 @@ internal sealed record NumberSetting(string Key, string Name, double? Default, d
     /// <param name="owner">Words after the name that say whose it is, with a space before them.</param>
     public string? Refusal(double value, string owner = "") => IsInRange(value)
         ? null
-        : $"The {Name}{owner} is {Text(value)}; it must be {(AboveMin || ZeroIsNone ? "" : "from ")}{Allowed}.";
+        : $"The {Name}{owner} is {Text(value)}; it must be {(AboveMin || ZeroIsNone ? "" : "from ")}{Allowed}"
+            + (Because.Length > 0 ? $": {Because}." : ".");
 
     /// <summary>Refuses a value out of range.</summary>
     /// <exception cref="SpecException">The message names the setting, the value and the range.</exception>

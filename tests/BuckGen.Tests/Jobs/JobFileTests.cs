@@ -30,12 +30,44 @@ public partial class JobFileTests
         """;
 
     /// <summary>
-    /// The template with every setting that is commented out switched on, but for the two of [buck] that [part] replaces.
+    /// The template with every setting that is commented out switched on, but for those of [buck] that [part] and [[side]]
+    /// replace.
     /// </summary>
     private static string Everything { get; } = CommentedSetting().Replace(
             SetOfBuck().Replace(JobTemplate.Text("sign.svg"), ""), "$1")
         // Two tables of stock are in it; one names the catalog.
-        .Replace("# [", "[", StringComparison.Ordinal);
+        .Replace("# [", "[", StringComparison.Ordinal)
+        // A stretch of the side stands on another, and leads in by its inset alone.
+        .Replace("[[side]]\n", "[[side]]\ndraft = 5\n[[side]]\n", StringComparison.Ordinal)
+        .Replace("\ndraft = \"12deg\"", "\n# draft = \"12deg\"", StringComparison.Ordinal);
+
+    [Fact]
+    public void The_stretches_of_the_side_are_read_in_their_order()
+    {
+        var job = JobFile.Read(MinimalJob.Replace("[[stock]]", "edge-radius = \"1/8in\"\n[[side]]\ndraft = \"4deg\"\n"
+            + "[[side]]\nheight = 0\ninset = \"8mm\"\n[[side]]\nheight = \"12mm\"\ndraft = 10\n[[stock]]"), "sign.toml");
+
+        Assert.Equal(3.175, job.Buck.EdgeRadius, 1e-9);
+        Assert.Equal([new() { Draft = 4 }, new() { Height = 0, Inset = 8 }, new() { Height = 12, Draft = 10 }], job.Buck.Side);
+    }
+
+    [Theory]
+    [InlineData("draft = 3\n[[side]]\ndraft = 4", 5, "\"draft\" is that of the whole side")]
+    [InlineData("[[side]]\ndraft = -4", 6, "the draft is -4 degrees; it must be from 0 to 89 degrees: below 0 the wall")]
+    [InlineData("[[side]]\ndraft = 4\n[[side]]\nheight = 3\ninset = 1\ndraft = 2", 8,
+        "stretch 2 of the side has a draft and an inset")]
+    [InlineData("[[side]]\ndraft = 4\n[[side]]\ndraft = 2", 5, "2 stretches of the side have no height; leave out that of one")]
+    [InlineData("[[side]]\nslope = 4\ndraft = 3", 6, "in [[side]] \"slope\" is not known")]
+    [InlineData("[side]\ndraft = 4", 5, "the table side is written [[side]]")]
+    public void A_side_that_cannot_be_is_refused_with_its_line(string side, int line, string says)
+    {
+        var refused = Assert.Throws<JobFileException>(() =>
+            JobFile.Read(MinimalJob.Replace("[[stock]]", side + "\n[[stock]]"), "sign.toml"));
+
+        var fault = Assert.Single(refused.Faults);
+        Assert.Equal(line, fault.Line);
+        Assert.Contains(says, fault.Message);
+    }
 
     [Fact]
     public void What_is_left_out_has_the_defaults_of_the_library()
@@ -71,7 +103,7 @@ public partial class JobFileTests
         var job = JobFile.Read(Everything, "job.toml", Catalog.BuiltIn);
 
         // The values shown beside the comment signs are the defaults too, where there is one.
-        var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock };
+        var defaults = new BuckSpec { Depth = 36, Stock = job.Buck.Stock, Side = job.Buck.Side };
         Assert.Equal(0.5, job.Buck.Shrinkage);
         Assert.Equal(new BasePlate(job.Buck.Stock[0]) { Under = job.Buck.Stock[0] }, job.Buck.Base);
         Assert.Equal(defaults with
@@ -344,7 +376,7 @@ public partial class JobFileTests
         return text + "\n[[stock]]\nthickness = 12\n";
     }
 
-    [GeneratedRegex(@"^(depth|outline-at) = .*\n", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^(depth|outline-at|draft) = .*\n", RegexOptions.Multiline)]
     private static partial Regex SetOfBuck();
 
     [GeneratedRegex(@"^# (\w[\w-]* = |\[\[stock\]\])", RegexOptions.Multiline)]

@@ -30,10 +30,20 @@ public class SettingTests
         // A job orders the part or the buck.
         Setting[] ofBuck = [StackSettings.Depth, StackSettings.OutlineAt];
         var isBuck = ofBuck.Contains(changed);
+        // One draft or several, and of a stretch the draft or the inset.
+        var isStraight = changed == StackSettings.Draft;
+        Setting[] left = changed == SideSettings.Inset ? [SideSettings.Draft] : [SideSettings.Inset];
         foreach (var table in JobSettings.Tables.Where(t => !isBuck || t != PartSettings.Table))
         {
+            if (table == SideSettings.Table)
+            {
+                if (isStraight) continue;
+                lines.AddRange([table.Heading, "draft = 5"]);
+            }
+
             if (table.Heading.Length > 0) lines.Add(table.Heading);
-            foreach (var setting in table.Settings.Where(s => isBuck || !ofBuck.Contains(s)))
+            foreach (var setting in table.Settings.Where(s =>
+                (isBuck || !ofBuck.Contains(s)) && !left.Contains(s) && (isStraight || s != StackSettings.Draft)))
             {
                 lines.Add($"{setting.Key} = {(setting == changed ? value : setting.Shown)}");
                 if (setting == changed) at = lines.Count;
@@ -74,7 +84,8 @@ public class SettingTests
         {
             var fault = Fault(setting, setting.Kind.Toml(beyond));
             Assert.Contains($": the {setting.Name} is ", fault);
-            Assert.EndsWith($"; it must be {(setting.AboveMin || setting.ZeroIsNone ? "" : "from ")}{setting.Allowed}.", fault);
+            Assert.EndsWith($"; it must be {(setting.AboveMin || setting.ZeroIsNone ? "" : "from ")}{setting.Allowed}"
+                + $"{(setting.Because.Length > 0 ? $": {setting.Because}" : "")}.", fault);
         }
 
         Assert.Contains($"\"{key}\" is \"much\"; it must be {setting.Kind.InJob}", Fault(setting, "\"much\""));

@@ -29,7 +29,7 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
             var (blank, wood) = (layers[layer], woods[layer]);
             var sanded =
                 new Lazy<ILookup<int, Island>>(() =>
-                    solid.At(blank.Top).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Find(i))));
+                    solid.Finished.At(solid.Shape.Below(blank.Top)).Islands.ToLookup(i => wood.IslandAt(InsidePoint.Find(i))));
             for (var i = 0; i < layers[layer].Wood.Islands.Length; i++)
             {
                 // Dowels that came down from an island above serve this one too.
@@ -38,7 +38,7 @@ internal sealed record DowelColumns(IReadOnlyList<DowelHole>[] Holes, ImmutableA
                 cancellation.ThrowIfCancellationRequested();
                 // A hole that stays hidden lies under the layer above, which may be smaller than what is left of this one.
                 var over = spec.Dowels.ThroughFace || isBare ? [] : covers[layer].On(blank.Wood.Islands[i]);
-                var face = over.Length > 0 && spec.Draft >= 0 ? over
+                var face = over.Length > 0 && spec.IsWiderBelow ? over
                     : spec.Steps == Steps.Inside ? [blank.Wood.Islands[i]]
                     : sanded.Value[i];
                 var places =

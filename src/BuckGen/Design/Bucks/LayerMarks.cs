@@ -23,7 +23,7 @@ internal static class LayerMarks
             var cover = new LayerCover(above, blank.Role == LayerRole.Plenum);
             var edges = new SegmentIndex(blank.Wood.Segments);
             var sandTo = blank.Role == LayerRole.Wall && spec.Steps != Steps.Inside
-                ? NotYetDrawn(solid.At(blank.Top).Loops, edges)
+                ? NotYetDrawn(solid.At(solid.Shape.Below(blank.Top)).Loops, edges)
                 : [];
             // With steps outside, the layer above stands on the sand-to line: one line serves for both.
             // The base hides a plenum wholly: there is nothing to glue up to.

@@ -24,13 +24,13 @@ internal static class LayerStack
         {
             cancellation.ThrowIfCancellationRequested();
             var top = bottom + stock.Thickness;
-            var wood = solid.At(CutHeight(spec, bottom, top));
+            var wood = solid.At(CutHeight(spec, solid.Shape.Above(bottom), solid.Shape.Below(top)));
             if (wood.IsEmpty) break;
             layers.Add(new(layers.Count + 1, LayerRole.Wall, stock, bottom, top, wood));
             bottom = top;
         }
 
-        StackNesting.Require(layers, spec.Draft, spec.Tolerance);
+        StackNesting.Require(layers, spec.IsWiderBelow ? 1 : -1, spec.Tolerance);
         return layers;
     }
 
@@ -48,7 +48,7 @@ internal static class LayerStack
     /// </summary>
     private static double CutHeight(StackSpec spec, double bottom, double top)
     {
-        var (larger, smaller) = spec.Draft >= 0 ? (bottom, top) : (top, bottom);
+        var (larger, smaller) = spec.IsWiderBelow ? (bottom, top) : (top, bottom);
         return spec.Steps switch
         {
             Steps.Outside => larger,

@@ -11,7 +11,7 @@ internal static class StackNesting
 {
     /// <summary>Refuses a stack in which a drafted layer reaches beyond its larger neighbour.</summary>
     /// <param name="layers">The layers, lowest first; plates under the drafted ones are left out of it.</param>
-    /// <param name="draft">The draft angle in degrees; its sign gives the way the walls lean.</param>
+    /// <param name="draft">A draft angle in degrees; its sign gives the way the walls lean.</param>
     /// <param name="tolerance">Each outline may deviate by the chord error.</param>
     /// <exception cref="OffsetFailedException">A layer reaches beyond its neighbour; the message names the height and the
     /// place.</exception>

@@ -51,9 +51,24 @@ public record StackSpec
     public required double Depth { get; init; }
 
     /// <summary>
-    /// Slope of the walls away from upright, degrees, -45 to 45; below 0 the part locks, and a finding says so.
+    /// Slope of the walls away from upright, degrees, -45 to 45; below 0 the part locks, and a finding says so. Where the side
+    /// has stretches of its own they decide, and a design gives the smallest of them here.
     /// </summary>
     public double Draft { get; init; } = StackSettings.Draft.Value;
+
+    /// <summary>
+    /// The stretches of the side from the flange to the face, for one that is stepped, curved or domed; empty for one draft.
+    /// </summary>
+    public ImmutableArray<SideStretch> Side { get; init; } = [];
+
+    /// <summary>
+    /// Radius that a router or sanding gives the upper edge of the glued buck, mm, 0 for a sharp edge. The layers are cut as for
+    /// the sharp edge, and sizes count to it.
+    /// </summary>
+    public double EdgeRadius { get; init; } = SideSettings.EdgeRadius.Value;
+
+    /// <summary>True when there is more wood lower down: the walls lean the right way.</summary>
+    internal bool IsWiderBelow => !Side.IsEmpty || Draft >= 0;
 
     /// <summary>Where the drawn outline is to size.</summary>
     public OutlineAt OutlineAt { get; init; } = StackSettings.OutlineAt.Default;
@@ -92,6 +107,8 @@ public record StackSpec
         StackSettings.Depth.Require(Depth);
         // Walls that lean the wrong way are accepted, so that a finding can explain what is wrong with them.
         StackSettings.Draft.Require(Draft);
+        SideStretch.Require(Side);
+        SideSettings.EdgeRadius.Require(EdgeRadius);
         StackSettings.DepthTolerance.Require(DepthTolerance);
         StackSettings.BlockMargin.Require(BlockMargin);
         DowelSettings.Diameter.Require(Dowels.Diameter);

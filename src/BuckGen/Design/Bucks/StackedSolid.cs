@@ -5,17 +5,23 @@ namespace BuckGen.Design.Bucks;
 /// <summary>The wood of the buck at a height: the drafted outline itself, or a block less the cavity.</summary>
 internal sealed class StackedSolid(DraftedShape shape, StackSpec spec)
 {
+    private StackedSolid? finished;
+
     /// <summary>Male or female.</summary>
     public BuckKind Kind => spec.Kind;
 
     /// <summary>The drafted outline inside.</summary>
     public DraftedShape Shape => shape;
 
+    /// <summary>What the sheet meets: the same wood with its upper edge rounded.</summary>
+    public StackedSolid Finished => shape.Finished == shape ? this
+        : finished ??= new(shape.Finished, spec) { Block = Block };
+
     /// <summary>
     /// The outer edge of a female block: the bounds of the cavity, which is widest at its rim unless the draft locks, and the
     /// margin.
     /// </summary>
-    public Loop? Block { get; } = spec.Kind == BuckKind.Female
+    public Loop? Block { get; private init; } = spec.Kind == BuckKind.Female
         ? Loop.Rectangle(shape.At(shape.Face).Bounds.With(shape.At(shape.Foot).Bounds).Grown(spec.BlockMargin))
         : null;
 

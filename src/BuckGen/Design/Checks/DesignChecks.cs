@@ -11,7 +11,7 @@ internal static class DesignChecks
     [
         new DraftCheck(), new DepthCheck(), new DrawCheck(), new WebCheck(), new CounterCheck(), new NeckCheck(),
         new CornerCheck(),
-        new StepCheck(), new GrainCheck(), new FormerCheck(),
+        new StepCheck(), new LedgeCheck(), new EdgeCheck(), new GrainCheck(), new FormerCheck(),
     ];
 
     /// <summary>The findings of all checks.</summary>

@@ -9,7 +9,13 @@ internal sealed class DraftCheck : IDesignCheck
 
     public IEnumerable<Finding> Run(DesignView design)
     {
-        var draft = design.Spec.Draft;
+        var side = design.Shape.Side;
+        // The steepest stretch holds the part longest.
+        var steepest = side.Pieces.Where(p => !p.IsLedge).MinBy(p => p.Draft);
+        var draft = steepest.Draft;
+        var where = side.StraightDraft is not null ? ""
+            : FormattableString.Invariant($" from {steepest.Start.FromFlange:0.##} to {steepest.End.FromFlange:0.##} mm ")
+                + "from the flange";
         var (minDraft, source) = design.Limits.MinDraft;
         var published = design.Limits.PublishedDraft;
         if (draft < 0)
@@ -22,7 +28,7 @@ internal sealed class DraftCheck : IDesignCheck
             };
         else if (draft == 0 && design.IsMale)
             yield return new("draft-locks", Severity.Error,
-                "The walls are upright: the sheet shrinks onto a male buck as it cools and does not come off.",
+                $"The walls are upright{where}: the sheet shrinks onto a male buck as it cools and does not come off.",
                 FormattableString.Invariant(
                     $"Give the walls {minDraft:0.##} degrees or more, or use a cavity: the part shrinks away from its walls."))
             {
@@ -33,7 +39,7 @@ internal sealed class DraftCheck : IDesignCheck
         else if (draft < minDraft)
             yield return new("draft-low", Severity.Warning,
                 FormattableString.Invariant(
-                    $"A draft of {draft:0.##} degrees is small for a {(design.IsMale ? "male buck" : "cavity")}; ")
+                    $"A draft of {draft:0.##} degrees{where} is small for a {(design.IsMale ? "male buck" : "cavity")}; ")
                     + FormattableString.Invariant(
                         $"{minDraft:0.##} is the minimum here, published figures range from {published.Low:0.##} to ")
                         + FormattableString.Invariant($"{published.High:0.##}."),

@@ -43,7 +43,7 @@ internal static class SlotFindings
             if (changes.Any(c => c.Place.DistanceTo(place.Middle) < place.Detour / 2)) continue;
             if (reported.Exists(t => t.Place.DistanceTo(place.Middle) < Math.Max(place.Detour / 2, 2 * t.Width))) continue;
             reported.Add((place.Middle, place.Width));
-            var height = shape.ReferenceHeight + (end - shape.ReferenceHeight) * (place.Width / 2 / Math.Abs(farthest));
+            var height = shape.HeightOf(Math.Sign(farthest) * place.Width / 2, end);
             yield return Describe(place, height, farthest > 0, end < shape.ReferenceHeight, spec);
         }
     }

@@ -11,8 +11,12 @@ internal sealed class StepCheck : IDesignCheck
     public IEnumerable<Finding> Run(DesignView design)
     {
         if (design.Blank is not { } blank) yield break;
-        var thickest = design.Layers.Where(l => l.Role == LayerRole.Wall).MaxBy(l => l.Top - l.Bottom)!;
-        var step = (thickest.Top - thickest.Bottom) * Math.Tan(design.Spec.Draft * Math.PI / 180);
+        var walls = design.Layers.Where(l => l.Role == LayerRole.Wall);
+        // Of a straight side the thickest layer has the widest step; of another, the one where it leans most.
+        var thickest = design.Shape.Side.StraightDraft is null ? walls.MaxBy(Shift)! : walls.MaxBy(l => l.Top - l.Bottom)!;
+        var step = design.Shape.Side.StraightDraft is { } draft
+            ? (thickest.Top - thickest.Bottom) * Math.Tan(draft * Math.PI / 180)
+            : Shift(thickest);
         var maxStep = design.Checks.MaxStep * blank.MeanThickness;
         if (step <= maxStep) yield break;
         yield return new("steps-telegraph", Severity.Note,
@@ -27,5 +31,8 @@ internal sealed class StepCheck : IDesignCheck
             Limit = maxStep,
             Source = "common practice, no source",
         };
+
+        double Shift(LayerBlank layer) => Math.Abs(
+            design.Shape.OffsetAt(design.Shape.Above(layer.Bottom)) - design.Shape.OffsetAt(design.Shape.Below(layer.Top)));
     }
 }

@@ -44,7 +44,8 @@ public sealed record Blank(
         DraftedShape shape, StackSpec spec, SheetSpec? sheet, FormerSpec former, double depth, IReadOnlyList<double> heights,
         IOffsetter offsetter, CancellationToken cancellation)
     {
-        var plane = shape.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face, cancellation);
+        var finished = shape.Finished;
+        var plane = finished.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face, cancellation);
         if (sheet is null || plane.IsEmpty) return null;
         var footprint = plane.Bounds;
         var wanted = former.Gap ?? Math.Max(MinGap, spec.Kind == BuckKind.Male ? depth : 0);
@@ -57,11 +58,11 @@ public sealed record Blank(
         var opening = place.Opening ?? new RectangleSize(footprint.Width + 2 * around, footprint.Height + 2 * around);
         var gap = Math.Min(opening.Width - footprint.Width, opening.Height - footprint.Height) / 2;
         var edge = 2 * (former.Grip + former.Lip);
-        var surface = FormedSurface.Compute(shape, spec.Kind, spec.Draft, opening.Width * opening.Height, heights, cancellation);
+        var surface = FormedSurface.Compute(finished, spec.Kind, opening.Width * opening.Height, heights, cancellation);
         var across = footprint.Width <= footprint.Height ? opening.Width : opening.Height;
         var (width, height) = (opening.Width + edge, opening.Height + edge);
         return new(
-            width, height, opening, gap, surface, DrawRatios.Compute(surface, shape, spec.Kind, spec.Draft, depth, across),
+            width, height, opening, gap, surface, DrawRatios.Compute(surface, finished, spec.Kind, depth, across),
             sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.MinWall * surface.ArealRatio,
             former.PlugGap is { } plugGap && spec.Kind == BuckKind.Female
                 ? PlugWallOf(shape, plugGap, sheet.Gauge, surface, offsetter)

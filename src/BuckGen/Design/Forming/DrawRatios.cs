@@ -15,10 +15,10 @@ namespace BuckGen.Design.Forming;
 public sealed record DrawRatios(double Areal, double Linear, double HeightToWidth)
 {
     /// <summary>The ratios of a drafted solid.</summary>
-    internal static DrawRatios Compute(FormedSurface surface, DraftedShape shape, BuckKind kind, double draft, double depth,
+    internal static DrawRatios Compute(FormedSurface surface, DraftedShape shape, BuckKind kind, double depth,
         double openingAcross)
     {
-        var walls = 2 * depth / Math.Cos(draft * Math.PI / 180);
+        var walls = 2 * shape.Side.Length(depth);
         var (foot, face) = (Across(shape.At(shape.Foot)), Across(shape.At(shape.Face)));
         var linear = kind == BuckKind.Male ? (openingAcross - foot + face + walls) / openingAcross : (foot + walls) / face;
         var widest = kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);

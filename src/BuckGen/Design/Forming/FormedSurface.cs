@@ -14,25 +14,29 @@ public sealed record FormedSurface(double Flat, double Formed, double Wall)
     /// <summary>The surface of a drafted solid.</summary>
     /// <param name="shape">The solid.</param>
     /// <param name="kind">Male or female.</param>
-    /// <param name="draft">Slope of the walls, degrees.</param>
     /// <param name="opening">Clear opening of the frame, mm²; used over a male buck.</param>
     /// <param name="steps">Heights from foot to face, rising, between which the wall is followed.</param>
     /// <param name="cancellation">Stops the work.</param>
-    internal static FormedSurface Compute(DraftedShape shape, BuckKind kind, double draft, double opening,
+    internal static FormedSurface Compute(DraftedShape shape, BuckKind kind, double opening,
         IReadOnlyList<double> steps, CancellationToken cancellation)
     {
-        var wall = 0.0;
+        steps = [.. shape.WithBends(steps)];
+        // What lies between two bends is divided by one cosine.
+        var (wall, upright, cosine) = (0.0, 0.0, 0.0);
         shape.Prepare(steps.Zip(steps.Skip(1), (low, high) => (low + high) / 2), cancellation);
         for (var i = 1; i < steps.Count; i++)
         {
             // Simpson's rule: exact while no part comes or goes, for then the perimeter changes in proportion to the height.
             var (low, high) = (steps[i - 1], steps[i]);
+            var slope = shape.Side.PieceAt(shape.FromFlange((low + high) / 2)).CosineOfDraft;
+            if (slope != cosine && i > 1) (wall, upright) = (wall + upright / cosine, 0);
+            cosine = slope;
             var around = shape.At(low, cancellation).Perimeter + 4 * shape.At((low + high) / 2, cancellation).Perimeter
                 + shape.At(high, cancellation).Perimeter;
-            wall += around / 6 * (high - low);
+            upright += around / 6 * (high - low);
         }
 
-        wall /= Math.Cos(draft * Math.PI / 180);
+        wall += upright / cosine;
         var (foot, face) = (shape.At(shape.Foot, cancellation).Area, shape.At(shape.Face, cancellation).Area);
         return kind == BuckKind.Male
             ? new(opening, opening - foot + face + wall, wall)

@@ -11,6 +11,9 @@ public sealed record FinishedPart
     /// <summary>Where it ends.</summary>
     public required TrimCut Cut { get; init; }
 
+    /// <summary>Where its wall begins, from the plane of the flange: at the cut, or at the flange; mm.</summary>
+    internal double MouthHeight => Math.Max(0, Cut.Height);
+
     /// <summary>From its edge to the inside of its face, mm.</summary>
     public required double InsideDepth { get; init; }
 

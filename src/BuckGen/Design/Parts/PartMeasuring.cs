@@ -8,9 +8,10 @@ namespace BuckGen.Design.Parts;
 
 /// <summary>Measures the finished part.</summary>
 /// <param name="Shell">The cooled part before it is cut.</param>
+/// <param name="Sharp">The same part with a sharp edge, to which sizes at the ends of its wall count.</param>
 /// <param name="Plan">The boards of the buck.</param>
 /// <param name="Cut">Where the part ends.</param>
-internal sealed record PartMeasuring(PartShell Shell, StackPlan Plan, TrimCut Cut)
+internal sealed record PartMeasuring(PartShell Shell, PartShell Sharp, StackPlan Plan, TrimCut Cut)
 {
     /// <summary>
     /// How far the plastic in the part may be off, as a share: by the prediction, and by the mean of the whole sheet (our
@@ -33,7 +34,7 @@ internal sealed record PartMeasuring(PartShell Shell, StackPlan Plan, TrimCut Cu
     {
         var mouth = OutlineAt(MouthHeight);
         // The inside of a cavity's part ends on its floor.
-        var face = OutlineAt(Shell.Depth) with { Inside = Shell.Inside(Math.Max(MouthHeight, Shell.InsideFace)) };
+        var face = OutlineAt(Shell.Depth) with { Inside = Sharp.Inside(Math.Max(MouthHeight, Shell.InsideFace)) };
         var touched = Shell.Depth - Cut.Height;
         var sizeTolerance = PartTolerance.Formed.At(Largest(mouth.Outside));
         // A cut by hand, or two formed faces; and the boards where they were not measured.
@@ -63,7 +64,11 @@ internal sealed record PartMeasuring(PartShell Shell, StackPlan Plan, TrimCut Cu
         };
     }
 
-    private PartOutline OutlineAt(double height) => new(Shell.Inside(height), Shell.Outside(height), Shell.Wall.BandAt(height));
+    private PartOutline OutlineAt(double height)
+    {
+        var shell = height > 0 && height < Shell.Depth ? Shell : Sharp;
+        return new(shell.Inside(height), shell.Outside(height), shell.Wall.BandAt(height));
+    }
 
     /// <summary>The volume inside the part and that of its plastic, mm³, from the mouth to the face.</summary>
     /// <remarks>
@@ -73,13 +78,17 @@ internal sealed record PartMeasuring(PartShell Shell, StackPlan Plan, TrimCut Cu
     private (double Held, double Plastic) Integrals(IReadOnlyList<double> heights)
     {
         var floor = Shell.InsideFace;
-        double[] faces = [MouthHeight, .. heights.Where((h, i) => i % 2 == 0 && h > MouthHeight + 1e-6), Shell.Depth];
+        double[] faces =
+        [
+            MouthHeight, .. Shell.WithBends(heights.Where((h, i) => i % 2 == 0)).Where(h => h > MouthHeight + 1e-6), Shell.Depth,
+        ];
         var (held, plastic) = (Math.Max(0, -Cut.Height) * Held(MouthHeight), 0.0);
         for (var i = 1; i < faces.Length; i++)
         {
             var (low, high) = (faces[i - 1], faces[i]);
             if (high <= low) continue;
-            plastic += Simpson(Plastic, low, high);
+            var cosine = Shell.PieceAt((low + high) / 2).CosineOfDraft;
+            plastic += Simpson(h => Shell.Touching(h).Perimeter * (Shell.Wall.At(h) / cosine), low, high);
             if (low < floor) held += Simpson(Held, low, Math.Min(high, floor));
         }
 
@@ -90,10 +99,8 @@ internal sealed record PartMeasuring(PartShell Shell, StackPlan Plan, TrimCut Cu
     {
         var touched = Shell.Touching(height);
         return Shell.IsMale ? touched.Area
-            : Math.Max(0, touched.Area - touched.Perimeter * Shell.Wall.LevelAt(height, Shell.Draft));
+            : Math.Max(0, touched.Area - touched.Perimeter * Shell.LevelWall(height));
     }
-
-    private double Plastic(double height) => Shell.Touching(height).Perimeter * Shell.Wall.LevelAt(height, Shell.Draft);
 
     private static double Simpson(Func<double, double> value, double low, double high) =>
         (value(low) + 4 * value((low + high) / 2) + value(high)) / 6 * (high - low);

@@ -24,15 +24,19 @@ internal static class BuckSlabs
         double[] heights =
             [.. shape.CloseHeights([.. layers.Where(l => l.Role == LayerRole.Wall).Select(l => l.Bottom).Append(shape.Face)])];
         var plans = Array.ConvertAll(heights, solid.At);
+        var bends = shape.Side.StraightDraft is null ? shape.WithBends([shape.Foot, shape.Face]).ToHashSet() : [];
         for (int lower = 0, upper = 1; upper < heights.Length; upper++)
         {
             var isLast = upper + 1 == heights.Length;
             var wallShift =
                 Math.Abs(shape.OffsetAt(isLast ? heights[upper] : heights[upper + 1]) - shape.OffsetAt(heights[lower]));
             // Slabs are thin at heights where pieces of the plan appear or vanish.
-            var canExtend = !isLast && wallShift <= MaxWallShift && Count(plans[upper + 1]) == Count(plans[lower]);
+            // A bend ends a slab, and a ledge is the top of one.
+            var canExtend = !isLast && !bends.Contains(heights[upper]) && wallShift <= MaxWallShift
+                && Count(plans[upper + 1]) == Count(plans[lower]);
             if (canExtend) continue;
-            yield return new(heights[lower], heights[upper], plans[lower], plans[upper]);
+            if (!shape.Side.PieceAt(shape.FromFlange((heights[lower] + heights[upper]) / 2)).IsLedge)
+                yield return new(heights[lower], heights[upper], plans[lower], plans[upper]);
             lower = upper;
         }
     }

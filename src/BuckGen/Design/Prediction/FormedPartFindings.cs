@@ -14,7 +14,7 @@ internal static class FormedPartFindings
     {
         if (blank is null)
             return NotPredicted("nothing is left of the plane in which the sheet is clamped", "Use less draft or a lower buck.");
-        if (spec.Draft < 0)
+        if (!spec.IsWiderBelow)
         {
             return NotPredicted("the walls of the buck lean over and lock the part", "Give the walls draft.")
                 with

@@ -43,18 +43,18 @@ internal sealed class PartForming
         var middle = wood.Footprint.Bounds.Centre;
         var half = new Vec2(blank.Opening.Width / 2, blank.Opening.Height / 2);
         opening = Bounds.FromCorners(middle - half, middle + half);
-        WoodSlab[] slabs = [.. BuckSlabs.FromLayers(wood.Solid, wood.Layers, forming.Stepped)];
+        WoodSlab[] slabs = [.. BuckSlabs.FromLayers(wood.Solid.Finished, wood.Layers, forming.Stepped)];
         // The frame rests on the highest slab that is too large to pass through it.
         frameHeight = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(MinClearance)))
             .Select(s => s.Top).DefaultIfEmpty(0).Max();
         rise = Math.Max(0, slabs.Max(s => s.Top) - frameHeight);
         tool = new(slabs, frameHeight, opening);
         (footprint, part) = (new(wood.Footprint, opening), wood.Footprint.Bounds);
-        var shape = wood.Solid.Shape;
+        var (finished, shape) = (wood.Solid.Finished, wood.Solid.Shape);
         var (low, high) = (shape.Foot, shape.Face);
-        wall = wood.Solid.Kind == BuckKind.Male ? new(low, high, wood.Draft, wood.CutHeight)
-            : new(high, low, wood.Draft, wood.CutHeight);
-        var face = wood.Solid.At(shape.Face);
+        wall = wood.Solid.Kind == BuckKind.Male ? new(low, high, shape.Side.DraftAtFace, wood.CutHeight)
+            : new(high, low, shape.Side.DraftAtFace, wood.CutHeight);
+        var face = finished.At(shape.Face);
         edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
     }
 
@@ -125,7 +125,6 @@ internal sealed class PartForming
 /// <param name="Solid">The drafted wall.</param>
 /// <param name="Layers">The layers as they are cut.</param>
 /// <param name="Footprint">Where the part meets its flange.</param>
-/// <param name="Draft">Slope of the wall, degrees.</param>
 /// <param name="CutHeight">Where the part is cut, on the wood, from the plane of the flange, mm; 0 or less for no cut.</param>
 internal sealed record FormedWood(
-    StackedSolid Solid, IReadOnlyList<Layer> Layers, Region Footprint, double Draft, double CutHeight);
+    StackedSolid Solid, IReadOnlyList<Layer> Layers, Region Footprint, double CutHeight);

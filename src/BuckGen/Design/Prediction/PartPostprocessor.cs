@@ -200,7 +200,7 @@ internal sealed class PartPostprocessor
 /// <summary>The drafted wall of the wood, by its heights above the bottom of the stack.</summary>
 /// <param name="Flange">Height of the plane of the flange, mm.</param>
 /// <param name="Face">Height of the face, or of the floor of a cavity, mm.</param>
-/// <param name="Draft">Slope, degrees.</param>
+/// <param name="Draft">Slope next to the face, degrees.</param>
 /// <param name="CutHeight">Where the part is cut, from the plane of the flange toward the face, mm; 0 or less for no cut.</param>
 internal readonly record struct DraftedWall(double Flange, double Face, double Draft, double CutHeight)
 {

@@ -37,11 +37,6 @@ public sealed record PartWall(WallBasis Basis, ImmutableArray<WallBand> Bands, d
         return Bands[^1].Mean;
     }
 
-    /// <summary>Thickness of the wall at a height, measured level, mm.</summary>
-    /// <param name="height">From the plane of the flange toward the face, mm.</param>
-    /// <param name="draft">Slope of the wall, degrees.</param>
-    public double LevelAt(double height, double draft) => At(height) / Math.Cos(draft * Math.PI / 180);
-
     /// <summary>The band whose middle lies nearest to a height.</summary>
     /// <param name="height">From the plane of the flange toward the face, mm.</param>
     public WallBand BandAt(double height) => Bands.MinBy(b => Math.Abs(b.Height - height))!;

@@ -20,7 +20,7 @@ internal static class WallProfile
     /// <summary>The wall; null when no triangle lies on the wall or none on the face.</summary>
     /// <param name="samples">The triangles of the part.</param>
     /// <param name="depth">From the plane of the flange to the face, mm.</param>
-    /// <param name="draft">Slope of the wall away from upright, degrees.</param>
+    /// <param name="draft">Slope of the wall next to the face away from upright, degrees.</param>
     public static PartWall? Create(IEnumerable<WallSample> samples, double depth, double draft)
     {
         // Half-way between the slope of the wall and that of the face.

@@ -17,9 +17,9 @@ internal static class BuckSettings
 
     public static readonly SettingTable Table = new("buck", "",
         [
-            StackSettings.Depth, StackSettings.Draft, StackSettings.Kind, StackSettings.OutlineAt, StackSettings.Corners,
-            StackSettings.MitreLimit, StackSettings.Steps, Shrinkage, StackSettings.DepthTolerance, StackSettings.BlockMargin,
-            StackSettings.LetterHeight, OutlineSettings.Chord,
+            StackSettings.Depth, StackSettings.Draft, SideSettings.EdgeRadius, StackSettings.Kind, StackSettings.OutlineAt,
+            StackSettings.Corners, StackSettings.MitreLimit, StackSettings.Steps, Shrinkage, StackSettings.DepthTolerance,
+            StackSettings.BlockMargin, StackSettings.LetterHeight, OutlineSettings.Chord,
         ])
     { IsSet = true };
 }

@@ -38,8 +38,12 @@ public sealed class PartShell
     /// <summary>From the flange to the inside of the face, mm.</summary>
     internal double InsideFace => IsMale ? Depth : Depth - wall.Face;
 
-    /// <summary>Slope of the wall, degrees.</summary>
-    internal double Draft => spec.Draft;
+    /// <summary>The side of the wood, as the sheet met it.</summary>
+    internal SideProfile Side => shape.Side;
+
+    /// <summary>The side of the wood at a distance from the flange of the cooled part.</summary>
+    /// <param name="fromFlange">mm.</param>
+    internal SidePiece PieceAt(double fromFlange) => shape.Side.PieceAt(fromFlange / cooling.Scale);
 
     /// <summary>Thickness of the wall.</summary>
     public PartWall Wall => wall;
@@ -47,12 +51,12 @@ public sealed class PartShell
     /// <summary>The part's outside at a distance from the flange.</summary>
     /// <param name="fromFlange">The distance, mm, from 0 to <see cref="Depth"/>.</param>
     public Region Outside(double fromFlange) =>
-        IsMale ? Moved(Touching(fromFlange), LevelWall(fromFlange)) : Touching(fromFlange);
+        IsMale ? Moved(Wide(fromFlange), LevelWall(fromFlange, Beside(fromFlange, wide: true))) : Wide(fromFlange);
 
     /// <summary>The part's inside at a distance from the flange.</summary>
     /// <param name="fromFlange">The distance, mm, from 0 to <see cref="Depth"/>.</param>
     public Region Inside(double fromFlange) =>
-        IsMale ? Touching(fromFlange) : Moved(Touching(fromFlange), -LevelWall(fromFlange));
+        IsMale ? Narrow(fromFlange) : Moved(Narrow(fromFlange), -LevelWall(fromFlange, Beside(fromFlange, wide: false)));
 
     /// <summary>A region set off with round corners.</summary>
     /// <param name="region">The region.</param>
@@ -73,14 +77,37 @@ public sealed class PartShell
     }
 
     /// <summary>The side of the wall that touched the wood, at a distance from the flange.</summary>
-    internal Region Touching(double fromFlange)
-    {
-        var onWood = fromFlange / cooling.Scale;
-        return cooling.Apply(shape.At(IsMale ? shape.Foot + onWood : shape.Face - onWood, cancellation));
-    }
+    internal Region Touching(double fromFlange) => cooling.Apply(shape.At(HeightOf(fromFlange), cancellation));
 
     /// <summary>True when it was formed over a raised buck.</summary>
     internal bool IsMale => spec.Kind == BuckKind.Male;
 
-    private double LevelWall(double fromFlange) => wall.LevelAt(fromFlange, spec.Draft);
+    /// <summary>How far the other side of the wall lies from the side that touched the wood, measured level, mm.</summary>
+    /// <param name="fromFlange">The distance from the flange, mm.</param>
+    internal double LevelWall(double fromFlange) => LevelWall(fromFlange, HeightOf(fromFlange));
+
+    /// <summary>How much the part narrows on every side from one distance from the flange to another, mm.</summary>
+    internal double Narrowing(double from, double to) =>
+        (shape.Side.InsetAt(to / cooling.Scale) - shape.Side.InsetAt(from / cooling.Scale)) * cooling.Scale;
+
+    /// <summary>Rising distances from the flange, and those at which the slope of the wall changes.</summary>
+    internal IEnumerable<double> WithBends(IEnumerable<double> rising) => shape.Side.StraightDraft is not null ? rising
+        : rising.Concat(shape.Side.Bends.Select(b => b.FromFlange * cooling.Scale)).Distinct().Order();
+
+    private double LevelWall(double fromFlange, double height) =>
+        shape.Side.LevelWall(shape.FromFlange(height), wall.At(fromFlange), IsMale);
+
+    private double HeightOf(double fromFlange)
+    {
+        var onWood = fromFlange / cooling.Scale;
+        return IsMale ? shape.Foot + onWood : shape.Face - onWood;
+    }
+
+    /// <summary>On a ledge the outside is that next to the flange, the inside that next to the face.</summary>
+    private double Beside(double fromFlange, bool wide) =>
+        IsMale == wide ? shape.Below(HeightOf(fromFlange)) : shape.Above(HeightOf(fromFlange));
+
+    private Region Wide(double fromFlange) => cooling.Apply(shape.At(Beside(fromFlange, wide: true), cancellation));
+
+    private Region Narrow(double fromFlange) => cooling.Apply(shape.At(Beside(fromFlange, wide: false), cancellation));
 }

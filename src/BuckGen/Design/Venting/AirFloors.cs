@@ -1,13 +1,17 @@
+using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 
 namespace BuckGen.Design.Venting;
 
 /// <summary>
-/// Finds the floors of a stack: on the base plate round and inside everything that stands on it, and the bottoms of pits.
+/// Finds the floors of a stack: on the base plate round and inside everything that stands on it, the bottoms of pits, and ledges.
 /// </summary>
 internal static class AirFloors
 {
+    /// <summary>On a narrower ledge the sheet comes down all at once, mm (our definition, no source).</summary>
+    private const double MinLedge = 3;
+
     /// <summary>The floors, the smallest first: where there is least choice, the choice is made first.</summary>
     /// <param name="layers">The layers without a plenum, lowest first.</param>
     /// <param name="solid">The smooth solid.</param>
@@ -26,12 +30,21 @@ internal static class AirFloors
         for (var n = 0; n + 1 < layers.Count; n++)
         {
             if (layers[n + 1].Role != LayerRole.Wall) continue;
-            var walls = solid.At(layers[n + 1].Bottom);
+            var walls = solid.At(solid.Shape.Above(layers[n + 1].Bottom));
             IEnumerable<Island> air = layers[n].Role == LayerRole.Base ? OverThePlate(layers[n].Wood, walls, solid.Block)
                 : Pits(layers[n].Wood, walls);
             var standing = new FloorWalls(walls);
+            if (layers[n].Role == LayerRole.Wall) air = air.Concat(OnLedge(layers[n], solid.Shape));
             foreach (var island in air) yield return new(layers[n], island, standing);
         }
+    }
+
+    /// <summary>On a ledge where two layers meet: between the wall below and the wall above.</summary>
+    private static ImmutableArray<Island> OnLedge(LayerBlank below, DraftedShape shape)
+    {
+        var (under, over) = (shape.Below(below.Top), shape.Above(below.Top));
+        return Math.Abs(shape.OffsetAt(over) - shape.OffsetAt(under)) < MinLedge || under == over ? []
+            : Region.FromLoops(shape.At(under).Loops.Concat(shape.At(over).Loops)).Islands;
     }
 
     /// <summary>Round and inside what stands on the plate; round a block with a cavity nothing is formed.</summary>

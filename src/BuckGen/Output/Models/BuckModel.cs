@@ -38,7 +38,7 @@ public static class BuckModel
         if (design.Solid is not { } solid)
             throw new ArgumentException("The wall of a design assembled in code is not known.", nameof(design));
         var plates = design.Layers.Where(l => l.Role != LayerRole.Wall).SelectMany(Straight);
-        return SolidBuilder.Build([.. plates, .. WallLevels.Compute(solid, design.Plan)]);
+        return SolidBuilder.Build([.. plates, .. WallLevels.Compute(solid.Finished, design.Plan)]);
     }
 
     private static IEnumerable<Level> Straight(Layer layer)

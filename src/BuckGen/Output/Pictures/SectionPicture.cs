@@ -37,7 +37,7 @@ internal static class SectionPicture
         var plan = design.Layers.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds));
         // The section's own plane: x as in the plan, y upward from the bottom of the stack.
         var view = PaperView.Centred(new(plan.MinX, 0, plan.MaxX, design.Height), MaxHeight, Below, Sides, Sides);
-        var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above + (design.Part is null ? 0 : PartLine));
+        var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above + (PartText(design).Any() ? PartLine : 0));
         return new("Section A-A", page,
         [
             .. design.Layers.SelectMany(l => Slabs(l, cut, view)),
@@ -45,8 +45,7 @@ internal static class SectionPicture
             .. TrimLine(design, view),
             .. Sizes(design, view),
             new PictureText(new(PaperView.Margin, page.MaxY - 4),
-                FormattableString.Invariant(
-                    $"Section A-A. Blue: the wall after sanding, {design.Spec.Draft:0.##} degrees of draft.")
+                $"Section A-A. Blue: the wall after sanding, {SideText.Draft(design)}."
                     + (TrimHeight(design) is null ? "" : " Red: the cut."), TextLines.Height,
                     TextAlign.Start, PictureColours.Black),
             .. PartText(design).Select(t => new PictureText(
@@ -67,8 +66,8 @@ internal static class SectionPicture
     /// </summary>
     private static IEnumerable<PictureItem> SmoothWall(BuckDesign design, double cut, PaperView view)
     {
-        if (design.Solid is not { } solid) yield break;
-        var heights = Walls(design).Select(l => l.Bottom).Append(design.Height);
+        if (design.Solid?.Finished is not { } solid) yield break;
+        var heights = solid.Shape.WithBends([.. Walls(design).Select(l => l.Bottom), design.Height]);
         var faces = heights
             .Select(h =>
                 (Height: h, Edges: LevelCut.Find(solid.Shape.At(h), cut).SelectMany(s => (double[])[s.From, s.To]).ToArray()))
@@ -95,14 +94,19 @@ internal static class SectionPicture
         yield return PictureShape.Line(new(view.Corner.X - 3, y), new(view.Corner.X + view.Width + 3, y), Trim);
     }
 
-    private static IEnumerable<string> PartText(BuckDesign design) =>
-        design.Part is not { Mouth.Inside: { IsEmpty: false } mouth } part
-        ? []
-        :
+    private static IEnumerable<string> PartText(BuckDesign design)
+    {
+        string[] lines =
         [
-            FormattableString.Invariant($"The finished part is {mouth.Bounds.Width:0.#} x {mouth.Bounds.Height:0.#} mm inside ")
-                + FormattableString.Invariant($"at its mouth and {part.InsideDepth:0.#} mm deep."),
+            .. design.Part is not { Mouth.Inside: { IsEmpty: false } mouth } part ? []
+                : (string[])[FormattableString.Invariant(
+                    $"The finished part is {mouth.Bounds.Width:0.#} x {mouth.Bounds.Height:0.#} mm inside ")
+                    + FormattableString.Invariant($"at its mouth and {part.InsideDepth:0.#} mm deep.")],
+            .. design.Spec.EdgeRadius == 0 ? Array.Empty<string>()
+                : [FormattableString.Invariant($"The edge radius is {design.Spec.EdgeRadius:0.##} mm.")],
         ];
+        return lines.Length == 0 ? [] : [string.Join(' ', lines)];
+    }
 
     private static IEnumerable<PictureItem> Sizes(BuckDesign design, PaperView view)
     {

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using BuckGen.Cutting.CutFiles;
+using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Quantities;
 
@@ -22,7 +24,11 @@ public sealed record LayerReport(
     int Number, string Role, string Stock, double Thickness, double Bottom, double Top, string? File, double Area,
     int Islands, int Holes, double CutLength, BoundsReport Bounds)
 {
-    internal static LayerReport Create(Layer layer, ImmutableArray<string> files)
+    /// <summary>Radius to which its upper edge is rounded when the stack is glued; null for a layer whose edge stays.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? EdgeRadius { get; init; }
+
+    internal static LayerReport Create(BuckDesign design, Layer layer, ImmutableArray<string> files)
     {
         var (region, dowels) = (layer.Region, layer.Parts.SelectMany(p => p.Dowels));
         var cut = region.Perimeter + dowels.Sum(d => Math.PI * d.Diameter);
@@ -31,6 +37,9 @@ public sealed record LayerReport(
             ReportNumber.Round(layer.Bottom),
             ReportNumber.Round(layer.Top), Summary.Listed(CutFilePaths.Layer(layer.Number), files),
             ReportNumber.Round(region.Area),
-            region.Islands.Length, region.HoleCount, ReportNumber.Round(cut), BoundsReport.Create(region.Bounds));
+            region.Islands.Length, region.HoleCount, ReportNumber.Round(cut), BoundsReport.Create(region.Bounds))
+        {
+            EdgeRadius = design.IsRounded(layer) ? ReportNumber.Round(design.Spec.EdgeRadius) : null,
+        };
     }
 }

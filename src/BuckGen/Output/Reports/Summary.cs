@@ -68,7 +68,7 @@ public sealed record Summary(
         return new(
             SchemaId, title.Length > 0 ? title : design.Outline.Name, "mm",
             OutlineReport.Create(design.Outline), BuckReport.Create(design), FootprintReport.Create(design.Footprint),
-            [.. design.Layers.Select(l => LayerReport.Create(l, files))],
+            [.. design.Layers.Select(l => LayerReport.Create(design, l, files))],
             [.. design.Layers.SelectMany(l => l.Parts.SelectMany(p => p.Dowels)
                     .Select(d => (Hole: d, l.Number))).GroupBy(d => d.Hole).Select(DowelReport.Create)],
             [.. design.Vents is { } all

@@ -23,6 +23,8 @@ public class BuckToolTests
         ["two neighbours"] = Design(Shapes.Union(Shapes.DiscAt(20, 20, 20), Shapes.RectangleAt(46, 0, 40, 50)), BuckKind.Male,
             CornerJoin.Mitre),
         ["cavity"] = Design(Shapes.Slot(60, 30), BuckKind.Female, CornerJoin.Round),
+        ["stepped block with a round edge"] = Shaped(Shapes.Rectangle(100, 60), BuckKind.Male),
+        ["stepped cavity with a round lip"] = Shaped(Shapes.Slot(60, 30), BuckKind.Female),
     };
 
     public static MatrixTheoryData<string, bool> Cases => new([.. Designs.Keys], [false, true]);
@@ -89,14 +91,23 @@ public class BuckToolTests
     private static BuckDesign Design(Region outline, BuckKind kind, CornerJoin corners, double draft = 5) =>
         Formed.Design(outline, Formed.Spec(kind, 36, draft) with { Stock = [new("12 mm", 12)], Corners = corners });
 
+    /// <summary>A ledge where the uppermost board begins or, in a cavity, the lowest ends.</summary>
+    private static BuckDesign Shaped(Region outline, BuckKind kind) =>
+        Formed.Design(outline, Formed.Spec(kind, 36) with
+        {
+            Stock = [new("12 mm", 12)],
+            Side = [new() { Draft = 5 }, new() { Height = 0, Inset = 9 }, new() { Height = 12, Draft = 15 }],
+            EdgeRadius = 4,
+        });
+
     private static BuckTool Tool(BuckDesign design, bool stepped) =>
-        new(BuckSlabs.FromLayers(design.Solid!, design.Layers, stepped), 0, Around);
+        new(BuckSlabs.FromLayers(design.Solid!.Finished, design.Layers, stepped), 0, Around);
 
     private static bool IsWood(BuckDesign design, bool stepped, Vec2 p, double z, out double edge)
     {
         var region = z >= design.Height ? Region.Empty
             : stepped ? design.Layers.First(l => z < l.Top).Region
-            : design.Solid!.At(z);
+            : design.Solid!.Finished.At(z);
         edge = Math.Min(Math.Abs(z - design.Height), region.IsEmpty ? double.PositiveInfinity : region.DistanceToEdge(p));
         if (stepped) edge = Math.Min(edge, design.Layers.Min(l => Math.Abs(l.Top - z)));
         return region.Contains(p);

@@ -42,6 +42,35 @@ public class AirFloorsTests
         Assert.Equal(6000, floor.Air.Area, 1e-6);
     }
 
+    /// <summary>A ledge 8 mm wide where boards meet, 24 mm up, and one too narrow to shut any air in.</summary>
+    [Theory]
+    [InlineData(BuckKind.Male, 8, 1)]
+    [InlineData(BuckKind.Female, 8, 1)]
+    [InlineData(BuckKind.Male, 2, 0)]
+    public void A_ledge_is_a_floor_between_its_two_walls(BuckKind kind, double inset, int floors)
+    {
+        var spec = Vented.Spec(kind) with
+        {
+            Side = [new() { Draft = 0 }, new() { Height = 0, Inset = inset }, new() { Height = 12, Draft = 0 }],
+            OutlineAt = kind == BuckKind.Male ? OutlineAt.Base : OutlineAt.Face,
+        };
+        var design = Vented.Design(Shapes.Rectangle(100, 60), spec);
+        var blanks = design.Layers.Select(l => new LayerBlank(l.Number, l.Role, l.Stock, l.Bottom, l.Top, l.Region)).ToArray();
+
+        var found = AirFloors.Find(blanks, design.Solid!, []).Where(f => f.Layer.Role == LayerRole.Wall).ToArray();
+
+        Assert.Equal(floors, found.Length);
+        if (floors == 0) return;
+        Assert.Equal(24, found[0].Layer.Top);
+        Assert.Equal(100 * 60 - 84 * 44, found[0].Air.Area, 0.1);
+        var vents = design.Vents!.Vents.Where(v => v.Layer == found[0].Layer.Number).ToArray();
+        Assert.NotEmpty(vents);
+        // Beside the wall that rises from the ledge.
+        var wall = kind == BuckKind.Male ? Shapes.RectangleAt(8, 8, 84, 44) : Shapes.Rectangle(100, 60);
+        Assert.All(vents, v => Assert.InRange(wall.DistanceToEdge(v.Centre), 0.2, 3));
+        Assert.All(vents, v => Assert.Equal(kind == BuckKind.Female, wall.Contains(v.Centre)));
+    }
+
     [Fact]
     public void A_hole_that_the_layer_below_lacks_is_a_pit_on_that_layer()
     {

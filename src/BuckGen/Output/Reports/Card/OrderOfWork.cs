@@ -16,6 +16,9 @@ internal sealed class OrderOfWork : IReportSection
     private static IEnumerable<string> Steps(BuckDesign design, CatalogPlastic? plastic)
     {
         if (plastic?.Drying is { } drying && drying.StartsWith("Needed", StringComparison.Ordinal)) yield return "Dry the sheet.";
+        if (design.Spec.EdgeRadius > 0)
+            yield return $"Check that the {(design.Spec.Kind == BuckKind.Male ? "edge of the face" : "lip of the rim")} "
+                + CardText.Line($"is rounded to {design.Spec.EdgeRadius:0.##} mm and smooth (see below).");
         yield return design.Vents is { Vents: { IsEmpty: false } vents } venting
             ? CardText.Line($"Warm the buck; check that the {vents.Length} vents are open (drill {venting.DrillText}) and the ")
                 + "steps sanded."

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
+using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Output.Pictures;
 using BuckGen.Output.Pictures.Drawing;
@@ -21,11 +22,11 @@ internal static class DrawingSections
             Figure(page, stack, "The layers lifted apart, lowest below.");
         if (!models.IsEmpty) AddView(page, models);
         if (design.Formed is { } part) WallSection.Add(page, design, part);
-        AddLayers(page, "layers", "Layers", design.Layers);
+        AddLayers(page, "layers", "Layers", design, design.Layers);
         var jigs = design.Accessories.ToArray();
         if (jigs.Length > 0)
         {
-            AddLayers(page, "jigs", "Jigs and panel", jigs);
+            AddLayers(page, "jigs", "Jigs and panel", design, jigs);
             if (design.Jig is { } jig
                 && StackPicture.Draw("The trim jig lifted apart",
                     [.. jig.Bed is { } bed ? [bed with { Bottom = 0, Top = bed.Thickness }] : Array.Empty<Layer>(),
@@ -63,14 +64,17 @@ internal static class DrawingSections
         .Raw("<div class=\"drawing\" tabindex=\"0\">").Raw(SvgPicture.Inline(picture))
         .Line($"</div><figcaption>{caption}</figcaption></figure>");
 
-    private static void AddLayers(Html page, string id, string heading, IReadOnlyList<Layer> layers)
+    private static void AddLayers(Html page, string id, string heading, BuckDesign design, IReadOnlyList<Layer> layers)
     {
         page.Line($"<h2 id=\"{id}\">{heading}</h2>").Raw("<div class=\"pair\">\n");
-        foreach (var layer in layers) Figure(page, CutPicture.Draw(layer), Words(layer));
+        foreach (var layer in layers) Figure(page, CutPicture.Draw(layer), Words(layer) + EdgeWords(design, layer));
         page.Raw("</div>\n");
     }
 
     private static string FaceDown(CutPart part) => part.IsFaceDown ? " (face down)" : "";
+
+    private static string EdgeWords(BuckDesign design, Layer layer) => !design.IsRounded(layer) ? ""
+        : FormattableString.Invariant($" When the stack is glued, its edge is rounded to {design.Spec.EdgeRadius:0.##} mm.");
 
     private static string Words(Layer layer)
     {

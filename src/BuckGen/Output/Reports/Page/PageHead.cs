@@ -33,7 +33,8 @@ internal static class PageHead
         yield return ("Depth of the buck", Text($"{s.Buck.Depth:0.##} mm (off by {s.Buck.DepthMiss:+0.##;-0.##;0})"));
         yield return ("Stack", Text($"{s.Layers.Length} layers, {s.Buck.Height:0.##} mm high"));
         yield return ("Footprint", Text($"{s.Footprint.Width:0.0} x {s.Footprint.Height:0.0} mm"));
-        yield return ("Draft", Text($"{s.Buck.Draft:0.##} degrees"));
+        yield return ("Draft", BuckWords.Draft(s.Buck));
+        if (s.Buck.EdgeRadius is { } edge) yield return ("Upper edge", Text($"rounded to {edge:0.##} mm after gluing"));
         if (s.Blank is { } b)
         {
             yield return ("Blank",
