@@ -27,7 +27,7 @@ public sealed class BuckTests : Workshop
         run.AssertDone();
         Assert.Contains("Round its upper edge to 3 mm when it is glued", run.Out);
         // Of the two layers the upper one is rounded.
-        Assert.Equal(2, File.ReadAllText(At("out/report.html")).Split("When the stack is glued, its edge is rounded to 3 mm.").Length);
+        Assert.Equal(2, File.ReadAllText(At("out/report.html")).Split("its edge is rounded to 3 mm").Length);
         // The boards are cut as for a sharp edge.
         Cli.Run("buck", Write("plate.svg", Plate), "--depth", "24mm", "--stock", "12mm", "--out", At("sharp")).AssertDone();
         Assert.All((string[])["layers/layer-01.dxf", "layers/layer-02.dxf", "cut/board-01-12-mm.dxf"], f =>
