@@ -30,7 +30,7 @@ public class FindingPlaceTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task A_finding_shows_its_place(string example, Window window)
     {
-        await using var report = await browser.Open(example, window);
+        await using var report = await browser.Open(example, window, turnable: false);
         var links = report.Page.Locator("ol.findings a[href^='#place-']");
         var count = await links.CountAsync();
         if (example == "boathouse-sign") Assert.Equal(4, count);
@@ -47,7 +47,7 @@ public class FindingPlaceTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task A_place_shows_its_finding(string example, Window window)
     {
-        await using var report = await browser.Open(example, window);
+        await using var report = await browser.Open(example, window, turnable: false);
         var places = report.Page.Locator("a.place");
         for (var i = 0; i < await places.CountAsync(); i++)
         {

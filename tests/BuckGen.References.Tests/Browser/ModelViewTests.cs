@@ -72,10 +72,7 @@ public class ModelViewTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task Without_three_dimensions_the_still_picture_stands_alone(string example, Window window)
     {
-        const string Without =
-            "const usual = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function "
-            + "(kind, ...rest) { return kind.startsWith('webgl') ? null : usual.call(this, kind, ...rest); };";
-        await using var report = await browser.Open(example, window, Without);
+        await using var report = await browser.Open(example, window, turnable: false);
 
         Assert.False(await report.Page.Locator("#view").IsVisibleAsync());
         Assert.False(await report.Page.Locator("#view-help").IsVisibleAsync());

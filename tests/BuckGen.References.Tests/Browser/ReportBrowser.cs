@@ -9,6 +9,10 @@ namespace BuckGen.References.Tests.Browser;
 /// </summary>
 public sealed class ReportBrowser : IAsyncDisposable
 {
+    private const string WithoutModel =
+        "const usual = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function "
+        + "(kind, ...rest) { return kind.startsWith('webgl') ? null : usual.call(this, kind, ...rest); };";
+
     private readonly ScratchFolder scratch = new();
     private readonly Dictionary<string, string> reports = [];
     private IPlaywright? playwright;
@@ -17,8 +21,10 @@ public sealed class ReportBrowser : IAsyncDisposable
     /// <summary>A report opened from the disk, as its reader does.</summary>
     /// <param name="example">Which example's.</param>
     /// <param name="window">Through which window.</param>
-    /// <param name="before">A script that runs before the page's own; null for none.</param>
-    internal async Task<OpenReport> Open(string example, Window window, string? before = null)
+    /// <param name="turnable">
+    /// Whether the page may draw its turnable model. A software renderer takes most of a test's time for it.
+    /// </param>
+    internal async Task<OpenReport> Open(string example, Window window, bool turnable = true)
     {
         var report = Report(example);
         var (width, height) = Looks.Size(window);
@@ -26,7 +32,7 @@ public sealed class ReportBrowser : IAsyncDisposable
             await (browser ??= await Launched())
                 .NewContextAsync(
                     new() { ViewportSize = new() { Width = width, Height = height }, ReducedMotion = ReducedMotion.Reduce });
-        if (before is not null) await context.AddInitScriptAsync(before);
+        if (!turnable) await context.AddInitScriptAsync(WithoutModel);
         var open = new OpenReport(context, await context.NewPageAsync(), new Uri(report).AbsoluteUri);
         await open.Load();
         return open;

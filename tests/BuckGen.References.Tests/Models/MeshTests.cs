@@ -1,10 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
-using BuckGen.Geometry.Offsetting;
-using BuckGen.Intake.Reading;
-using BuckGen.Jobs;
 using BuckGen.Output.Models;
 using BuckGen.Output.Models.Meshing;
 using BuckGen.References.Tests.Support;
@@ -12,7 +8,7 @@ using BuckGen.References.Tests.Support;
 namespace BuckGen.References.Tests.Models;
 
 /// <summary>Model files as a mesh checker and a glTF validator see them.</summary>
-public partial class MeshTests(ITestOutputHelper log)
+public partial class MeshTests(MeshedBucks bucks, ITestOutputHelper log) : IClassFixture<MeshedBucks>
 {
     private static readonly TimeSpan Minute = TimeSpan.FromMinutes(1);
 
@@ -21,14 +17,7 @@ public partial class MeshTests(ITestOutputHelper log)
     private static readonly Reference GltfValidator = new(
         "node", [RepositoryFolder.Script("validate_gltf.js")], "npm ci --prefix tests/BuckGen.References.Tests/Scripts");
 
-    // Letters with counters, many islands, curves, two islands that touch, a large drawing.
-    private static readonly string[] Outlines =
-    [
-        "svg/ink_word_plain.svg", "dxf/ez_islands_r2004.dxf", "dxf/kc_board.dxf", "dxf/fc_dog_r14_spline.dxf", "dxf/os_tag.dxf",
-        "dxf/ez_comb_necks.dxf", "dxf/ez_boat_4m.dxf", "svg/paper_shapes.svg",
-    ];
-
-    public static TheoryData<string> Names => [.. Outlines, "examples/boathouse-sign/job.toml", "examples/specimen-box/job.toml"];
+    public static TheoryData<string> Names => [.. MeshedBucks.Names];
 
     // ADMesh: knows nothing of our corners' numbers, only of coordinates; what it joins must be closed and turned the right way
     // round.
@@ -37,11 +26,11 @@ public partial class MeshTests(ITestOutputHelper log)
     public void ADMesh_finds_a_closed_mesh_of_the_right_volume(string name)
     {
         AdMesh.Need();
-        var design = DesignOf(name);
+        var design = bucks.Design(name);
         var layers = design.Layers.Sum(l => l.Region.Area * l.Thickness);
         Judge(BuckModel.Stepped(design), layers);
         // Its own volume is compared with the drafted outlines elsewhere.
-        var smooth = BuckModel.Smooth(design);
+        var smooth = bucks.Smooth(name);
         Judge(smooth, smooth.Volume);
 
         void Judge(SolidMesh mesh, double volume)
@@ -68,7 +57,7 @@ public partial class MeshTests(ITestOutputHelper log)
     public void The_glTF_validator_finds_nothing_wrong(string name)
     {
         GltfValidator.Need();
-        var mesh = BuckModel.Smooth(DesignOf(name));
+        var mesh = bucks.Smooth(name);
         using var scratch = new ScratchFolder();
         var file = scratch.File("model.glb");
         File.WriteAllBytes(file, [.. GlbFile.Write(mesh, "buck")]);
@@ -88,7 +77,7 @@ public partial class MeshTests(ITestOutputHelper log)
     public void The_glTF_validator_finds_nothing_wrong_with_the_formed_sheet(string name)
     {
         GltfValidator.Need();
-        var design = DesignOf(name);
+        var design = bucks.Design(name);
         var part = BuckDesign.Create(design.Outline, design.Spec with { Prediction = new() }).Formed!;
         using var scratch = new ScratchFolder();
         var file = scratch.File("part.glb");
@@ -107,7 +96,7 @@ public partial class MeshTests(ITestOutputHelper log)
     {
         AdMesh.Need();
         GltfValidator.Need();
-        var mesh = BuckModel.Stepped(DesignOf("dxf/os_tag.dxf"));
+        var mesh = BuckModel.Stepped(bucks.Design("dxf/os_tag.dxf"));
         using var scratch = new ScratchFolder();
         var (stl, glb) = (scratch.File("model.stl"), scratch.File("model.glb"));
         // The last triangle goes; an index beyond the last corner comes.
@@ -121,27 +110,6 @@ public partial class MeshTests(ITestOutputHelper log)
             && Number(m) > 0);
         var report = Written.GateTests.Json(GltfValidator.Run(Minute, RepositoryFolder.Script("validate_gltf.js"), glb)).Single();
         Assert.NotEmpty(Written.GateTests.FaultsOf(report));
-    }
-
-    private static BuckDesign DesignOf(string name)
-    {
-        if (name.EndsWith(".toml", StringComparison.Ordinal))
-        {
-            var path = Path.Combine(RepositoryFolder.Path, name);
-            var job = JobFile.Read(File.ReadAllText(path), Path.GetFileName(path));
-            var drawing = Path.Combine(Path.GetDirectoryName(path)!, job.OutlineFile);
-            return BuckDesign.Create(OutlineReader.Read(File.ReadAllBytes(drawing), job.OutlineFile, job.Reading), job.Buck);
-        }
-
-        var number = Array.IndexOf(Outlines, name);
-        return BuckDesign.Create(CorpusFiles.Valid().Single(f => f.File == name).Read(), new()
-        {
-            Depth = 24,
-            Stock = [new("12 mm", 12)],
-            Kind = number % 2 == 0 ? BuckKind.Male : BuckKind.Female,
-            Corners = number % 3 == 0 ? CornerJoin.Mitre : CornerJoin.Round,
-            Base = number % 4 < 2 ? new(new("9 mm", 9)) : null,
-        });
     }
 
     private static double Number(Match line) => double.Parse(line.Groups[2].Value, CultureInfo.InvariantCulture);

@@ -10,7 +10,7 @@ import ezdxf
 from shapely.affinity import affine_transform
 from shapely.geometry import Point, Polygon, box
 
-from exact_offset import offset
+from exact_offset import quick_offset
 from layer_file import points, wood
 from regions import farthest
 
@@ -52,7 +52,7 @@ class Part:
         outers = [Polygon(points(e)) for e in ezdxf.readfile(part["layerFile"]).modelspace() if e.dxf.layer == "CUT_OUTER"]
         outer = outers[part["island"]].buffer(0)
         island = max(wood(part["layerFile"]).geoms, key=lambda w: w.symmetric_difference(outer).area * -1 if outer.covers(w) else -1e12)
-        self.expected = affine_transform(offset(island, self.kerf / 2), self.map).geoms[0] if self.kerf else affine_transform(island, self.map)
+        self.expected = affine_transform(quick_offset(island, self.kerf / 2), self.map).geoms[0] if self.kerf else affine_transform(island, self.map)
         self.holes = [(k, affine_transform(Point(x, y), self.map), r) for k, x, y, r in circles(part["layerFile"]) if island.contains(Point(x, y))]
 
     def holes_missing(self, found):

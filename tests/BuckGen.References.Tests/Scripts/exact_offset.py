@@ -1,7 +1,7 @@
-"""The offset of a region by its definition, joined by GEOS from one exact piece an edge and a corner.
+"""The offset of a region by GEOS, in two ways.
 
-GEOS' own buffer of a whole polygon first simplifies it by 1 % of the distance. A single edge has nothing to simplify, so the
-union of the bands round all edges is as true as its arcs are fine.
+The quick one is GEOS' own buffer of the whole region, which first simplifies it by 1 % of the distance. The exact one joins one
+exact piece an edge and a corner. A single edge has nothing to simplify, so this union is as true as its arcs are fine.
 """
 import math
 
@@ -15,16 +15,31 @@ QUARTER_STEPS = 32
 SMOOTH_TURN = math.radians(3)
 
 
-def offset(region, distance, mitre_limit=None):
+def quick_offset(region, distance, mitre_limit=None):
+    """The region grown by a positive distance or shrunk by a negative one, true to about 1 % of the distance."""
+    if abs(distance) < 1e-12:
+        return region
+    return mitred(region, region.buffer(distance, QUARTER_STEPS), distance, mitre_limit)
+
+
+def exact_offset(region, distance, mitre_limit=None):
     """The region grown by a positive distance or shrunk by a negative one; corners round, or mitred up to the limit."""
     if abs(distance) < 1e-12:
         return region
-    walls = rings(MultiPolygon([orient(p) for p in polygons(region).geoms]))
-    pieces = [band for wall in walls for band in bands(wall, abs(distance))]
+    moved = unary_union([band for wall in walls(region) for band in bands(wall, abs(distance))])
+    return mitred(region, region.union(moved) if distance > 0 else region.difference(moved), distance, mitre_limit)
+
+
+def mitred(region, rounded, distance, mitre_limit):
+    """What is rounded, with its corners drawn out to the mitre limit; as it is where there is no limit."""
     if mitre_limit:
-        pieces += [wedge for wall in walls for wedge in wedges(wall, distance, mitre_limit)]
-    moved = unary_union(pieces)
-    return polygons(region.union(moved) if distance > 0 else region.difference(moved))
+        tips = unary_union([wedge for wall in walls(region) for wedge in wedges(wall, distance, mitre_limit)])
+        rounded = rounded.union(tips) if distance > 0 else rounded.difference(tips)
+    return polygons(rounded)
+
+
+def walls(region):
+    return rings(MultiPolygon([orient(p) for p in polygons(region).geoms]))
 
 
 def bands(wall, distance):
