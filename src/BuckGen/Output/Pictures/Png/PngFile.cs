@@ -146,9 +146,9 @@ internal static class PngFile
             if (count > 0) bytes.Add((byte)held);
             var (a, b) = (1u, 0u);
             // This number of bytes at once keeps the sums below 32 bits.
-            foreach (var some in data.Chunk(5552))
+            for (var start = 0; start < data.Length; start += 5552)
             {
-                foreach (var d in some) (a, b) = (a + d, b + a + d);
+                foreach (var d in data.AsSpan(start, Math.Min(5552, data.Length - start))) (a, b) = (a + d, b + a + d);
                 (a, b) = (a % 65521, b % 65521);
             }
 

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using BuckGen.Geometry;
 
 namespace BuckGen.Output.Pictures.Png;
@@ -14,7 +15,13 @@ internal sealed class Raster
 
     private const int Lines = 8, Channels = 3;
 
+    private const int None = -1;
+
     private readonly double[] change;
+
+    /// <summary>All crossings of an area, those of one line chained; the last one of each line; those of one line in order.</summary>
+    private readonly List<Crossing> crossings = [], ordered = [];
+    private readonly int[] last;
 
     /// <summary>White pixels.</summary>
     public Raster(int width, int height)
@@ -22,6 +29,7 @@ internal sealed class Raster
         (Width, Height, Pixels) = (width, height, new byte[width * height * Channels]);
         Array.Fill(Pixels, byte.MaxValue);
         change = new double[width + 2];
+        last = new int[height * Lines];
     }
 
     public int Width { get; }
@@ -39,17 +47,19 @@ internal sealed class Raster
     [MethodImpl(AtOnce)]
     public void Fill(IEnumerable<IReadOnlyList<Vec2>> loops, string colour, bool evenOdd, Bounds window)
     {
-        var crossings = Crossings(loops, window);
-        crossings.Sort();
+        var (top, bottom) = ((int)Math.Round(Math.Clamp(window.MinY, 0, Height) * Lines),
+            (int)Math.Round(Math.Clamp(window.MaxY, 0, Height) * Lines));
+        if (!Find(loops, top, bottom)) return;
         var ink = Convert.FromHexString(colour.AsSpan(1));
         var (left, right) = (Math.Clamp(window.MinX, 0, Width), Math.Clamp(window.MaxX, 0, Width));
-        for (var i = 0; i < crossings.Count;)
+        for (var row = top / Lines; row * Lines < bottom; row++)
         {
-            var (row, from, to) = (crossings[i].Line / Lines, Width, 0);
-            while (i < crossings.Count && crossings[i].Line / Lines == row)
+            var (from, to) = (Width, 0);
+            for (var line = Math.Max(top, row * Lines); line < Math.Min(bottom, (row + 1) * Lines); line++)
             {
-                var (line, turns) = (crossings[i].Line, 0);
-                for (; i < crossings.Count && crossings[i].Line == line; i++)
+                var crossings = InOrder(line);
+                var turns = 0;
+                for (var i = 0; i < crossings.Length; i++)
                 {
                     if (evenOdd ? (turns & 1) != 0 : turns != 0)
                     {
@@ -63,36 +73,50 @@ internal sealed class Raster
                 }
             }
 
-            Paint(row, from, Math.Min(to, Width - 1), ink);
+            if (from < to) Paint(row, from, Math.Min(to, Width - 1), ink);
         }
     }
 
-    private readonly record struct Crossing(int Line, double X, int Turn) : IComparable<Crossing>
+    private readonly record struct Crossing(double X, int Turn, int Next) : IComparable<Crossing>
     {
-        public int CompareTo(Crossing other) =>
-            Line != other.Line ? Line.CompareTo(other.Line) : X != other.X ? X.CompareTo(other.X) : Turn.CompareTo(other.Turn);
+        public int CompareTo(Crossing other) => X != other.X ? X.CompareTo(other.X) : Turn.CompareTo(other.Turn);
     }
 
+    /// <summary>Finds where the loops cross the lines; false where they cross none.</summary>
     [MethodImpl(AtOnce)]
-    private List<Crossing> Crossings(IEnumerable<IReadOnlyList<Vec2>> loops, Bounds window)
+    private bool Find(IEnumerable<IReadOnlyList<Vec2>> loops, int top, int bottom)
     {
-        var crossings = new List<Crossing>();
-        var (top, bottom) = ((int)Math.Round(Math.Clamp(window.MinY, 0, Height) * Lines),
-            (int)Math.Round(Math.Clamp(window.MaxY, 0, Height) * Lines));
+        Array.Fill(last, None, top, Math.Max(0, bottom - top));
+        crossings.Clear();
         foreach (var loop in loops)
             for (var i = 0; i < loop.Count; i++)
             {
-                var (a, b) = (loop[i], loop[(i + 1) % loop.Count]);
+                var (a, b) = (loop[i], loop[i + 1 < loop.Count ? i + 1 : 0]);
                 var turn = b.Y > a.Y ? 1 : -1;
                 if (turn < 0) (a, b) = (b, a);
                 // Each line runs through the middle of its eighth.
                 var first = Math.Max(top, (int)Math.Ceiling(Math.Clamp(a.Y * Lines - 0.5, -1, Height * Lines)));
                 var end = Math.Min(bottom, (int)Math.Ceiling(Math.Clamp(b.Y * Lines - 0.5, -1, Height * Lines)));
                 for (var line = first; line < end; line++)
-                    crossings.Add(new(line, a.X + (b.X - a.X) * (((line + 0.5) / Lines - a.Y) / (b.Y - a.Y)), turn));
+                {
+                    crossings.Add(new(a.X + (b.X - a.X) * (((line + 0.5) / Lines - a.Y) / (b.Y - a.Y)), turn, last[line]));
+                    last[line] = crossings.Count - 1;
+                }
             }
 
-        return crossings;
+        return crossings.Count > 0;
+    }
+
+    /// <summary>The crossings of a line from the left.</summary>
+    [MethodImpl(AtOnce)]
+    private ReadOnlySpan<Crossing> InOrder(int line)
+    {
+        ordered.Clear();
+        for (var k = last[line]; k != None; k = crossings[k].Next) ordered.Add(crossings[k]);
+        var found = CollectionsMarshal.AsSpan(ordered);
+        if (found.Length == 2 && found[0].CompareTo(found[1]) > 0) (found[0], found[1]) = (found[1], found[0]);
+        else if (found.Length > 2) found.Sort();
+        return found;
     }
 
     /// <summary>From here to the right, the coverage rises by this amount.</summary>
