@@ -19,8 +19,10 @@ internal sealed class Raster
 
     private readonly double[] change;
 
-    /// <summary>All crossings of an area, those of one line chained; the last one of each line; those of one line in order.</summary>
+    /// <summary>All crossings of an area, chained line by line; then those of one line, in order.</summary>
     private readonly List<Crossing> crossings = [], ordered = [];
+
+    /// <summary>The last crossing that was found on each line.</summary>
     private readonly int[] last;
 
     /// <summary>White pixels.</summary>
