@@ -77,11 +77,6 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
     {
         if (panel.Outline is { } drawn) return drawn;
         if (panel.Edge == PanelEdge.Offset) return PartShell.Filled(shell.Moved(holes, panel.Margin));
-        var box = holes.Bounds.Grown(panel.Margin);
-        var radius = Math.Min(panel.CornerRadius, Math.Min(box.Width, box.Height) / 2);
-        var core = box.Grown(-radius);
-        return radius == 0 || core.Width <= 0 || core.Height <= 0
-            ? new([new(Loop.Rectangle(box), [])])
-            : shell.Moved(new([new(Loop.Rectangle(core), [])]), radius);
+        return RoundedRectangle.Create(shell, holes.Bounds.Grown(panel.Margin), panel.CornerRadius, "panel");
     }
 }

@@ -14,19 +14,8 @@ internal static class FlangeEdge
     public static Region Create(PartShell shell, Region part, FlangeSpec flange) => flange switch
     {
         { Rim: FlangeRim.Drawn, Outline: { } drawn } => drawn,
-        { Rim: FlangeRim.Rectangle } => Rectangle(shell, part.Bounds.Grown(flange.Margin ?? flange.Width), flange.CornerRadius),
+        { Rim: FlangeRim.Rectangle } =>
+            RoundedRectangle.Create(shell, part.Bounds.Grown(flange.Margin ?? flange.Width), flange.CornerRadius, "flange"),
         _ => PartShell.Filled(shell.Moved(part, flange.Width)),
     };
-
-    private static Region Rectangle(PartShell shell, Bounds box, double radius)
-    {
-        var max = Math.Min(box.Width, box.Height) / 2;
-        if (radius >= max)
-            throw new SpecException(FormattableString.Invariant(
-                $"The corner radius of the flange is {radius:0.##} mm; a rim of {box.Width:0.##} x {box.Height:0.##} mm has ")
-                + FormattableString.Invariant($"corners below {max:0.##} mm."));
-        return radius == 0
-            ? new([new(Loop.Rectangle(box), [])])
-            : shell.Moved(new([new(Loop.Rectangle(box.Grown(-radius)), [])]), radius);
-    }
 }

@@ -33,7 +33,7 @@ public sealed record FlangeSpec(Stock Stock)
     /// <summary>From the part to the sides of a rectangle; null for the width.</summary>
     public double? Margin { get; init; }
 
-    /// <summary>Radius of a rectangle's corners, at most half of its shorter side.</summary>
+    /// <summary>Radius of a rectangle's corners, less than half of its shorter side.</summary>
     public double CornerRadius { get; init; } = FlangeSettings.CornerRadius.Value;
 
     /// <summary>

@@ -42,7 +42,7 @@ public sealed record PanelSpec(Stock Stock)
     /// <summary>From the opening to the outer edge; not for a drawn one.</summary>
     public double Margin { get; init; } = PanelSettings.Margin.Value;
 
-    /// <summary>Radius of a rectangle's corners.</summary>
+    /// <summary>Radius of a rectangle's corners, less than half of its shorter side.</summary>
     public double CornerRadius { get; init; } = PanelSettings.CornerRadius.Value;
 
     /// <summary>Diameter of the bit that cuts the opening; 0 for a laser, which makes any corner.</summary>

@@ -152,6 +152,16 @@ public class PanelTests
         Assert.Equal(edge == PanelEdge.Rectangle && radius == 0 ? 0 : 4, panel.Outer.Segments.Count(s => s.IsArc));
     }
 
+    // The panel is about 152 x 112 mm. Such corners were left sharp, without a word.
+    [Fact]
+    public void Corners_that_the_panel_is_too_small_for_are_refused()
+    {
+        var refusal = Assert.Throws<SpecException>(() =>
+            Design(Formed.Rectangle(100, 60), p => p with { Edge = PanelEdge.Rectangle, Margin = 25, CornerRadius = 60 }));
+
+        Assert.Contains("The corner radius of the panel is 60 mm", refusal.Message);
+    }
+
     [Fact]
     public void Several_islands_stay_where_they_are_drawn()
     {
