@@ -254,4 +254,40 @@ internal sealed record PartJob(string Name, PartDrawing Drawing, string Text, st
             thickness = "6mm"
             """, ""),
     ];
+
+    /// <summary>Parts with lids: one of each fit.</summary>
+    public static IReadOnlyList<PartJob> WithLids { get; } =
+    [
+        WithLid("over", "clearance = \"0.3mm\"", "drawn = \"inside\"", "5deg", "[jig]"),
+        WithLid("into", "clearance = \"0.4mm\"\ndraft = \"3deg\"", "drawn = \"outside\"", "4deg", ""),
+        WithLid("flush", "clearance = \"0.2mm\"", "drawn = \"inside\"\ncut-height = \"8mm\"", "3deg", ""),
+    ];
+
+    private static PartJob WithLid(string fit, string lid, string part, string draft, string jig) =>
+        new($"lid-{fit}", PartDrawing.RoundedRectangle(120, 80, 14), $"""
+            [buck]
+            draft = "{draft}"
+            [part]
+            depth = "40mm"
+            {part}
+            [lid]
+            fit = "{fit}"
+            skirt = "10mm"
+            {lid}
+            [sheet]
+            plastic = "petg"
+            gauge = "1mm"
+            [former]
+            frame = ["400mm", "300mm"]
+            {jig}
+            [[stock]]
+            name = "birch 12"
+            thickness = "11.9mm"
+            [[stock]]
+            name = "birch 4"
+            thickness = "3.8mm"
+            [[stock]]
+            name = "grey card"
+            thickness = "1mm"
+            """);
 }
