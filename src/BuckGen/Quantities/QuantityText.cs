@@ -17,10 +17,8 @@ public static class QuantityText
         millimetres = 0;
         if (!TrySplit(text, out var number, out var unit)) return false;
         unit = unit.Length == 0 ? "mm" : unit.ToLowerInvariant();
-        if (unit is "\"" or "inch" or "inches") unit = "in";
-        if (!UnitsNetSetup.Default.UnitParser.TryParse<LengthUnit>(unit, CultureInfo.InvariantCulture, out var found)
-            || found is not (LengthUnit.Millimeter or LengthUnit.Centimeter or LengthUnit.Meter or LengthUnit.Inch
-                or LengthUnit.Foot)) return false;
+        if (unit is "inch" or "inches") unit = "in";
+        if (!KnownUnits.TryParse<LengthUnit>(unit, out var found)) return false;
         // A unit's size is rounded to twelve digits, so that an inch is 25.4 mm and not a hair off.
         millimetres = number * Math.Round(Length.From(1, found).Millimeters, 12);
         return double.IsFinite(millimetres);
@@ -35,8 +33,7 @@ public static class QuantityText
         degrees = 0;
         if (!TrySplit(text, out var number, out var unit)) return false;
         unit = unit.ToLowerInvariant() is "" or "degree" or "degrees" ? "deg" : unit.ToLowerInvariant();
-        if (!UnitsNetSetup.Default.UnitParser.TryParse<AngleUnit>(unit, CultureInfo.InvariantCulture, out var found))
-            return false;
+        if (!KnownUnits.TryParse<AngleUnit>(unit, out var found)) return false;
         degrees = number * Math.Round(Angle.From(1, found).Degrees, 12);
         return double.IsFinite(degrees);
     }
@@ -50,8 +47,7 @@ public static class QuantityText
         pascals = 0;
         if (!TrySplit(text, out var number, out var unit)) return false;
         if (unit.Length == 0) unit = "kPa";
-        if (!UnitsNetSetup.Default.UnitParser.TryParse<PressureUnit>(unit, CultureInfo.InvariantCulture, out var found))
-            return false;
+        if (!KnownUnits.TryParse<PressureUnit>(unit, out var found)) return false;
         pascals = number * Math.Round(Pressure.From(1, found).Pascals, 6);
         return double.IsFinite(pascals);
     }
