@@ -25,7 +25,7 @@ internal static class RandomBuck
         var plate = dice.Chance(0.65)
             ? new BasePlate(AnyStock(dice), dice.Said(0, 40), dice.Chance(0.3) ? AnyStock(dice) : null) : null;
         var sheet = dice.Chance(0.6) ? new SheetSpec { Gauge = dice.Said(0.3, 4) } : null;
-        return new()
+        return Shaped(dice, new()
         {
             Kind = dice.Any(BuckKind.Male, BuckKind.Male, BuckKind.Female),
             Depth = depth,
@@ -67,7 +67,21 @@ internal static class RandomBuck
             BlockMargin = dice.Said(5, 40),
             Dowels = new(dice.Said(1, 10), dice.Between(0, 0.4), dice.Said(0.5, 8)) { ThroughFace = dice.Chance(0.3) },
             LetterHeight = dice.Said(4, 12),
-        };
+        });
+    }
+
+    /// <summary>Now and then a side with bends and ledges, or a round upper edge.</summary>
+    private static BuckSpec Shaped(RandomSource dice, BuckSpec spec)
+    {
+        if (dice.Chance(0.15)) spec = spec with { EdgeRadius = dice.Said(0.2, Math.Max(0.3, spec.Depth / 3)) };
+        if (spec.Draft < 0 || !dice.Chance(0.15)) return spec;
+        var side = Enumerable.Range(0, dice.Whole(1, 3)).Select(_ => new SideStretch
+        {
+            Height = dice.Between(0.06, 0.3 * Math.Max(1, spec.Depth)),
+            Inset = dice.Between(0, 1.5),
+        }).Prepend(new() { Draft = spec.Draft }).ToList();
+        if (dice.Chance(0.5)) side.Insert(1, new() { Height = 0, Inset = dice.Between(0.1, 6) });
+        return spec with { Side = [.. side] };
     }
 
     private static ImmutableArray<Stock> Stocks(RandomSource dice) =>

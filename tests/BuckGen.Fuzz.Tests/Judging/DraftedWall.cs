@@ -16,11 +16,15 @@ internal sealed class DraftedWall
     private readonly double slope;
     private readonly double reference;
     private readonly double allowance;
+    private readonly double scale;
+
+    /// <summary>Beside a ledge the wall within the layer counts, mm.</summary>
+    private double Inside => spec.Side.IsEmpty ? 0 : 1e-5;
 
     public DraftedWall(BuckDesign design)
     {
         spec = design.Spec;
-        (Foot, allowance) = (Plates(spec), design.Sizing.WallAllowance);
+        (Foot, allowance, scale) = (Plates(spec), design.Sizing.WallAllowance, 1 - design.Sizing.Shrinkage / 100);
         Face = Foot + design.Plan.LayerStocks.Sum(s => s.Thickness);
         reference = spec.OutlineAt == OutlineAt.Face ? Face - design.Sizing.Inset : Foot + design.Sizing.Inset;
         slope = Math.Tan(spec.Draft * Math.PI / 180) * (IsMale ? -1 : 1);
@@ -37,12 +41,31 @@ internal sealed class DraftedWall
     public bool IsMale => spec.Kind == BuckKind.Male;
 
     /// <summary>How far the wall stands outside the drawn outline, mm.</summary>
-    public double OffsetAt(double height) => allowance + (height - reference) * slope;
+    public double OffsetAt(double height) => allowance
+        + (spec.Side.IsEmpty ? (height - reference) * slope : InsetAt(reference) - InsetAt(height));
+
+    /// <summary>How far the wall stands inside the outline at the flange, by the stretches of the side.</summary>
+    private double InsetAt(double height)
+    {
+        var from = IsMale ? height - Foot : Face - height;
+        var rest = Face - Foot - spec.Side.Sum(s => s.Height ?? 0) / scale;
+        var (at, total) = (0.0, 0.0);
+        foreach (var stretch in spec.Side)
+        {
+            var high = stretch.Height / scale ?? rest;
+            var across = stretch.Inset / scale ?? high * Math.Tan(stretch.Draft!.Value * Math.PI / 180);
+            if (from < at + high) return total + across * (from - at) / high;
+            (at, total) = (at + high, total + across);
+        }
+
+        return total;
+    }
 
     /// <summary>The height whose outline a layer is cut to: the larger one's, the smaller one's or between.</summary>
     public double CutHeight(Layer layer)
     {
-        var (broad, narrow) = spec.Draft >= 0 ? (layer.Bottom, layer.Top) : (layer.Top, layer.Bottom);
+        var (bottom, top) = (layer.Bottom + Inside, layer.Top - Inside);
+        var (broad, narrow) = spec.Draft >= 0 ? (bottom, top) : (top, bottom);
         return spec.Steps switch { Steps.Outside => broad, Steps.Inside => narrow, _ => (layer.Bottom + layer.Top) / 2 };
     }
 

@@ -88,6 +88,23 @@ public class BuckToolTests
         Assert.Equal(expected, Tool(design, stepped: true).SignedDistance(new(x, y, z)), 9);
     }
 
+    /// <summary>A ledge is the top of the wall below it: beside that wall it is no nearer than the wall.</summary>
+    [Theory]
+    [InlineData(24.0002, 19)]
+    [InlineData(24.01, 19)]
+    [InlineData(30, 19)]
+    public void Beside_a_ledge_the_distance_is_that_to_the_wall(double height, double min)
+    {
+        var design = Designs["stepped block with a round edge"];
+        var foot = design.Footprint.Bounds;
+
+        var distance = Tool(design, stepped: false).SignedDistance(new(foot.MinX - 20, 30, height));
+
+        Assert.InRange(distance, min, 33);
+        // And over the ledge it is the height.
+        Assert.Equal(2, Tool(design, stepped: false).SignedDistance(new(foot.MinX + 5, 30, 26)), 0.05);
+    }
+
     private static BuckDesign Design(Region outline, BuckKind kind, CornerJoin corners, double draft = 5) =>
         Formed.Design(outline, Formed.Spec(kind, 36, draft) with { Stock = [new("12 mm", 12)], Corners = corners });
 

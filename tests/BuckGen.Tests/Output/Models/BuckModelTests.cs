@@ -36,6 +36,46 @@ public class BuckModelTests
         static double Box(double more) => (100 + more) * (60 + more);
     }
 
+    /// <summary>
+    /// What a round takes from the edge of a disc: the square of the radius less a quarter of a circle, carried round the axis.
+    /// Its centroid lies 2r/3/(4 - π) from the centre of the arc, along either side. Source: Pappus's second theorem.
+    /// </summary>
+    [Fact]
+    public void A_disc_with_a_round_edge_lacks_a_ring()
+    {
+        const double Edge = 6;
+        var spec = PlainBuck.Spec with { Draft = 0 };
+        var (sharp, round) = (BuckModel.Smooth(PlainBuck.Create(Shapes.Disc(30), spec)),
+            BuckModel.Smooth(PlainBuck.Create(Shapes.Disc(30), spec with { EdgeRadius = Edge })));
+
+        Assert.Empty(MeshFaults.Find(round));
+        var fromSharpEdge = Edge - Edge * (2.0 / 3) / (4 - Math.PI);
+        var ring = Edge * Edge * (1 - Math.PI / 4) * 2 * Math.PI * (30 - fromSharpEdge);
+        Assert.Equal(ring, sharp.Volume - round.Volume, 0.02 * ring);
+        Assert.Equal(36, round.MaxCorner.Z, 1e-6);
+    }
+
+    [Theory]
+    [InlineData(BuckKind.Male)]
+    [InlineData(BuckKind.Female)]
+    public void A_ledge_is_level_in_the_model(BuckKind kind)
+    {
+        var spec = PlainBuck.Spec with
+        {
+            Kind = kind,
+            Base = new(Ply6),
+            Corners = CornerJoin.Mitre,
+            Side = [new() { Draft = 0 }, new() { Height = 0, Inset = 8 }, new() { Height = 12, Draft = 0 }],
+            OutlineAt = kind == BuckKind.Male ? OutlineAt.Base : OutlineAt.Face,
+        };
+        var mesh = BuckModel.Smooth(PlainBuck.Create(Shapes.Rectangle(100, 60), spec));
+
+        Assert.Empty(MeshFaults.Find(mesh));
+        var (plate, hollow) = kind == BuckKind.Male ? (140 * 100, 24 * 100 * 60 + 12 * 84 * 44)
+            : (190 * 150, 36 * 150 * 110 - 24 * 100 * 60 - 12 * 84 * 44);
+        Assert.Equal(6.0 * plate + hollow, mesh.Volume, 12.0);
+    }
+
     [Fact]
     public void A_disc_is_a_cone_less_its_tip()
     {

@@ -1,0 +1,57 @@
+"""Compares layers of bucks whose sides have stretches with the offset of their outline. Prints one JSON object a layer.
+
+Listing: {depth, thickness, bucks: [{file, outline, kind, side: [{height, draft, inset}], layers: [path, ...]}]}. Stretches stand
+from the flange to the face; the one without a height takes the rest. The outline is to size at the upper plane, and layers are
+cut at their lower face. The side is walked here anew.
+"""
+import json
+import math
+import sys
+from multiprocessing import Pool
+
+from shapely.geometry import Polygon, box
+
+from exact_offset import offset
+from layer_file import wood
+from regions import farthest
+
+JUST_OVER = 1e-6  # mm: of two walls that meet at a ledge the upper one counts
+
+
+def inset(side, depth, from_flange):
+    """How far the wall stands inside the outline at the flange."""
+    rest = depth - sum(s["height"] or 0 for s in side)
+    at, total = 0.0, 0.0
+    for stretch in side:
+        height = rest if stretch["height"] is None else stretch["height"]
+        across = height * math.tan(math.radians(stretch["draft"])) if stretch["inset"] is None else stretch["inset"]
+        if from_flange < at + height:
+            return total + across * (from_flange - at) / height
+        at, total = at + height, total + across
+    return total
+
+
+def judge(task):
+    job, buck = task
+    outline, depth, lines = wood(buck["outline"]), job["depth"], []
+    male = buck["kind"] == "Male"
+    at_face = inset(buck["side"], depth, depth if male else 0)
+    for k in range(round(depth / job["thickness"])):
+        height = k * job["thickness"] + JUST_OVER
+        expected = offset(outline, at_face - inset(buck["side"], depth, height if male else depth - height))
+        written = wood(buck["layers"][k]) if k < len(buck["layers"]) else Polygon()
+        if not male:
+            written = box(*written.bounds).difference(written)
+        distance = farthest(expected, written)
+        lines.append({"buck": f'{buck["kind"]} {buck["file"]}, layer {k + 1}', "expectedArea": expected.area,
+                      "area": written.area, "distance": min(distance, 1e9)})
+    return lines
+
+
+if __name__ == "__main__":
+    with open(sys.argv[1]) as listing:
+        job = json.load(listing)
+    with Pool(2) as pool:
+        for lines in pool.imap_unordered(judge, [(job, b) for b in job["bucks"]]):
+            for line in lines:
+                print(json.dumps(line))
