@@ -11,7 +11,7 @@ from multiprocessing import Pool
 
 from shapely.geometry import Polygon, box
 
-from exact_offset import offset
+from exact_offset import exact_offset
 from layer_file import wood
 from regions import farthest
 
@@ -38,7 +38,7 @@ def judge(task):
     at_face = inset(buck["side"], depth, depth if male else 0)
     for k in range(round(depth / job["thickness"])):
         height = k * job["thickness"] + JUST_OVER
-        expected = offset(outline, at_face - inset(buck["side"], depth, height if male else depth - height))
+        expected = exact_offset(outline, at_face - inset(buck["side"], depth, height if male else depth - height))
         written = wood(buck["layers"][k]) if k < len(buck["layers"]) else Polygon()
         if not male:
             written = box(*written.bounds).difference(written)

@@ -1,4 +1,3 @@
-using BuckGen.Design.Bucks;
 using BuckGen.Geometry.Tests;
 using BuckGen.Output.Pictures;
 using BuckGen.Output.Pictures.Drawing;
