@@ -15,7 +15,7 @@ namespace BuckGen.References.Tests.Layers;
 public class SideTests
 {
     private const double Depth = 36, Thickness = 6, MaxAreaMiss = 0.001, MaxDistance = 0.05;
-    private const int Files = 30, MaxPieces = 150;
+    private const int Files = 12, MaxPieces = 100;
 
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
     {
