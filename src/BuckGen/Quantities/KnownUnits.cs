@@ -4,7 +4,7 @@ using UnitsNet.Units;
 
 namespace BuckGen.Quantities;
 
-/// <summary>The units that text may name, a few of UnitsNet's: its table of all units takes longer to make than a small job.</summary>
+/// <summary>The units that text may name. UnitsNet takes longer to make its table of all units than a small job takes.</summary>
 internal static class KnownUnits
 {
     private static readonly UnitParser Parser = new(Names());
