@@ -3,7 +3,7 @@ using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Output.Reports;
 
-/// <summary>What is written as JSON, known to the compiler: finding it out by reflection takes a good part of a short run.</summary>
+/// <summary>The types that are written as JSON. Reflection would take a good part of a short run to learn them.</summary>
 [JsonSerializable(typeof(Summary))]
 [JsonSerializable(typeof(OutlineReport))]
 [JsonSerializable(typeof(Catalog))]
