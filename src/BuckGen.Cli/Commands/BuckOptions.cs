@@ -4,6 +4,7 @@ using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
 using BuckGen.Cutting.Boards;
 using BuckGen.Cutting.CutFiles;
+using BuckGen.Cutting.Seams;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Specs;
 using BuckGen.Dxf;
@@ -61,6 +62,7 @@ internal sealed class BuckOptions
     private readonly Option<double?> kerf = QuantityOption.Create(CuttingSettings.Kerf, "Full width of the laser's cut.");
     private readonly Option<double?> spacing = QuantityOption.Create(CuttingSettings.Spacing);
     private readonly Option<double?> edgeMargin = QuantityOption.Create(CuttingSettings.EdgeMargin);
+    private readonly Option<SeamKind?> seams = QuantityOption.Create(SeamSettings.Kind);
     private readonly Option<DxfVersion?> dxf = QuantityOption.Create(OutputSettings.Dxf);
     private readonly Option<bool> svg = QuantityOption.Create(OutputSettings.Svg, "Also write an SVG beside every DXF.");
 
@@ -77,10 +79,11 @@ internal sealed class BuckOptions
 
     public void AddTo(HelpedCommand command)
     {
+        seams.Description = "Cut plates larger than a board in pieces, with such seams; without it they are an error.";
         command.Add(
             OptionGroup.Buck, depth, draft, edgeRadius, kind, outlineAt, corners, mitreLimit, steps, shrinkage, basePlate,
             baseMargin, blockMargin, dowel);
-        command.Add(OptionGroup.Boards, stock, catalogFile, sheet, machine, kerf, spacing, edgeMargin);
+        command.Add(OptionGroup.Boards, stock, catalogFile, sheet, machine, kerf, spacing, edgeMargin, seams);
         command.Add(OptionGroup.Output, dxf, svg, model, drill, formats);
         vents.AddTo(command);
         part.AddTo(command);
@@ -158,7 +161,10 @@ internal sealed class BuckOptions
     private CuttingSpec Cutting(ParseResult parsed) =>
         new(
             parsed.GetValue(machine) ?? CuttingDefaults.Machine, parsed.GetValue(kerf) ?? CuttingDefaults.Kerf,
-            parsed.GetValue(spacing) ?? CuttingDefaults.Spacing, parsed.GetValue(edgeMargin) ?? CuttingDefaults.EdgeMargin);
+            parsed.GetValue(spacing) ?? CuttingDefaults.Spacing, parsed.GetValue(edgeMargin) ?? CuttingDefaults.EdgeMargin)
+        {
+            Seams = parsed.GetValue(seams) is { } wanted ? new() { Kind = wanted } : null,
+        };
 
     private OutputOptions Output(ParseResult parsed, Extensions extensions) => new(
         "", parsed.GetValue(dxf) ?? DxfVersion.R12, parsed.GetValue(svg),

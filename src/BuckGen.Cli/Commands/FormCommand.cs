@@ -44,6 +44,9 @@ internal static class FormCommand
         {
             var (job, plan) = source.Plan(parsed.GetValue(file)!, parsed, terminal, job => Forming(parsed, job), cancellation);
             var summary = Summary.Create(plan, job.Title, []);
+            if (parsed.GetValue(map) is not null && !plan.Groups.IsEmpty)
+                throw new UsageException(
+                    "A sign in several bucks has a map for each of them: 'buckgen make' draws it in the report of every buck.");
             if (parsed.GetValue(map) is { } picture)
                 PictureFile.Write("--map", picture, ThicknessMap.Draw(plan.Design)
                     ?? throw new UsageException(

@@ -30,6 +30,10 @@ internal sealed class PartOptions
     private readonly Option<string?> platen =
         QuantityOption.Create(FormerSettings.Platen, "What the buck stands on, such as 290x190mm.");
     private readonly Option<double?> travel = QuantityOption.Create(FormerSettings.Travel);
+    private readonly Option<bool> groups = new("--groups")
+    {
+        Description = "Make a sign larger than the frame in several bucks, with a register board from the first board named.",
+    };
     private readonly Option<string[]> sizes =
         QuantityOption.Sizes(SheetSettings.Sizes, "Sizes in which you can buy the sheet, such as 1220x610mm.");
 
@@ -37,7 +41,7 @@ internal sealed class PartOptions
     {
         command.Add(OptionGroup.FinishedPart, part, at, partSize, cutHeight);
         command.Add(OptionGroup.Sheet, plastic, gauge, minWall, sizes);
-        command.Add(OptionGroup.Former, frame, platen, travel);
+        command.Add(OptionGroup.Former, frame, platen, travel, groups);
     }
 
     /// <summary>The spec with the sheet when an option concerns it, or when the command is about nothing else.</summary>
@@ -54,6 +58,7 @@ internal sealed class PartOptions
         return buck with
         {
             Part = Part(parsed),
+            Groups = parsed.GetValue(groups) ? new(buck.Stock[0]) : null,
             Sheet = !hasSheet ? null : Defaults with
             {
                 Plastic = parsed.GetValue(plastic) is { } word

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using BuckGen.Output.Reports;
 
@@ -15,7 +16,8 @@ internal static class PlanPrinter
             printer.Line(Text($"Round its upper edge to {edge:0.##} mm when it is glued"));
         printer.Line(
             Text($"Buck {buck.Depth:0.##} mm deep (off by {buck.DepthMiss:+0.##;-0.##;0}); ")
-                + Text($"stack {buck.Height:0.##} mm high"));
+                + (summary.Groups is { } bucks ? Text($"made in {bucks.Length} bucks, with a register board")
+                    : Text($"stack {buck.Height:0.##} mm high")));
         printer.Line(
             Text($"Footprint {summary.Footprint.Width:0.0} x {summary.Footprint.Height:0.0} mm; ")
                 + Text($"{summary.CutLength / 1000:0.00} m to cut"));
@@ -40,7 +42,8 @@ internal static class PlanPrinter
                     + Text($"part{(panel.Inlays > 0 ? Text($", {panel.Inlays} loose pieces") : "")}; cut it with its face down"));
         OutlinePrinter.PrintRemarks(printer, summary.Outline);
         printer.Line();
-        PrintLayers(printer, summary);
+        if (summary.Groups is { } groups) PrintGroups(printer, groups);
+        else PrintLayers(printer, summary);
         if (summary.Boards.Length > 0) PrintBoards(printer, summary);
         CostPrinter.Print(printer, summary.Cost);
         printer.Line();
@@ -49,8 +52,19 @@ internal static class PlanPrinter
         if (summary.Cutting.Machine == "router")
             printer.Line("For a router: the paths are the nominal outlines; set the cutter's side and diameter there.");
         Cautions.Print(printer);
-        printer.Line(Text($"Wrote {summary.Files.Length} files to {folder}"));
+        printer.Line(Text($"Wrote {summary.Files.Length} files to {folder}")
+            + (summary.Groups is null ? "" : ", and those of every buck to its own folder in it"));
     }
+
+    private static void PrintGroups(Printer printer, ImmutableArray<GroupReport> groups) => printer.Table(
+        [new("Buck", AlignRight: true), new("Folder"), new("Islands", AlignRight: true), new("Along x, mm", AlignRight: true),
+            new("Blank, mm", AlignRight: true), new("Boards", AlignRight: true), new("Errors", AlignRight: true)],
+        groups.Select(g => (string[])
+        [
+            Text($"{g.Number}"), g.Folder, Text($"{g.Islands.Length}"), Text($"{g.Bounds.MinX:0.#} to {g.Bounds.MaxX:0.#}"),
+            g.BlankWidth is null ? "none" : Text($"{g.BlankWidth:0} x {g.BlankHeight:0}"), Text($"{g.Boards}"),
+            Text($"{g.Errors}"),
+        ]));
 
     private static void PrintLayers(Printer printer, Summary summary) => printer.Table(
         [new("Layer"), new("Stock"), new("Heights, mm", AlignRight: true), new("Size, mm", AlignRight: true),

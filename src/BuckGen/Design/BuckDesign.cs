@@ -50,6 +50,11 @@ public sealed record BuckDesign(
     /// <summary>The face panel; null when there is none.</summary>
     public FacePanel? Panel => Jigs.OfType<FacePanel>().FirstOrDefault();
 
+    /// <summary>
+    /// The bucks of a sign that is made in several; then the whole has no layers of its own. None for one buck.
+    /// </summary>
+    public ImmutableArray<BuckGroup> Groups { get; init; } = [];
+
     /// <summary>The layers of jigs and panels, in the order in which they are laid out.</summary>
     public IEnumerable<Layer> Accessories => Jigs.SelectMany(j => j.Layers);
 

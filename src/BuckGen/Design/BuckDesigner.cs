@@ -28,7 +28,9 @@ internal static class BuckDesigner
         OutlineSize.Require(outline.Name, outline.Region, spec.Tolerance);
         try
         {
-            return DesignChecked(outline, spec, extensions,
+            return spec.Groups is { } groups
+                ? GroupDesigner.Design(outline, spec, groups, extensions, progress, cancellation)
+                : DesignChecked(outline, spec, extensions,
                 DesignProgress.Reporter(progress, spec.Prediction is not null, cancellation), cancellation);
         }
         catch (OffsetFailedException failure)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Grouping;
 using BuckGen.Design.Parts;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Trimming;
@@ -121,6 +122,14 @@ internal static class FinishTables
             table!.Fault(layersOf, "\"outline-layers\" needs \"outline\", the file they are in");
         return null;
     }
+
+    /// <summary>The table [groups]; null when the job has none.</summary>
+    public static GroupSpec? Groups(JobTable? table, ImmutableArray<Stock> stock) =>
+        table is null ? null : new(table.Board(GroupSettings.Stock, stock))
+        {
+            Fit = table.Optional(GroupSettings.Fit),
+            Margin = table.Number(GroupSettings.Margin),
+        };
 
     /// <summary>The table [panel]; null when the job has none.</summary>
     public static PanelSpec? Panel(JobTable? table, ImmutableArray<Stock> stock) =>

@@ -77,6 +77,7 @@ public static class JobFile
                 Jig = FinishTables.Jig(Given("jig")),
                 Flange = FinishTables.Flange(Given("flange"), stock),
                 Panel = FinishTables.Panel(Given("panel"), stock),
+                Groups = FinishTables.Groups(Given("groups"), stock),
                 Checks = CheckTable.Read(Table("checks")),
                 Prediction = predict && Given("sheet") is not null ? forming : null,
             },

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Output.Files;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Jobs;
 
@@ -10,7 +11,7 @@ namespace BuckGen.Jobs;
 public sealed record JobResult(CutPlan Plan, ImmutableArray<OutputFile> Files)
 {
     /// <summary>The folder of the lid's files, below the output folder.</summary>
-    public const string LidFolder = "lid";
+    public const string LidFolder = BuckFolders.Lid;
 
     /// <summary>The lid, laid out on boards of its own; null for none.</summary>
     public CutPlan? Lid { get; init; }

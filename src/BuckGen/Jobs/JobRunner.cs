@@ -65,6 +65,8 @@ public static class JobRunner
         job.Lid?.Validate();
         if (job.Lid is not null && job.Buck.Sheet is null)
             throw new SpecException("The lid is sized from the formed part: give the thickness of the plastic sheet.");
+        if (job is { Lid: not null, Buck.Groups: not null })
+            throw new SpecException("A lid is made for a part from one buck; leave out [lid], or [groups].");
         steps.Read(job.OutlineFile);
         var outline = Read(job.OutlineFile, job.Reading, files, cancellation);
         var design = BuckDesign.Create(outline, job.Buck, job.Design, steps, cancellation);

@@ -6,6 +6,7 @@ using BuckGen.Cutting.Seams;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Grouping;
 using BuckGen.Design.Parts;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Specs;
@@ -40,7 +41,8 @@ internal static class JobSettings
         VentSettings.Table,
         VentSettings.VacuumTable, PlenumSettings.Table, DrillSettings.Table, SheetSettings.Table, FormerSettings.Table,
         FormingSettings.Table,
-        JigSettings.Table, FlangeSettings.Table, PanelSettings.Table, CheckSettings.Table, DowelSettings.Table,
+        JigSettings.Table, FlangeSettings.Table, PanelSettings.Table, GroupSettings.Table,
+        CheckSettings.Table, DowelSettings.Table,
         CuttingSettings.Table, SeamSettings.Table,
         RateSettings.Table, OutputSettings.Table,
     ];

@@ -4,6 +4,7 @@ using BuckGen.Cutting.Costs;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Grouping;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Specs;
 using BuckGen.Design.Trimming;
@@ -118,6 +119,7 @@ public partial class JobFileTests
             Jig = job.Buck.Jig,
             Flange = job.Buck.Flange,
             Panel = job.Buck.Panel,
+            Groups = job.Buck.Groups,
             Prediction = new() { Friction = 0.3 },
             Checks = job.Buck.Checks
         }, job.Buck);
@@ -140,6 +142,7 @@ public partial class JobFileTests
         Assert.Equal(new JigSpec { TrimHeight = 12 }, job.Buck.Jig);
         Assert.Equal(new FlangeSpec(job.Buck.Stock[0]) { Margin = 20 }, job.Buck.Flange);
         Assert.Equal(new PanelSpec(job.Buck.Stock[0]) { Fit = 0.5 }, job.Buck.Panel);
+        Assert.Equal(new GroupSpec(job.Buck.Stock[0]) { Fit = 0.5 }, job.Buck.Groups);
         var vents = job.Buck.Vents!;
         Assert.Equal(new VentSpec { Diameter = 0.8, Points = vents.Points, KeepOut = vents.KeepOut, Air = vents.Air }, vents);
         // 67.725 kPa below 101.325 kPa of air.
@@ -159,7 +162,7 @@ public partial class JobFileTests
                 GlueMinutes = 5
             }, job.Output.Rates);
         Assert.Equal((9.8, 900), (job.Buck.Stock[0].Price, job.Buck.Stock[0].CutFeed));
-        Assert.Equal(new CuttingSpec { Bed = new(600, 400) }, job.Cutting);
+        Assert.Equal(new CuttingSpec { Bed = new(600, 400), Seams = new() }, job.Cutting);
         Assert.Equal(("panel.svg", "PANEL"), (job.PanelDrawing!.File, job.PanelDrawing.Reading.Layers.Single()));
         Assert.Equal(("rim.svg", "RIM"), (job.FlangeDrawing!.File, job.FlangeDrawing.Reading.Layers.Single()));
         Assert.Equal("mm", job.Reading.Units);
@@ -174,7 +177,7 @@ public partial class JobFileTests
         // A wrong key makes the reader list the ones it knows, table by table.
         foreach (var table in
             (string[])["outline", "part", "base", "vents", "vacuum", "plenum", "sheet", "former", "forming", "jig", "flange",
-                "panel", "checks", "dowels", "cutting", "rates", "output"])
+                "panel", "groups", "seams", "checks", "dowels", "cutting", "rates", "output"])
         {
             var text = Regex.Replace(Everything, $@"^\[{table}\]", $"[{table}]\nzzz = 1", RegexOptions.Multiline);
             var message = Assert.Throws<JobFileException>(() => JobFile.Read(text, "job.toml", Catalog.BuiltIn)).Message;

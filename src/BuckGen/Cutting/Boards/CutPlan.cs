@@ -3,6 +3,7 @@ using BuckGen.Cancellation;
 using BuckGen.Cutting.Seams;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Grouping;
 using BuckGen.Findings;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
@@ -31,8 +32,14 @@ public sealed record CutPlan(
     /// <summary>Plates that are cut in pieces; none when all fit.</summary>
     public ImmutableArray<SeamedPlate> Plates { get; init; } = [];
 
+    /// <summary>The bucks of a sign that is made in several, each on boards of its own; none for one buck.</summary>
+    public ImmutableArray<CutPlan> Groups { get; init; } = [];
+
+    /// <summary>The boards of all bucks.</summary>
+    internal IEnumerable<BoardLayout> AllBoards => Boards.Concat(Groups.SelectMany(g => g.Boards));
+
     /// <summary>Length cut through in all boards, mm.</summary>
-    public double CutLength => Boards.SelectMany(s => s.Placements).Sum(p => p.Part.CutLength);
+    public double CutLength => AllBoards.SelectMany(s => s.Placements).Sum(p => p.Part.CutLength);
 
     /// <summary>The findings of the design and of the plan together, the gravest first.</summary>
     public ImmutableArray<Finding> AllFindings => FindingList.Append(Design.Findings, Findings);
@@ -57,7 +64,25 @@ public sealed record CutPlan(
             throw new SpecException(FormattableString.Invariant(
                 $"The kerf of {spec.Kerf} mm leaves nothing of a dowel hole of {design.Spec.Dowels.HoleDiameter} mm; use a ")
                 + "smaller kerf or thicker dowels.");
-        return CancellableWork.Run(() => LaidOut(design, spec, scope, cancellation), cancellation);
+        return CancellableWork.Run(
+            () => WithGroups(LaidOut(design, spec, scope, cancellation), scope, cancellation), cancellation);
+    }
+
+    /// <summary>The plan with its bucks; what was found on laying them out names the buck.</summary>
+    private static CutPlan WithGroups(CutPlan plan, CutScope scope, CancellationToken cancellation)
+    {
+        if (plan.Design.Groups.IsEmpty) return plan;
+        var groups = plan.Design.Groups
+            .Select(g => (g.Number, Plan: LaidOut(g.Design, plan.Spec, scope, cancellation))).ToArray();
+        return plan with
+        {
+            Groups = [.. groups.Select(g => g.Plan)],
+            Findings =
+            [
+                .. plan.Findings,
+                .. GroupFindings.Named(groups.SelectMany(g => g.Plan.Findings.Select(f => (g.Number, f))), groups.Length),
+            ],
+        };
     }
 
     private static CutPlan LaidOut(BuckDesign design, CuttingSpec spec, CutScope scope, CancellationToken cancellation)

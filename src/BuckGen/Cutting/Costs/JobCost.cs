@@ -43,7 +43,7 @@ internal sealed record JobCost(string Currency, ImmutableArray<MaterialCost> Mat
         ImmutableArray<MaterialCost> materials =
             [.. MaterialCost.Stock(plan), .. plastic is null ? Array.Empty<MaterialCost>() : [plastic]];
         var isPriced = rates != RateSpec.None || materials.Any(m => m.UnitPrice is not null)
-            || plan.Boards.Any(s => s.Stock.CutFeed is not null);
+            || plan.AllBoards.Any(s => s.Stock.CutFeed is not null);
         return isPriced ? new(rates.Currency, materials, WorkStep.FromPlan(plan, rates)) : null;
     }
 }

@@ -20,7 +20,7 @@ internal sealed record MaterialCost(string Name, string Unit, int Count, double 
 
     /// <summary>The stocks that are cut, in the order in which they are laid out.</summary>
     internal static ImmutableArray<MaterialCost> Stock(CutPlan plan) =>
-        [.. plan.Boards.GroupBy(b => b.Stock.Name)
+        [.. plan.AllBoards.GroupBy(b => b.Stock.Name)
             .Select(g => new MaterialCost(g.Key, "board", WholeBoards(g), g.Sum(Used), g.First().Stock.Price))];
 
     /// <summary>
@@ -28,6 +28,14 @@ internal sealed record MaterialCost(string Name, string Unit, int Count, double 
     /// </summary>
     internal static MaterialCost? Plastic(CutPlan plan)
     {
+        var ofGroups = plan.Groups.Select(Plastic).OfType<MaterialCost>().ToArray();
+        if (ofGroups.Length > 0)
+        {
+            // A sheet is bought for as many blanks as it gives.
+            var share = ofGroups.Sum(p => p.Share);
+            return ofGroups[0] with { Count = (int)Math.Ceiling(share - 1e-9), Share = share };
+        }
+
         if (plan.Design is not { Blank: { } blank, Spec.Sheet: { } sheet }) return null;
         var name = FormattableString.Invariant($"{sheet.Plastic?.Name ?? "plastic"} {blank.Gauge:0.##} mm");
         return blank.Yields.FirstOrDefault(y => y.Count > 0) is { } yield

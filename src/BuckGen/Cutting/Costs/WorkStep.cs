@@ -19,19 +19,21 @@ internal sealed record WorkStep(string Name, double Amount, string Unit, double?
     /// <summary>The work of a plan; steps that do not occur are left out.</summary>
     internal static ImmutableArray<WorkStep> FromPlan(CutPlan plan, RateSpec rates)
     {
-        var placed = plan.Boards.SelectMany(s => s.Placements.Select(p => (s.Stock, p.Part))).ToArray();
+        var placed = plan.AllBoards.SelectMany(s => s.Placements.Select(p => (s.Stock, p.Part))).ToArray();
         var paths = placed.SelectMany(p => p.Part.Paths).ToArray();
         var marks = paths.Where(p => p.Layer == CutLayer.Mark).Sum(p => p.Length);
-        var byHand = DrillMap.ByHand(plan.Design, plan.Spec.MinHoleDiameter).Count();
-        var glue = GlueLines(plan.Design.Layers.Length) + GlueLines(plan.Design.Jig?.Ring.Length ?? 0)
-            + (plan.Design.Jig is { } jig ? GlueLines(jig.Core.Length + (jig.Bed is null ? 0 : 1)) : 0);
+        var designs = plan.Groups.Select(g => g.Design).Prepend(plan.Design).ToArray();
+        var byHand = designs.Sum(d => DrillMap.ByHand(d, plan.Spec.MinHoleDiameter).Count());
+        var glue = designs.Sum(d => GlueLines(d.Layers.Length) + GlueLines(d.Jig?.Ring.Length ?? 0)
+            + (d.Jig is { } jig ? GlueLines(jig.Core.Length + (jig.Bed is null ? 0 : 1)) : 0));
+        var boards = plan.AllBoards.Count();
         IEnumerable<WorkStep> steps =
         [
             .. placed.GroupBy(p => p.Stock.Name)
                 .Select(g => Cutting(g.Key, g.Sum(p => p.Part.CutLength), g.First().Stock.CutFeed, rates)),
             new("mark and letter", marks, "mm", marks / rates.MarkFeed, rates.Machine),
             new("start paths", paths.Length, "paths", paths.Length * rates.PathSeconds / 60, rates.Machine),
-            new("load boards", plan.Boards.Length, "boards", plan.Boards.Length * rates.BoardMinutes, rates.Labour),
+            new("load boards", boards, "boards", boards * rates.BoardMinutes, rates.Labour),
             new("drill by hand", byHand, "holes", byHand * rates.DrillSeconds / 60, rates.Labour),
             new("glue", glue, "glue lines", glue * rates.GlueMinutes, rates.Labour),
         ];

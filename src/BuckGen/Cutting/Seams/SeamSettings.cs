@@ -6,7 +6,8 @@ namespace BuckGen.Cutting.Seams;
 internal static class SeamSettings
 {
     public static readonly ChoiceSetting<SeamKind> Kind = new("kind", SeamKind.Keyed,
-        "keyed: the edges lock into each other; dowelled: straight, with marks for the drill");
+        "keyed: the edges lock into each other; dowelled: straight, with marks for the drill")
+    { Option = "--seams" };
 
     public static readonly NumberSetting
         Key = new("key", "width of a key", 20, 6, 200, "width of a key at its head; halved where it has no room")

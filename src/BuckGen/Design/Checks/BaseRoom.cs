@@ -91,7 +91,8 @@ internal sealed class BaseRoom(DesignView design, Bounds part, Bounds stack)
             return FormattableString.Invariant($"Use a base margin of at most {margin:0.#} mm instead of {plate.Margin:0.#} mm, ")
                 + $"or {larger}.";
         var parts = design.IsMale ? "a smaller part" : "a smaller block-margin";
-        return $"Use {larger} or {parts}.";
+        return design.Shape.At(design.Shape.ReferenceHeight).Islands.Length == 1 ? $"Use {larger} or {parts}."
+            : $"Use {larger} or {parts}, or make several bucks with the table [groups] of the job.";
     }
 
     private static string Size(Bounds bounds) => FormattableString.Invariant($"{bounds.Width:0.#} x {bounds.Height:0.#} mm");

@@ -36,7 +36,9 @@ internal sealed class FormerCheck : IDesignCheck
                 FormattableString.Invariant(
                     $"The part of {part.Width:0.#} x {part.Height:0.#} mm does not fit the frame of {opening.Width:0.#} x ")
                     + FormattableString.Invariant($"{opening.Height:0.#} mm: it is {side - limit:0.#} mm too large."),
-                "Use a larger former, or make the part smaller.")
+                design.Shape.At(design.Shape.ReferenceHeight).Islands.Length == 1
+                    ? "Use a larger former, or make the part smaller."
+                    : "Use a larger former, make the part smaller, or make several bucks with the table [groups] of the job.")
             {
                 Value = side,
                 Limit = limit,

@@ -1,6 +1,7 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Design.Forming;
+using BuckGen.Design.Grouping;
 using BuckGen.Design.Parts;
 using BuckGen.Design.Prediction;
 using BuckGen.Design.Trimming;
@@ -58,6 +59,9 @@ public sealed record BuckSpec : StackSpec
     /// <summary>The face panel; null for none.</summary>
     public PanelSpec? Panel { get; init; }
 
+    /// <summary>The sign is made in several bucks that fit the frame; null for one buck. It needs sheet and frame.</summary>
+    public GroupSpec? Groups { get; init; }
+
     /// <summary>The limits that the design is checked against.</summary>
     public CheckSpec Checks { get; init; } = new();
 
@@ -86,6 +90,13 @@ public sealed record BuckSpec : StackSpec
                 "The part is cut by the ring of the jig; leave the height of the cut out, or the jig.");
         if (Sheet is null && Prediction is not null)
             throw new SpecException("To predict the wall, give the thickness of the plastic sheet.");
+        Groups?.Validate();
+        if (Groups is not null && (Sheet is null || Former.Opening is null))
+            throw new SpecException(
+                "To make the sign in several bucks, give the thickness of the plastic sheet and the frame of the former.");
+        if (Groups is not null && Flange?.Outline is not null)
+            throw new SpecException(
+                "The flange has a drawn rim, which is that of one buck; leave the drawing out to make several bucks.");
         Prediction?.Validate();
         Plenum?.Validate(Base);
         base.Validate();

@@ -34,7 +34,7 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
                 $"The plane of the panel is {panel.Plane} mm above the flange, but the part is only {shell.Depth:0.##} ")
                 + "mm deep.");
         var part = shell.Outside(panel.Plane);
-        var wanted = FitFor(part.Bounds, panel, spec);
+        var wanted = FitFor(part.Bounds, panel.Stock, spec.Sheet);
         var fit = panel.Fit ?? wanted;
         var opening = shell.Moved(part, fit);
         if (opening.IsEmpty)
@@ -65,11 +65,11 @@ public sealed record FacePanel(Region Opening, double Fit, Layer Panel, Layer? I
     /// What the part may be off on either side, and what it grows more than the panel on either side. Between 0.5 and 1 mm below
     /// 300 mm is common practice (no source).
     /// </summary>
-    private static double FitFor(Bounds part, PanelSpec panel, TrimmingSpec spec)
+    internal static double FitFor(Bounds part, Stock stock, SheetSpec sheet)
     {
         var length = Math.Max(part.Width, part.Height);
-        var perDegree = (spec.Sheet.Plastic?.Expansion?.High * Millionth ?? Expansion)
-            - (panel.Stock.Material?.Expansion?.Low * Millionth ?? 0);
+        var perDegree = (sheet.Plastic?.Expansion?.High * Millionth ?? Expansion)
+            - (stock.Material?.Expansion?.Low * Millionth ?? 0);
         return (PartTolerance.Formed.At(length) + ThermalGrowth.LengthChange(length, Math.Max(0, perDegree), Warming)) / 2;
     }
 

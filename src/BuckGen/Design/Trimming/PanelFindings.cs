@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Design.Bucks;
 using BuckGen.Design.Checks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
@@ -48,18 +49,7 @@ internal static class PanelFindings
                     Value = corner.Radius,
                     Limit = panel.Bit / 2,
                 };
-        var minBridge = checks.MinPanelBridge * panel.Stock.Thickness;
-        foreach (var bridge in FacingEdges.Within(wood, minBridge, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
-            yield return new("panel-bridge-thin", Severity.Warning,
-                FormattableString.Invariant($"The panel is only {bridge.Width:0.##} mm wide between two openings; a board ")
-                    + FormattableString.Invariant($"{panel.Stock.Thickness:0.##} mm thick breaks there."),
-                "Move the shapes apart, or let the part cover the gap.")
-            {
-                Place = bridge.Middle,
-                Value = bridge.Width,
-                Limit = minBridge,
-                Source = "common practice, no source",
-            };
+        foreach (var bridge in ThinBridges(wood, panel.Stock, checks, "panel", "panel-bridge-thin")) yield return bridge;
         if (!inlays.IsEmpty)
             yield return new("panel-inlays", Severity.Note,
                 $"{inlays.Length} piece{(inlays.Length == 1 ? "" : "s")} of the panel inside counters of the part "
@@ -68,6 +58,23 @@ internal static class PanelFindings
                 "Glue them onto the part.")
             {
                 Place = InsidePoint.Find(inlays[0]),
+            };
+    }
+
+    /// <summary>The narrowest place between two openings of a board, where it is too narrow.</summary>
+    public static IEnumerable<Finding> ThinBridges(Region wood, Stock stock, CheckSpec checks, string what, string id)
+    {
+        var minBridge = checks.MinPanelBridge * stock.Thickness;
+        foreach (var bridge in FacingEdges.Within(wood, minBridge, width => 4 * width + 2).Where(p => p.ThroughWood).Take(1))
+            yield return new(id, Severity.Warning,
+                FormattableString.Invariant($"The {what} is only {bridge.Width:0.##} mm wide between two openings; a board ")
+                    + FormattableString.Invariant($"{stock.Thickness:0.##} mm thick breaks there."),
+                "Move the shapes apart, or let the part cover the gap.")
+            {
+                Place = bridge.Middle,
+                Value = bridge.Width,
+                Limit = minBridge,
+                Source = "common practice, no source",
             };
     }
 

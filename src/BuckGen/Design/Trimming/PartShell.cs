@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Design.Prediction;
@@ -20,6 +21,7 @@ public sealed class PartShell
     private readonly Cooling cooling;
     private readonly IOffsetter offsetter;
     private readonly CancellationToken cancellation;
+    private readonly ImmutableArray<PartShell> pieces = [];
 
     /// <param name="shape">The drafted solid.</param>
     /// <param name="spec">Kind and draft.</param>
@@ -31,6 +33,13 @@ public sealed class PartShell
         CancellationToken cancellation) =>
         (this.shape, this.spec, this.wall, this.cooling, this.offsetter, this.cancellation) =
         (shape, spec, wall, cooling, offsetter, cancellation);
+
+    private PartShell(ImmutableArray<PartShell> pieces)
+        : this(pieces[0].shape, pieces[0].spec, pieces[0].wall, pieces[0].cooling, pieces[0].offsetter, pieces[0].cancellation) =>
+        this.pieces = pieces;
+
+    /// <summary>Parts formed one by one over bucks of the same depth, seen as one; none of them touches another.</summary>
+    internal static PartShell Joined(ImmutableArray<PartShell> pieces) => new(pieces);
 
     /// <summary>From the flange to the face of the cooled part, on the side that touched the wood, mm.</summary>
     public double Depth => (shape.Face - shape.Foot) * cooling.Scale;
@@ -50,13 +59,13 @@ public sealed class PartShell
 
     /// <summary>The part's outside at a distance from the flange.</summary>
     /// <param name="fromFlange">The distance, mm, from 0 to <see cref="Depth"/>.</param>
-    public Region Outside(double fromFlange) =>
-        IsMale ? Moved(Wide(fromFlange), LevelWall(fromFlange, Beside(fromFlange, wide: true))) : Wide(fromFlange);
+    public Region Outside(double fromFlange) => !pieces.IsEmpty ? Together(p => p.Outside(fromFlange))
+        : IsMale ? Moved(Wide(fromFlange), LevelWall(fromFlange, Beside(fromFlange, wide: true))) : Wide(fromFlange);
 
     /// <summary>The part's inside at a distance from the flange.</summary>
     /// <param name="fromFlange">The distance, mm, from 0 to <see cref="Depth"/>.</param>
-    public Region Inside(double fromFlange) =>
-        IsMale ? Narrow(fromFlange) : Moved(Narrow(fromFlange), -LevelWall(fromFlange, Beside(fromFlange, wide: false)));
+    public Region Inside(double fromFlange) => !pieces.IsEmpty ? Together(p => p.Inside(fromFlange))
+        : IsMale ? Narrow(fromFlange) : Moved(Narrow(fromFlange), -LevelWall(fromFlange, Beside(fromFlange, wide: false)));
 
     /// <summary>A region set off with round corners.</summary>
     /// <param name="region">The region.</param>
@@ -77,10 +86,13 @@ public sealed class PartShell
     }
 
     /// <summary>The side of the wall that touched the wood, at a distance from the flange.</summary>
-    internal Region Touching(double fromFlange) => cooling.Apply(shape.At(HeightOf(fromFlange), cancellation));
+    internal Region Touching(double fromFlange) => !pieces.IsEmpty ? Together(p => p.Touching(fromFlange))
+        : cooling.Apply(shape.At(HeightOf(fromFlange), cancellation));
 
     /// <summary>True when it was formed over a raised buck.</summary>
     internal bool IsMale => spec.Kind == BuckKind.Male;
+
+    private Region Together(Func<PartShell, Region> of) => new([.. pieces.SelectMany(p => of(p).Islands)]);
 
     /// <summary>How far the other side of the wall lies from the side that touched the wood, measured level, mm.</summary>
     /// <param name="fromFlange">The distance from the flange, mm.</param>

@@ -84,6 +84,12 @@ internal sealed class FilesInWork
 
     public void AddProcessCard()
     {
+        if (!plan.Groups.IsEmpty)
+        {
+            Add(new OutputFile(OutputFiles.ProcessCardPath, GroupCard.Write(plan, options.Title)));
+            return;
+        }
+
         var (card, failed) = ProcessCard.Write(plan, options.Title, options.Sections);
         failures.AddRange(failed);
         if (card is { } bytes) Add(new OutputFile(OutputFiles.ProcessCardPath, bytes));

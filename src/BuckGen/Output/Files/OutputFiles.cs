@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Cancellation;
 using BuckGen.Cutting.Boards;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Output.Files;
 
@@ -89,13 +90,27 @@ public static class OutputFiles
 
     private static ImmutableArray<OutputFile> Made(
         CutPlan plan, OutputOptions options, Action<FilesInWork> add, IProgress<string>? progress,
-        CancellationToken cancellation) =>
-        CancellableWork.Run(
+        CancellationToken cancellation)
+    {
+        return CancellableWork.Run(
             () =>
             {
-                var made = new FilesInWork(plan, options, progress, cancellation);
-                add(made);
-                return made.WithSummary();
+                var files = InWork(plan, options, "");
+                foreach (var (group, i) in plan.Groups.Select((g, i) => (g, i)))
+                {
+                    var title = options.Title.Length == 0 ? "" : FormattableString.Invariant($"{options.Title}, buck {i + 1}");
+                    files = files.AddRange(InWork(group, options with { Title = title }, BuckFolders.OfGroup(i + 1) + "/"));
+                }
+
+                return files;
             },
             cancellation);
+
+        ImmutableArray<OutputFile> InWork(CutPlan one, OutputOptions how, string folder)
+        {
+            var made = new FilesInWork(one, how, progress, cancellation);
+            add(made);
+            return [.. made.WithSummary().Select(f => f with { Path = folder + f.Path })];
+        }
+    }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Output.Files;
+using BuckGen.Output.Reports;
 
 namespace BuckGen.Output.Folders;
 
@@ -60,7 +61,16 @@ internal sealed record FolderRecord(ImmutableSortedDictionary<string, string> Fi
     /// True for a path of the kind this program writes: one of its own folders and a plain file name. Nothing else is ever
     /// removed.
     /// </summary>
-    public static bool MayList(string path) =>
+    public static bool MayList(string path) => OfFurtherBuck(path) is { } within
+        ? within == OutputFiles.SummaryPath || MayListInOne(within)
+        : MayListInOne(path);
+
+    /// <summary>The rest of a path in the folder of a lid or of one buck of several; null for another path.</summary>
+    private static string? OfFurtherBuck(string path) =>
+        path.IndexOf('/', StringComparison.Ordinal) is var end and > 0 && BuckFolders.IsOne(path[..end])
+            ? path[(end + 1)..] : null;
+
+    private static bool MayListInOne(string path) =>
         path is OutputFiles.ProcessCardPath or OutputFiles.ReportPath or OutputFiles.PreviewPath || KnownFolders.Any(folder =>
             path.StartsWith(folder, StringComparison.Ordinal) && path.Length > folder.Length
             && path[folder.Length..].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '.')

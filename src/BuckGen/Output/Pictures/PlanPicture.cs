@@ -26,7 +26,10 @@ internal static class PlanPicture
     /// <param name="findings">All findings in the order in which they are listed: the first is number 1.</param>
     public static Picture Draw(BuckDesign design, ImmutableArray<Finding> findings)
     {
-        var shown = design.Layers.Where(l => l.Role != LayerRole.Plenum).ToArray();
+        BuckDesign[] bucks = design.Groups.IsEmpty ? [design] : [.. design.Groups.Select(g => g.Design)];
+        // Plates of neighbours may overlap in the sign; what stands on them is drawn over all plates.
+        var shown = bucks.SelectMany(b => b.Layers).Where(l => l.Role != LayerRole.Plenum)
+            .OrderBy(l => !design.Groups.IsEmpty && l.Role != LayerRole.Base).ToArray();
         var wood = shown.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds)).With(design.Footprint.Bounds);
         // Where no wood is left at all, the page still has the size of what was drawn.
         var view = PaperView.Centred(wood == Bounds.Nothing ? design.Outline.Region.Bounds : wood, MaxHeight, Below);
@@ -38,9 +41,12 @@ internal static class PlanPicture
             .. shown.SelectMany(l => l.Parts).SelectMany(p => p.Dowels).Distinct()
                 .Select(d =>
                     PictureShape.Circle(view.Map.Apply(d.Centre), Math.Max(0.5, d.Diameter / 2 * view.Scale.Factor), DowelInk)),
-            .. (design.Vents?.Vents ?? [])
+            .. bucks.SelectMany(b => b.Vents?.Vents ?? [])
                 .Select(v =>
                     PictureShape.Circle(view.Map.Apply(v.Centre), Math.Max(0.45, v.Diameter / 2 * view.Scale.Factor), VentInk)),
+            .. design.Groups.Select(g => new PictureText(
+                new(view.Map.Apply(g.Design.Footprint.Bounds.Centre).X, Below + view.Height + 1.5),
+                FormattableString.Invariant($"buck {g.Number}"), TextLines.Height, TextAlign.Middle, PictureColours.Black)),
             .. SectionLine(design, view),
             .. Sizes(design, view),
             .. Rings(findings, view),

@@ -5,7 +5,7 @@ using BuckGen.Design;
 namespace BuckGen.Output.Reports;
 
 /// <summary>A layer of a jig or panel.</summary>
-/// <param name="Name">"RING", "CORE", "BED", "TEMPLATE", "NEST", "PANEL" or "INLAY".</param>
+/// <param name="Name">"RING", "CORE", "BED", "TEMPLATE", "NEST", "PANEL", "INLAY" or "REGISTER".</param>
 /// <param name="Number">1 for the lowest.</param>
 /// <param name="Stock">Name of the stock.</param>
 /// <param name="Thickness">Thickness.</param>

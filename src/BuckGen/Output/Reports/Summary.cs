@@ -48,6 +48,10 @@ public sealed record Summary(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ImmutableArray<PlateReport>? Plates { get; init; }
 
+    /// <summary>The bucks of a sign that is made in several; null, and not written, for one buck.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ImmutableArray<GroupReport>? Groups { get; init; }
+
     /// <summary>Name and version of the form.</summary>
     public const string SchemaId = SchemaFamily + "1";
 
@@ -87,6 +91,7 @@ public sealed record Summary(
             ChecksReport.Create(design.Spec),
             [.. (findings.IsDefault ? plan.AllFindings : findings).Select(FindingReport.Create)], files)
         {
+            Groups = plan.Groups.IsEmpty ? null : GroupReport.Create(plan),
             Plates = plan.Plates.IsEmpty ? null : [.. plan.Plates.Select(PlateReport.Create)],
         };
     }

@@ -22,7 +22,7 @@ internal static class DrawingSections
             Figure(page, stack, "The layers lifted apart, lowest below.");
         if (!models.IsEmpty) AddView(page, models);
         if (design.Formed is { } part) WallSection.Add(page, design, part);
-        AddLayers(page, "layers", "Layers", design, design.Layers);
+        if (design.Groups.IsEmpty) AddLayers(page, "layers", "Layers", design, design.Layers);
         var jigs = design.Accessories.ToArray();
         if (jigs.Length > 0)
         {

@@ -23,7 +23,8 @@ internal static class PageHead
 
         page.Raw("<nav aria-label=\"On this page\"><ul>");
         foreach (var (id, words) in (ReadOnlySpan<(string, string)>)[("findings", "Findings"), ("drawings", "Drawings"),
-            ("layers", "Layers"), ("boards", "Boards to cut"), ("tables", "Numbers"), ("files", "Files")])
+            s.Groups is null ? ("layers", "Layers") : ("jigs", "Jigs and panel"), ("boards", "Boards to cut"),
+            ("tables", "Numbers"), ("files", "Files")])
             page.Line($"<li><a href=\"#{id}\">{words}</a></li>");
         page.Raw("</ul></nav>\n</header>\n");
     }
@@ -31,7 +32,8 @@ internal static class PageHead
     private static IEnumerable<(string What, string Value)> Facts(Summary s)
     {
         yield return ("Depth of the buck", Text($"{s.Buck.Depth:0.##} mm (off by {s.Buck.DepthMiss:+0.##;-0.##;0})"));
-        yield return ("Stack", Text($"{s.Layers.Length} layers, {s.Buck.Height:0.##} mm high"));
+        if (s.Groups is { } groups) yield return ("Made in", Text($"{groups.Length} bucks, {groups.Length} heats"));
+        else yield return ("Stack", Text($"{s.Layers.Length} layers, {s.Buck.Height:0.##} mm high"));
         yield return ("Footprint", Text($"{s.Footprint.Width:0.0} x {s.Footprint.Height:0.0} mm"));
         yield return ("Draft", BuckWords.Draft(s.Buck));
         if (s.Buck.EdgeRadius is { } edge) yield return ("Upper edge", Text($"rounded to {edge:0.##} mm after gluing"));

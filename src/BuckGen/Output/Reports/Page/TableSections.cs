@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 
 namespace BuckGen.Output.Reports.Page;
@@ -8,7 +9,8 @@ internal static class TableSections
     public static void Add(Html page, Summary s)
     {
         page.Raw("<h2 id=\"tables\">Numbers</h2>\n");
-        Table(page, "Layers", ["Layer", "Stock", "From, mm", "To, mm", "Pieces", "Cut, m"], s.Layers.Select(l =>
+        if (s.Groups is { } groups) AddGroups(page, groups);
+        else Table(page, "Layers", ["Layer", "Stock", "From, mm", "To, mm", "Pieces", "Cut, m"], s.Layers.Select(l =>
             (string[])[Text($"{l.Number}{(l.Role == "wall" ? "" : " (" + l.Role + ")")}"), l.Stock, Text($"{l.Bottom:0.##}"),
                 Text($"{l.Top:0.##}"), Text($"{l.Islands}"), Text($"{l.CutLength / 1000:0.00}")]), 2);
         if (s.Vents.Length > 0)
@@ -39,6 +41,20 @@ internal static class TableSections
             .Raw("Local rules, the supplier's data sheet and licensed practice come before anything on this page.</p></div>\n");
         page.Raw("<h2 id=\"files\">Files</h2>\n<ul>\n");
         foreach (var file in s.Files) page.Line($"<li><a href=\"{file}\">{file}</a></li>");
+        page.Raw("</ul>\n");
+    }
+
+    /// <summary>The bucks of a sign, with the way to the report of each.</summary>
+    private static void AddGroups(Html page, ImmutableArray<GroupReport> groups)
+    {
+        Table(page, "Bucks", ["Buck", "Folder", "Islands", "From x, mm", "To x, mm", "Blank, mm", "Wall, mm", "Boards", "Errors"],
+            groups.Select(g => (string[])[Text($"{g.Number}"), g.Folder, Text($"{g.Islands.Length}"),
+                Text($"{g.Bounds.MinX:0.#}"), Text($"{g.Bounds.MaxX:0.#}"), Text($"{g.BlankWidth:0} x {g.BlankHeight:0}"),
+                Text($"{g.MeanThickness:0.##}"),
+                Text($"{g.Boards}"), Text($"{g.Errors}")]), 2);
+        page.Raw("<ul>\n");
+        foreach (var g in groups)
+            page.Line($"<li><a href=\"{g.Folder}/report.html\">Report of buck {g.Number}</a></li>");
         page.Raw("</ul>\n");
     }
 
