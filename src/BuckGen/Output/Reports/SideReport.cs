@@ -16,7 +16,7 @@ public sealed record SideReport(double From, double To, double? Draft, double In
         return piece.IsLedge ? new(middle, middle, null, Inset())
             : new(Height(piece.Start), Height(piece.End), ReportNumber.Round(piece.Draft), Inset());
 
-        double Inset() => ReportNumber.Round(piece.End.Inset - piece.Start.Inset);
+        double Inset() => Math.Round(piece.End.Inset - piece.Start.Inset, 3);
     }
 
     private static double Height(SideBend bend) => Math.Round(bend.FromFlange, 2);
