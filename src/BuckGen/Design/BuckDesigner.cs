@@ -49,6 +49,7 @@ internal static class BuckDesigner
         spec = spec with { Jig = sized.Jig, Draft = sized.Shape.Side.MinDraft };
         var (plan, heights, shape) = (sized.Plan, sized.Heights, sized.Shape);
         var solid = new StackedSolid(shape, spec);
+        solid.RequireWoodBesideLip();
 
         next();
         var blanks = LayerStack.Build(solid, spec, spec.Plenum?.Stock, plan, cancellation);

@@ -12,14 +12,14 @@ namespace BuckGen.Fuzz.Tests.Judging;
 /// </summary>
 internal sealed class DraftedWall
 {
+    /// <summary>A board that ends this near to a ledge ends on it, mm.</summary>
+    private const double OnLedge = 0.0011;
+
     private readonly BuckSpec spec;
     private readonly double slope;
     private readonly double reference;
     private readonly double allowance;
     private readonly double scale;
-
-    /// <summary>Beside a ledge the wall within the layer counts, mm.</summary>
-    private double Inside => spec.Side.IsEmpty ? 0 : 1e-5;
 
     public DraftedWall(BuckDesign design)
     {
@@ -64,9 +64,28 @@ internal sealed class DraftedWall
     /// <summary>The height whose outline a layer is cut to: the larger one's, the smaller one's or between.</summary>
     public double CutHeight(Layer layer)
     {
-        var (bottom, top) = (layer.Bottom + Inside, layer.Top - Inside);
+        // Beside a ledge the wall within the layer counts.
+        var (bottom, top) = (Beside(layer.Bottom, 1e-5), Beside(layer.Top, -1e-5));
         var (broad, narrow) = spec.Draft >= 0 ? (bottom, top) : (top, bottom);
         return spec.Steps switch { Steps.Outside => broad, Steps.Inside => narrow, _ => (layer.Bottom + layer.Top) / 2 };
+    }
+
+    private double Beside(double height, double inside)
+    {
+        foreach (var ledge in Ledges())
+            if (Math.Abs(ledge - height) <= OnLedge) return ledge + inside;
+        return height;
+    }
+
+    /// <summary>Heights at which the side leads in at once, mm.</summary>
+    private IEnumerable<double> Ledges()
+    {
+        var (at, rest) = (0.0, Face - Foot - spec.Side.Sum(s => s.Height ?? 0) / scale);
+        foreach (var stretch in spec.Side)
+        {
+            if (stretch.Height == 0) yield return IsMale ? Foot + at : Face - at;
+            at += stretch.Height / scale ?? rest;
+        }
     }
 
     /// <summary>Bounds of how deep a point lies in the drafted outline at a height, mm; negative outside.</summary>

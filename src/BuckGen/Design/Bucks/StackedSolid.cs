@@ -1,4 +1,5 @@
 using BuckGen.Geometry;
+using BuckGen.Settings;
 
 namespace BuckGen.Design.Bucks;
 
@@ -30,6 +31,21 @@ internal sealed class StackedSolid(DraftedShape shape, StackSpec spec)
     {
         var outline = shape.At(height);
         return Block is null ? outline : Region.FromLoops(outline.Loops.Prepend(Block));
+    }
+
+    /// <summary>Makes sure that wood is left between the round lip of a cavity and the outside of its block.</summary>
+    /// <exception cref="SpecException">The round reaches the outside of the block.</exception>
+    public void RequireWoodBesideLip()
+    {
+        if (Block is null || spec.EdgeRadius == 0) return;
+        var (block, lip) = (Block.Bounds, shape.Finished.At(shape.Face).Bounds);
+        var left = Math.Min(
+            Math.Min(lip.MinX - block.MinX, block.MaxX - lip.MaxX), Math.Min(lip.MinY - block.MinY, block.MaxY - lip.MaxY));
+        if (left > 0) return;
+        throw new SpecException(FormattableString.Invariant(
+            $"An edge radius of {spec.EdgeRadius:0.##} mm reaches {spec.BlockMargin - left:0.##} mm from the cavity, but the block ")
+            + FormattableString.Invariant($"has only {spec.BlockMargin:0.##} mm of wood round it. ")
+            + "Use a smaller radius or a larger block margin.");
     }
 
     /// <summary>The rectangle round all that stands under the sheet: block or buck, and the plate under it.</summary>

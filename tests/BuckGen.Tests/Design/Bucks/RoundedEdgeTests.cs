@@ -1,8 +1,10 @@
+using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Findings;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Geometry.Tests;
+using BuckGen.Intake.Outlines;
 using BuckGen.Settings;
 using BuckGen.Tests.Design.Forming;
 using Xunit;
@@ -153,5 +155,18 @@ public class RoundedEdgeTests
         var design = Formed.Design(Formed.Disc(2 * radius), spec);
         Assert.Equal(10, design.Layers.Length);
         Assert.Equal(surface.Wall, design.Blank!.Surface.Wall, 0.01);
+    }
+
+    // The layers were marked, and dowels set, outside the block.
+    [Fact]
+    public void A_round_lip_wider_than_the_wood_round_the_cavity_is_refused()
+    {
+        BuckDesign Create(double edge) => BuckDesign.Create(Outline.FromRegion("disc", Shapes.Disc(60)),
+            PlainBuck.Spec with { Kind = BuckKind.Female, Draft = 0, BlockMargin = 8, EdgeRadius = edge });
+
+        Assert.NotEmpty(Create(7.5).Layers);
+        var refusal = Assert.Throws<SpecException>(() => Create(9));
+        Assert.Contains("9 mm from the cavity", refusal.Message);
+        Assert.Contains("only 8 mm of wood", refusal.Message);
     }
 }
