@@ -54,6 +54,9 @@ public sealed record TrimJig(
             bottom += stock.Thickness;
         }
 
+        if (blanks.Any(b => b.Wood.IsEmpty))
+            throw new SpecException("Next to nothing is left of the part at its flange, so a jig has nothing to stand round; "
+                + "leave the jig off, or change draft or depth.");
         var dowels = Dowels(blanks.Select(b => b.Wood), spec.Dowels, shell);
         ImmutableArray<Layer> ring =
             [.. blanks.Select((b, i) =>
