@@ -31,8 +31,8 @@ public class DesignFuzzTests
     }
 
     /// <summary>
-    /// Cases that broke a law once: dowels in one place, a rim that its own part crosses by a hair, a board that ends a hair off a
-    /// ledge, a lip wider than its block, a jig round next to nothing.
+    /// Cases that broke a law once: dowels in one place, a rim that its own part crosses by a hair, a board that ends a hair off
+    /// a ledge, a lip wider than its block, a jig round next to nothing.
     /// </summary>
     [Theory]
     [InlineData(1, 216)]

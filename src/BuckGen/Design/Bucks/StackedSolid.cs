@@ -43,8 +43,8 @@ internal sealed class StackedSolid(DraftedShape shape, StackSpec spec)
             Math.Min(lip.MinX - block.MinX, block.MaxX - lip.MaxX), Math.Min(lip.MinY - block.MinY, block.MaxY - lip.MaxY));
         if (left > 0) return;
         throw new SpecException(FormattableString.Invariant(
-            $"An edge radius of {spec.EdgeRadius:0.##} mm reaches {spec.BlockMargin - left:0.##} mm from the cavity, but the block ")
-            + FormattableString.Invariant($"has only {spec.BlockMargin:0.##} mm of wood round it. ")
+            $"An edge radius of {spec.EdgeRadius:0.##} mm reaches {spec.BlockMargin - left:0.##} mm from the cavity, but the ")
+            + FormattableString.Invariant($"block has only {spec.BlockMargin:0.##} mm of wood round it. ")
             + "Use a smaller radius or a larger block margin.");
     }
 
