@@ -42,6 +42,10 @@ public sealed record TrimJig(
                 $"The trim height is {height} mm, but the part is only {shell.Depth:0.##} mm deep; cut lower."));
         var plan = PlanOf(jig, spec);
         var relieved = GivesWay(plan);
+        if (relieved && jig.FlangeRoom >= jig.Land)
+            throw new SpecException(FormattableString.Invariant(
+                $"The flange room of the jig is {jig.FlangeRoom:0.##} mm, its land only {jig.Land:0.##} mm: no wood is left of ")
+                + "the lowest layer of the ring. Use less flange room or more land.");
         var outer = shell.Moved(PartShell.Filled(shell.Outside(0)), jig.Clearance + jig.Land);
         var blanks = new List<(Stock Stock, double Bottom, Region Wood)>();
         var bottom = 0.0;

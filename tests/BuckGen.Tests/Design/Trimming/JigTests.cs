@@ -157,6 +157,20 @@ public class JigTests
             Corners = BuckGen.Geometry.Offsetting.CornerJoin.Round
         };
 
+    // The lowest layer of the ring then lay round the place where its wood should be.
+    [Theory]
+    [InlineData(10, 12)]
+    [InlineData(12, 12)]
+    public void A_flange_room_that_leaves_no_land_is_refused(double land, double room)
+    {
+        var spec = Spec(BuckKind.Male, 5, 12);
+
+        var refusal = Assert.Throws<SpecException>(() =>
+            Formed.Design(Shape, spec with { Jig = spec.Jig! with { Land = land, FlangeRoom = room } }));
+
+        Assert.Contains("Use less flange room or more land", refusal.Message, StringComparison.Ordinal);
+    }
+
     private static BuckDesign Design(BuckKind kind, double draft, double height) =>
         Formed.Design(Shape, height == 15
             ? Spec(kind, draft, height) with { Stock = [Formed.Mdf6, new("board 3", 3, 2000, 2000)] }

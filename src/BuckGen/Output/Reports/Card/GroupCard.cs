@@ -15,11 +15,11 @@ internal static class GroupCard
     public static ImmutableArray<byte> Write(CutPlan plan, string title)
     {
         var groups = GroupReport.Create(plan);
+        string Count(string one) => BuckWords.Count(groups.Length, one);
         string[] lines =
         [
             "PROCESS CARD OF THE WHOLE SIGN", title.Length > 0 ? title : plan.Design.Outline.Name, "",
-            CardText.Line($"Made in {groups.Length} bucks: {groups.Length} heats, {groups.Length} blanks. Every buck has a card ")
-                + "of its own in its folder.",
+            $"Made in {Count("buck")}: {Count("heat")}, {Count("blank")}. Every buck has a card of its own in its folder.",
             "",
             "Buck  Folder    Islands  From x, mm  To x, mm  Blank, mm    Wall, mm  Boards",
             .. groups.Select(Row),

@@ -32,7 +32,8 @@ internal static class PageHead
     private static IEnumerable<(string What, string Value)> Facts(Summary s)
     {
         yield return ("Depth of the buck", Text($"{s.Buck.Depth:0.##} mm (off by {s.Buck.DepthMiss:+0.##;-0.##;0})"));
-        if (s.Groups is { } groups) yield return ("Made in", Text($"{groups.Length} bucks, {groups.Length} heats"));
+        if (s.Groups is { Length: var bucks })
+            yield return ("Made in", $"{BuckWords.Count(bucks, "buck")}, {BuckWords.Count(bucks, "heat")}");
         else yield return ("Stack", Text($"{s.Layers.Length} layers, {s.Buck.Height:0.##} mm high"));
         yield return ("Footprint", Text($"{s.Footprint.Width:0.0} x {s.Footprint.Height:0.0} mm"));
         yield return ("Draft", BuckWords.Draft(s.Buck));
