@@ -21,7 +21,7 @@ internal static class GroupCard
             "PROCESS CARD OF THE WHOLE SIGN", title.Length > 0 ? title : plan.Design.Outline.Name, "",
             $"Made in {Count("buck")}: {Count("heat")}, {Count("blank")}. Every buck has a card of its own in its folder.",
             "",
-            "Buck  Folder    Islands  From x, mm  To x, mm  Blank, mm    Wall, mm  Boards",
+            "Buck  Folder    Islands  From x, mm  To x, mm  Blank, mm    Boards",
             .. groups.Select(Row),
             "", "ORDER OF WORK",
             .. Steps(plan, groups).Select((s, i) => CardText.Line($"{i + 1,2}. {s}")),
@@ -35,7 +35,7 @@ internal static class GroupCard
     {
         var blank = g is { BlankWidth: { } width, BlankHeight: { } height } ? CardText.Line($"{width:0} x {height:0}") : "none";
         return CardText.Line($"{g.Number,4}  {g.Folder,-8}  {g.Islands.Length,7}  {g.Bounds.MinX,10:0.#}  ")
-            + CardText.Line($"{g.Bounds.MaxX,8:0.#}  {blank,-11}  {g.MeanThickness,8:0.##}  {g.Boards,6}");
+            + CardText.Line($"{g.Bounds.MaxX,8:0.#}  {blank,-11}  {g.Boards,6}");
     }
 
     private static IEnumerable<string> Steps(CutPlan plan, ImmutableArray<GroupReport> groups)
