@@ -3,6 +3,7 @@ using BuckGen.Design;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Png;
 
 namespace BuckGen.Output.Pictures;
 
@@ -29,11 +30,14 @@ internal static class PreviewPicture
         return new(title, page,
         [
             new PictureText(new(Gap + PaperView.Margin, high + 4), title,
-                Math.Min(TitleHeight, TextLines.TitleToFit(title, wide) / TextLines.TitleHeight * TitleHeight), TextAlign.Start,
-                PictureColours.Black),
+                TitleToFit(title, wide), TextAlign.Start, PictureColours.Black),
             .. columns.SelectMany((c, i) => Stacked(c, new(Gap + i * (PaperView.PageWidth + Gap), (high + Height(c)) / 2))),
         ]);
     }
+
+    /// <summary>As usual for the number of its letters; wide ones, such as capitals, need to be smaller.</summary>
+    private static double TitleToFit(string title, double width) =>
+        Math.Min(TextLines.TitleToFit(title, width) / TextLines.TitleHeight * TitleHeight, width / Letters.Width(title));
 
     private static double Height(ImmutableArray<Picture> column) => column.Sum(p => p.Page.Height) + Gap * column.Length;
 
@@ -61,10 +65,6 @@ internal static class PreviewPicture
                         p with { Segments = [.. p.Segments.Select(s => s with { Start = s.Start + by, End = s.End + by })] })]
             },
         PictureText text => text with { Place = text.Place + by },
-        PictureWindow window =>
-            new PictureWindow(
-                new(window.View.MinX + by.X, window.View.MinY + by.Y, window.View.MaxX + by.X, window.View.MaxY + by.Y),
-                [.. window.Items.Select(i => Moved(i, by))]),
         PictureLink link => link with { Items = [.. link.Items.Select(i => Moved(i, by))] },
         _ => throw new ArgumentOutOfRangeException(nameof(item), item, "No such item."),
     };

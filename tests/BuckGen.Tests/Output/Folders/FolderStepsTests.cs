@@ -253,6 +253,47 @@ public sealed class FolderStepsTests : Scratch
         Assert.Empty(Beside());
     }
 
+    /// <summary>A journal of the first way would have the next run finish what the second way has begun.</summary>
+    [Fact]
+    public void What_the_first_way_left_is_cleared_up_before_the_second_begins()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "Folders can be exchanged.");
+
+        var steps = AllSteps(new FaultyDisk(int.MaxValue, Fault.Error, links: false));
+
+        var (written, gone) = (Array.IndexOf(steps, "move beside/journal.part to beside/journal"),
+            Array.IndexOf(steps, "delete beside/journal"));
+        Assert.InRange(written, 0, steps.Length);
+        Assert.InRange(gone, written, Array.FindIndex(steps, s => s.Contains("inside/", StringComparison.Ordinal)));
+    }
+
+    /// <summary>Whatever fails, a file's folder reaches the disk before the journal that could still put it right.</summary>
+    [Fact]
+    public void The_journal_goes_only_after_every_folder_it_is_about_is_flushed()
+    {
+        var undone = 0;
+        for (var step = 1; step < 100; step++)
+        {
+            Begin();
+            var noted = new NotedDisk(new FaultyDisk(step, Fault.Error, exchanges: false), Place);
+            var failed = Xunit.Record.Exception(() => Write(noted, New)) is IOException;
+            var end = noted.Steps.ToList().LastIndexOf("delete inside/journal");
+            if (end < 0) continue;
+
+            foreach (var (move, at) in noted.Steps.Take(end).Select((s, i) => (s, i))
+                .Where(m => m.s.StartsWith("move inside/", StringComparison.Ordinal)
+                    && m.s.Contains(" to out/", StringComparison.Ordinal)))
+            {
+                var folder = move[(move.IndexOf(" to ", StringComparison.Ordinal) + 4)..move.LastIndexOf('/')];
+                if (!Directory.Exists(At(folder))) continue;
+                Assert.True(noted.Steps.Take(end).Skip(at).Contains($"flush {folder}"), $"Step {step}: {move}");
+                if (failed) undone++;
+            }
+        }
+
+        Assert.InRange(undone, 3, 1000);
+    }
+
     [Fact]
     public void A_name_that_is_too_long_for_the_disk_is_reported()
     {

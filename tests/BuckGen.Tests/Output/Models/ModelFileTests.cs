@@ -6,6 +6,7 @@ using BuckGen.Geometry.Tests;
 using BuckGen.Output.Models;
 using BuckGen.Output.Models.Meshing;
 using BuckGen.Tests.Design.Bucks;
+using BuckGen.Tests.Output.Pictures;
 using Xunit;
 
 namespace BuckGen.Tests.Output.Models;
@@ -67,10 +68,44 @@ public class ModelFileTests
         Assert.Equal(0, low[1], 1e-9);
         Assert.Equal(0.036, high[1], 1e-6);
         Assert.Equal((Mesh.MaxCorner.Y - Mesh.MinCorner.Y) / 1000, low[2] - high[2], 1e-6);
+        // A viewer turns it about its own middle.
+        Assert.Equal((0.0, 0.0), (Math.Round(low[0] + high[0], 6), Math.Round(low[2] + high[2], 6)));
 
         var corners = Singles(binary.Slice(8, 12 * Mesh.Points.Length));
         Assert.Equal(Mesh.Points.Select(p => (float)p.Z), corners.Where((_, i) => i % 3 == 2));
         Assert.Equal(Mesh.Triangles[^1].C, BinaryPrimitives.ReadInt32LittleEndian(binary[^4..]));
+    }
+
+    /// <summary>Each view's bytes follow those of another, and what an accessor counts is what its view holds.</summary>
+    [Fact]
+    public void The_GLB_of_a_sheet_has_a_colour_for_every_corner_brighter_where_it_is_thicker()
+    {
+        var part = ThicknessTests.Sheet(p => 0.2 + 0.8 * p.X / 100);
+        var bytes = GlbFile.Write(part, "sheet").AsSpan();
+        var jsonLength = BinaryPrimitives.ReadInt32LittleEndian(bytes[12..]);
+        var binary = bytes[(28 + jsonLength)..];
+
+        using var json = JsonDocument.Parse(bytes.Slice(20, jsonLength).ToArray());
+        var (views, accessors) = (json.RootElement.GetProperty("bufferViews"), json.RootElement.GetProperty("accessors"));
+        (int From, int Length)[] spans = [.. views.EnumerateArray()
+            .Select(v => (v.GetProperty("byteOffset").GetInt32(), v.GetProperty("byteLength").GetInt32()))];
+        Assert.Equal([12 * part.Points.Length, 12 * part.Triangles.Length, 12 * part.Points.Length],
+            spans.Select(s => s.Length));
+        var ordered = spans.OrderBy(s => s.From).ToArray();
+        Assert.Equal([.. ordered.Skip(1).Select(s => s.From), binary.Length], ordered.Select(s => s.From + s.Length));
+        Assert.Equal([part.Points.Length, 3 * part.Triangles.Length, part.Points.Length],
+            accessors.EnumerateArray().Select(a => a.GetProperty("count").GetInt32()));
+        Assert.Equal("2.0", json.RootElement.GetProperty("asset").GetProperty("version").GetString());
+        var primitive = json.RootElement.GetProperty("meshes")[0].GetProperty("primitives")[0];
+        Assert.True(json.RootElement.GetProperty("materials")[primitive.GetProperty("material").GetInt32()]
+            .GetProperty("doubleSided").GetBoolean(), "a sheet is seen from both sides");
+        var colour = primitive.GetProperty("attributes").GetProperty("COLOR_0").GetInt32();
+        var (from, length) = spans[accessors[colour].GetProperty("bufferView").GetInt32()];
+        var light = Singles(binary.Slice(from, length)).Chunk(3)
+            .Select(c => 0.2126 * c[0] + 0.7152 * c[1] + 0.0722 * c[2]).ToArray();
+        Assert.All(part.Points.Index(), p => Assert.True(p.Index % 11 == 0 || light[p.Index] > light[p.Index - 1], $"{p}"));
+        var end = spans[1].From + spans[1].Length;
+        Assert.Equal(part.Triangles[^1].C, BinaryPrimitives.ReadInt32LittleEndian(binary[(end - 4)..]));
     }
 
     [Fact]

@@ -82,6 +82,43 @@ public class PngPictureTests
     }
 
     [Fact]
+    public void What_leads_somewhere_is_drawn_like_the_rest()
+    {
+        var shape = Rectangle(new(2, 2, 8, 8), new(null, 0, Red));
+
+        var linked = Drawn(new(0, 0, 10, 10), 50, new PictureLink("a", "b", "words", [shape]));
+
+        Assert.True(linked.Inked > 0.3);
+        Assert.Equal(0, linked.DifferenceTo(Drawn(new(0, 0, 10, 10), 50, shape)));
+    }
+
+    /// <summary>The letter is the same from left and right, from above and below, and round.</summary>
+    [Fact]
+    public void An_O_is_round_and_even()
+    {
+        var image = Drawn(new(0, 0, 20, 20), 200, new PictureText(new(10, 5), "O", 12, TextAlign.Middle, "#000000"));
+
+        var box = Inked(image);
+        int Ink(int x, int y) => image[x, y].Red < 128 ? 1 : 0;
+        var (left, right) = ((int)Math.Round(box.MinX * 10), (int)Math.Round(box.MaxX * 10) - 1);
+        var (top, bottom) = (200 - (int)Math.Round(box.MaxY * 10), 200 - (int)Math.Round(box.MinY * 10) - 1);
+        var pixels = Enumerable.Range(left, right - left + 1)
+            .SelectMany(x => Enumerable.Range(top, bottom - top + 1).Select(y => (X: x, Y: y))).ToArray();
+        var inked = pixels.Sum(p => Ink(p.X, p.Y));
+        Assert.InRange(pixels.Count(p => Ink(p.X, p.Y) != Ink(left + right - p.X, p.Y)), 0, 0.05 * inked);
+        Assert.InRange(pixels.Count(p => Ink(p.X, p.Y) != Ink(p.X, top + bottom - p.Y)), 0, 0.05 * inked);
+        Assert.All(((int X, int Y)[])[(left, top), (right, top), (left, bottom), (right, bottom)],
+            p => Assert.Equal(0, Ink(p.X, p.Y)));
+        // An ellipse takes pi/4 of its box (geometry).
+        var enclosed = Enumerable.Range(top, bottom - top + 1).Sum(y =>
+        {
+            var row = Enumerable.Range(left, right - left + 1).Where(x => Ink(x, y) == 1).ToArray();
+            return row.Length == 0 ? 0 : row[^1] - row[0] + 1;
+        });
+        Assert.InRange((double)enclosed / pixels.Length, 0.75, 0.85);
+    }
+
+    [Fact]
     public void The_signs_of_drawings_are_there_and_what_is_not_is_a_box()
     {
         Assert.All("ØøÄß×·²³°–—…±µ≤≥≈⌀“”’Ωπ→".EnumerateRunes(), r => Assert.True(Letters.Has(r), $"no {r}"));

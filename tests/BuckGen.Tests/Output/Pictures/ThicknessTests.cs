@@ -147,7 +147,7 @@ public class ThicknessTests
         shape.Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds));
 
     /// <summary>A flat sheet of 100 x 100 mm in 200 triangles.</summary>
-    private static FormedPart Sheet(Func<Vec2, double> thickness)
+    internal static FormedPart Sheet(Func<Vec2, double> thickness)
     {
         var points = Enumerable.Range(0, 121).Select(i => new Vec2(i % 11 * 10, i / 11 * 10)).ToArray();
         return new()

@@ -1,15 +1,19 @@
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 using BuckGen.Output.Files;
 using BuckGen.Output.Reports;
+using BuckGen.Output.Reports.Page;
 using BuckGen.Tests.Design.Forming;
+using BuckGen.Tests.Output.Pictures;
 using Xunit;
 
 namespace BuckGen.Tests.Output.Reports.Page;
@@ -122,6 +126,76 @@ public partial class HtmlReportTests
         Assert.All(summary.Accessories,
             a => Assert.Contains(captions, c => c.StartsWith($"{a.Name} {a.Number}:", StringComparison.Ordinal)));
         Assert.Equal(summary.Boards.Length, captions.Count(c => c.StartsWith("Board ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void The_page_says_that_a_design_can_be_cut_when_nothing_was_found_and_only_then()
+    {
+        var said = SampleJobs.Names.Select(n => (string)n.Data).Select(SampleJobs.Files).Select(files =>
+        {
+            var none = Page(files).Contains("None: the design can be cut.", StringComparison.Ordinal);
+            Assert.Equal(SummaryJson.Read(files.Single(f => f.Path == OutputFiles.SummaryPath).Content).Findings.IsEmpty, none);
+            return none;
+        }).Distinct();
+
+        Assert.Equal(2, said.Count());
+    }
+
+    [Fact]
+    public void A_wall_is_shown_when_its_prediction_converged_and_never_else()
+    {
+        var design = BuckDesign.Create(Outline.FromRegion("plate", Formed.Rectangle(100, 60)), Formed.Spec(BuckKind.Male, 12, 5));
+        var part = ThicknessTests.Sheet(p => 0.2 + 0.8 * p.X / 100);
+
+        var (done, broken) = (Words(part), Words(part with { IsConverged = false }));
+
+        Assert.Contains("1 mm thick on average", done);
+        Assert.Contains("Measure the first part.", done);
+        Assert.DoesNotContain("did not converge", done);
+        Assert.Equal(2, done.Split("<svg").Length - 1);
+        Assert.Contains("did not converge; do not use it", broken);
+        Assert.DoesNotContain("on average", broken);
+        Assert.DoesNotContain("Measure the first part.", broken);
+        Assert.DoesNotContain("<svg", broken);
+
+        string Words(FormedPart wall)
+        {
+            var html = new Html();
+            WallSection.Add(html, design with { Formed = wall }, wall);
+            return html.ToString();
+        }
+    }
+
+    [Theory]
+    [InlineData("formed", "Formed sheet", "Buck")]
+    [InlineData("awkward, with SVG", "Buck")]
+    [InlineData("plain")]
+    public void What_can_be_turned_is_named_and_its_numbers_are_whole(string name, params string[] models)
+    {
+        var page = Page(SampleJobs.Files(name));
+
+        var buttons = Parsed(page).Descendants("button").Select(b => b.Value).ToArray();
+        Assert.Equal(models, buttons);
+        Assert.Equal(models.Length > 0, page.Contains("<canvas", StringComparison.Ordinal));
+        Assert.Equal(models.Contains("Formed sheet"), page.Contains("dark where it is thin", StringComparison.Ordinal));
+        if (models.Length == 0)
+        {
+            Assert.DoesNotContain("id=\"models\"", page);
+            return;
+        }
+
+        Assert.Contains(string.Join(" and ", models.Select(m => m.ToLowerInvariant())) + " in three dimensions", page);
+        using var json = JsonDocument
+            .Parse(page.Split("<script id=\"models\" type=\"application/json\">")[1].Split("</script>")[0]);
+        Assert.All(json.RootElement.EnumerateArray().Zip(models), m =>
+        {
+            int Count(string what) => m.First.GetProperty(what).GetBytesFromBase64().Length / 4;
+            var corners = m.First.GetProperty("triangles").GetBytesFromBase64().Chunk(4).Select(b => BitConverter.ToUInt32(b));
+            Assert.Equal(0, Count("points") % 3);
+            Assert.Equal((uint)(Count("points") / 3 - 1), corners.Max());
+            Assert.Equal(0, Count("triangles") % 3);
+            Assert.Equal(m.Second == "Buck" ? 0 : Count("points") / 3, Count("colours"));
+        });
     }
 
     private static string Page(IEnumerable<OutputFile> files) =>
