@@ -1,6 +1,3 @@
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.HPRtree;
-
 namespace BuckGen.Geometry;
 
 /// <summary>
@@ -10,7 +7,7 @@ internal sealed class LoopInterior(Loop loop)
 {
     // Below this a walk along the whole loop is as quick.
     private const int Few = 64;
-    private HPRtree<int>? tree;
+    private BoxTree? tree;
 
     /// <summary>How often the loop winds round a point, as <see cref="Loop.WindingAround"/> counts it.</summary>
     public int WindingAround(Vec2 p)
@@ -19,7 +16,7 @@ internal sealed class LoopInterior(Loop loop)
         // The tree is built for the first point: most loops never need it.
         tree ??= Build();
         var winding = 0;
-        foreach (var i in tree.Query(new Envelope(p.X, loop.Bounds.MaxX, p.Y, p.Y)))
+        foreach (var i in tree.Query(new(p.X, p.Y, loop.Bounds.MaxX, p.Y)))
             winding += Loop.WindingOf(loop.Segments[i], p);
         return winding;
     }
@@ -33,21 +30,10 @@ internal sealed class LoopInterior(Loop loop)
         if (!loop.Bounds.Grown(reach).Contains(p)) return false;
         if (loop.Segments.Length <= Few) return loop.DistanceTo(p) <= reach;
         tree ??= Build();
-        foreach (var i in tree.Query(new Envelope(p.X - reach, p.X + reach, p.Y - reach, p.Y + reach)))
+        foreach (var i in tree.Query(Bounds.FromCorners(p, p).Grown(reach)))
             if (loop.Segments[i].DistanceTo(p) <= reach) return true;
         return false;
     }
 
-    private HPRtree<int> Build()
-    {
-        var built = new HPRtree<int>();
-        for (var i = 0; i < loop.Segments.Length; i++)
-        {
-            var b = loop.Segments[i].Bounds;
-            built.Insert(new Envelope(b.MinX, b.MaxX, b.MinY, b.MaxY), i);
-        }
-
-        built.Build();
-        return built;
-    }
+    private BoxTree Build() => BoxTree.Over(loop.Segments, s => s.Bounds);
 }

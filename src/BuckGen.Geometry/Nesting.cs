@@ -1,6 +1,3 @@
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.HPRtree;
-
 namespace BuckGen.Geometry;
 
 /// <summary>Sorts loops into islands and holes by how deep each lies inside the others.</summary>
@@ -39,13 +36,9 @@ internal static class Nesting
     private static Func<int, IEnumerable<int>> LargerNear(Loop[] sorted)
     {
         if (sorted.Length <= Few) return i => Enumerable.Range(0, i).Reverse();
-        var tree = new HPRtree<int>();
-        for (var i = 0; i < sorted.Length; i++) tree.Insert(Box(sorted[i]), i);
-        tree.Build();
-        return i => tree.Query(Box(sorted[i])).Where(j => j < i).OrderDescending();
+        var tree = BoxTree.Over(sorted, l => l.Bounds);
+        return i => tree.Query(sorted[i].Bounds).Where(j => j < i).OrderDescending();
     }
-
-    private static Envelope Box(Loop loop) => new(loop.Bounds.MinX, loop.Bounds.MaxX, loop.Bounds.MinY, loop.Bounds.MaxY);
 
     /// <summary>True when one loop lies inside another.</summary>
     public static bool Encloses(Loop outer, Loop inner) => Encloses(outer, new(outer), inner);

@@ -1,6 +1,3 @@
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.HPRtree;
-
 namespace BuckGen.Geometry;
 
 /// <summary>Finds for many points which islands of a region hold them; only islands beside a point are checked.</summary>
@@ -10,7 +7,7 @@ internal sealed class RegionInterior
     private const int Few = 8;
 
     private readonly (LoopInterior Outer, LoopInterior[] Holes)[] islands;
-    private readonly HPRtree<int>? tree;
+    private readonly BoxTree? tree;
 
     /// <param name="region">The region.</param>
     public RegionInterior(Region region)
@@ -18,10 +15,7 @@ internal sealed class RegionInterior
         islands = [.. region.Islands
             .Select(i => (new LoopInterior(i.Outer), i.Holes.Select(h => new LoopInterior(h)).ToArray()))];
         if (islands.Length <= Few) return;
-        tree = new();
-        for (var i = 0; i < islands.Length; i++)
-            if (region.Islands[i].Outer.Bounds is var b) tree.Insert(new Envelope(b.MinX, b.MaxX, b.MinY, b.MaxY), i);
-        tree.Build();
+        tree = BoxTree.Over(region.Islands, i => i.Outer.Bounds);
     }
 
     /// <summary>The number of the first island that holds a point; -1 for none.</summary>
@@ -29,7 +23,7 @@ internal sealed class RegionInterior
     {
         if (tree is null) return Array.FindIndex(islands, i => Holds(i, p));
         var first = -1;
-        foreach (var i in tree.Query(new Envelope(p.X, p.X, p.Y, p.Y)))
+        foreach (var i in tree.Query(Bounds.FromCorners(p, p)))
             if ((first < 0 || i < first) && Holds(islands[i], p)) first = i;
         return first;
     }

@@ -79,10 +79,32 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
     /// <summary>Distance from a point to this piece, mm.</summary>
     internal double DistanceTo(Vec2 p)
     {
-        var t = ParameterOf(p);
-        if (t is >= 0 and <= 1)
-            return IsArc ? Math.Abs(p.DistanceTo(Centre) - Radius) : Math.Abs((p - Start).Cross(Chord)) / Chord.Length;
-        return Math.Sqrt(Math.Min((p - Start).LengthSquared, (p - End).LengthSquared));
+        var fromStart = p - Start;
+        if (IsArc)
+        {
+            var centre = Centre;
+            if (IsPassed(Start - centre, p - centre, End - centre)) return Math.Abs(p.DistanceTo(centre) - Radius);
+        }
+        else
+        {
+            var (chord, along) = (Chord, fromStart.Dot(Chord));
+            if (along >= 0 && along <= chord.LengthSquared && chord.LengthSquared > 0)
+                return Math.Abs(fromStart.Cross(chord)) / chord.Length;
+        }
+
+        return Math.Sqrt(Math.Min(fromStart.LengthSquared, (p - End).LengthSquared));
+    }
+
+    /// <summary>True when the arc passes through a direction from its centre, ends included.</summary>
+    /// <param name="toStart">From the centre to its start.</param>
+    /// <param name="direction">The direction from the centre.</param>
+    /// <param name="toEnd">From the centre to its end.</param>
+    internal bool IsPassed(Vec2 toStart, Vec2 direction, Vec2 toEnd)
+    {
+        if (Bulge < 0) (toStart, toEnd) = (toEnd, toStart);
+        return Math.Abs(Bulge) <= 1
+            ? toStart.Cross(direction) >= 0 && direction.Cross(toEnd) >= 0
+            : toEnd.Cross(direction) <= 0 || direction.Cross(toStart) <= 0;
     }
 
     /// <summary>The smallest upright rectangle round the piece.</summary>
@@ -93,10 +115,10 @@ public readonly record struct Segment(Vec2 Start, Vec2 End, double Bulge = 0)
             var bounds = Bounds.FromCorners(Start, End);
             if (!IsArc) return bounds;
             var (centre, radius) = (Centre, Radius);
+            var (toStart, toEnd) = (Start - centre, End - centre);
             ReadOnlySpan<Vec2> extremes = [new(radius, 0), new(0, radius), new(-radius, 0), new(0, -radius)];
             foreach (var extreme in extremes)
-                if (ParameterOf(centre + extreme) is > 0 and < 1)
-                    bounds = bounds.With(centre + extreme);
+                if (IsPassed(toStart, extreme, toEnd)) bounds = bounds.With(centre + extreme);
             return bounds;
         }
     }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Geometry.Offsetting;
 
@@ -7,7 +6,7 @@ namespace BuckGen.Geometry.Offsetting;
 internal sealed class AirInHoles
 {
     private readonly LoopInterior[] interiors;
-    private readonly HPRtree<int> tree = new();
+    private readonly BoxTree tree;
     private readonly ILookup<int, Island> standing;
 
     /// <param name="region">The region.</param>
@@ -15,8 +14,7 @@ internal sealed class AirInHoles
     {
         Holes = [.. region.Islands.SelectMany(i => i.Holes)];
         interiors = [.. Holes.Select(h => new LoopInterior(h))];
-        for (var i = 0; i < Holes.Length; i++) tree.Insert(SegmentIndex.ToEnvelope(Holes[i].Bounds), i);
-        if (!Holes.IsEmpty) tree.Build();
+        tree = BoxTree.Over(Holes, h => h.Bounds);
         standing = (Holes.IsEmpty ? [] : region.Islands).ToLookup(i => At(InsidePoint.Find(i)));
     }
 
@@ -30,7 +28,7 @@ internal sealed class AirInHoles
     {
         var innermost = -1;
         if (Holes.IsEmpty) return innermost;
-        foreach (var i in tree.Query(SegmentIndex.ToEnvelope(Bounds.FromCorners(p, p))).Order())
+        foreach (var i in tree.Query(Bounds.FromCorners(p, p)).Order())
             if ((innermost < 0 || Math.Abs(Holes[i].SignedArea) < Math.Abs(Holes[innermost].SignedArea))
                 && interiors[i].Contains(p)) innermost = i;
         return innermost;

@@ -1,5 +1,3 @@
-using NetTopologySuite.Index.HPRtree;
-
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>The exact offset: lines stay lines, arcs stay concentric arcs, a circle stays a circle.</summary>
@@ -40,9 +38,7 @@ internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffse
 
     private static List<RawPiece> KeptParts(RawOffset raw, CancellationToken cancellation)
     {
-        var index = new HPRtree<int>();
-        for (var i = 0; i < raw.Zones.Count; i++) index.Insert(SegmentIndex.ToEnvelope(raw.Zones[i].Bounds), i);
-        index.Build();
+        var index = BoxTree.Over(raw.Zones, z => z.Bounds);
         var kept = new List<RawPiece>();
         var open = new OpenIntervals();
         foreach (var piece in raw.Pieces)
@@ -52,7 +48,7 @@ internal sealed class ArcOffsetter(MovedSides moved = MovedSides.Drawn) : IOffse
             var carrier = new Carrier(piece.Segment);
             RemoveNeighbours(open, carrier, piece, raw.Zones);
             if (open.IsEmpty) continue;
-            foreach (var zone in index.Query(SegmentIndex.ToEnvelope(piece.Segment.Bounds)))
+            foreach (var zone in index.Query(piece.Segment.Bounds))
             {
                 // A piece keeps the distance from what it was moved from; only rounding could suggest otherwise.
                 if (zone == piece.Zone) continue;

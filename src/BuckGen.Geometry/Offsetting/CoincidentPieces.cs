@@ -1,5 +1,3 @@
-using NetTopologySuite.Index.HPRtree;
-
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>Resolves pieces of an offset that lie on each other.</summary>
@@ -13,9 +11,7 @@ internal static class CoincidentPieces
     /// <summary>The pieces without what lies on another.</summary>
     public static List<RawPiece> Resolve(List<RawPiece> pieces, CancellationToken cancellation)
     {
-        var index = new HPRtree<int>();
-        for (var i = 0; i < pieces.Count; i++) index.Insert(SegmentIndex.ToEnvelope(pieces[i].Segment.Bounds), i);
-        index.Build();
+        var index = BoxTree.Over(pieces, p => p.Segment.Bounds);
         var kept = new List<RawPiece>(pieces.Count);
         var open = new OpenIntervals();
         for (var i = 0; i < pieces.Count; i++)
@@ -23,7 +19,7 @@ internal static class CoincidentPieces
             cancellation.ThrowIfCancellationRequested();
             open.Reset();
             var piece = pieces[i];
-            foreach (var j in index.Query(SegmentIndex.ToEnvelope(piece.Segment.Bounds.Grown(Precision.MinPieceLength))))
+            foreach (var j in index.Query(piece.Segment.Bounds.Grown(Precision.MinPieceLength)))
                 if (j != i && LieOnOneCurve(piece.Segment, pieces[j].Segment)) RemoveShared(open, pieces, i, j);
             foreach (var (from, to) in open.Intervals)
             {

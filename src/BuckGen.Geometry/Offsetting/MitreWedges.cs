@@ -1,5 +1,3 @@
-using NetTopologySuite.Index.HPRtree;
-
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>
@@ -8,7 +6,7 @@ namespace BuckGen.Geometry.Offsetting;
 internal sealed class MitreWedges
 {
     private readonly List<(Vec2 Corner, Vec2 First, Vec2 Second, Vec2 Middle)> corners = [];
-    private readonly HPRtree<int> tree = new();
+    private readonly BoxTree tree;
     private readonly double distance, limit;
 
     /// <param name="source">The region that is offset.</param>
@@ -27,19 +25,18 @@ internal sealed class MitreWedges
                 // At a cusp rounding decides which way it turns.
                 if (before.Cross(after) > 0 != distance > 0 && before.Dot(after) > -1 + 1e-12) continue;
                 var at = loop.Segments[i].End;
-                tree.Insert(SegmentIndex.ToEnvelope(Bounds.FromCorners(at, at)), corners.Count);
                 corners.Add((at, before.Left * -Math.Sign(distance), after.Left * -Math.Sign(distance), (before - after).Unit()));
             }
         }
 
-        tree.Build();
+        tree = BoxTree.Over(corners, c => Bounds.FromCorners(c.Corner, c.Corner));
     }
 
     /// <summary>True when a mitre reaches over a point, or comes within a slack, mm, of it.</summary>
     public bool Cover(Vec2 p, double slack)
     {
         foreach (var i in
-            tree.Query(SegmentIndex.ToEnvelope(Bounds.FromCorners(p, p).Grown(distance * Math.Sqrt(limit * limit + 1) + slack))))
+            tree.Query(Bounds.FromCorners(p, p).Grown(distance * Math.Sqrt(limit * limit + 1) + slack)))
         {
             var (corner, first, second, middle) = corners[i];
             var (from, turn) = (p - corner, Math.Sign(first.Cross(second)));

@@ -1,6 +1,3 @@
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.HPRtree;
-
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>Finds the pieces of an outline near a place.</summary>
@@ -10,22 +7,50 @@ internal sealed class SegmentIndex
     private const double FirstReach = 1;
 
     private readonly Segment[] segments;
-    private readonly HPRtree<int> tree = new();
+    private readonly BoxTree tree;
 
     public SegmentIndex(IEnumerable<Segment> segments)
     {
         this.segments = [.. segments];
-        for (var i = 0; i < this.segments.Length; i++) tree.Insert(ToEnvelope(this.segments[i].Bounds), i);
-        tree.Build();
+        tree = new(BoundsOf(this.segments));
     }
 
     /// <summary>The distance to the nearest piece, mm; infinite when none lies within the reach.</summary>
-    public double DistanceWithin(Vec2 p, double reach)
+    public double DistanceWithin(Vec2 p, double reach) => Nearest(p, reach).Distance;
+
+    /// <summary>The number of the nearest piece and its distance, mm; -1 and infinite when none lies within the reach.</summary>
+    public (int Number, double Distance) Nearest(Vec2 p, double reach)
     {
-        var nearest = double.PositiveInfinity;
-        foreach (var i in tree.Query(ToEnvelope(Bounds.FromCorners(p, p).Grown(reach))))
-            nearest = Math.Min(nearest, segments[i].DistanceTo(p));
-        return nearest <= reach ? nearest : double.PositiveInfinity;
+        var (nearest, number, limit) = (double.PositiveInfinity, -1, reach);
+        var walk = new BoxTree.Walk(tree);
+        while (!walk.IsDone)
+        {
+            if (IsBeyond(walk.Box, p, limit)) walk.Pass();
+            else if (!walk.IsItem) walk.Enter();
+            else
+            {
+                var distance = segments[walk.Item].DistanceTo(p);
+                if (distance <= limit && distance < nearest) (nearest, number, limit) = (distance, walk.Item, distance);
+                walk.Pass();
+            }
+        }
+
+        return (number, nearest);
+    }
+
+    /// <summary>True when a piece lies nearer than a limit, mm.</summary>
+    public bool IsAnyNearer(Vec2 p, double limit)
+    {
+        var walk = new BoxTree.Walk(tree);
+        while (!walk.IsDone)
+        {
+            if (IsBeyond(walk.Box, p, limit)) walk.Pass();
+            else if (!walk.IsItem) walk.Enter();
+            else if (segments[walk.Item].DistanceTo(p) < limit) return true;
+            else walk.Pass();
+        }
+
+        return false;
     }
 
     /// <summary>The distance to the nearest piece, mm; infinite when there is no piece.</summary>
@@ -36,11 +61,30 @@ internal sealed class SegmentIndex
             if (DistanceWithin(p, reach) is var distance && !double.IsInfinity(distance)) return distance;
     }
 
+    /// <summary>The pieces, by their numbers.</summary>
+    public ReadOnlySpan<Segment> Pieces => segments;
+
     /// <summary>The numbers of the pieces whose bounds meet a rectangle.</summary>
-    public IEnumerable<int> IndicesIntersecting(Bounds bounds) => tree.Query(ToEnvelope(bounds));
+    public BoxTree.Hits IndicesIntersecting(Bounds bounds) => tree.Query(bounds);
 
     /// <summary>The pieces whose bounds meet a rectangle.</summary>
-    public IEnumerable<Segment> Intersecting(Bounds bounds) => tree.Query(ToEnvelope(bounds)).Select(i => segments[i]);
+    public IEnumerable<Segment> Intersecting(Bounds bounds)
+    {
+        foreach (var i in tree.Query(bounds)) yield return segments[i];
+    }
 
-    internal static Envelope ToEnvelope(Bounds b) => new(b.MinX, b.MaxX, b.MinY, b.MaxY);
+    private static Bounds[] BoundsOf(Segment[] segments)
+    {
+        var bounds = new Bounds[segments.Length];
+        for (var i = 0; i < bounds.Length; i++) bounds[i] = segments[i].Bounds;
+        return bounds;
+    }
+
+    private static bool IsBeyond(in Bounds box, Vec2 p, double limit)
+    {
+        var x = Math.Max(0, Math.Max(box.MinX - p.X, p.X - box.MaxX));
+        var y = Math.Max(0, Math.Max(box.MinY - p.Y, p.Y - box.MaxY));
+        // A hair farther, for rounding.
+        return x * x + y * y > limit * limit * (1 + 1e-12);
+    }
 }

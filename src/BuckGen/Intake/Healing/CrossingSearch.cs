@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Intake.Healing;
 
@@ -18,7 +16,7 @@ internal sealed class CrossingSearch
     private readonly Tolerance tolerance;
     private readonly CancellationToken cancellation;
     private readonly List<(int Loop, int Index)> pieces = [];
-    private readonly HPRtree<int> tree = new();
+    private readonly BoxTree tree;
     private readonly List<Crossing> crossings = [];
     private readonly Dictionary<(int A, int B), Vec2> sharing = [];
     private long steps;
@@ -29,13 +27,8 @@ internal sealed class CrossingSearch
     {
         (this.loops, this.tolerance, this.cancellation) = (loops, tolerance, cancellation);
         for (var l = 0; l < loops.Length; l++)
-            for (var i = 0; i < loops[l].Segments.Length; i++)
-            {
-                tree.Insert(Box(loops[l].Segments[i]), pieces.Count);
-                pieces.Add((l, i));
-            }
-
-        tree.Build();
+            for (var i = 0; i < loops[l].Segments.Length; i++) pieces.Add((l, i));
+        tree = BoxTree.Over(pieces, p => Box(loops[p.Loop].Segments[p.Index]));
     }
 
     /// <summary>What was found.</summary>
@@ -128,9 +121,5 @@ internal sealed class CrossingSearch
 
     private Segment SegmentOf(int piece) => loops[pieces[piece].Loop].Segments[pieces[piece].Index];
 
-    private Envelope Box(Segment s)
-    {
-        var b = s.Bounds.Grown(tolerance.Coincident);
-        return new(b.MinX, b.MaxX, b.MinY, b.MaxY);
-    }
+    private Bounds Box(Segment s) => s.Bounds.Grown(tolerance.Coincident);
 }

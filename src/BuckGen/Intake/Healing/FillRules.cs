@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Intake.Healing;
 
@@ -29,14 +27,12 @@ internal static class FillRules
     private static IEnumerable<SourcedLoop> Idle(SourcedLoop[] shape, CancellationToken cancellation)
     {
         var interiors = shape.Select(l => new LoopInterior(l.Loop)).ToArray();
-        var tree = new HPRtree<int>();
-        for (var i = 0; i < shape.Length; i++) tree.Insert(SegmentIndex.ToEnvelope(shape[i].Loop.Bounds), i);
-        tree.Build();
+        var tree = BoxTree.Over(shape, l => l.Loop.Bounds);
         for (var i = 0; i < shape.Length; i++)
         {
             cancellation.ThrowIfCancellationRequested();
             var probe = shape[i].Loop.Segments[0].PointAt(0.5);
-            var outside = tree.Query(new(new Coordinate(probe.X, probe.Y))).Where(other => other != i)
+            var outside = tree.Query(Bounds.FromCorners(probe, probe)).Where(other => other != i)
                 .Sum(other => interiors[other].WindingAround(probe));
             var inside = outside + (shape[i].Loop.IsCounterClockwise ? 1 : -1);
             if (outside != 0 && inside != 0) yield return shape[i];

@@ -3,8 +3,6 @@ using System.Globalization;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Index.HPRtree;
 
 namespace BuckGen.Intake.Healing;
 
@@ -50,20 +48,11 @@ internal static class OpenEnds
         return new[] { 0, 0.29, 0.5, 1 }.All(t => edges.DistanceWithin(s.PointAt(t), reach) <= reach);
     });
 
-    private static HPRtree<int> EndsOf(ImmutableArray<OpenChain> chains)
-    {
-        var ends = new HPRtree<int>();
-        for (var i = 0; i < chains.Length; i++)
-        {
-            ends.Insert(new(new Coordinate(chains[i].Start.X, chains[i].Start.Y)), i);
-            ends.Insert(new(new Coordinate(chains[i].End.X, chains[i].End.Y)), i);
-        }
+    /// <summary>The start of each chain, then its end.</summary>
+    private static BoxTree EndsOf(ImmutableArray<OpenChain> chains) =>
+        BoxTree.Over([.. chains.SelectMany(c => new[] { c.Start, c.End })], end => Bounds.FromCorners(end, end));
 
-        ends.Build();
-        return ends;
-    }
-
-    private static bool IsMark(OpenChain chain, int number, ImmutableArray<OpenChain> all, HPRtree<int> ends,
+    private static bool IsMark(OpenChain chain, int number, ImmutableArray<OpenChain> all, BoxTree ends,
         CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
@@ -75,7 +64,7 @@ internal static class OpenEnds
         {
             // From small to large, so that among very many ends the near ones are found without listing them all.
             for (var reach = clearance / 256; reach <= clearance; reach *= 4)
-                if (ends.Query(SegmentIndex.ToEnvelope(Bounds.FromCorners(end, end).Grown(reach))).Any(other => other != number
+                if (ends.Query(Bounds.FromCorners(end, end).Grown(reach)).Select(e => e / 2).Any(other => other != number
                     && (all[other].Start.DistanceTo(end) < clearance || all[other].End.DistanceTo(end) < clearance))) return true;
             return false;
         }
