@@ -52,7 +52,14 @@ public sealed record Region(ImmutableArray<Island> Islands)
     public double DistanceToEdge(Vec2 p) => Loops.Min(l => l.DistanceTo(p));
 
     /// <summary>The region moved, turned, scaled evenly or mirrored.</summary>
-    public Region Transformed(Affine map) => FromLoops(Loops.Select(l => l.Transformed(map)));
+    public Region Transformed(Affine map)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        return new([.. Islands.Select(i => new Island(Moved(i.Outer), [.. i.Holes.Select(Moved)]))]);
+
+        // A mirror turns the way round; what is outside stays outside.
+        Loop Moved(Loop loop) => map.Mirrors ? loop.Transformed(map).Reversed() : loop.Transformed(map);
+    }
 
     /// <summary>The region that loops enclose by the even-odd rule; which way each loop runs does not matter.</summary>
     /// <param name="loops">Loops that do not cross each other or themselves.</param>

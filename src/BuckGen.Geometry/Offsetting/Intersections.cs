@@ -63,57 +63,6 @@ internal static class Intersections
     }
 }
 
-/// <summary>A segment with the values that the offset uses again and again, computed once.</summary>
-internal readonly struct Carrier
-{
-    private readonly double startAngle;
-
-    public Carrier(Segment segment)
-    {
-        Segment = segment;
-        (Start, Chord, IsArc) = (segment.Start, segment.Chord, segment.IsArc);
-        ChordLength = Chord.Length;
-        Bounds = segment.Bounds;
-        if (!IsArc) return;
-        (Centre, Radius, Sweep) = (segment.Centre, segment.Radius, segment.Sweep);
-        var toStart = Start - Centre;
-        startAngle = Math.Atan2(toStart.Y, toStart.X);
-    }
-
-    public Segment Segment { get; }
-    public Vec2 Start { get; }
-    public Vec2 Chord { get; }
-    public double ChordLength { get; }
-    public Bounds Bounds { get; }
-    public bool IsArc { get; }
-    public Vec2 Centre { get; }
-    public double Radius { get; }
-    public double Sweep { get; }
-
-    /// <summary>As <see cref="Segment.ParameterOf"/>.</summary>
-    public double ParameterOf(Vec2 p)
-    {
-        if (!IsArc) return (p - Start).Dot(Chord) / (ChordLength * ChordLength);
-        var from = p - Centre;
-        var angle = Math.Atan2(from.Y, from.X) - startAngle;
-        return 0.5 + Math.IEEERemainder(angle - Sweep / 2, 2 * Math.PI) / Sweep;
-    }
-
-    /// <summary>As <see cref="Segment.DistanceTo"/>.</summary>
-    public double DistanceTo(Vec2 p)
-    {
-        var fromStart = p - Start;
-        if (!IsArc)
-        {
-            var along = fromStart.Dot(Chord) / (ChordLength * ChordLength);
-            if (along is >= 0 and <= 1) return Math.Abs(fromStart.Cross(Chord)) / ChordLength;
-        }
-        else if (ParameterOf(p) is >= 0 and <= 1) return Math.Abs((p - Centre).Length - Radius);
-
-        return Math.Sqrt(Math.Min(fromStart.LengthSquared, (p - Segment.End).LengthSquared));
-    }
-}
-
 /// <summary>A short sorted list of parameters on the stack.</summary>
 internal ref struct ParameterList(Span<double> space)
 {

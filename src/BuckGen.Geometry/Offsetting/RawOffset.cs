@@ -1,66 +1,77 @@
-using System.Collections.Immutable;
-
 namespace BuckGen.Geometry.Offsetting;
-
-/// <summary>One piece of a raw offset.</summary>
-/// <param name="Segment">The line or arc.</param>
-/// <param name="Zone">Number of the zone round the segment it comes from.</param>
-/// <param name="IsMitre">True for the side of a mitre, which may reach farther than the distance.</param>
-internal readonly record struct RawPiece(Segment Segment, int Zone, bool IsMitre = false);
 
 /// <summary>
 /// The parallel lines, concentric arcs and corner joins of an outline before anything too near to it is removed,
 /// together with the zones that remove it.
 /// </summary>
-/// <param name="Pieces">Directed pieces, material to the left.</param>
-/// <param name="Zones">Where no offset point can lie.</param>
-internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zones)
+internal sealed class RawOffset
 {
-    /// <summary>Builds the raw offset of a region.</summary>
-    public static RawOffset Create(Region region, double distance, CornerJoin join, MovedSides moved = MovedSides.Drawn)
+    private readonly NearSegment?[] near;
+
+    private RawOffset(OffsetOutline outline, double distance) =>
+        (Outline, Distance, near) = (outline, Math.Abs(distance), new NearSegment?[outline.Carriers.Length]);
+
+    /// <summary>What was moved.</summary>
+    public OffsetOutline Outline { get; }
+
+    /// <summary>How far, mm, without a sign.</summary>
+    public double Distance { get; }
+
+    /// <summary>Directed pieces, material to the left.</summary>
+    public List<RawPiece> Pieces { get; } = [];
+
+    /// <summary>The insides of the mitres; no point of the offset lies there.</summary>
+    public List<InsideMitre> Wedges { get; } = [];
+
+    /// <summary>Everything nearer to one piece of the outline than the distance.</summary>
+    public NearSegment ZoneOf(int piece) => near[piece] ??= new(Outline.Carriers[piece], Distance);
+
+    /// <summary>Builds the raw offset of an outline.</summary>
+    public static RawOffset Create(OffsetOutline outline, double distance, CornerJoin join, MovedSides moved = MovedSides.Drawn)
     {
-        var raw = new RawOffset([], []);
-        foreach (var loop in join.Corners == Corners.Mitre ? region.Loops.Select(TinyPieces.Remove) : region.Loops)
+        var raw = new RawOffset(outline, distance);
+        foreach (var (first, count) in outline.Loops)
         {
-            var first = raw.Zones.Count;
-            foreach (var segment in loop.Segments) raw.Zones.Add(new NearSegment(segment, Math.Abs(distance)));
-            raw.AddLoop(loop.Segments, i => first + i, distance, join);
+            var carriers = outline.Carriers.AsSpan(first, count);
+            raw.AddLoop(carriers, i => first + i, distance, join);
+            if (moved == MovedSides.Drawn) continue;
             // Drawn the other way the pieces come in the opposite order, but they stay near to the same segments.
-            if (moved == MovedSides.Both)
-                raw.AddLoop(loop.Reversed().Segments, i => first + loop.Segments.Length - 1 - i, distance, join);
+            var reversed = new Carrier[count];
+            for (var i = 0; i < count; i++) reversed[i] = new(carriers[count - 1 - i].Segment.Reversed());
+            raw.AddLoop(reversed, i => first + count - 1 - i, distance, join);
         }
 
         return raw;
     }
 
-    private void AddLoop(ImmutableArray<Segment> segments, Func<int, int> zoneOf, double distance, CornerJoin join)
+    private void AddLoop(ReadOnlySpan<Carrier> carriers, Func<int, int> zoneOf, double distance, CornerJoin join)
     {
-        var count = segments.Length;
+        var count = carriers.Length;
         var starts = new Vec2[count];
         var ends = new Vec2[count];
         for (var i = 0; i < count; i++)
         {
-            starts[i] = Aside(segments[i].Start, segments[i].DirectionAt(0), distance);
-            ends[i] = Aside(segments[i].End, segments[i].DirectionAt(1), distance);
+            starts[i] = Aside(carriers[i].Start, carriers[i].StartDirection, distance);
+            ends[i] = Aside(carriers[i].Segment.End, carriers[i].EndDirection, distance);
         }
 
         for (var i = 0; i < count; i++)
         {
             var next = (i + 1) % count;
-            var turn = Turn(segments[i], segments[next], distance);
+            var turn = Turn(carriers[i], carriers[next], distance);
             if (Math.Abs(turn) < Precision.SmoothTurn(Math.Abs(distance)))
-                ends[i] = starts[next] = SmoothMeeting(segments[next].Start, ends[i], starts[next], turn);
+                ends[i] = starts[next] = SmoothMeeting(carriers[next].Start, ends[i], starts[next], turn);
             else if (turn > 0 == distance > 0)
-                AddJoin(segments[next].Start, ends[i], starts[next], turn, distance, join, zoneOf(i));
+                AddJoin(carriers[next].Start, ends[i], starts[next], turn, distance, join, zoneOf(i));
         }
 
         for (var i = 0; i < count; i++)
         {
-            var segment = segments[i];
+            var segment = carriers[i].Segment;
             // An arc offset past its own centre has no point at the distance.
             if (segment.IsArc && segment.Radius + distance * Math.Sign(segment.Bulge) <= Precision.MinPieceLength) continue;
             var piece = Concentric(segment, starts[i], ends[i]);
-            if (piece.Length > Precision.MinPieceLength) Pieces.Add(new(piece, zoneOf(i)));
+            if (piece.Length > Precision.MinPieceLength) Pieces.Add(new(piece, zoneOf(i), RawPieceKind.Side));
         }
     }
 
@@ -84,17 +95,17 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
     {
         if (join.Corners == Corners.Round)
         {
-            Pieces.Add(new(Segment.Arc(from, to, turn), zone));
+            Pieces.Add(new(Segment.Arc(from, to, turn), zone, RawPieceKind.RoundJoin));
             return;
         }
 
         Vec2[] path = [from, .. MitreTip(corner, from, to, turn, Math.Abs(distance), join.MitreLimit), to];
         for (var i = 0; i + 1 < path.Length; i++)
             if (path[i].DistanceTo(path[i + 1]) > Precision.MinPieceLength)
-                Pieces.Add(new(new(path[i], path[i + 1]), zone, true));
+                Pieces.Add(new(new(path[i], path[i + 1]), zone, RawPieceKind.Mitre));
         Vec2[] wedge = [corner, .. path];
         if (turn < 0) Array.Reverse(wedge);
-        Zones.Add(new InsideMitre(wedge));
+        Wedges.Add(new(wedge));
     }
 
     /// <summary>The one sharp point of a mitre, or the two points where it is cut off at the limit.</summary>
@@ -112,10 +123,11 @@ internal sealed record RawOffset(List<RawPiece> Pieces, List<ForbiddenZone> Zone
 
     private static Vec2 Aside(Vec2 p, Vec2 direction, double distance) => p - direction.Left * distance;
 
-    private static double Turn(Segment before, Segment after, double distance)
+    private static double Turn(Carrier carrierBefore, Carrier carrierAfter, double distance)
     {
-        var turn = before.DirectionAt(1).AngleTo(after.DirectionAt(0));
+        var turn = carrierBefore.EndDirection.AngleTo(carrierAfter.StartDirection);
         if (Math.Abs(turn) < Math.PI - 1e-6) return turn;
+        var (before, after) = (carrierBefore.Segment, carrierAfter.Segment);
         // A cusp: the directions are opposite, so look a little way along both sides to tell a point from a notch.
         var (along, back) = (before.End - before.PointAt(0.9), after.PointAt(0.1) - after.Start);
         var lookedAt = along.Cross(back);

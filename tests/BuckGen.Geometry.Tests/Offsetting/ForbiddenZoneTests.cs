@@ -6,10 +6,10 @@ namespace BuckGen.Geometry.Tests.Offsetting;
 /// <summary>The zones where no point of an offset can lie, and what they cut from a moved piece.</summary>
 public class ForbiddenZoneTests
 {
-    private static readonly NearSegment Line = new(new(new(0, 0), new(10, 0)), 2);
+    private static readonly NearSegment Line = new(new(new(new(0, 0), new(10, 0))), 2);
 
     // The upper half of a circle of 5 mm round the origin, counter-clockwise.
-    private static readonly NearSegment Arc = new(new(new(5, 0), new(-5, 0), 1), 2);
+    private static readonly NearSegment Arc = new(new(new(new(5, 0), new(-5, 0), 1)), 2);
 
     private static readonly InsideMitre Wedge = new([new(0, 0), new(4, 0), new(4, 3), new(0, 3)]);
 
@@ -89,7 +89,7 @@ public class ForbiddenZoneTests
     public void An_arc_that_crosses_a_zone_loses_its_share_of_the_angle()
     {
         // A half circle of 4 mm round the origin, upper side: Line's band reaches to y = 2, which is 30° of 180° from either end.
-        AssertOpen([(1 / 6.0, 1)], new(new(4, 0), new(-4, 0), 1), new NearSegment(new(new(0, 0), new(20, 0)), 2));
+        AssertOpen([(1 / 6.0, 1)], new(new(4, 0), new(-4, 0), 1), new NearSegment(new(new(new(0, 0), new(20, 0))), 2));
         // A wedge takes what lies between its sides: y from 0 to 3 for x from 0 to 4 leaves asin(3/4) to the end.
         AssertOpen([(Math.Asin(0.75) / Math.PI, 1)], new(new(4, -1e-6), new(-4, 0), 1),
             new InsideMitre([new(0, -1), new(5, -1), new(5, 3), new(0, 3)]), 1e-5);
@@ -106,7 +106,7 @@ public class ForbiddenZoneTests
         var (start, end) = (new Vec2(10 - Math.Sqrt(2), Math.Sqrt(2) - shift), new Vec2(12, -shift));
 
         AssertOpen([(1 / 3.0, 1)], Segment.Arc(start, end, -0.75 * Math.PI),
-            new NearSegment(new(new(0, 0), new(10, 0)), 2), 1e-4);
+            new NearSegment(new(new(new(0, 0), new(10, 0))), 2), 1e-4);
     }
 
     private static void AssertOpen((double From, double To)[] expected, Segment piece, ForbiddenZone zone,

@@ -51,7 +51,7 @@ public class OpenIntervalsTests
         {
             var open = new OpenIntervals();
             open.Reset();
-            open.Remove(new(new(new(9, 1), new(1, 1), bulge)), new NearSegment(new(new(0, 0), new(10, 0)), 3));
+            open.Remove(new(new(new(9, 1), new(1, 1), bulge)), new NearSegment(new(new(new(0, 0), new(10, 0))), 3));
             Assert.True(open.IsEmpty);
         }
     }
@@ -60,7 +60,7 @@ public class OpenIntervalsTests
     {
         var open = new OpenIntervals();
         open.Reset();
-        open.Remove(new(piece), new NearSegment(zone, 3));
+        open.Remove(new(piece), new NearSegment(new(zone), 3));
         return Assert.Single(open.Intervals);
     }
 
