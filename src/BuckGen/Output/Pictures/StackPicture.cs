@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Polygonal;
@@ -64,15 +65,17 @@ internal static class StackPicture
     private static IEnumerable<PictureItem> Drawn(Layer layer, (double Bottom, double Top) lift, Affine seen,
         Func<Vec2, double, Vec2> onPaper, double minLength)
     {
-        var edges = layer.Region.Loops
-            .Select(l => WithoutShort(PolygonConversion.Flattened(l, Chord), minLength).Select(seen.Apply).ToArray()).ToArray();
-        // Far walls first: those nearer to the eye, lower on the paper, cover them.
-        foreach (var (from, to) in edges.SelectMany(e => e.Zip(e.Skip(1).Append(e[0])))
-            .OrderByDescending(e => Math.Round((e.First.Y + e.Second.Y) / 2, 4)))
-            yield return Polygon(
-                [onPaper(from, lift.Bottom), onPaper(to, lift.Bottom), onPaper(to, lift.Top), onPaper(from, lift.Top)], Side);
-        yield return new PictureShape([.. edges.Select(e => Path(e.Select(p => onPaper(p, lift.Top))))],
-            layer.Role is LayerRole.Base or LayerRole.Plenum ? PlateTop : Top);
+        var rise = onPaper(default, lift.Top) - onPaper(default, 0);
+        var height = onPaper(default, lift.Top) - onPaper(default, lift.Bottom);
+        var tops = layer.Region.Loops.Select(l => PaperCurve.Shown(
+            Path(WithoutShort(PolygonConversion.Flattened(l, Chord), minLength).Select(p => onPaper(seen.Apply(p), 0) + rise))))
+            .ToImmutableArray();
+        // A wall that faces away is covered by its own layer. Of the others the far ones come first: those nearer to the eye, lower
+        // on the paper, cover them.
+        foreach (var edge in tops.SelectMany(t => t.Segments).Where(e => e.Chord.X > 0)
+            .OrderByDescending(e => Math.Round((e.Start.Y + e.End.Y) / 2, 4)))
+            yield return Polygon([edge.Start - height, edge.End - height, edge.End, edge.Start], Side);
+        yield return new PictureShape(tops, layer.Role is LayerRole.Base or LayerRole.Plenum ? PlateTop : Top);
         foreach (var hole in layer.Parts.SelectMany(p => p.Dowels))
             yield return new PictureShape(
                 [Path(PolygonConversion.Flattened(Loop.Circle(hole.Centre, hole.Diameter / 2), Chord)

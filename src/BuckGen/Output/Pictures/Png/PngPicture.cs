@@ -61,7 +61,7 @@ internal sealed class PngPicture
     private void Draw(PictureShape shape, Bounds window)
     {
         var ink = shape.Ink;
-        var paths = shape.Paths.Select(p => (Points: Flattened(p), p.Closed)).ToArray();
+        var paths = shape.Paths.Select(p => (Points: Flattened(PaperCurve.Shown(p)), p.Closed)).ToArray();
         if (ink.Fill is { } fill) raster.Fill(paths.Select(p => p.Points), fill, evenOdd: true, window);
         if (ink.Stroke is { } stroke)
             raster.Fill(

@@ -49,9 +49,10 @@ internal sealed class Raster
     [MethodImpl(AtOnce)]
     public void Fill(IEnumerable<IReadOnlyList<Vec2>> loops, string colour, bool evenOdd, Bounds window)
     {
-        var (top, bottom) = ((int)Math.Round(Math.Clamp(window.MinY, 0, Height) * Lines),
-            (int)Math.Round(Math.Clamp(window.MaxY, 0, Height) * Lines));
-        if (!Find(loops, top, bottom)) return;
+        IReadOnlyList<Vec2>[] all = [.. loops];
+        var (high, low) = Heights(all);
+        var (top, bottom) = (LineAt(Math.Max(high, window.MinY)), LineAt(Math.Min(low, window.MaxY)));
+        if (!Find(all, top, bottom)) return;
         var ink = Convert.FromHexString(colour.AsSpan(1));
         var (left, right) = (Math.Clamp(window.MinX, 0, Width), Math.Clamp(window.MaxX, 0, Width));
         for (var row = top / Lines; row * Lines < bottom; row++)
@@ -84,11 +85,22 @@ internal sealed class Raster
         public int CompareTo(Crossing other) => X != other.X ? X.CompareTo(other.X) : Turn.CompareTo(other.Turn);
     }
 
+    private static (double Top, double Bottom) Heights(IReadOnlyList<IReadOnlyList<Vec2>> loops)
+    {
+        var (top, bottom) = (double.PositiveInfinity, double.NegativeInfinity);
+        foreach (var loop in loops)
+            for (var i = 0; i < loop.Count; i++) (top, bottom) = (Math.Min(top, loop[i].Y), Math.Max(bottom, loop[i].Y));
+        return (Math.Floor(top), Math.Ceiling(bottom));
+    }
+
+    private int LineAt(double y) => (int)Math.Round(Math.Clamp(y, 0, Height) * Lines);
+
     /// <summary>Finds where the loops cross the lines; false where they cross none.</summary>
     [MethodImpl(AtOnce)]
-    private bool Find(IEnumerable<IReadOnlyList<Vec2>> loops, int top, int bottom)
+    private bool Find(IReadOnlyList<IReadOnlyList<Vec2>> loops, int top, int bottom)
     {
-        Array.Fill(last, None, top, Math.Max(0, bottom - top));
+        if (top >= bottom) return false;
+        Array.Fill(last, None, top, bottom - top);
         crossings.Clear();
         foreach (var loop in loops)
             for (var i = 0; i < loop.Count; i++)

@@ -44,8 +44,17 @@ public static class SvgPicture
         var role = picture.Items.Any(i => i is PictureLink) ? "group" : "img";
         return $"<svg width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" "
             + $"role=\"{role}\" aria-label=\"{SvgText.Escaped(picture.Title)}\">"
-            + string.Join('\n', picture.Items.Select(i => Element(i, page))) + "</svg>";
+            + string.Join('\n', picture.Items.Select(i => Element(Shown(i), page))) + "</svg>";
     }
+
+    /// <summary>An item with no more corners than can be seen.</summary>
+    private static PictureItem Shown(PictureItem item) => item switch
+    {
+        PictureShape shape => shape with { Paths = [.. shape.Paths.Select(PaperCurve.Shown)] },
+        PictureWindow window => window with { Items = [.. window.Items.Select(Shown)] },
+        PictureLink link => link with { Items = [.. link.Items.Select(Shown)] },
+        _ => item,
+    };
 
     private static string Element(PictureItem item, Bounds page) => item switch
     {
