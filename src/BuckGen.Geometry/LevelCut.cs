@@ -6,9 +6,13 @@ internal static class LevelCut
     /// <summary>The stretches of the line y = height that lie in the region, from left to right.</summary>
     public static IReadOnlyList<(double From, double To)> Find(Region region, double height)
     {
-        var crossings = region.Segments.SelectMany(s => Crossings(s, height)).Order().ToArray();
+        var crossings = new List<double>();
+        foreach (var loop in region.Loops)
+            if (loop.Bounds.MinY <= height && height <= loop.Bounds.MaxY)
+                foreach (var segment in loop.Segments) AddCrossings(segment, height, crossings);
+        crossings.Sort();
         var stretches = new List<(double From, double To)>();
-        for (var i = 0; i + 1 < crossings.Length; i++)
+        for (var i = 0; i + 1 < crossings.Count; i++)
         {
             var (from, to) = (crossings[i], crossings[i + 1]);
             if (to <= from || !region.Contains(new((from + to) / 2, height))) continue;
@@ -30,19 +34,21 @@ internal static class LevelCut
             .MaxBy(y => Math.Round(Find(region, y).Sum(s => s.To - s.From), 3));
     }
 
-    private static IEnumerable<double> Crossings(Segment s, double height)
+    private static void AddCrossings(in Segment s, double height, List<double> found)
     {
         if (!s.IsArc)
         {
-            var t = (height - s.Start.Y) / s.Chord.Y;
+            var rise = s.End.Y - s.Start.Y;
+            var t = (height - s.Start.Y) / rise;
             // A level line has no crossing of its own; its neighbours have.
-            if (s.Chord.Y != 0 && t is >= 0 and <= 1) yield return s.Start.X + s.Chord.X * t;
-            yield break;
+            if (rise != 0 && t is >= 0 and <= 1) found.Add(s.Start.X + (s.End.X - s.Start.X) * t);
+            return;
         }
 
-        var across = s.Radius * s.Radius - (height - s.Centre.Y) * (height - s.Centre.Y);
-        if (across < 0) yield break;
-        foreach (var x in (double[])[s.Centre.X - Math.Sqrt(across), s.Centre.X + Math.Sqrt(across)])
-            if (s.ParameterOf(new(x, height)) is >= 0 and <= 1) yield return x;
+        var (centre, radius) = (s.Centre, s.Radius);
+        var across = radius * radius - (height - centre.Y) * (height - centre.Y);
+        if (across < 0) return;
+        foreach (var x in (ReadOnlySpan<double>)[centre.X - Math.Sqrt(across), centre.X + Math.Sqrt(across)])
+            if (s.ParameterOf(new(x, height)) is >= 0 and <= 1) found.Add(x);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 
 namespace BuckGen.Dxf.Tags;
 
@@ -10,12 +11,21 @@ internal static class TagText
     /// <summary>Fixed notation, one to six decimals, never an exponent and never a negative zero.</summary>
     public static string Format(int code, double value)
     {
+        Span<byte> text = stackalloc byte[400];
+        return Encoding.ASCII.GetString(text[..Format(code, value, text)]);
+    }
+
+    /// <summary>The same as ASCII; returns how much of the room it takes.</summary>
+    public static int Format(int code, double value, Span<byte> room)
+    {
         if (!double.IsFinite(value))
             throw new DxfException($"the value of group {code} is {Shown(value)}; only finite numbers can be written");
-        var text = value.ToString("F6", CultureInfo.InvariantCulture).TrimEnd('0');
-        if (text.EndsWith('.'))
-            text += '0';
-        return text == "-0.0" ? "0.0" : text;
+        value.TryFormat(room, out var length, "F6", CultureInfo.InvariantCulture);
+        // One digit stays behind the point.
+        while (room[length - 1] == '0' && room[length - 2] != '.') length--;
+        if (!room[..length].SequenceEqual("-0.0"u8)) return length;
+        "0.0"u8.CopyTo(room);
+        return 3;
     }
 
     public static string Format(int code, string value)
