@@ -4,9 +4,9 @@ namespace BuckGen.Geometry;
 
 /// <summary>Finds those of many upright rectangles that meet another. Immutable; asking allocates nothing.</summary>
 /// <remarks>
-/// A tree without pointers: neighbours in the order are gathered by <see cref="Fan"/>, level over level. The order is that given,
-/// as long as each rectangle lies near the one before, as the pieces of a loop do. Else it is that of Hilbert's curve through
-/// their middles.
+/// Neighbours in the order are gathered by <see cref="Fan"/>, level over level. The order is that given, as long as each rectangle
+/// lies near the one before, as the pieces of a loop do. Else it is that of Hilbert's curve through their middles. The tree is
+/// stored as a walk over it: behind each rectangle stands what is inside, and where the walk goes on past that.
 /// </remarks>
 internal sealed class BoxTree
 {
@@ -15,30 +15,18 @@ internal sealed class BoxTree
     // How far, in its own sizes, a rectangle may lie from the one before on average.
     private const double NearEnough = 8;
 
-    private readonly Bounds[] boxes;
-    private readonly int[] levelStarts;
-    private readonly int[]? order;
-    private readonly int count;
+    private const int NoItem = -1;
+
+    private readonly Node[] nodes;
 
     /// <param name="items">The rectangles; they are known by their numbers.</param>
     public BoxTree(ReadOnlySpan<Bounds> items)
     {
-        count = items.Length;
-        order = AreInOrder(items) ? null : HilbertOrder.Of(items);
-        levelStarts = Starts(count);
-        boxes = new Bounds[levelStarts[^1]];
-        for (var i = 0; i < count; i++) boxes[i] = items[order is null ? i : order[i]];
-        for (var level = 1; level + 1 < levelStarts.Length; level++)
-        {
-            var (below, here, above) = (levelStarts[level - 1], levelStarts[level], levelStarts[level + 1]);
-            for (var i = here; i < above; i++)
-            {
-                var first = below + (i - here) * Fan;
-                var box = boxes[first];
-                for (var k = first + 1; k < Math.Min(first + Fan, here); k++) box = box.With(boxes[k]);
-                boxes[i] = box;
-            }
-        }
+        var order = AreInOrder(items) ? null : HilbertOrder.Of(items);
+        var (height, all) = (0, items.Length);
+        for (var width = items.Length; width > 1; height++) all += width = (width + Fan - 1) / Fan;
+        nodes = new Node[all];
+        if (all > 0) Store(items, order, height, 0, 0);
     }
 
     /// <summary>The numbers of the rectangles that share a point with this one.</summary>
@@ -65,58 +53,55 @@ internal sealed class BoxTree
         return items.Length <= Fan || jumps <= NearEnough * sizes;
     }
 
-    private static int[] Starts(int count)
+    /// <summary>Stores one rectangle of a level with all inside it; returns where the walk goes on past it.</summary>
+    private int Store(ReadOnlySpan<Bounds> items, int[]? order, int level, int number, int at)
     {
-        var starts = new List<int> { 0 };
-        for (var width = count; ; width = (width + Fan - 1) / Fan)
+        if (level == 0)
         {
-            starts.Add(starts[^1] + width);
-            if (width <= 1) return [.. starts];
+            var item = order is null ? number : order[number];
+            nodes[at] = new(items[item], at + 1, item);
+            return at + 1;
         }
+
+        // How many items one rectangle of the level below holds.
+        var span = 1;
+        for (var i = 1; i < level; i++) span *= Fan;
+        var (box, next) = (Bounds.Nothing, at + 1);
+        for (var k = number * Fan; k < (number + 1) * Fan && (long)k * span < items.Length; k++)
+        {
+            var child = next;
+            next = Store(items, order, level - 1, k, child);
+            box = box.With(nodes[child].Box);
+        }
+
+        nodes[at] = new(box, next, NoItem);
+        return next;
     }
+
+    private readonly record struct Node(Bounds Box, int Next, int Item);
 
     /// <summary>A walk over the tree that says at each step whether to go deeper.</summary>
     internal struct Walk(BoxTree tree)
     {
-        private int level = tree.levelStarts.Length - 2;
-        private int number;
+        private int at;
 
         /// <summary>True when the walk is over.</summary>
-        public bool IsDone { get; private set; } = tree.count == 0;
+        public readonly bool IsDone => at >= tree.nodes.Length;
 
         /// <summary>The rectangle that the walk has come to.</summary>
-        public readonly ref readonly Bounds Box => ref tree.boxes[tree.levelStarts[level] + number];
+        public readonly Bounds Box => tree.nodes[at].Box;
 
         /// <summary>True when it is one of those given, false when it is round several of them.</summary>
-        public readonly bool IsItem => level == 0;
+        public readonly bool IsItem => tree.nodes[at].Item != NoItem;
 
         /// <summary>The number of the rectangle.</summary>
-        public readonly int Item => tree.order is { } order ? order[number] : number;
+        public readonly int Item => tree.nodes[at].Item;
 
         /// <summary>To the first of those inside.</summary>
-        public void Enter()
-        {
-            level--;
-            number *= Fan;
-        }
+        public void Enter() => at++;
 
         /// <summary>To the next one that is not inside.</summary>
-        public void Pass()
-        {
-            while (true)
-            {
-                if (level == tree.levelStarts.Length - 2)
-                {
-                    IsDone = true;
-                    return;
-                }
-
-                number++;
-                if (number % Fan != 0 && tree.levelStarts[level] + number < tree.levelStarts[level + 1]) return;
-                number = (number - 1) / Fan;
-                level++;
-            }
-        }
+        public void Pass() => at = tree.nodes[at].Next;
     }
 
     /// <summary>The numbers of the rectangles that meet one.</summary>

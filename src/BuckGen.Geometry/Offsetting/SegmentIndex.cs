@@ -38,6 +38,9 @@ internal sealed class SegmentIndex
         return (number, nearest);
     }
 
+    /// <summary>The point of one piece nearest to a given one.</summary>
+    public Vec2 PointNearest(int number, Vec2 p) => segments[number].PointAt(segments[number].NearestParameter(p));
+
     /// <summary>True when a piece lies nearer than a limit, mm.</summary>
     public bool IsAnyNearer(Vec2 p, double limit)
     {
@@ -60,9 +63,6 @@ internal sealed class SegmentIndex
         for (var reach = FirstReach; ; reach *= 2)
             if (DistanceWithin(p, reach) is var distance && !double.IsInfinity(distance)) return distance;
     }
-
-    /// <summary>The pieces, by their numbers.</summary>
-    public ReadOnlySpan<Segment> Pieces => segments;
 
     /// <summary>The numbers of the pieces whose bounds meet a rectangle.</summary>
     public BoxTree.Hits IndicesIntersecting(Bounds bounds) => tree.Query(bounds);
