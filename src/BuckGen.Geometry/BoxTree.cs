@@ -4,9 +4,9 @@ namespace BuckGen.Geometry;
 
 /// <summary>Finds those of many upright rectangles that meet another. Immutable; asking allocates nothing.</summary>
 /// <remarks>
-/// Neighbours in the order are gathered by <see cref="Fan"/>, level over level. The order is that given, as long as each rectangle
-/// lies near the one before, as the pieces of a loop do. Else it is that of Hilbert's curve through their middles. The tree is
-/// stored as a walk over it: behind each rectangle stands what is inside, and where the walk goes on past that.
+/// Neighbours in the order are gathered by <see cref="Fan"/>, level over level. The order is that given, as long as each
+/// rectangle lies near the one before, as the pieces of a loop do. Else it is that of Hilbert's curve through their middles. The
+/// tree is stored as a walk over it: behind each rectangle stands what is inside, and where the walk goes on past that.
 /// </remarks>
 internal sealed class BoxTree
 {

@@ -1,8 +1,8 @@
 namespace BuckGen.Geometry.Offsetting;
 
 /// <summary>
-/// The half planes behind a moved piece. What of the outline lies in all of them keeps the distance from every point of the piece,
-/// so it can remove nothing of it.
+/// The half planes behind a moved piece. What of the outline lies in all of them keeps the distance from every point of the
+/// piece, so it can remove nothing of it.
 /// </summary>
 /// <remarks>
 /// A point of the piece stands at the distance over a tangent of what it was moved from. What lies behind that tangent lies no

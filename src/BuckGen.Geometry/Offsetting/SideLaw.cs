@@ -44,7 +44,8 @@ internal sealed class SideLaw(SegmentIndex outline, RegionInterior inside, doubl
         var toLeft = segment.DirectionAt(0.5).Left;
         // Where the nearest of the outline clearly lies to the right side, there is no more to ask.
         if (outline.Nearest(p, most) is { Number: >= 0 } nearest
-            && (outline.PointNearest(nearest.Number, p) - p).Dot(toLeft) * Math.Sign(distance) > nearest.Distance / 2) return false;
+            && (outline.PointNearest(nearest.Number, p) - p).Dot(toLeft) * Math.Sign(distance) > nearest.Distance / 2)
+            return false;
         var left = toLeft * aside;
         var (atLeft, atRight) = (outline.DistanceWithin(p + left, most), outline.DistanceWithin(p - left, most));
         // Farther away are the sides of mitres; what is nearest to them may be anything.

@@ -64,7 +64,8 @@ public class CoincidentPiecesTests
     [InlineData(false, true, 0)]
     public void The_side_of_a_mitre_yields_to_any_other(bool first, bool second, int stays)
     {
-        var left = CoincidentPieces.Resolve([new(Line, 0, Kind(first)), new(Line, 1, Kind(second))], TestContext.Current.CancellationToken);
+        var left = CoincidentPieces.Resolve(
+            [new(Line, 0, Kind(first)), new(Line, 1, Kind(second))], TestContext.Current.CancellationToken);
 
         Assert.Equal(stays, Assert.Single(left).Zone);
 
@@ -72,6 +73,7 @@ public class CoincidentPiecesTests
     }
 
     private static Segment[] Resolved(params Segment[] pieces) =>
-        [.. CoincidentPieces.Resolve([.. pieces.Select((s, i) => new RawPiece(s, i, RawPieceKind.Side))], TestContext.Current.CancellationToken)
+        [.. CoincidentPieces.Resolve(
+            [.. pieces.Select((s, i) => new RawPiece(s, i, RawPieceKind.Side))], TestContext.Current.CancellationToken)
             .Select(p => p.Segment)];
 }

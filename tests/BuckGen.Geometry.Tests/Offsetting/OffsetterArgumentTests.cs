@@ -38,7 +38,8 @@ public class OffsetterArgumentTests
             Assert.Throws<OperationCanceledException>(() => offsetter.Offset(Source, 3, CornerJoin.Round, stopped));
         foreach (var offsetter in All[..2])
             Assert.Throws<OperationCanceledException>(() => offsetter.Offset(Source, 0, CornerJoin.Round, stopped));
-        Assert.Throws<OperationCanceledException>(() => CoincidentPieces.Resolve([new(Source.Segments.First(), 0, RawPieceKind.Side)], stopped));
+        Assert.Throws<OperationCanceledException>(
+            () => CoincidentPieces.Resolve([new(Source.Segments.First(), 0, RawPieceKind.Side)], stopped));
         Assert.Throws<OperationCanceledException>(() =>
             OffsetCheck.Fault(Source, Shapes.RectangleAt(-3, -3, 106, 66), 3, CornerJoin.Mitre, 0.01, stopped));
         Assert.Throws<OperationCanceledException>(() =>

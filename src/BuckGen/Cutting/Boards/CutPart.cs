@@ -48,8 +48,9 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
             var whole = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round, cancellation).Islands[0];
             var speck = whole.Holes.FirstOrDefault(h => Across(h) < MinAcross);
             var cut = whole with { Holes = [.. whole.Holes.Where(h => Across(h) >= MinAcross)] };
+            var inside = new RegionInterior(new([part.Shape]));
             var marks = lines.Where(l => l.Bounds.Intersects(part.Shape.Outer.Bounds))
-                .Where(l => part.Shape.Contains(l.Segments[0].Start) || IsOn(part, l));
+                .Where(l => inside.Contains(l.Segments[0].Start) || IsOn(inside, l));
             IEnumerable<CutPath> paths =
             [
                 .. marks.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
@@ -78,6 +79,6 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
     ];
 
     /// <summary>True when most of a line lies on the piece, though it may start on its edge.</summary>
-    private static bool IsOn(LayerPart part, Loop line) =>
-        line.Segments.Count(s => part.Shape.Contains(s.PointAt(0.5))) * 2 > line.Segments.Length;
+    private static bool IsOn(RegionInterior piece, Loop line) =>
+        line.Segments.Count(s => piece.Contains(s.PointAt(0.5))) * 2 > line.Segments.Length;
 }

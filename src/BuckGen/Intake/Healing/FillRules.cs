@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
-using BuckGen.Geometry.Offsetting;
 using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Intake.Healing;

@@ -70,8 +70,8 @@ internal static class StackPicture
         var tops = layer.Region.Loops.Select(l => PaperCurve.Shown(
             Path(WithoutShort(PolygonConversion.Flattened(l, Chord), minLength).Select(p => onPaper(seen.Apply(p), 0) + rise))))
             .ToImmutableArray();
-        // A wall that faces away is covered by its own layer. Of the others the far ones come first: those nearer to the eye, lower
-        // on the paper, cover them.
+        // A wall that faces away is covered by its own layer. Of the others the far ones come first: those nearer to the eye,
+        // lower on the paper, cover them.
         foreach (var edge in tops.SelectMany(t => t.Segments).Where(e => e.Chord.X > 0)
             .OrderByDescending(e => Math.Round((e.Start.Y + e.End.Y) / 2, 4)))
             yield return Polygon([edge.Start - height, edge.End - height, edge.End, edge.Start], Side);

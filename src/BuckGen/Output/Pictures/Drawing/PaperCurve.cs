@@ -13,8 +13,8 @@ internal static class PaperCurve
     private const int Few = 8;
 
     /// <summary>
-    /// The path with corners left out that lie no farther than <see cref="MaxDeviation"/> from the line past them. Every corner kept
-    /// is one of its own, and arcs that can be seen stay arcs.
+    /// The path with corners left out that lie no farther than <see cref="MaxDeviation"/> from the line past them. Every corner
+    /// kept is one of its own, and arcs that can be seen stay arcs.
     /// </summary>
     public static PicturePath Shown(PicturePath path)
     {
@@ -42,8 +42,8 @@ internal static class PaperCurve
 
     /// <summary>The number after the last piece that one straight line from the start of the first can stand for.</summary>
     /// <remarks>
-    /// A line may pass a corner on either side of a circle round it. The directions in which it does so for all corners so far are
-    /// bounded by two of them, and the line must end within them.
+    /// A line may pass a corner on either side of a circle round it. The directions in which it does so for all corners so far
+    /// are bounded by two of them, and the line must end within them.
     /// </remarks>
     private static int EndOfLine(ImmutableArray<Segment> segments, int first)
     {
