@@ -1,3 +1,4 @@
+using System.Collections;
 using System.Numerics;
 
 namespace BuckGen.Geometry.Offsetting;
@@ -31,27 +32,71 @@ internal sealed class EndGrid
     }
 
     /// <summary>The numbers of the points within the reach of a place, with their distances.</summary>
-    public IEnumerable<(int Number, double Distance)> Near(Vec2 place)
-    {
-        // A hair wider, so that rounding keeps every near point within the squares.
-        var wide = reach * 1.5;
-        var (firstX, lastX) = (Square(place.X - wide), Square(place.X + wide));
-        var (firstY, lastY) = (Square(place.Y - wide), Square(place.Y + wide));
-        for (var x = firstX; x <= lastX; x++)
-        {
-            for (var y = firstY; y <= lastY; y++)
-            {
-                for (var i = heads[ChainOf(x, y)]; i >= 0; i = next[i])
-                {
-                    // Squares share chains.
-                    if (Square(points[i].X) != x || Square(points[i].Y) != y) continue;
-                    if (points[i].DistanceTo(place) is var distance && distance <= reach) yield return (i, distance);
-                }
-            }
-        }
-    }
+    public Nearby Near(Vec2 place) => new(this, place);
 
     private long Square(double coordinate) => (long)Math.Floor(coordinate / (SquareSize * reach));
 
     private int ChainOf(long x, long y) => (int)((ulong)(x * 73_856_093 ^ y * 19_349_663) & (ulong)(heads.Length - 1));
+
+    /// <summary>The points near a place, found one after the other without allocation.</summary>
+    internal struct Nearby : IEnumerable<(int Number, double Distance)>, IEnumerator<(int Number, double Distance)>
+    {
+        private readonly EndGrid grid;
+        private readonly Vec2 place;
+        private readonly long firstY, lastX, lastY;
+        private long x, y;
+        private int next;
+
+        public Nearby(EndGrid grid, Vec2 place)
+        {
+            (this.grid, this.place) = (grid, place);
+            // A hair wider, so that rounding keeps every near point within the squares.
+            var wide = grid.reach * 1.5;
+            (x, lastX) = (grid.Square(place.X - wide), grid.Square(place.X + wide));
+            (firstY, lastY) = (grid.Square(place.Y - wide), grid.Square(place.Y + wide));
+            y = firstY;
+            next = grid.heads[grid.ChainOf(x, y)];
+        }
+
+        /// <summary>The number found last, and how far away it lies.</summary>
+        public (int Number, double Distance) Current { get; private set; }
+
+        readonly object IEnumerator.Current => Current;
+
+        /// <summary>For foreach.</summary>
+        public readonly Nearby GetEnumerator() => this;
+
+        /// <summary>To the next number.</summary>
+        public bool MoveNext()
+        {
+            while (true)
+            {
+                for (; next >= 0; next = grid.next[next])
+                {
+                    var point = grid.points[next];
+                    // Squares share chains.
+                    if (grid.Square(point.X) != x || grid.Square(point.Y) != y) continue;
+                    if (point.DistanceTo(place) is var distance && distance > grid.reach) continue;
+                    Current = (next, distance);
+                    next = grid.next[next];
+                    return true;
+                }
+
+                if (y < lastY) y++;
+                else if (x < lastX) (x, y) = (x + 1, firstY);
+                else return false;
+                next = grid.heads[grid.ChainOf(x, y)];
+            }
+        }
+
+        readonly IEnumerator<(int Number, double Distance)> IEnumerable<(int Number, double Distance)>.GetEnumerator() => this;
+
+        readonly IEnumerator IEnumerable.GetEnumerator() => this;
+
+        readonly void IEnumerator.Reset() => throw new NotSupportedException();
+
+        readonly void IDisposable.Dispose()
+        {
+        }
+    }
 }

@@ -29,10 +29,12 @@ internal static class KeptParts
 
     private static void RemoveFrom(OpenIntervals open, RawPiece piece, RawOffset raw, BoxTree wedges)
     {
-        var carrier = new Carrier(piece.Segment);
+        // Most pieces of a smooth outline meet no zone; only those that do need more than their bounds.
+        Carrier? carrier = null;
         var behind = Behind.Of(piece, raw.Outline.Carriers[piece.Zone]);
-        RemoveNeighbours(open, carrier, behind, piece, raw);
-        var reach = carrier.Bounds.Grown(raw.Distance);
+        RemoveNeighbours(open, ref carrier, behind, piece, raw);
+        var bounds = piece.Segment.Bounds;
+        var reach = bounds.Grown(raw.Distance);
         var walk = new BoxTree.Walk(raw.Outline.Tree);
         while (!walk.IsDone && !open.IsEmpty)
         {
@@ -40,31 +42,33 @@ internal static class KeptParts
             else if (!walk.IsItem) walk.Enter();
             else
             {
-                RemoveNear(open, carrier, behind, piece, raw, walk.Item);
+                RemoveNear(open, ref carrier, behind, piece, raw, walk.Item);
                 walk.Pass();
             }
         }
 
-        foreach (var wedge in wedges.Query(carrier.Bounds)) open.Remove(carrier, raw.Wedges[wedge]);
+        foreach (var wedge in wedges.Query(bounds)) open.Remove(carrier ??= new(piece.Segment), raw.Wedges[wedge]);
     }
 
     private static void RemoveNear(
-        OpenIntervals open, Carrier carrier, in Behind behind, RawPiece piece, RawOffset raw, int number)
+        OpenIntervals open, ref Carrier? carrier, in Behind behind, RawPiece piece, RawOffset raw, int number)
     {
         // A piece keeps the distance from what it was moved from; only rounding could suggest otherwise.
-        if (number != piece.Zone && !behind.Holds(raw.Outline.Carriers[number])) open.Remove(carrier, raw.ZoneOf(number));
+        if (number == piece.Zone || behind.Holds(raw.Outline.Carriers[number])) return;
+        open.Remove(carrier ??= new(piece.Segment), raw.ZoneOf(number));
     }
 
     /// <summary>
     /// The pieces drawn just before and after cut most of it: on a jagged outline this saves searches.
     /// </summary>
-    private static void RemoveNeighbours(OpenIntervals open, Carrier carrier, in Behind behind, RawPiece piece, RawOffset raw)
+    private static void RemoveNeighbours(
+        OpenIntervals open, ref Carrier? carrier, in Behind behind, RawPiece piece, RawOffset raw)
     {
         for (var step = 1; step <= MaxNeighbourSteps && !open.IsEmpty; step += 1 + step / 2)
         {
             if (piece.Zone + step < raw.Outline.Carriers.Length)
-                RemoveNear(open, carrier, behind, piece, raw, piece.Zone + step);
-            if (piece.Zone >= step) RemoveNear(open, carrier, behind, piece, raw, piece.Zone - step);
+                RemoveNear(open, ref carrier, behind, piece, raw, piece.Zone + step);
+            if (piece.Zone >= step) RemoveNear(open, ref carrier, behind, piece, raw, piece.Zone - step);
         }
     }
 }

@@ -32,8 +32,17 @@ internal static class LooseEnds
     private static List<int> Loose(List<Segment> pieces, double reach)
     {
         var (starts, ends) = (new EndGrid(pieces.Select(p => p.Start), reach), new EndGrid(pieces.Select(p => p.End), reach));
-        return [.. Enumerable.Range(0, pieces.Count).Where(i =>
-            starts.Near(pieces[i].End).All(n => n.Number == i) || ends.Near(pieces[i].Start).All(n => n.Number == i))];
+        var loose = new List<int>();
+        for (var i = 0; i < pieces.Count; i++)
+            if (!HasOther(starts, pieces[i].End, i) || !HasOther(ends, pieces[i].Start, i)) loose.Add(i);
+        return loose;
+    }
+
+    private static bool HasOther(EndGrid grid, Vec2 place, int own)
+    {
+        foreach (var (number, _) in grid.Near(place))
+            if (number != own) return true;
+        return false;
     }
 
     private static bool LiesOnOthers(List<Segment> pieces, int number, HashSet<int> gone, SegmentIndex index)
