@@ -33,7 +33,9 @@ internal static class Peers
         {
             using var process = Process.Start(new ProcessStartInfo(program, arguments)
             {
-                RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = Root,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+                WorkingDirectory = Root,
             })!;
             process.ErrorDataReceived += (_, _) => { };
             process.BeginErrorReadLine();
