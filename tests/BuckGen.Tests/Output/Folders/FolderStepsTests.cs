@@ -295,6 +295,28 @@ public sealed class FolderStepsTests : Scratch
     }
 
     [Fact]
+    public void A_run_that_fails_before_the_exchange_changes_nothing_and_leaves_nothing_beside()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "Folders can be exchanged.");
+        var steps = AllSteps(FaultyDisk.Sound);
+        // Until its mark is on the disk a run owns nothing beside the folder; the next one clears up.
+        var (first, exchange) = (Array.IndexOf(steps, "flush beside") + 2,
+            Array.IndexOf(steps, "exchange beside/new and out") + 1);
+        Assert.InRange(exchange, first + 10, 100);
+
+        for (var step = first; step <= exchange; step++)
+        {
+            Begin();
+            var before = Present();
+            var noted = new NotedDisk(new FaultyDisk(step, Fault.Error), Place);
+            // A link that can't be made is no failure: files are moved then.
+            if (Xunit.Record.Exception(() => Write(noted, New)) is IOException)
+                Assert.Equal(before, Present());
+            Assert.True(Beside().Length == 0, $"{noted.Steps[step - 1]} failed and left {string.Join(", ", Beside())}");
+        }
+    }
+
+    [Fact]
     public void A_name_that_is_too_long_for_the_disk_is_reported()
     {
         var path = At(new string('x', 300));

@@ -5,6 +5,7 @@ using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
 using BuckGen.Output.Models;
 using BuckGen.Output.Models.Meshing;
+using BuckGen.Output.Pictures.Thickness;
 using BuckGen.Tests.Design.Bucks;
 using BuckGen.Tests.Output.Pictures;
 using Xunit;
@@ -103,9 +104,26 @@ public class ModelFileTests
         var (from, length) = spans[accessors[colour].GetProperty("bufferView").GetInt32()];
         var light = Singles(binary.Slice(from, length)).Chunk(3)
             .Select(c => 0.2126 * c[0] + 0.7152 * c[1] + 0.0722 * c[2]).ToArray();
+        // Linear light, by the curve of IEC 61966-2-1, from memory.
+        var scale = ThicknessScale.ForPart(part);
+        Assert.All(part.Points.Zip(light), p => Assert.Equal(Light(scale.ColourOf(p.First.Thickness)), p.Second, 1e-5));
         Assert.All(part.Points.Index(), p => Assert.True(p.Index % 11 == 0 || light[p.Index] > light[p.Index - 1], $"{p}"));
         var end = spans[1].From + spans[1].Length;
         Assert.Equal(part.Triangles[^1].C, BinaryPrimitives.ReadInt32LittleEndian(binary[(end - 4)..]));
+    }
+
+    private static double Light((double Red, double Green, double Blue) colour)
+    {
+        static double Linear(double p) => p <= 0.04045 ? p / 12.92 : Math.Pow((p + 0.055) / 1.055, 2.4);
+        return 0.2126 * Linear(colour.Red) + 0.7152 * Linear(colour.Green) + 0.0722 * Linear(colour.Blue);
+    }
+
+    [Fact]
+    public void A_file_needs_a_mesh_and_a_name()
+    {
+        Assert.Throws<ArgumentNullException>("mesh", () => StlFile.Write(null!));
+        Assert.Throws<ArgumentNullException>("mesh", () => GlbFile.Write((SolidMesh)null!, "none"));
+        Assert.Throws<ArgumentNullException>("name", () => GlbFile.Write(Mesh, null!));
     }
 
     [Fact]

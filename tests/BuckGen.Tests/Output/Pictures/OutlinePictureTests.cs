@@ -69,7 +69,7 @@ public class OutlinePictureTests
         var region = Region.FromLoops([Loop.Rectangle(new(-3, 5, -3 + size, 5 + 1.3 * size))]);
         var picture =
             OutlinePicture.Draw(Outline
-                .FromRegion("a name", region) with
+                .FromRegion(string.Join(' ', Enumerable.Repeat("a long name", 20)), region) with
             { Notes = [new("long", string.Join(' ', Enumerable.Repeat("words", 80)))] });
 
         Assert.All(picture.Items.OfType<PictureShape>(),

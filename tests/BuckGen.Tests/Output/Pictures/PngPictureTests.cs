@@ -57,6 +57,20 @@ public class PngPictureTests
     }
 
     [Fact]
+    public void Dashes_run_on_from_piece_to_piece_of_a_line()
+    {
+        var ink = new Ink(Red, 0.6) { Dashes = [3, 1.2, 0.7] };
+        double[] stops = [0, 0.4, 2.9, 3.3, 8, 8.1, 15, 20];
+
+        var whole = Drawn(new(0, 0, 20, 4), 200, PictureShape.Line(new(0, 2), new(20, 2), ink));
+        var inPieces = Drawn(new(0, 0, 20, 4), 200, new PictureShape(
+            [new([.. stops.Zip(stops.Skip(1), (a, b) => new Segment(new Vec2(a, 2), new Vec2(b, 2)))], false)], ink));
+
+        Assert.InRange(whole.Inked, 0.05, 0.12);
+        Assert.Equal(0, whole.DifferenceTo(inPieces), 1e-3);
+    }
+
+    [Fact]
     public void A_window_cuts_off_what_lies_outside()
     {
         var image = Drawn(new(0, 0, 10, 10), 100,

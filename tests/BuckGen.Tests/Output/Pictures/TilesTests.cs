@@ -123,6 +123,42 @@ public partial class TilesTests
         }
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(90)]
+    [InlineData(-90)]
+    public void Text_that_a_page_shows_whole_is_cut_on_none_and_other_text_is_missing_on_none(double turn)
+    {
+        var (whole, cut) = (0, 0);
+        foreach (var align in Enum.GetValues<TextAlign>())
+            for (var place = new Vec2(120, 120); place.X < 260; place += new Vec2(1.7, 2.3))
+            {
+                var text = new PictureText(place, "A long line of text", 3, align, "#000000", turn);
+                var width = Helvetica.Width(text.Text, text.Height);
+                var start = align switch { TextAlign.Middle => -width / 2, TextAlign.End => -width, _ => 0 };
+                var letters = ((Vec2[])[new(start, 0), new(start + width, 0), new(start, 2.1), new(start + width, 2.1)])
+                    .Select(p => place + p.Turned(turn * Math.PI / 180)).Aggregate(Bounds.Nothing, (b, p) => b.With(p));
+                var windows = Tiles.Split(new(new("d", new(0, 0, 400, 400), [text]), []), Paper.A4).SelectMany(p => p.Items)
+                    .OfType<PictureWindow>().ToLookup(w => !w.Items.IsEmpty, w => w.View);
+
+                // A little more than the letters must be in view: what hangs below the line.
+                if (windows[true].Concat(windows[false]).Any(v => v.Contains(letters.Grown(1))))
+                {
+                    Assert.All(windows[true], v => Assert.True(v.Contains(letters), $"{text} is cut by {v}"));
+                    Assert.DoesNotContain(windows[false], v => v.Contains(letters.Grown(1)));
+                    whole++;
+                }
+                else if (!windows[true].Any(v => v.Contains(letters)))
+                {
+                    Assert.DoesNotContain(windows[false], v => v.Intersects(letters));
+                    cut++;
+                }
+            }
+
+        Assert.InRange(whole, 50, 1000);
+        Assert.InRange(cut, 5, 1000);
+    }
+
     /// <summary>Found by an attack: a jagged wall 4 m across came to 488 MB, since every page held all of it.</summary>
     [Theory]
     [InlineData(6000)]
