@@ -22,7 +22,7 @@ internal sealed class BoxTree
     /// <param name="items">The rectangles; they are known by their numbers.</param>
     public BoxTree(ReadOnlySpan<Bounds> items)
     {
-        var order = AreInOrder(items) ? null : HilbertOrder.Of(items);
+        var order = AreInOrder(items) ? null : HilbertOrder.FromBoxes(items);
         var (height, all) = (0, items.Length);
         for (var width = items.Length; width > 1; height++) all += width = (width + Fan - 1) / Fan;
         nodes = new Node[all];
@@ -33,7 +33,7 @@ internal sealed class BoxTree
     public Hits Query(Bounds area) => new(this, area);
 
     /// <summary>A tree over what is round each of several things.</summary>
-    public static BoxTree Over<T>(IReadOnlyList<T> items, Func<T, Bounds> boundsOf)
+    public static BoxTree FromItems<T>(IReadOnlyList<T> items, Func<T, Bounds> boundsOf)
     {
         var bounds = new Bounds[items.Count];
         for (var i = 0; i < bounds.Length; i++) bounds[i] = boundsOf(items[i]);

@@ -6,7 +6,7 @@ internal static class HilbertOrder
     private const int Bits = 16;
 
     /// <summary>The numbers of the rectangles as Hilbert's curve passes through their middles.</summary>
-    public static int[] Of(ReadOnlySpan<Bounds> items)
+    public static int[] FromBoxes(ReadOnlySpan<Bounds> items)
     {
         var all = Bounds.Nothing;
         foreach (var item in items) all = all.With(item.Centre);

@@ -35,5 +35,5 @@ internal sealed class LoopInterior(Loop loop)
         return false;
     }
 
-    private BoxTree Build() => BoxTree.Over(loop.Segments, s => s.Bounds);
+    private BoxTree Build() => BoxTree.FromItems(loop.Segments, s => s.Bounds);
 }

@@ -36,7 +36,7 @@ internal static class Nesting
     private static Func<int, IEnumerable<int>> LargerNear(Loop[] sorted)
     {
         if (sorted.Length <= Few) return i => Enumerable.Range(0, i).Reverse();
-        var tree = BoxTree.Over(sorted, l => l.Bounds);
+        var tree = BoxTree.FromItems(sorted, l => l.Bounds);
         return i => tree.Query(sorted[i].Bounds).Where(j => j < i).OrderDescending();
     }
 

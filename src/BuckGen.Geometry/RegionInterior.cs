@@ -15,7 +15,7 @@ internal sealed class RegionInterior
         islands = [.. region.Islands
             .Select(i => (new LoopInterior(i.Outer), i.Holes.Select(h => new LoopInterior(h)).ToArray()))];
         if (islands.Length <= Few) return;
-        tree = BoxTree.Over(region.Islands, i => i.Outer.Bounds);
+        tree = BoxTree.FromItems(region.Islands, i => i.Outer.Bounds);
     }
 
     /// <summary>The number of the first island that holds a point; -1 for none.</summary>

@@ -1,6 +1,7 @@
+using BuckGen.Intake.Outlines;
+using BuckGen.Output.Reports;
 using System.Collections.Immutable;
 using System.Globalization;
-using BuckGen.Output.Reports;
 
 namespace BuckGen.Cli.Printing;
 
@@ -16,7 +17,7 @@ internal static class PlanPrinter
             printer.Line(Text($"Round its upper edge to {edge:0.##} mm when it is glued"));
         printer.Line(
             Text($"Buck {buck.Depth:0.##} mm deep (off by {buck.DepthMiss:+0.##;-0.##;0}); ")
-                + (summary.Groups is { } bucks ? $"made in {BuckWords.Count(bucks.Length, "buck")}, with a register board"
+                + (summary.Groups is { } bucks ? $"made in {CountText.Format(bucks.Length, "buck")}, with a register board"
                     : Text($"stack {buck.Height:0.##} mm high")));
         printer.Line(
             Text($"Footprint {summary.Footprint.Width:0.0} x {summary.Footprint.Height:0.0} mm; ")

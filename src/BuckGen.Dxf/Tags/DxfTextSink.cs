@@ -7,13 +7,10 @@ namespace BuckGen.Dxf.Tags;
 /// <param name="stream">Where the text goes. It is neither flushed nor closed here.</param>
 public sealed class DxfTextSink(Stream stream) : IDxfTagSink
 {
-    // The longest double in fixed notation has 309 digits before its point.
-    private readonly byte[] line = new byte[400];
-
     /// <inheritdoc/>
     public void Write(int code, string value)
     {
-        Span<byte> text = value.Length <= line.Length ? stackalloc byte[value.Length] : new byte[value.Length];
+        Span<byte> text = value.Length <= TagText.MaxNumber ? stackalloc byte[value.Length] : new byte[value.Length];
         Encoding.ASCII.GetBytes(TagText.Format(code, value), text);
         WriteLines(code, text);
     }
@@ -27,7 +24,11 @@ public sealed class DxfTextSink(Stream stream) : IDxfTagSink
     }
 
     /// <inheritdoc/>
-    public void Write(int code, double value) => WriteLines(code, line.AsSpan(0, TagText.Format(code, value, line)));
+    public void Write(int code, double value)
+    {
+        Span<byte> text = stackalloc byte[TagText.MaxNumber];
+        WriteLines(code, text[..TagText.Format(code, value, text)]);
+    }
 
     // Bytes, not a text writer: a text writer may add a mark in front or double the carriage returns.
     private void WriteLines(int code, ReadOnlySpan<byte> value)

@@ -6,12 +6,15 @@ namespace BuckGen.Dxf.Tags;
 /// <summary>The one place where values turn into text, whatever the culture of the machine.</summary>
 internal static class TagText
 {
+    /// <summary>More characters than any number takes: the largest double has 309 digits before its point.</summary>
+    public const int MaxNumber = 400;
+
     public static string Format(int value) => value.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Fixed notation, one to six decimals, never an exponent and never a negative zero.</summary>
     public static string Format(int code, double value)
     {
-        Span<byte> text = stackalloc byte[400];
+        Span<byte> text = stackalloc byte[MaxNumber];
         return Encoding.ASCII.GetString(text[..Format(code, value, text)]);
     }
 

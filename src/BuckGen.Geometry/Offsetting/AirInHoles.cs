@@ -14,7 +14,7 @@ internal sealed class AirInHoles
     {
         Holes = [.. region.Islands.SelectMany(i => i.Holes)];
         interiors = [.. Holes.Select(h => new LoopInterior(h))];
-        tree = BoxTree.Over(Holes, h => h.Bounds);
+        tree = BoxTree.FromItems(Holes, h => h.Bounds);
         standing = (Holes.IsEmpty ? [] : region.Islands).ToLookup(i => At(InsidePoint.Find(i)));
     }
 

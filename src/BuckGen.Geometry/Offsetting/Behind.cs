@@ -21,7 +21,7 @@ internal readonly struct Behind
     /// <summary>The half planes behind a piece; none behind mitres and arcs moved inward.</summary>
     /// <param name="piece">The moved piece.</param>
     /// <param name="source">What it was moved from, or the piece before the corner that it goes round.</param>
-    public static Behind Of(RawPiece piece, Carrier source)
+    public static Behind FromPiece(RawPiece piece, Carrier source)
     {
         var segment = piece.Segment;
         if (piece.IsMitre || (segment.IsArc && Math.Abs(segment.Sweep) > MaxSweep)) return default;

@@ -11,7 +11,7 @@ internal static class CoincidentPieces
     /// <summary>The pieces without what lies on another.</summary>
     public static List<RawPiece> Resolve(List<RawPiece> pieces, CancellationToken cancellation)
     {
-        var index = BoxTree.Over(pieces, p => p.Segment.Bounds);
+        var index = BoxTree.FromItems(pieces, p => p.Segment.Bounds);
         var kept = new List<RawPiece>(pieces.Count);
         var open = new OpenIntervals();
         for (var i = 0; i < pieces.Count; i++)

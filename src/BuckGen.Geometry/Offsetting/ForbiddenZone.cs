@@ -14,5 +14,5 @@ internal abstract class ForbiddenZone
     public abstract bool IsConvex { get; }
 
     /// <summary>Adds the parameters at which a piece crosses the zone's edge.</summary>
-    public abstract void AddCrossings(in Carrier piece, ref ParameterList found);
+    public abstract void AddCrossings(Carrier piece, ref ParameterList found);
 }

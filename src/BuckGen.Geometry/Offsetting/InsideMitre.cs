@@ -19,7 +19,7 @@ internal sealed class InsideMitre(Vec2[] corners) : ForbiddenZone
         return true;
     }
 
-    public override void AddCrossings(in Carrier piece, ref ParameterList found)
+    public override void AddCrossings(Carrier piece, ref ParameterList found)
     {
         for (var i = 0; i < corners.Length; i++)
             Intersections.WithLine(piece, corners[i], corners[(i + 1) % corners.Length] - corners[i], ref found);

@@ -4,7 +4,7 @@ namespace BuckGen.Geometry.Offsetting;
 internal static class Intersections
 {
     /// <summary>Adds the parameters, strictly inside the piece, at which it meets a circle.</summary>
-    public static void WithCircle(in Carrier piece, Vec2 centre, double radius, ref ParameterList found)
+    public static void WithCircle(Carrier piece, Vec2 centre, double radius, ref ParameterList found)
     {
         if (radius <= 0) return;
         if (piece.IsArc)
@@ -33,7 +33,7 @@ internal static class Intersections
     }
 
     /// <summary>Adds the parameters, strictly inside the piece, at which it meets a line.</summary>
-    public static void WithLine(in Carrier piece, Vec2 point, Vec2 direction, ref ParameterList found)
+    public static void WithLine(Carrier piece, Vec2 point, Vec2 direction, ref ParameterList found)
     {
         if (piece.IsArc)
         {

@@ -10,7 +10,7 @@ internal static class KeptParts
     public static List<RawPiece> Find(RawOffset raw, CancellationToken cancellation)
     {
         var kept = new List<RawPiece>(raw.Pieces.Count);
-        var wedges = BoxTree.Over(raw.Wedges, w => w.Bounds);
+        var wedges = BoxTree.FromItems(raw.Wedges, w => w.Bounds);
         var open = new OpenIntervals();
         foreach (var piece in raw.Pieces)
         {
@@ -31,7 +31,7 @@ internal static class KeptParts
     {
         // Most pieces of a smooth outline meet no zone; only those that do need more than their bounds.
         Carrier? carrier = null;
-        var behind = Behind.Of(piece, raw.Outline.Carriers[piece.Zone]);
+        var behind = Behind.FromPiece(piece, raw.Outline.Carriers[piece.Zone]);
         RemoveNeighbours(open, ref carrier, behind, piece, raw);
         var bounds = piece.Segment.Bounds;
         var reach = bounds.Grown(raw.Distance);

@@ -37,7 +37,7 @@ internal sealed class MissingEdges
             // Where two sides meet exactly half-way the result may end in a line, which is no edge.
             var room = Math.Abs(distance) + 4 * tolerance;
             if (!outline.IsAnyNearer(foot + away * room, room - tolerance / 10)
-                && double.IsInfinity(edges.DistanceWithin(p, tolerance))
+                && !edges.IsAnyNearer(p, tolerance)
                 // Where islands touch, the other side of an edge is no open air.
                 && inside.Contains(p) == distance < 0
                 && mitres?.Cover(p, tolerance) != true) return $"no edge runs through {p}";

@@ -29,7 +29,7 @@ internal sealed class MitreWedges
             }
         }
 
-        tree = BoxTree.Over(corners, c => Bounds.FromCorners(c.Corner, c.Corner));
+        tree = BoxTree.FromItems(corners, c => Bounds.FromCorners(c.Corner, c.Corner));
     }
 
     /// <summary>True when a mitre reaches over a point, or comes within a slack, mm, of it.</summary>

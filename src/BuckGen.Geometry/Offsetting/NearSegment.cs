@@ -11,7 +11,7 @@ internal sealed class NearSegment(Carrier source, double distance) : ForbiddenZo
 
     public override bool Contains(Vec2 p) => source.DistanceTo(p) < distance - Precision.Depth;
 
-    public override void AddCrossings(in Carrier piece, ref ParameterList found)
+    public override void AddCrossings(Carrier piece, ref ParameterList found)
     {
         Intersections.WithCircle(piece, source.Start, distance, ref found);
         Intersections.WithCircle(piece, source.Segment.End, distance, ref found);

@@ -21,7 +21,7 @@ internal sealed class OffsetOutline
         }
 
         (Carriers, Loops) = ([.. carriers], [.. loops]);
-        Tree = BoxTree.Over(Carriers, c => c.Bounds);
+        Tree = BoxTree.FromItems(Carriers, c => c.Bounds);
     }
 
     /// <summary>The middle of the region as it was given.</summary>

@@ -18,7 +18,7 @@ internal sealed class OpenIntervals
     }
 
     /// <summary>Removes what lies inside a zone.</summary>
-    public void Remove(in Carrier piece, ForbiddenZone zone)
+    public void Remove(Carrier piece, ForbiddenZone zone)
     {
         if (!zone.Bounds.Intersects(piece.Bounds)) return;
         if (Covers(zone, piece))
@@ -62,7 +62,7 @@ internal sealed class OpenIntervals
     }
 
     /// <summary>A quick yes: a convex zone holds the whole piece if it holds the corners of a triangle round it.</summary>
-    private static bool Covers(ForbiddenZone zone, in Carrier piece)
+    private static bool Covers(ForbiddenZone zone, Carrier piece)
     {
         if (!zone.IsConvex || !zone.Contains(piece.Start) || !zone.Contains(piece.Segment.End)) return false;
         if (!piece.IsArc) return true;
@@ -71,7 +71,7 @@ internal sealed class OpenIntervals
             piece.Start + piece.Segment.DirectionAt(0) * (piece.Radius * Math.Tan(Math.Abs(piece.Sweep) / 2)));
     }
 
-    private void Keep(in Carrier piece, ForbiddenZone zone, double from, double to)
+    private void Keep(Carrier piece, ForbiddenZone zone, double from, double to)
     {
         if (zone.Contains(piece.Segment.PointAt((from + to) / 2))) return;
         if (scratch.Count > 0 && scratch[^1].To == from) scratch[^1] = (scratch[^1].From, to);

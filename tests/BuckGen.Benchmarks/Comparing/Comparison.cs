@@ -11,10 +11,12 @@ internal static class Comparison
     public static void Run(bool isShort)
     {
         var rounds = isShort ? 3 : 5;
+        var temporary = Directory.CreateTempSubdirectory("buckgen-compare").FullName;
         Console.WriteLine("| work | here, ms | peer | peer, ms | ratio |\n| --- | ---: | --- | ---: | ---: |");
         foreach (var vertices in isShort ? [500, 5_000] : (int[])[500, 5_000, 20_000])
-            OffsetComparison.Run(vertices, rounds);
-        ProgramComparison.Run(rounds);
+            OffsetComparison.Run(vertices, rounds, temporary);
+        ProgramComparison.Run(rounds, temporary);
+        Directory.Delete(temporary, recursive: true);
     }
 
     /// <summary>Measures two ways in turn; a first round warms both up.</summary>

@@ -16,10 +16,9 @@ internal static class Peers
     /// <summary>The repository.</summary>
     public static string Root => Path.GetFullPath(Path.Combine(Here, "../../.."));
 
-    /// <summary>Node.js with what its script needs; null when it is missing.</summary>
-    public static NodePeer? Node() =>
-        Directory.Exists(Path.Combine(Folder, "node_modules", "clipper2-wasm"))
-            ? new(Path.Combine(Folder, "ten_offsets.cjs")) : null;
+    /// <summary>The script for Node.js, when what it needs is installed; else null.</summary>
+    public static string? NodeScript() => Directory.Exists(Path.Combine(Folder, "node_modules", "clipper2-wasm"))
+        ? Path.Combine(Folder, "ten_offsets.cjs") : null;
 
     /// <summary>A Python that has what the script needs; null when there is none.</summary>
     public static string? Python() => Array.Find(["python3", "/usr/bin/python3"], CanRunScript);
@@ -37,7 +36,6 @@ internal static class Peers
                 RedirectStandardError = true,
                 WorkingDirectory = Root,
             })!;
-            process.ErrorDataReceived += (_, _) => { };
             process.BeginErrorReadLine();
             output = process.StandardOutput.ReadToEnd();
             process.WaitForExit();
@@ -59,27 +57,13 @@ internal static class Peers
             : throw new InvalidOperationException($"{program} {string.Join(' ', arguments)} ended with {code}. {output}");
     }
 
-    /// <summary>Rings as the scripts read them: one a line, x and y in turn.</summary>
-    public static string Rings(IEnumerable<IEnumerable<Vec2>> rings)
+    /// <summary>Writes rings as the scripts read them: one a line, x and y in turn.</summary>
+    public static string WriteRings(string file, IEnumerable<IEnumerable<Vec2>> rings)
     {
-        var file = Path.Combine(Directory.CreateTempSubdirectory("buckgen-compare").FullName, "rings.txt");
         File.WriteAllLines(file, rings.Select(r =>
             string.Join(' ', r.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.X:F4} {p.Y:F4}")))));
         return file;
     }
 
     private static string SourceFile([CallerFilePath] string file = "") => file;
-
-    /// <summary>Ten offsets in Node.js; each run measures itself without its start.</summary>
-    public sealed class NodePeer(string script)
-    {
-        private readonly Dictionary<int, string> rings = [];
-
-        public double TenOffsets(int vertices)
-        {
-            if (!rings.TryGetValue(vertices, out var file)) rings[vertices] = file = Rings([BumpyOutline.Points(vertices)]);
-            return Run("node", [script, file], out var output) == 0 ? double.Parse(output, CultureInfo.InvariantCulture)
-                : throw new InvalidOperationException("node failed");
-        }
-    }
 }

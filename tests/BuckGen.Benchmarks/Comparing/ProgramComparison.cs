@@ -15,7 +15,7 @@ internal static class ProgramComparison
     private static readonly string Program =
         Path.Combine(Peers.Root, $"src/BuckGen.Cli/bin/{Configuration}/net10.0/buckgen.dll");
 
-    public static void Run(int rounds)
+    public static void Run(int rounds, string temporary)
     {
         if (!File.Exists(Program))
         {
@@ -23,13 +23,11 @@ internal static class ProgramComparison
             return;
         }
 
-        var temporary = Directory.CreateTempSubdirectory("buckgen-compare").FullName;
         AgainstScript(rounds, temporary);
         if (EmptyProgram(temporary) is { } empty)
             foreach (var option in (string[])["--help", "--version"])
                 Comparison.Alternate($"buckgen {option}, {Configuration}", "empty program", rounds,
                     () => Peers.Timed("dotnet", Program, option), () => Peers.Timed("dotnet", empty));
-        Directory.Delete(temporary, recursive: true);
     }
 
     private static void AgainstScript(int rounds, string temporary)
@@ -43,17 +41,24 @@ internal static class ProgramComparison
         var (drawing, result, layers) = (Path.Combine(temporary, "bumpy.svg"), Path.Combine(temporary, "buck"),
             Path.Combine(temporary, "layers"));
         File.WriteAllBytes(drawing, BumpyOutline.Svg(5_000));
-        var bumpy = Peers.Rings([BumpyOutline.Points(5_000)]);
+        var bumpy = Peers.WriteRings(Path.Combine(temporary, "bumpy.txt"), [BumpyOutline.Points(5_000)]);
         Comparison.Alternate($"buck, 5000 vertices, 36 mm, all its files, {Configuration}", "script, plain layers", rounds,
             () => Peers.Timed("dotnet", Program, "buck", drawing, "--depth", "36mm", "--stock", "12mm", "--out", result),
             () => Script(python, bumpy, layers, 36, 12));
 
         var sign = Path.Combine(Peers.Root, "examples/boathouse-sign");
         var outline = OutlineReader.Read(File.ReadAllBytes(Path.Combine(sign, "outline.svg")), "outline.svg").Region;
-        var rings = Peers.Rings(outline.Loops.Select(l => PolygonConversion.Flattened(l, 0.01)));
-        Comparison.Alternate($"make, boathouse sign with its prediction, {Configuration}", "script, plain layers", rounds,
-            () => Peers.Timed("dotnet", Program, "make", Path.Combine(sign, "job.toml"), "--out", result + "-sign"),
-            () => Script(python, rings, layers, 12, 6));
+        var rings = Peers.WriteRings(
+            Path.Combine(temporary, "sign.txt"), outline.Loops.Select(l => PolygonConversion.Flattened(l, 0.01)));
+        // The same job, set not to predict the wall.
+        var plain = Directory.CreateDirectory(Path.Combine(temporary, "sign")).FullName;
+        File.Copy(Path.Combine(sign, "outline.svg"), Path.Combine(plain, "outline.svg"));
+        File.WriteAllText(Path.Combine(plain, "job.toml"),
+            File.ReadAllText(Path.Combine(sign, "job.toml")) + "\n[forming]\npredict = false\n");
+        foreach (var (folder, words) in ((string, string)[])[(plain, "without prediction"), (sign, "with its prediction")])
+            Comparison.Alternate($"make, boathouse sign {words}, {Configuration}", "script, plain layers", rounds,
+                () => Peers.Timed("dotnet", Program, "make", Path.Combine(folder, "job.toml"), "--out", result + "-sign"),
+                () => Script(python, rings, layers, 12, 6));
     }
 
     private static double Script(string python, string rings, string folder, int depth, int board) => Peers.Timed(

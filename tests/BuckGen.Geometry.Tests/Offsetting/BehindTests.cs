@@ -21,7 +21,7 @@ public class BehindTests
         var source = new Carrier(new(new(0, 0), new(6, 1), bulge));
         var moved = Moved(source.Segment, distance);
         AssertHolds(
-            Behind.Of(new(moved, 0, RawPieceKind.Side), source), moved, isConvex: bulge == 0 || bulge > 0 == distance > 0);
+            Behind.FromPiece(new(moved, 0, RawPieceKind.Side), source), moved, isConvex: bulge == 0 || bulge > 0 == distance > 0);
     }
 
     [Fact]
@@ -29,12 +29,12 @@ public class BehindTests
     {
         var source = new Carrier(new(new(-5, 0), new(0, 0)));
         var moved = Segment.Arc(new(0, -Distance), new(Distance, 0), Math.PI / 2);
-        AssertHolds(Behind.Of(new(moved, 0, RawPieceKind.RoundJoin), source), moved, isConvex: true);
+        AssertHolds(Behind.FromPiece(new(moved, 0, RawPieceKind.RoundJoin), source), moved, isConvex: true);
     }
 
     [Fact]
     public void Behind_a_mitre_is_nothing() =>
-        Assert.False(Behind.Of(new(new(new(0, 0), new(1, 0)), 0, RawPieceKind.Mitre), new(new(new(0, 2), new(1, 2))))
+        Assert.False(Behind.FromPiece(new(new(new(0, 0), new(1, 0)), 0, RawPieceKind.Mitre), new(new(new(0, 2), new(1, 2))))
             .Holds(new Bounds(0, 90, 1, 91)));
 
     private static void AssertHolds(Behind behind, Segment moved, bool isConvex)

@@ -28,7 +28,7 @@ internal sealed class CrossingSearch
         (this.loops, this.tolerance, this.cancellation) = (loops, tolerance, cancellation);
         for (var l = 0; l < loops.Length; l++)
             for (var i = 0; i < loops[l].Segments.Length; i++) pieces.Add((l, i));
-        tree = BoxTree.Over(pieces, p => Box(loops[p.Loop].Segments[p.Index]));
+        tree = BoxTree.FromItems(pieces, p => Box(loops[p.Loop].Segments[p.Index]));
     }
 
     /// <summary>What was found.</summary>

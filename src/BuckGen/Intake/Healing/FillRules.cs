@@ -26,7 +26,7 @@ internal static class FillRules
     private static IEnumerable<SourcedLoop> Idle(SourcedLoop[] shape, CancellationToken cancellation)
     {
         var interiors = shape.Select(l => new LoopInterior(l.Loop)).ToArray();
-        var tree = BoxTree.Over(shape, l => l.Loop.Bounds);
+        var tree = BoxTree.FromItems(shape, l => l.Loop.Bounds);
         for (var i = 0; i < shape.Length; i++)
         {
             cancellation.ThrowIfCancellationRequested();

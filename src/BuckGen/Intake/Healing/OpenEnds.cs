@@ -50,7 +50,7 @@ internal static class OpenEnds
 
     /// <summary>The start of each chain, then its end.</summary>
     private static BoxTree EndsOf(ImmutableArray<OpenChain> chains) =>
-        BoxTree.Over([.. chains.SelectMany(c => new[] { c.Start, c.End })], end => Bounds.FromCorners(end, end));
+        BoxTree.FromItems([.. chains.SelectMany(c => new[] { c.Start, c.End })], end => Bounds.FromCorners(end, end));
 
     private static bool IsMark(OpenChain chain, int number, ImmutableArray<OpenChain> all, BoxTree ends,
         CancellationToken cancellation)

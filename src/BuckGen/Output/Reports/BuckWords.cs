@@ -1,6 +1,6 @@
 namespace BuckGen.Output.Reports;
 
-/// <summary>What a maker reads about the side of a buck, and about several bucks.</summary>
+/// <summary>What a maker reads about the side of a buck.</summary>
 internal static class BuckWords
 {
     /// <summary>Its draft, or the range of its drafts.</summary>
@@ -11,8 +11,4 @@ internal static class BuckWords
             ? FormattableString.Invariant($"{buck.Draft:0.##} to {max:0.##} degrees")
             : FormattableString.Invariant($"{buck.Draft:0.##} degrees");
     }
-
-    /// <summary>"1 buck", "5 bucks"; the same for heats and blanks.</summary>
-    public static string Count(int count, string one) =>
-        FormattableString.Invariant($"{count} {one}{(count == 1 ? "" : "s")}");
 }

@@ -9,7 +9,7 @@ internal static class PaperCurve
     /// <summary>How far, mm on paper, what is shown may lie from the path.</summary>
     public const double MaxDeviation = 0.01;
 
-    // A path shorter than this has nothing to leave out.
+    // Of fewer pieces than this so little could be left out that none is.
     private const int Few = 8;
 
     /// <summary>

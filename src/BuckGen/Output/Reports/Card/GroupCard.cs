@@ -1,8 +1,9 @@
-using System.Collections.Immutable;
-using System.Text;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design.Specs;
+using BuckGen.Intake.Outlines;
 using BuckGen.Quantities;
+using System.Collections.Immutable;
+using System.Text;
 
 namespace BuckGen.Output.Reports.Card;
 
@@ -15,7 +16,7 @@ internal static class GroupCard
     public static ImmutableArray<byte> Write(CutPlan plan, string title)
     {
         var groups = GroupReport.Create(plan);
-        string Count(string one) => BuckWords.Count(groups.Length, one);
+        string Count(string one) => CountText.Format(groups.Length, one);
         string[] lines =
         [
             "PROCESS CARD OF THE WHOLE SIGN", title.Length > 0 ? title : plan.Design.Outline.Name, "",

@@ -1,3 +1,4 @@
+using BuckGen.Intake.Outlines;
 using System.Globalization;
 
 namespace BuckGen.Output.Reports.Page;
@@ -33,7 +34,7 @@ internal static class PageHead
     {
         yield return ("Depth of the buck", Text($"{s.Buck.Depth:0.##} mm (off by {s.Buck.DepthMiss:+0.##;-0.##;0})"));
         if (s.Groups is { Length: var bucks })
-            yield return ("Made in", $"{BuckWords.Count(bucks, "buck")}, {BuckWords.Count(bucks, "heat")}");
+            yield return ("Made in", $"{CountText.Format(bucks, "buck")}, {CountText.Format(bucks, "heat")}");
         else yield return ("Stack", Text($"{s.Layers.Length} layers, {s.Buck.Height:0.##} mm high"));
         yield return ("Footprint", Text($"{s.Footprint.Width:0.0} x {s.Footprint.Height:0.0} mm"));
         yield return ("Draft", BuckWords.Draft(s.Buck));
