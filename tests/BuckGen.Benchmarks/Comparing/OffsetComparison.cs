@@ -21,7 +21,8 @@ internal static class OffsetComparison
         if (Peers.NodeScript() is { } script)
         {
             var rings = Peers.WriteRings(Path.Combine(temporary, $"{vertices}.txt"), [BumpyOutline.Points(vertices)]);
-            Comparison.Alternate(work, "clipper2-wasm", rounds, () => Timed(() => TenOffsets(region)), () => InNode(script, rings));
+            Comparison.Alternate(
+                work, "clipper2-wasm", rounds, () => Timed(() => TenOffsets(region)), () => InNode(script, rings));
         }
         else Console.WriteLine($"| {work} | | clipper2-wasm: run npm ci in {Peers.Folder} | | |");
     }
