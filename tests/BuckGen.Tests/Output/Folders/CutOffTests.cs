@@ -18,7 +18,7 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
     private static readonly ImmutableArray<OutputFile> Old =
         Result("old", "layers/layer-01.dxf", "layers/layer-02.dxf", "panel/panel-01.dxf", "report.html");
     private static readonly ImmutableArray<OutputFile> New =
-        Result("new", "layers/layer-01.dxf", "cut/board-01.dxf", "report.html");
+        Result("new", "layers/layer-01.dxf", "cut/board-01.dxf", "buck-1/layers/layer-01.dxf", "report.html");
     private static readonly ImmutableArray<OutputFile> Third = Result("third", "drill/vents.csv");
 
     public static TheoryData<Fault, bool, bool> Ways => new()

@@ -121,6 +121,14 @@ public sealed class FolderPartsTests : Scratch
     }
 
     [Fact]
+    public void A_move_that_cannot_be_made_fails_at_once()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "There it is tried again while another program holds the file.");
+
+        Assert.Throws<FileNotFoundException>(() => new Disk().Move(At("none"), At("there")));
+    }
+
+    [Fact]
     public void What_the_system_cannot_do_is_reported()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "There are second names and folders can be flushed.");

@@ -83,6 +83,22 @@ public class OutlinePictureTests
     }
 
     [Fact]
+    public void Without_words_there_are_no_lines_of_words() => Assert.Empty(TextLines.Wrap(" ", 10));
+
+    [Fact]
+    public void The_words_stand_clear_of_the_drawing_with_one_line_of_room_for_each()
+    {
+        var picture = OutlinePicture.Draw(Mended);
+
+        var drawn = ShapeOf(picture).Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds));
+        var words = picture.Items.OfType<PictureText>().Where(t => t.Place.Y < drawn.MinY - 10).Select(t => t.Place.Y).ToArray();
+        Assert.InRange(words.Length, 4, 10);
+        Assert.Equal(words.OrderDescending(), words);
+        Assert.All(words.Zip(words.Skip(1)),
+            w => Assert.InRange(w.First - w.Second, 1.2 * TextLines.Height, 2 * TextLines.Height));
+    }
+
+    [Fact]
     public void Numbers_never_cover_each_other_and_a_crowd_keeps_its_rings()
     {
         var crowd = Enumerable.Range(0, 150).Select(i => new Vec2(i % 15 * 0.8, i / 15 * 0.8)).ToList();

@@ -62,6 +62,22 @@ public class PictureGoldenTests
         }), "A tray")!, Paper.A4)));
 
     [Fact]
+    public void The_trim_lines_stay_as_they_were()
+    {
+        var design = PlainBuck.Create(Shapes.Rectangle(60, 40), PlainBuck.Spec with
+        {
+            Depth = 24,
+            Corners = CornerJoin.Mitre,
+            Sheet = new(),
+            Jig = new() { TrimHeight = 12 },
+            Flange = new(PlainBuck.Mdf12),
+            Panel = new(PlainBuck.Mdf12),
+        });
+
+        Snapshot.Match(Text([.. TrimTemplates.Create(design, "A tray").Select(t => t.Drawing)]));
+    }
+
+    [Fact]
     public void The_pictures_of_a_wall_stay_as_they_were()
     {
         var design = Raised.Value with { Formed = ThicknessTests.Sheet(p => 0.4 + p.X / 200) };

@@ -177,6 +177,7 @@ public partial class HtmlReportTests
         var buttons = Parsed(page).Descendants("button").Select(b => b.Value).ToArray();
         Assert.Equal(models, buttons);
         Assert.Equal(models.Length > 0, page.Contains("<canvas", StringComparison.Ordinal));
+        Assert.Equal(models.Contains("Formed sheet"), page.Contains("Predicted wall", StringComparison.Ordinal));
         Assert.Equal(models.Contains("Formed sheet"), page.Contains("dark where it is thin", StringComparison.Ordinal));
         if (models.Length == 0)
         {
