@@ -22,7 +22,7 @@ internal static class CommandLine
     public static int Run(string[] args, Terminal terminal, CancellationToken cancellation = default)
     {
         terminal = terminal with { PluginRun = terminal.PluginRun with { Cancellation = cancellation } };
-        var parsed = Root(terminal, cancellation).Parse(args);
+        var parsed = Root(args, terminal, cancellation).Parse(args);
         if (parsed.Errors.Count > 0)
         {
             terminal.WriteMessage($"buckgen: {parsed.Errors[0].Message.TrimEnd('.')}. See 'buckgen --help'.");
@@ -71,9 +71,9 @@ internal static class CommandLine
             "Exit status: 0 done, 1 the design has errors, 2 bad input, 3 a program fault.",
         ]);
 
-    private static RootCommand Root(Terminal terminal, CancellationToken cancellation)
+    private static RootCommand Root(string[] args, Terminal terminal, CancellationToken cancellation)
     {
-        RootCommand root =
+        HelpedCommand[] commands =
         [
             MakeCommand.Create(terminal, cancellation),
             BuckCommand.Create(terminal, cancellation),
@@ -88,6 +88,16 @@ internal static class CommandLine
             PluginsCommand.Create(terminal),
             CompletionCommand.Create(terminal),
         ];
+        var root = new RootCommand();
+        // A shell that completes sends the line as one argument; a file of arguments may name any command.
+        string[] words = [.. args.SelectMany(a => a.Split(' '))];
+        var any = args.Any(a => a.StartsWith('@'));
+        foreach (var command in commands)
+        {
+            root.Add(command);
+            if (any || words.Contains(command.Name)) command.Complete();
+        }
+
         HelpPages.AddTo(root, FirstPage);
         return root;
     }

@@ -9,10 +9,9 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen blank OUTLINE: what sheet to order; nothing is written.</summary>
 internal static class BlankCommand
 {
-    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    public static HelpedCommand Create(Terminal terminal, CancellationToken cancellation)
     {
         var outline = BuckCommand.OutlineArgument();
-        var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
         var command =
             new HelpedCommand("blank", CommandGroup.Part, "Say which sheet to order and how thin it will be on average.")
             {
@@ -23,6 +22,13 @@ internal static class BlankCommand
             ],
             };
         command.Add(outline);
+        return command.WhenNamed(() => Complete(command, outline, terminal, cancellation));
+    }
+
+    private static void Complete(
+        HelpedCommand command, Argument<string> outline, Terminal terminal, CancellationToken cancellation)
+    {
+        var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
         buck.AddTo(command);
         reading.AddTo(command);
         command.Add(OptionGroup.Output, json);
@@ -41,6 +47,5 @@ internal static class BlankCommand
 
             return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
         });
-        return command;
     }
 }

@@ -8,10 +8,9 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen buck OUTLINE: a buck from an outline and options.</summary>
 internal static class BuckCommand
 {
-    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    public static HelpedCommand Create(Terminal terminal, CancellationToken cancellation)
     {
         var outline = OutlineArgument();
-        var (reading, buck, run) = (new ReadingOptions(), new BuckOptions(), new RunOptions());
         var command = new HelpedCommand("buck", CommandGroup.Make, "Make a buck from a drawing, without a job file.")
         {
             Examples =
@@ -22,6 +21,13 @@ internal static class BuckCommand
             ],
         };
         command.Add(outline);
+        return command.WhenNamed(() => Complete(command, outline, terminal, cancellation));
+    }
+
+    private static void Complete(
+        HelpedCommand command, Argument<string> outline, Terminal terminal, CancellationToken cancellation)
+    {
+        var (reading, buck, run) = (new ReadingOptions(), new BuckOptions(), new RunOptions());
         buck.AddTo(command);
         reading.AddTo(command);
         run.AddTo(command);
@@ -35,7 +41,6 @@ internal static class BuckCommand
                 Path.GetFileName(path), progress => JobRunner.Run(job, BuckRun.Here, force, progress, cancellation));
             return BuckRun.Write(terminal, made.Plan, made.Files, folder, force, parsed.GetValue(run.Json), cancellation);
         });
-        return command;
     }
 
     internal static Argument<string> OutlineArgument() => new("OUTLINE") { Description = "The drawing: SVG or DXF." };

@@ -11,9 +11,8 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen catalog [ID]: known stocks and plastics with the sources of their figures.</summary>
 internal static class CatalogCommand
 {
-    public static Command Create(Terminal terminal)
+    public static HelpedCommand Create(Terminal terminal)
     {
-        var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
         var id = new Argument<string?>("ID")
         {
             Description = "Only this stock or plastic, in full detail.",
@@ -41,6 +40,12 @@ internal static class CatalogCommand
                 """,
         };
         command.Add(id);
+        return command.WhenNamed(() => Complete(command, id, terminal));
+    }
+
+    private static void Complete(HelpedCommand command, Argument<string?> id, Terminal terminal)
+    {
+        var (json, file, plugins) = (RunOptions.JsonOption(), CatalogFiles.Option(), new PluginOptions());
         command.Add(OptionGroup.Output, json);
         command.Add(OptionGroup.Boards, file);
         plugins.AddTo(command);
@@ -56,7 +61,6 @@ internal static class CatalogCommand
             else CatalogPrinter.Print(terminal.Printer(), catalog);
             return ExitStatus.Done;
         });
-        return command;
     }
 
     private static IEnumerable<CatalogEntry> Entries(Catalog catalog) => catalog.Stock.Concat<CatalogEntry>(catalog.Plastic);

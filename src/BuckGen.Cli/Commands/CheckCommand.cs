@@ -10,15 +10,21 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen check FILE: only the findings; nothing is written.</summary>
 internal static class CheckCommand
 {
-    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    public static HelpedCommand Create(Terminal terminal, CancellationToken cancellation)
     {
         var file = JobOrDrawing.Argument("--depth and --stock");
-        var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
         var command = new HelpedCommand("check", CommandGroup.Look, "Say what could go wrong, and write nothing.")
         {
             Examples = ["buckgen check job.toml", "buckgen check sign.svg --depth 18mm --stock 6mm"],
         };
         command.Add(file);
+        return command.WhenNamed(() => Complete(command, file, terminal, cancellation));
+    }
+
+    private static void Complete(
+        HelpedCommand command, Argument<string> file, Terminal terminal, CancellationToken cancellation)
+    {
+        var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
         buck.AddTo(command);
         reading.AddTo(command);
         command.Add(OptionGroup.Output, json);
@@ -48,6 +54,5 @@ internal static class CheckCommand
 
             return plan.HasErrors || lid is { HasErrors: true } ? ExitStatus.DesignHasErrors : ExitStatus.Done;
         });
-        return command;
     }
 }

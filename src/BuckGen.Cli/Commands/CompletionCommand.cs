@@ -9,7 +9,7 @@ internal static class CompletionCommand
 {
     private static readonly string[] Shells = ["bash", "zsh", "powershell"];
 
-    public static Command Create(Terminal terminal)
+    public static HelpedCommand Create(Terminal terminal)
     {
         var shell = new Argument<string>("SHELL") { Description = $"Which shell: {string.Join(", ", Shells)}." }
             .WithCompletions(() => Shells);
@@ -29,6 +29,11 @@ internal static class CompletionCommand
                 """,
             };
         command.Add(shell);
+        return command.WhenNamed(() => Complete(command, shell, terminal));
+    }
+
+    private static void Complete(HelpedCommand command, Argument<string> shell, Terminal terminal)
+    {
         command.SetAction(parsed =>
         {
             var name = parsed.GetValue(shell)!;
@@ -37,7 +42,6 @@ internal static class CompletionCommand
             terminal.Out.Write(Script(name));
             return ExitStatus.Done;
         });
-        return command;
     }
 
     private static string Script(string shell)

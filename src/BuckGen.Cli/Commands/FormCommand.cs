@@ -14,15 +14,9 @@ namespace BuckGen.Cli.Commands;
 /// </summary>
 internal static class FormCommand
 {
-    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    public static HelpedCommand Create(Terminal terminal, CancellationToken cancellation)
     {
         var file = JobOrDrawing.Argument("--depth, --stock and --gauge");
-        var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
-        var detail = QuantityOption.Create(FormingSettings.Detail);
-        var stepped =
-            QuantityOption.Create(FormingSettings.Stepped, "Form over the steps of the layers, as if they were not sanded.");
-        var ball = QuantityOption.Create(FormingSettings.CornerBall);
-        var map = new Option<string?>("--map") { Description = "Draw the thickness as seen from above.", HelpName = "FILE" };
         var command = new HelpedCommand("form", CommandGroup.Look, "Predict how thick the wall of the part will be.")
         {
             Examples =
@@ -34,6 +28,18 @@ internal static class FormCommand
                 + "file needs a [sheet].",
         };
         command.Add(file);
+        return command.WhenNamed(() => Complete(command, file, terminal, cancellation));
+    }
+
+    private static void Complete(
+        HelpedCommand command, Argument<string> file, Terminal terminal, CancellationToken cancellation)
+    {
+        var (reading, buck, json) = (new ReadingOptions(), new BuckOptions(), RunOptions.JsonOption());
+        var detail = QuantityOption.Create(FormingSettings.Detail);
+        var stepped =
+            QuantityOption.Create(FormingSettings.Stepped, "Form over the steps of the layers, as if they were not sanded.");
+        var ball = QuantityOption.Create(FormingSettings.CornerBall);
+        var map = new Option<string?>("--map") { Description = "Draw the thickness as seen from above.", HelpName = "FILE" };
         buck.AddTo(command);
         reading.AddTo(command);
         Option[] own = [detail, stepped, ball, map, json];
@@ -61,7 +67,6 @@ internal static class FormCommand
 
             return plan.HasErrors ? ExitStatus.DesignHasErrors : ExitStatus.Done;
         });
-        return command;
 
         Job Forming(ParseResult parsed, Job job)
         {

@@ -10,17 +10,23 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen inspect OUTLINE: what was read from a drawing.</summary>
 internal static class InspectCommand
 {
-    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    public static HelpedCommand Create(Terminal terminal, CancellationToken cancellation)
     {
         var outline = BuckCommand.OutlineArgument();
-        var (reading, plugins, json) = (new ReadingOptions(), new PluginOptions(), RunOptions.JsonOption());
-        var svg = new Option<string?>("--svg") { Description = "Draw the outline with its repairs numbered.", HelpName = "FILE" };
         var command = new HelpedCommand("inspect", CommandGroup.Look, "Show what is read from a drawing, and its repairs.")
         {
             Examples = ["buckgen inspect sign.svg", "buckgen inspect plate.dxf --units in",
                 "buckgen inspect sign.svg --svg repairs.svg"],
         };
         command.Add(outline);
+        return command.WhenNamed(() => Complete(command, outline, terminal, cancellation));
+    }
+
+    private static void Complete(
+        HelpedCommand command, Argument<string> outline, Terminal terminal, CancellationToken cancellation)
+    {
+        var (reading, plugins, json) = (new ReadingOptions(), new PluginOptions(), RunOptions.JsonOption());
+        var svg = new Option<string?>("--svg") { Description = "Draw the outline with its repairs numbered.", HelpName = "FILE" };
         reading.AddTo(command);
         plugins.AddTo(command);
         command.Add(OptionGroup.Output, svg, json);
@@ -34,6 +40,5 @@ internal static class InspectCommand
             else OutlinePrinter.Print(terminal.Printer(), report);
             return ExitStatus.Done;
         });
-        return command;
     }
 }

@@ -9,10 +9,9 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen jig OUTLINE: only what trims the part.</summary>
 internal static class JigCommand
 {
-    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    public static HelpedCommand Create(Terminal terminal, CancellationToken cancellation)
     {
         var outline = BuckCommand.OutlineArgument();
-        var (reading, buck, finish, run) = (new ReadingOptions(), new BuckOptions(), new FinishOptions(), new RunOptions());
         var command = new HelpedCommand("jig", CommandGroup.Part, "Make the ring and the core that trim a part straight.")
         {
             Examples =
@@ -24,6 +23,13 @@ internal static class JigCommand
             Notes = "On request it also makes a template for the flange and the panel that the part shows through.",
         };
         command.Add(outline);
+        return command.WhenNamed(() => Complete(command, outline, terminal, cancellation));
+    }
+
+    private static void Complete(
+        HelpedCommand command, Argument<string> outline, Terminal terminal, CancellationToken cancellation)
+    {
+        var (reading, buck, finish, run) = (new ReadingOptions(), new BuckOptions(), new FinishOptions(), new RunOptions());
         buck.AddTo(command);
         finish.AddTo(command);
         reading.AddTo(command);
@@ -39,6 +45,5 @@ internal static class JigCommand
             return BuckRun.Write(terminal, plan, OutputFiles.Jigs(plan, job.Output, force, null, cancellation), folder, force,
                 parsed.GetValue(run.Json), cancellation);
         });
-        return command;
     }
 }

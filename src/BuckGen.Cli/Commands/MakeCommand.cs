@@ -8,15 +8,21 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen make JOB: everything a job file says.</summary>
 internal static class MakeCommand
 {
-    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    public static HelpedCommand Create(Terminal terminal, CancellationToken cancellation)
     {
         var argument = JobArgument();
-        var (run, plugins) = (new RunOptions(), new PluginOptions());
         var command = new HelpedCommand("make", CommandGroup.Make, "Do everything a job file says.")
         {
             Examples = ["buckgen make job.toml", "buckgen make job.toml --out ~/cuts/sign"],
         };
         command.Add(argument);
+        return command.WhenNamed(() => Complete(command, argument, terminal, cancellation));
+    }
+
+    private static void Complete(
+        HelpedCommand command, Argument<string> argument, Terminal terminal, CancellationToken cancellation)
+    {
+        var (run, plugins) = (new RunOptions(), new PluginOptions());
         run.AddTo(command);
         plugins.AddTo(command);
         command.SetAction(parsed =>
@@ -29,7 +35,6 @@ internal static class MakeCommand
                 Path.GetFileName(path), progress => JobRunner.Run(job, Beside(path), force, progress, cancellation));
             return BuckRun.Write(terminal, made, folder, force, parsed.GetValue(run.Json), cancellation);
         });
-        return command;
     }
 
     internal static Argument<string> JobArgument() =>

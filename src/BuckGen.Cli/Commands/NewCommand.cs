@@ -9,9 +9,19 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen new JOB: a commented job file to start from.</summary>
 internal static class NewCommand
 {
-    public static Command Create(Terminal terminal)
+    public static HelpedCommand Create(Terminal terminal)
     {
         var job = new Argument<string>("JOB") { Description = "The job file to write.", DefaultValueFactory = _ => "job.toml" };
+        var command = new HelpedCommand("new", CommandGroup.Make, "Write a job file with every setting explained.")
+        {
+            Examples = ["buckgen new job.toml --outline sign.svg"],
+        };
+        command.Add(job);
+        return command.WhenNamed(() => Complete(command, job, terminal));
+    }
+
+    private static void Complete(HelpedCommand command, Argument<string> job, Terminal terminal)
+    {
         var outline =
             new Option<string>("--outline")
             {
@@ -19,11 +29,6 @@ internal static class NewCommand
                 DefaultValueFactory = _ => "outline.svg",
                 HelpName = "FILE"
             };
-        var command = new HelpedCommand("new", CommandGroup.Make, "Write a job file with every setting explained.")
-        {
-            Examples = ["buckgen new job.toml --outline sign.svg"],
-        };
-        command.Add(job);
         command.Add(OptionGroup.Drawing, outline);
         command.SetAction(parsed =>
         {
@@ -36,6 +41,5 @@ internal static class NewCommand
             terminal.WriteResult($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");
             return ExitStatus.Done;
         });
-        return command;
     }
 }

@@ -8,9 +8,8 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen plugins [JOB]: what is loaded and from where.</summary>
 internal static class PluginsCommand
 {
-    public static Command Create(Terminal terminal)
+    public static HelpedCommand Create(Terminal terminal)
     {
-        var plugins = new PluginOptions();
         var job = new Argument<string?>("JOB")
         {
             Description = "A job file; the plug-ins it names are listed too.",
@@ -27,6 +26,12 @@ internal static class PluginsCommand
                 """,
             };
         command.Add(job);
+        return command.WhenNamed(() => Complete(command, job, terminal));
+    }
+
+    private static void Complete(HelpedCommand command, Argument<string?> job, Terminal terminal)
+    {
+        var plugins = new PluginOptions();
         plugins.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -35,6 +40,5 @@ internal static class PluginsCommand
                 .Load(path is null ? null : MakeCommand.Plugins(path)), terminal.PluginFolder);
             return ExitStatus.Done;
         });
-        return command;
     }
 }

@@ -8,10 +8,9 @@ namespace BuckGen.Cli.Commands;
 /// <summary>buckgen vents OUTLINE: only where to drill.</summary>
 internal static class VentsCommand
 {
-    public static Command Create(Terminal terminal, CancellationToken cancellation)
+    public static HelpedCommand Create(Terminal terminal, CancellationToken cancellation)
     {
         var outline = BuckCommand.OutlineArgument();
-        var (reading, buck, run) = (new ReadingOptions(), new BuckOptions(), new RunOptions());
         var command = new HelpedCommand("vents", CommandGroup.Part, "Say where to drill vents, and write only the drill map.")
         {
             Examples =
@@ -21,6 +20,13 @@ internal static class VentsCommand
             ],
         };
         command.Add(outline);
+        return command.WhenNamed(() => Complete(command, outline, terminal, cancellation));
+    }
+
+    private static void Complete(
+        HelpedCommand command, Argument<string> outline, Terminal terminal, CancellationToken cancellation)
+    {
+        var (reading, buck, run) = (new ReadingOptions(), new BuckOptions(), new RunOptions());
         buck.AddTo(command);
         reading.AddTo(command);
         run.AddTo(command);
@@ -34,6 +40,5 @@ internal static class VentsCommand
                 terminal, plan, OutputFiles.DrillMap(plan, job.Output, null, cancellation), folder, parsed.GetValue(run.Force),
                 parsed.GetValue(run.Json), cancellation);
         });
-        return command;
     }
 }

@@ -34,11 +34,13 @@ internal sealed class HelpPages(FirstPage firstPage) : SynchronousCommandLineAct
         text.Paragraph(firstPage.Summary);
         text.Blank();
         var commands = root.Subcommands.OfType<HelpedCommand>().ToList();
-        var column = commands.Max(c => NameOf(c).Length) + 4;
-        foreach (var group in commands.GroupBy(c => c.Group).OrderBy(g => g.Key))
+        var column = 0;
+        foreach (var command in commands) column = Math.Max(column, NameOf(command).Length + 4);
+        foreach (var group in Enum.GetValues<CommandGroup>())
         {
-            text.Line(HeadingOf(group.Key));
-            foreach (var command in group) text.Term(NameOf(command), command.Description ?? "", column);
+            text.Line(HeadingOf(group));
+            foreach (var command in commands.Where(c => c.Group == group))
+                text.Term(NameOf(command), command.Description ?? "", column);
         }
 
         text.Blank();

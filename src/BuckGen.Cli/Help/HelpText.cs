@@ -15,7 +15,11 @@ internal sealed class HelpText
     /// <summary>A paragraph, wrapped.</summary>
     public void Paragraph(string words, int indent = 0)
     {
-        foreach (var line in Wrapped(words, Width - indent)) text.Append(' ', indent).Append(line).Append('\n');
+        foreach (var line in Wrapped(words, Width - indent))
+        {
+            Blanks(indent);
+            Line(line);
+        }
     }
 
     /// <summary>A line as it is.</summary>
@@ -26,8 +30,21 @@ internal sealed class HelpText
     {
         var lines = Wrapped(meaning, Width - column).ToList();
         var fits = term.Length + 4 <= column;
-        text.Append("  ").Append(fits ? term.PadRight(column - 2) + lines.FirstOrDefault() : term).Append('\n');
-        foreach (var line in fits ? lines.Skip(1) : lines) text.Append(' ', column).Append(line).Append('\n');
+        text.Append("  ").Append(term);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            if (i > 0 || !fits) text.Append('\n');
+            Blanks(i > 0 || !fits ? column : column - 2 - term.Length);
+            text.Append(lines[i]);
+        }
+
+        text.Append('\n');
+    }
+
+    /// <summary>One by one: what fills a text with a letter is vector code, which every run would compile anew.</summary>
+    private void Blanks(int count)
+    {
+        for (var i = 0; i < count; i++) text.Append(' ');
     }
 
     public override string ToString() => text.ToString();

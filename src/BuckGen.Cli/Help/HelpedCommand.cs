@@ -10,6 +10,7 @@ namespace BuckGen.Cli.Help;
 internal sealed class HelpedCommand(string name, CommandGroup group, string summary) : Command(name, summary)
 {
     private readonly Dictionary<Option, OptionGroup> groups = [];
+    private Action? complete;
 
     public CommandGroup Group => group;
 
@@ -18,6 +19,21 @@ internal sealed class HelpedCommand(string name, CommandGroup group, string summ
 
     /// <summary>What a maker must know beside the options; lines that start with a space are printed as they are.</summary>
     public string Notes { get; init; } = "";
+
+    /// <summary>Leaves the options and the action for later: most runs name one command, and the help names none.</summary>
+    /// <param name="add">Adds them.</param>
+    public HelpedCommand WhenNamed(Action add)
+    {
+        complete = add;
+        return this;
+    }
+
+    /// <summary>Adds what was left for later; before the command is parsed.</summary>
+    public void Complete()
+    {
+        complete?.Invoke();
+        complete = null;
+    }
 
     /// <summary>Adds options to a group.</summary>
     public void Add(OptionGroup about, params ReadOnlySpan<Option> options)

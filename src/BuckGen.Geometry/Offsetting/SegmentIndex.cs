@@ -18,8 +18,8 @@ internal sealed class SegmentIndex
     /// <summary>The distance to the nearest piece, mm; infinite when none lies within the reach.</summary>
     public double DistanceWithin(Vec2 p, double reach) => Nearest(p, reach).Distance;
 
-    /// <summary>The number of the nearest piece and its distance, mm; -1 and infinite when none lies within the reach.</summary>
-    public (int Number, double Distance) Nearest(Vec2 p, double reach)
+    /// <summary>The nearest piece; <see cref="NearestPiece.None"/> when none lies within the reach.</summary>
+    public NearestPiece Nearest(Vec2 p, double reach)
     {
         var (nearest, number, limit) = (double.PositiveInfinity, -1, reach);
         var walk = new BoxTree.Walk(tree);
@@ -35,7 +35,7 @@ internal sealed class SegmentIndex
             }
         }
 
-        return (number, nearest);
+        return new(number, nearest);
     }
 
     /// <summary>The point of one piece nearest to a given one.</summary>

@@ -23,7 +23,7 @@ public class OffsetterArgumentTests
 
         Assert.Throws<ArgumentNullException>(() => CheckedOffsetter.Standard(null!));
         Assert.Throws<ArgumentNullException>(() => new CheckedOffsetter(0.01).Offset(null!, 1, CornerJoin.Round));
-        Assert.Throws<ArgumentNullException>(() => OffsetCheck.Fault(null!, Source, 1, CornerJoin.Round, 0.01));
+        Assert.Throws<ArgumentNullException>(() => OffsetCheck.Fault((Region)null!, Source, 1, CornerJoin.Round, 0.01));
         Assert.Throws<ArgumentNullException>(() => OffsetCheck.Fault(Source, null!, 1, CornerJoin.Round, 0.01));
         Assert.Throws<ArgumentNullException>(() => OffsetCheck.Fault(Source, Source, 1, null!, 0.01));
     }

@@ -32,43 +32,41 @@ public sealed record CutPart(string Name, Stock Stock, ImmutableArray<CutPath> P
     /// <summary>Length cut through, mm; marks not counted.</summary>
     public double CutLength => Paths.Where(p => p.Layer != CutLayer.Mark).Sum(p => p.Length);
 
-    /// <summary>The pieces of a layer.</summary>
+    /// <summary>A piece of a layer.</summary>
     /// <param name="layer">The layer.</param>
-    /// <param name="pieces">Its parts with their names; those cut in pieces as these pieces.</param>
-    /// <param name="spec">How they are cut.</param>
+    /// <param name="piece">One of its parts with its name, or a piece of a part that is cut in several.</param>
+    /// <param name="spec">How it is cut.</param>
     /// <param name="offsetter">Moves the edges.</param>
     /// <param name="cancellation">Stops the work.</param>
-    internal static IEnumerable<CutPart> FromLayer(Layer layer, IEnumerable<NamedPart> pieces, CuttingSpec spec,
-        IOffsetter offsetter, CancellationToken cancellation)
+    internal static CutPart FromPiece(Layer layer, NamedPart piece, CuttingSpec spec, IOffsetter offsetter,
+        CancellationToken cancellation)
     {
         var (compensation, smallest) = (spec.Compensation, spec.MinHoleDiameter(layer.Thickness));
+        var (name, part) = piece;
         Loop[] lines = [.. layer.SandTo, .. layer.GlueUp];
-        foreach (var (name, part) in pieces)
+        var whole = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round, cancellation).Islands[0];
+        var speck = whole.Holes.FirstOrDefault(h => Across(h) < MinAcross);
+        var cut = whole with { Holes = [.. whole.Holes.Where(h => Across(h) >= MinAcross)] };
+        var inside = new RegionInterior(new([part.Shape]));
+        var marks = lines.Where(l => l.Bounds.Intersects(part.Shape.Outer.Bounds))
+            .Where(l => inside.Contains(l.Segments[0].Start) || IsOn(inside, l));
+        IEnumerable<CutPath> paths =
+        [
+            .. marks.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
+            .. part.Strokes.Select(s => CutPath.FromStroke(CutLayer.Mark, s)),
+            .. part.Vents.Where(v => v.Diameter < smallest).SelectMany(v => Cross(v.Centre)),
+            .. part.Vents.Where(v => v.Diameter >= smallest)
+                .Select(v => CutPath.FromLoop(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2 - compensation))),
+            .. part.Dowels
+                .Select(d => CutPath.FromLoop(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2 - compensation))),
+            .. cut.Holes.Select(h => CutPath.FromLoop(CutLayer.CutInner, h)),
+            CutPath.FromLoop(CutLayer.CutOuter, cut.Outer),
+        ];
+        return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre
+            ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter, cancellation))
         {
-            var whole = offsetter.Offset(new([part.Shape]), compensation, CornerJoin.Round, cancellation).Islands[0];
-            var speck = whole.Holes.FirstOrDefault(h => Across(h) < MinAcross);
-            var cut = whole with { Holes = [.. whole.Holes.Where(h => Across(h) >= MinAcross)] };
-            var inside = new RegionInterior(new([part.Shape]));
-            var marks = lines.Where(l => l.Bounds.Intersects(part.Shape.Outer.Bounds))
-                .Where(l => inside.Contains(l.Segments[0].Start) || IsOn(inside, l));
-            IEnumerable<CutPath> paths =
-            [
-                .. marks.Select(l => CutPath.FromLoop(CutLayer.Mark, l)),
-                .. part.Strokes.Select(s => CutPath.FromStroke(CutLayer.Mark, s)),
-                .. part.Vents.Where(v => v.Diameter < smallest).SelectMany(v => Cross(v.Centre)),
-                .. part.Vents.Where(v => v.Diameter >= smallest)
-                    .Select(v => CutPath.FromLoop(CutLayer.Vent, Loop.Circle(v.Centre, v.Diameter / 2 - compensation))),
-                .. part.Dowels
-                    .Select(d => CutPath.FromLoop(CutLayer.Dowel, Loop.Circle(d.Centre, d.Diameter / 2 - compensation))),
-                .. cut.Holes.Select(h => CutPath.FromLoop(CutLayer.CutInner, h)),
-                CutPath.FromLoop(CutLayer.CutOuter, cut.Outer),
-            ];
-            yield return new(name, layer.Stock, [.. paths], cut.Outer.Bounds, part.Shape.Area, speck?.Bounds.Centre
-                ?? KerfLoss.Find(part.Shape, cut, compensation, offsetter, cancellation))
-            {
-                IsFaceDown = layer.MarkedOnBack,
-            };
-        }
+            IsFaceDown = layer.MarkedOnBack,
+        };
     }
 
     /// <summary>A small cross to set a drill on, where the machine can't make the hole itself.</summary>

@@ -153,7 +153,12 @@ public sealed record CutPlan(
         try
         {
             var offsetter = CheckedOffsetter.Standard(design.Spec.Tolerance);
-            return [.. layers.SelectMany((l, i) => CutPart.FromLayer(l, seamed[i].Parts, spec, offsetter, cancellation))];
+            var pieces = layers.SelectMany((layer, i) => seamed[i].Parts.Select(piece => (layer, piece))).ToArray();
+            return
+            [
+                .. ParallelWork.Select(
+                    pieces, p => CutPart.FromPiece(p.layer, p.piece, spec, offsetter, cancellation), cancellation),
+            ];
         }
         catch (OffsetFailedException failure)
         {

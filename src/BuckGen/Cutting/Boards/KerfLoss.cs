@@ -19,10 +19,18 @@ internal static class KerfLoss
         CancellationToken cancellation)
     {
         if (compensation == 0) return null;
-        var made = new SegmentIndex(offsetter.Offset(new([cut]), -compensation, CornerJoin.Round, cancellation).Segments);
         var reach = 4 * compensation + Beyond;
+        // From every point of its path the cut reaches an edge half a kerf away; so a path this near leaves nothing out.
+        if (Missed(nominal, new([cut]), reach - compensation) is null) return null;
+        return Missed(nominal, offsetter.Offset(new([cut]), -compensation, CornerJoin.Round, cancellation), reach);
+    }
+
+    /// <summary>The first place of the nominal edge from which no edge of a region lies within reach.</summary>
+    private static Vec2? Missed(Island nominal, Region region, double reach)
+    {
+        var edges = new SegmentIndex(region.Segments);
         foreach (var segment in nominal.Loops.SelectMany(l => l.Segments))
-            if (made.DistanceWithin(segment.PointAt(0.5), reach) > reach) return segment.PointAt(0.5);
+            if (edges.DistanceWithin(segment.PointAt(0.5), reach) > reach) return segment.PointAt(0.5);
         return null;
     }
 }

@@ -14,7 +14,10 @@ using BuckGen.Output.Reports.Page;
 
 namespace BuckGen.Output.Files;
 
-/// <summary>The files of one run as they are made, and what could not be made.</summary>
+/// <summary>
+/// The files of one run as they are made, and what could not be made. Our own writers work on all cores; plug-ins are called one
+/// after another.
+/// </summary>
 internal sealed class FilesInWork
 {
     private const int MaxExtensionLength = 9;
@@ -25,7 +28,7 @@ internal sealed class FilesInWork
     /// <summary>Width of the preview, pixels.</summary>
     private const int PreviewWidth = 1600;
 
-    private readonly ImmutableArray<OutputFile>.Builder files = ImmutableArray.CreateBuilder<OutputFile>();
+    private readonly List<FileInWork> files = [];
     private readonly List<Finding> failures = [];
     private readonly List<FormatInUse> formats;
     private readonly CutPlan plan;
@@ -63,18 +66,18 @@ internal sealed class FilesInWork
     public void AddLayers()
     {
         foreach (var layer in plan.Design.Layers)
-            Add(CutFilePaths.Layer(layer.Number), LayerDrawing.Create(layer), isBoard: false);
+            Add(CutFilePaths.Layer(layer.Number), () => LayerDrawing.Create(layer), isBoard: false);
     }
 
     public void AddAccessories()
     {
         foreach (var layer in plan.Design.Accessories)
-            Add(CutFilePaths.Accessory(layer), LayerDrawing.Create(layer), isBoard: false);
+            Add(CutFilePaths.Accessory(layer), () => LayerDrawing.Create(layer), isBoard: false);
     }
 
     public void AddBoards()
     {
-        foreach (var board in plan.Boards) Add(CutFilePaths.Board(board), BoardDrawing.Create(board), isBoard: true);
+        foreach (var board in plan.Boards) Add(CutFilePaths.Board(board), () => BoardDrawing.Create(board), isBoard: true);
     }
 
     public void AddModels()
@@ -99,18 +102,18 @@ internal sealed class FilesInWork
     public ImmutableArray<OutputFile> WithSummary()
     {
         var card = files.FirstOrDefault(f => f.Path == OutputFiles.ProcessCardPath) is { } written
-            ? Encoding.UTF8.GetString([.. written.Content]) : null;
+            ? Encoding.UTF8.GetString(written.Content.Result.AsSpan()) : null;
         // One failing extension fails the same way for every file.
         var findings = FindingList.Append(plan.AllFindings, failures.DistinctBy(f => f.Message));
         var summary =
             Summary.Create(plan, options.Title,
                 [.. files.Select(f => f.Path), OutputFiles.ReportPath, OutputFiles.PreviewPath, OutputFiles.SummaryPath],
                 options.Rates, findings);
-        Add(new OutputFile(OutputFiles.ReportPath, HtmlReport.Write(plan, summary, findings, card, [.. Models()])));
-        Add(new OutputFile(OutputFiles.PreviewPath,
-            PngPicture.Write(PreviewPicture.Draw(plan.Design, summary.Title, findings), PreviewWidth)));
-        Add(new OutputFile(OutputFiles.SummaryPath, SummaryJson.Write(summary)));
-        return files.ToImmutable();
+        Add(OutputFiles.ReportPath, () => HtmlReport.Write(plan, summary, findings, card, [.. Models()]));
+        Add(OutputFiles.PreviewPath,
+            () => PngPicture.Write(PreviewPicture.Draw(plan.Design, summary.Title, findings), PreviewWidth));
+        Add(OutputFiles.SummaryPath, () => SummaryJson.Write(summary));
+        return [.. files.Select(Finished)];
     }
 
     /// <summary>
@@ -125,21 +128,35 @@ internal sealed class FilesInWork
             yield return ModelData.FromMesh("Buck", mesh);
     }
 
-    private void Add(string path, CutDrawing drawing, bool isBoard)
+    private void Add(string path, Func<CutDrawing> draw, bool isBoard)
     {
+        var drawing = new Lazy<CutDrawing>(draw);
         foreach (var format in formats.Where(f => isBoard || !f.BoardsOnly).ToArray())
         {
+            var file = Path.ChangeExtension(path, format.Ending);
+            if (!ForeignCode.IsForeign(format.Format))
+            {
+                Add(file, () => WriterResult.Write(format.Format, drawing.Value));
+                continue;
+            }
+
             var (bytes, failure) = ForeignCode
-                .Call(format.Format, () => format.Format.Name, () => WriterResult.Write(format.Format, drawing));
+                .Call(format.Format, () => format.Format.Name, () => WriterResult.Write(format.Format, drawing.Value));
             if (failure is not null)
             {
                 LeaveOut(format, failure);
                 continue;
             }
 
-            format.Made.Add(Path.ChangeExtension(path, format.Ending));
-            Add(new OutputFile(format.Made[^1], bytes));
+            format.Made.Add(file);
+            Add(new OutputFile(file, bytes));
         }
+    }
+
+    private void Add(string path, Func<ImmutableArray<byte>> write)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        files.Add(new(path, Task.Run(write, cancellation)));
     }
 
     private void Add(TemplateFiles templates)
@@ -173,12 +190,18 @@ internal sealed class FilesInWork
                 ? throw new ForeignResultException($"its ending \"{format.Ending}\" is taken")
                 : format;
 
-    private void Add(OutputFile file)
+    private void Add(OutputFile file) => files.Add(new(file.Path, Task.FromResult(file.Content)));
+
+    private OutputFile Finished(FileInWork file)
     {
+        var content = file.Content.GetAwaiter().GetResult();
         cancellation.ThrowIfCancellationRequested();
         progress?.Report(file.Path);
-        files.Add(file);
+        return new(file.Path, content);
     }
+
+    /// <summary>A file whose bytes may still be in the making.</summary>
+    private sealed record FileInWork(string Path, Task<ImmutableArray<byte>> Content);
 
     /// <summary>A format, read once for what must not change.</summary>
     private sealed record FormatInUse(ICutFileFormat Format, string Ending, bool BoardsOnly)

@@ -70,11 +70,22 @@ public class CutPartTests
     {
         var nominal = new Island(Loop.Rectangle(new(0, 0, 60, 60)), []);
         var made = new Made(Shapes.RectangleAt(away, 0, 60 - away, 60));
+        var path = Shapes.RectangleAt(0.501, 0, 59.499, 60).Islands[0];
 
-        var place = KerfLoss.Find(nominal, nominal, 0.1, made, default);
+        var place = KerfLoss.Find(nominal, path, 0.1, made, default);
 
         Assert.Equal(lost ? new Vec2(0, 30) : null, place);
         Assert.Equal(-0.1, made.Distance);
+    }
+
+    [Fact]
+    public void A_path_near_the_whole_edge_is_not_moved_back_to_find_a_loss()
+    {
+        var nominal = new Island(Loop.Rectangle(new(0, 0, 60, 60)), []);
+        var made = new Made(Shapes.Rectangle(10, 10));
+
+        Assert.Null(KerfLoss.Find(nominal, Shapes.RectangleAt(0.499, 0, 59.501, 60).Islands[0], 0.1, made, default));
+        Assert.Equal(0, made.Distance);
     }
 
     private static CutPath[] Marks(Loop line) =>
@@ -84,8 +95,8 @@ public class CutPartTests
     {
         var layer = new Layer(3, LayerRole.Wall, PlainBuck.Mdf12, 24, 36, [new("A", shape.Islands[0], [], [], null)],
             [.. sandTo], []);
-        var parts = layer.Parts.Select(p => new NamedPart(layer.NameOf(p), p));
-        return CutPart.FromLayer(layer, parts, new(Kerf: 0.2), new ArcOffsetter(), default).Single();
+        var piece = new NamedPart(layer.NameOf(layer.Parts[0]), layer.Parts[0]);
+        return CutPart.FromPiece(layer, piece, new(Kerf: 0.2), new ArcOffsetter(), default);
     }
 
     /// <summary>An offset with a given result.</summary>
