@@ -20,7 +20,7 @@ public sealed partial class ReadmeTests : Workshop
     [Fact]
     public void The_first_command_makes_an_example_and_the_second_tests()
     {
-        Assert.StartsWith("dotnet run --project src/BuckGen.Cli -- make examples/", Commands[0]);
+        Assert.StartsWith("dotnet run -c Release --project src/BuckGen.Cli -- make examples/", Commands[0]);
         Assert.StartsWith("dotnet test", Commands[1]);
         Assert.True(File.Exists(Path.Combine(Repository.Root, "src/BuckGen.Cli/BuckGen.Cli.csproj")));
         Assert.True(File.Exists(Path.Combine(Repository.Root, Arguments(Commands[0])[1])), Commands[0]);
