@@ -82,6 +82,33 @@ public sealed class CutOffTests() : Scratch(inMemory: true)
         }
     }
 
+    [Fact]
+    public void What_a_user_saved_after_a_cut_is_kept_beside_the_earlier_result()
+    {
+        const string Path = "out/layers/layer-01.dxf", Kept = "out/layers/layer-01.kept.dxf";
+        var kept = 0;
+        for (var step = 1; step < ManySteps; step++)
+        {
+            Fresh(Old, withNotes: false);
+            var was = File.ReadAllText(At(Path));
+            var disk = new FaultyDisk(step, Fault.PowerCut, exchanges: false);
+            Try(disk, New);
+            if (!disk.Failed) break;
+            var isNew = File.Exists(At(Path)) && File.ReadAllText(At(Path)) != was;
+            if (!isNew || !File.Exists(At("out/.buckgen-work/journal"))) continue;
+
+            Put(Path, "by hand");
+            Try(FaultyDisk.Sound, Third, cancellation: new(canceled: true));
+
+            // The journal may have been at its end; then the user changed the new result.
+            if (File.ReadAllText(At(Path)) == "by hand") continue;
+            Assert.Equal((was, "by hand"), (File.ReadAllText(At(Path)), File.ReadAllText(At(Kept))));
+            kept++;
+        }
+
+        Assert.InRange(kept, 3, ManySteps);
+    }
+
     [Theory]
     [MemberData(nameof(Ways))]
     public void A_first_run_that_fails_leaves_no_folder_or_a_whole_one(Fault fault, bool exchanges, bool links)

@@ -6,6 +6,7 @@ using BuckGen.Geometry.Tests;
 using BuckGen.Output.Models;
 using BuckGen.Output.Models.Meshing;
 using BuckGen.Output.Pictures.Thickness;
+using BuckGen.Output.Reports.Page;
 using BuckGen.Tests.Design.Bucks;
 using BuckGen.Tests.Output.Pictures;
 using Xunit;
@@ -110,6 +111,23 @@ public class ModelFileTests
         Assert.All(part.Points.Index(), p => Assert.True(p.Index % 11 == 0 || light[p.Index] > light[p.Index - 1], $"{p}"));
         var end = spans[1].From + spans[1].Length;
         Assert.Equal(part.Triangles[^1].C, BinaryPrimitives.ReadInt32LittleEndian(binary[(end - 4)..]));
+    }
+
+    [Fact]
+    public void The_page_s_model_of_a_sheet_has_the_colours_of_its_thickness_in_bytes()
+    {
+        var part = ThicknessTests.Sheet(p => 0.2 + 0.8 * p.X / 100);
+
+        using var json = JsonDocument.Parse(ModelData.All([ModelData.FromPart("sheet", part)]));
+
+        var colours = json.RootElement[0].GetProperty("colours").GetBytesFromBase64().Chunk(4).ToArray();
+        var scale = ThicknessScale.ForPart(part);
+        Assert.Equal(part.Points.Length, colours.Length);
+        Assert.All(part.Points.Zip(colours), p =>
+        {
+            var (red, green, blue) = scale.ColourOf(p.First.Thickness);
+            Assert.Equal([red, green, blue, 1], p.Second.Select(b => b / 255.0), (a, b) => Math.Abs(a - b) < 0.003);
+        });
     }
 
     private static double Light((double Red, double Green, double Blue) colour)

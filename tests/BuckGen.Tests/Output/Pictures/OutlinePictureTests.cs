@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
@@ -93,7 +94,10 @@ public class OutlinePictureTests
         var drawn = ShapeOf(picture).Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds));
         var words = picture.Items.OfType<PictureText>().Where(t => t.Place.Y < drawn.MinY - 10).Select(t => t.Place.Y).ToArray();
         Assert.InRange(words.Length, 4, 10);
+        Assert.Contains(Texts(picture), t => Regex.IsMatch(t, @"^\d+ closed loops?: \d+ islands?, \d+ holes?\. Unit: "));
         Assert.Equal(words.OrderDescending(), words);
+        // The last line stands on the margin of 10 mm.
+        Assert.Equal(10, words[^1], 1e-9);
         Assert.All(words.Zip(words.Skip(1)),
             w => Assert.InRange(w.First - w.Second, 1.2 * TextLines.Height, 2 * TextLines.Height));
     }
@@ -112,6 +116,9 @@ public class OutlinePictureTests
         Assert.All(numbers,
             n => Assert.All(numbers.Where(m => m != n), m => Assert.True(
                 Math.Abs(m.Place.X - n.Place.X) > 1.7 || Math.Abs(m.Place.Y - n.Place.Y) > 2.3)));
+        // Nor a ring: not even one that is drawn later.
+        Assert.All(numbers, n => Assert.All(RingsOf(picture, Mending),
+            r => Assert.True(Math.Abs(r.X - n.Place.X) > 1.6 || Math.Abs(r.Y - n.Place.Y - 1) > 1.6, $"{n.Text} covers {r}")));
     }
 
     [Fact]

@@ -53,4 +53,13 @@ public class PaperCurveTests
 
         Assert.Equal([0, 0.5, 0], PaperCurve.Shown(new(path, false)).Segments.Select(s => s.Bulge));
     }
+
+    [Fact]
+    public void Arcs_too_flat_to_see_go_into_a_straight_line()
+    {
+        ImmutableArray<Segment> path =
+            [.. Enumerable.Range(0, 10).Select(i => new Segment(new(i, 0), new(i + 1, 0), i % 2 == 0 ? 1e-6 : 0))];
+
+        Assert.Equal([new(new(0, 0), new(10, 0))], PaperCurve.Shown(new(path, false)).Segments);
+    }
 }

@@ -35,6 +35,25 @@ public class PngPictureTests
     }
 
     [Fact]
+    public void What_reaches_beyond_the_page_fills_it_to_its_edges()
+    {
+        var image = Drawn(new(0, 0, 10, 10), 10, Rectangle(new(-5, -5, 15, 15), new(null, 0, Red)));
+
+        Assert.All(((int X, int Y)[])[(0, 0), (9, 0), (0, 9), (9, 9), (5, 5)], p => Assert.Equal(InRed, image[p.X, p.Y]));
+    }
+
+    [Fact]
+    public void What_lies_above_the_page_leaves_no_trace_on_it()
+    {
+        var image = Drawn(new(0, 0, 10, 10), 10, new PictureShape(
+            [.. ((Bounds[])[new(2, 12, 8, 15), new(4, 2, 6, 4)]).Select(b => new PicturePath(Loop.Rectangle(b).Segments, true))],
+            new(null, 0, Red)));
+
+        Assert.All(Enumerable.Range(0, 10), x => Assert.Equal(White, image[x, 0]));
+        Assert.Equal(InRed, image[4, 7]);
+    }
+
+    [Fact]
     public void A_loop_within_a_loop_is_a_hole()
     {
         var image = Drawn(new(0, 0, 10, 10), 100, new PictureShape(
@@ -164,6 +183,15 @@ public class PngPictureTests
         Assert.Equal((width, height), (image.Width, image.Height));
         Assert.Equal(raster.Pixels, image.Pixels);
     }, iter: 300);
+
+    /// <summary>With the fixed codes 258 bytes that repeat take 13 bits (RFC 1951); the starts of rows take the rest.</summary>
+    [Fact]
+    public void An_empty_page_takes_little_room()
+    {
+        var raster = new Raster(500, 400);
+
+        Assert.InRange(PngFile.Write(raster).Length, 100, raster.Pixels.Length / 100);
+    }
 
     private static PngImage Drawn(Bounds page, int width, params ImmutableArray<PictureItem> items)
     {

@@ -35,6 +35,15 @@ public class ThicknessTests
         Assert.InRange(lightness[^1] - lightness[0], 60, 100);
     }
 
+    [Fact]
+    public void Between_the_thinnest_and_the_thickest_each_band_has_its_colour() =>
+        Assert.All(Enumerable.Range(0, ThicknessColours.Count), band =>
+        {
+            var (red, green, blue) = ThicknessColours.At((double)band / (ThicknessColours.Count - 1));
+            Assert.Equal(ThicknessColours.ForBand(band), FormattableString.Invariant(
+                $"#{(int)Math.Round(255 * red):x2}{(int)Math.Round(255 * green):x2}{(int)Math.Round(255 * blue):x2}"));
+        });
+
     /// <summary>
     /// Nothing of the sheet is left without a colour and nothing has two: the bands' areas add up to the frame, seen from
     /// above.

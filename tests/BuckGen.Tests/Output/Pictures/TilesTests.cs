@@ -184,6 +184,21 @@ public partial class TilesTests
     }
 
     [Fact]
+    public void An_area_is_whole_on_every_page_that_shows_some_of_it_and_on_no_other()
+    {
+        var area = Loop.Rectangle(new(300, 300, 420, 420));
+        var shape = new PictureShape([new(area.Segments, true)], new(null, 0, "#000000"));
+        Picture drawing = new("area", new(0, 0, 800, 800), [shape]);
+
+        var pages = Tiles.Split(new(drawing, []), Paper.A4).SelectMany(p => p.Items).OfType<PictureWindow>().ToArray();
+
+        Assert.All(pages, p => Assert.Equal(p.View.Intersects(area.Bounds) ? [area.Bounds] : [],
+            p.Items.OfType<PictureShape>().Where(s => s.Ink.Fill == "#000000")
+                .Select(s => s.Paths.SelectMany(q => q.Segments).Aggregate(Bounds.Nothing, (b, e) => b.With(e.Bounds)))));
+        Assert.InRange(pages.Count(p => p.View.Intersects(area.Bounds)), 2, pages.Length - 1);
+    }
+
+    [Fact]
     public void Stretches_of_a_line_that_comes_and_goes_are_not_joined()
     {
         // A comb whose teeth reach down onto the pages below and back.

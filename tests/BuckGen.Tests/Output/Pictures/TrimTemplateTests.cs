@@ -10,6 +10,7 @@ using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
 using BuckGen.Output.Files;
 using BuckGen.Output.Pictures.Drawing;
+using BuckGen.Output.Pictures.Pdf;
 using BuckGen.Output.Pictures.Templates;
 using BuckGen.Tests.Conventions;
 using BuckGen.Tests.Design.Venting;
@@ -50,6 +51,21 @@ public class TrimTemplateTests
         var wall = jig.TrimLine.Bounds.Width - (90 - 2 * 12 * Math.Tan(5 * Math.PI / 180));
         Assert.Equal(12, jig.Height, 6);
         Assert.InRange(wall / 2, 0.2, 1.5);
+    }
+
+    [Fact]
+    public void The_word_of_an_angle_stands_in_its_widest_place_and_no_wider()
+    {
+        var angle = Region.FromLoops([Loop.FromCorners(
+            [(new(0, 0), 0), (new(120, 0), 0), (new(120, 26), 0), (new(26, 26), 0), (new(26, 120), 0), (new(0, 120), 0)])]);
+        var line = Vented.Design(angle, Plain with { Jig = new JigSpec() });
+
+        var word = Assert.Single(TrimTemplates.Create(line, "Job").Single(t => t.Drawing.Title.EndsWith("the part",
+            StringComparison.Ordinal)).Drawing.Items.OfType<PictureText>());
+
+        var room = line.Jig!.TrimLine;
+        var half = 0.5 * Helvetica.Width(word.Text, word.Height);
+        Assert.True(room.Contains(word.Place - new Vec2(half, 0)) && room.Contains(word.Place + new Vec2(half, word.Height)));
     }
 
     [Fact]

@@ -55,6 +55,18 @@ public class ProcessCardTests
                 .Create(Formed.Design(Formed.Disc(100), Formed.Spec(BuckKind.Male, 20, 5) with { Sheet = null }), new()), ""));
     }
 
+    [Theory]
+    [InlineData(BuckKind.Male, "edge of the face")]
+    [InlineData(BuckKind.Female, "lip of the rim")]
+    public void A_rounded_edge_is_named_where_the_sheet_is_drawn_over_it(BuckKind kind, string named)
+    {
+        var spec = Formed.Spec(kind, 20, 5) with { EdgeRadius = 2 };
+
+        var card = ProcessCard.Write(CutPlan.Create(Formed.Design(Formed.Disc(100), spec), new()), "")!;
+
+        Assert.Contains($"Check that the {named} is rounded to 2 mm", Encoding.UTF8.GetString([.. card.Value]));
+    }
+
     [Fact]
     public void Lines_fit_a_page() => Assert.All(Card("pp", 1.5).Split('\n'), l => Assert.InRange(l.Length, 0, 110));
 
