@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Geometry;
+using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Design.Prediction;
 
@@ -24,19 +25,31 @@ public sealed record FormedPart
     public required ImmutableArray<FormedTriangle> Triangles { get; init; }
 
     /// <summary>
-    /// Radius of the ball that must be able to touch a thin place for it to count, mm: <see cref="FormingSpec.CornerBall"/>, or
-    /// twice <see cref="MinEdgeLength"/> if that is larger.
+    /// Radius of the ball that touches the thinnest place, mm: <see cref="FormingSpec.CornerBall"/>, or that of a ball as wide as
+    /// four triangles if it is larger; in a gap at most a quarter of its width.
     /// </summary>
     public required double BallRadius { get; init; }
 
     /// <summary>
-    /// The thinnest place of the part where a ball of <see cref="BallRadius"/> can touch it; null when no ball can touch the part
-    /// anywhere.
+    /// The thinnest place of the part that a ball of its place can touch; null when no ball can touch the part anywhere.
     /// </summary>
     public required ThinnestPlace? Thinnest { get; init; }
 
     /// <summary>The thinnest place of the whole sheet inside the frame, found in the same way.</summary>
     public required ThinnestPlace? ThinnestOfSheet { get; init; }
+
+    /// <summary>Between which limits the thinnest place lies, mm; null when only one mesh gave it.</summary>
+    public FigureRange? ThinnestRange => RangeOf(Thinnest);
+
+    /// <summary>
+    /// Limits of the thickness that 1 % of the area of the part does not exceed, mm; null when only one mesh gave it.
+    /// </summary>
+    public FigureRange? ThicknessOf1Percent { get; init; }
+
+    /// <summary>
+    /// Limits of the thickness that 5 % of the area of the part does not exceed, mm; null when only one mesh gave it.
+    /// </summary>
+    public FigureRange? ThicknessOf5Percent { get; init; }
 
     /// <summary>Mean thickness of the part, which is the sheet inside the footprint and beyond the cut, mm.</summary>
     public required double MeanThickness { get; init; }
@@ -69,7 +82,8 @@ public sealed record FormedPart
     public double? RequiredGauge { get; init; }
 
     /// <summary>
-    /// Edge length of the smallest triangles, mm: walls lower and gaps narrower than a few of them are not resolved.
+    /// Edge length of the triangles at walls with room before them, mm: walls lower than a few of them are not resolved. In gaps
+    /// the triangles are smaller.
     /// </summary>
     public required double MinEdgeLength { get; init; }
 
@@ -78,6 +92,11 @@ public sealed record FormedPart
     /// coarser mesh. It is null when one of them has no such place.
     /// </summary>
     public double? MeshSensitivity { get; init; }
+
+    /// <summary>Between which limits a thin place lies, mm; null when only one mesh gave it.</summary>
+    internal FigureRange? RangeOf(ThinnestPlace? place) =>
+        place is null || MeshSensitivity is not { } change ? null
+            : MeshError.Range(place.Thickness, change, Spec.Detail);
 }
 
 /// <summary>A node of the formed sheet.</summary>

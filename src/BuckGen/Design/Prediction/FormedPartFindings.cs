@@ -109,7 +109,7 @@ internal static class FormedPartFindings
             && part.Gauge / thin.Thickness is var thinning && thinning > maxThinning
         ? new("thin-spot", Severity.Warning,
             FormattableString.Invariant(
-                $"The sheet thins to {thin.Thickness:0.##} mm here, 1/{thinning:0.#} of the gauge, and may tear."),
+                $"The sheet thins to {Text(part, thin)} here, 1/{thinning:0.#} of the gauge, and may tear."),
             "Use more draft, rounder corners, a shallower shape, a larger frame round a male buck, or a thicker sheet.")
         {
             Place = thin.Place,
@@ -120,10 +120,14 @@ internal static class FormedPartFindings
         }
         : null;
 
+    private static string Text(FormedPart part, ThinnestPlace thin) => part.RangeOf(thin) is { } range
+        ? FormattableString.Invariant($"{range.Low:0.##} to {range.High:0.##} mm")
+        : FormattableString.Invariant($"about {thin.Thickness:0.##} mm");
+
     private static Finding? Film(FormedPart part, SheetSpec sheet) => part.Thinnest is { } thin
             && sheet.MinWall is { } wanted && thin.Thickness < wanted
         ? new("wall-too-thin", Severity.Warning,
-            FormattableString.Invariant($"The thinnest wall will be {thin.Thickness:0.###} mm; {wanted:0.###} mm is wanted."),
+            FormattableString.Invariant($"The thinnest wall will be {Text(part, thin)}; {wanted:0.###} mm is wanted."),
             part.RequiredGauge is { } gauge
                 ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.")
                 : "Use a thicker sheet, more draft or rounder corners.")

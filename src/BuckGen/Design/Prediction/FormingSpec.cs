@@ -7,8 +7,8 @@ public enum FormingDetail
     Quick,
 
     /// <summary>
-    /// Seven times as many triangles, takes several seconds. The quick mesh is computed too, to show how far the thinnest wall
-    /// depends on the mesh.
+    /// Twice as many triangles across every gap, seven times as many elsewhere; takes several seconds. The quick mesh is computed
+    /// too, to show how far the thinnest wall depends on the mesh.
     /// </summary>
     Fine,
 }
@@ -45,8 +45,9 @@ public sealed record FormingSpec
 
     /// <summary>
     /// The thinnest place is searched where a ball of this radius can touch the part from the side of the sheet, mm, 0.5 to 50.
-    /// Deeper in a sharp inside corner the wall has no minimum thickness; it depends only on how fine the mesh is. A coarse mesh
-    /// uses a larger ball, twice as large as its triangles, and reports its radius.
+    /// Deeper in a sharp inside corner the wall has no minimum thickness; it depends only on how fine the mesh is. In a gap the
+    /// ball is never larger than a quarter of its width; at walls with room before them it is at least twice as large as the
+    /// triangles. The result names its radius.
     /// </summary>
     public double CornerBall { get; init; } = FormingSettings.CornerBall.Value;
 

@@ -1,6 +1,7 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Geometry;
+using BuckGen.Intake.Catalogs;
 using BuckGen.Physics.Air;
 using BuckGen.Physics.Membranes;
 
@@ -18,7 +19,8 @@ internal sealed class PartForming
     /// </summary>
     private const int MaxSteps = 20_000, MaxFrictionSteps = 200_000;
 
-    private const int CoarseTriangles = 1_800, QuickTriangles = 7_000, FineTriangles = 50_000;
+    private static readonly MeshFineness
+        Coarse = new(1_800, 4, 20_000), Quick = new(7_000, 6, 40_000), Fine = new(50_000, 12, 150_000);
 
     /// <summary>Smallest gap between a plate and the frame with which the plate passes through the frame, mm.</summary>
     internal const double MinClearance = 0.5;
@@ -34,7 +36,7 @@ internal sealed class PartForming
     private readonly Bounds opening, part;
     private readonly double frameHeight, rise;
     private readonly PlanDistance footprint;
-    private readonly PlanDistance[] edges;
+    private readonly SheetMesh meshes;
     private readonly DraftedWall wall;
 
     public PartForming(FormedWood wood, SheetSpec sheet, AirFlowSpec air, Blank blank, FormingSpec forming)
@@ -55,7 +57,10 @@ internal sealed class PartForming
         wall = wood.Solid.Kind == BuckKind.Male ? new(low, high, shape.Side.DraftAtFace, wood.CutHeight)
             : new(high, low, shape.Side.DraftAtFace, wood.CutHeight);
         var face = finished.At(shape.Face);
-        edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
+        PlanDistance[] edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
+        // Where the gap is widest, so that its walls belong to it too.
+        var isMale = wood.Solid.Kind == BuckKind.Male;
+        meshes = new(opening, edges, new(isMale ? edges[^1] : footprint, isMale), sheet.Gauge);
     }
 
     /// <summary>The drafted wall of the wood.</summary>
@@ -65,28 +70,36 @@ internal sealed class PartForming
     public FormedPart Predict(CancellationToken cancellation)
     {
         var gauge = sheet.Gauge;
-        var quick = Form(QuickTriangles, gauge, cancellation);
+        var quick = Form(Quick, gauge, cancellation);
         var (best, coarser) = forming.Detail == FormingDetail.Quick
-            ? (quick, Form(CoarseTriangles, gauge, cancellation))
-            : (Form(FineTriangles, gauge, cancellation), quick);
+            ? (quick, Form(Coarse, gauge, cancellation))
+            : (Form(Fine, gauge, cancellation), quick);
         return best.Part with
         {
-            MeshSensitivity = ThicknessChange(best, coarser, coarser.BallRadius),
+            MeshSensitivity = ThicknessChange(best, coarser),
+            ThicknessOf1Percent = RangeOfShare(best, coarser, 0.01),
+            ThicknessOf5Percent = RangeOfShare(best, coarser, 0.05),
             RequiredGauge = RequiredGauge(best, quick, cancellation),
         };
     }
 
     /// <summary>The wall of the part by the quick mesh alone; null when the simulation did not converge.</summary>
-    public PartWall? PredictWall(CancellationToken cancellation) => Form(QuickTriangles, sheet.Gauge, cancellation).Part.Wall;
+    public PartWall? PredictWall(CancellationToken cancellation) => Form(Quick, sheet.Gauge, cancellation).Part.Wall;
 
-    private static double? ThicknessChange(PartPostprocessor best, PartPostprocessor coarser, double ball) =>
-        best.IsConverged && coarser.IsConverged && best.Thinnest(ball) is { } fine && coarser.Thinnest(ball) is { } coarse
+    private static double? ThicknessChange(PartPostprocessor best, PartPostprocessor coarser) =>
+        best.IsConverged && coarser.IsConverged
+            && best.Thinnest(coarser.Ball) is { } fine && coarser.Thinnest(coarser.Ball) is { } coarse
             ? fine.Thickness / coarse.Thickness - 1 : null;
 
-    private PartPostprocessor Form(int maxTriangles, double gauge, CancellationToken cancellation)
+    private FigureRange? RangeOfShare(PartPostprocessor best, PartPostprocessor coarser, double share) =>
+        best.IsConverged && coarser.IsConverged
+            && best.Quantile(share) is > 0 and var fine && coarser.Quantile(share) is > 0 and var coarse
+            ? MeshError.Range(fine, fine / coarse - 1, forming.Detail) : null;
+
+    private PartPostprocessor Form(MeshFineness fineness, double gauge, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
-        var (mesh, minEdgeLength) = SheetMesh.Graded(opening, edges, maxTriangles);
+        var (mesh, sizes) = meshes.Create(fineness);
         var clamped = ClampedSheet.FromMesh(mesh, HyperelasticMaterial.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
         var load = new FormingLoad(air.AmbientPressure - air.ReservoirPressure)
         {
@@ -95,7 +108,7 @@ internal sealed class PartForming
             MaxSteps = forming.Friction is null ? MaxSteps : MaxFrictionSteps,
         };
         var formed = MembraneForming.Form(clamped, tool, load, cancellation);
-        return new(formed, tool, footprint, part, frameHeight, forming, wall, minEdgeLength);
+        return new(formed, tool, footprint, part, frameHeight, forming, wall, sizes);
     }
 
     /// <summary>
@@ -106,13 +119,13 @@ internal sealed class PartForming
     private double? RequiredGauge(PartPostprocessor best, PartPostprocessor quick, CancellationToken cancellation)
     {
         if (sheet.MinWall is not { } minWall || !best.IsConverged || !quick.IsConverged) return null;
-        if (best.Thinnest(best.BallRadius) is not { } fine || quick.Thinnest(quick.BallRadius) is not { } seen) return null;
+        if (best.Thinnest(best.Ball) is not { } fine || quick.Thinnest(quick.Ball) is not { } seen) return null;
         var targetWall = minWall * seen.Thickness / fine.Thickness;
         var gauge = sheet.Gauge * targetWall / seen.Thickness;
         for (var tries = 0; tries < MaxGaugeTries && gauge <= SheetSettings.Gauge.Max; tries++)
         {
-            var next = Form(QuickTriangles, gauge, cancellation);
-            if (!next.IsConverged || next.Thinnest(quick.BallRadius) is not { } there) return null;
+            var next = Form(Quick, gauge, cancellation);
+            if (!next.IsConverged || next.Thinnest(quick.Ball) is not { } there) return null;
             if (Math.Abs(there.Thickness / targetWall - 1) <= GaugeTolerance) break;
             gauge *= targetWall / there.Thickness;
         }

@@ -12,9 +12,6 @@ internal sealed class PartPostprocessor
     /// </summary>
     private const double MinFreeShare = 0.9;
 
-    /// <summary>Number of triangles that a ball must span, so that its place is resolved.</summary>
-    private const double MinTrianglesInBall = 2;
-
     /// <summary>
     /// Smallest gap that counts as bridging, mm, and at least the gauge: smaller gaps are the rounding of every corner.
     /// </summary>
@@ -37,15 +34,16 @@ internal sealed class PartPostprocessor
     private readonly double frameHeight;
     private readonly FormingSpec spec;
     private readonly DraftedWall wall;
+    private readonly MeshSizes sizes;
     private readonly Vec3[] areaVectors;
     private readonly double[] volumes, areas;
 
     public PartPostprocessor(
         FormedSheet formed, BuckTool tool, PlanDistance footprint, Bounds partBounds, double frameHeight, FormingSpec spec,
-        DraftedWall wall, double minEdgeLength)
+        DraftedWall wall, MeshSizes sizes)
     {
         (this.formed, this.tool, this.footprint, this.partBounds, this.wall) = (formed, tool, footprint, partBounds, wall);
-        (this.frameHeight, this.spec, MinEdgeLength) = (frameHeight, spec, minEdgeLength);
+        (this.frameHeight, this.spec, this.sizes) = (frameHeight, spec, sizes);
         var count = formed.Nodes.Length;
         (areaVectors, volumes, areas) = (new Vec3[count], new double[count], new double[count]);
         foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)))
@@ -60,21 +58,15 @@ internal sealed class PartPostprocessor
         }
     }
 
-    /// <summary>Edge length of the smallest triangles, mm.</summary>
-    public double MinEdgeLength { get; }
-
-    /// <summary>
-    /// Radius of the ball by which the thinnest place is found, mm: the wanted one, if the triangles are small enough to resolve
-    /// it.
-    /// </summary>
-    public double BallRadius => Math.Max(spec.CornerBall, MinTrianglesInBall * MinEdgeLength);
+    /// <summary>Radius of the ball by which a place is judged, mm, wherever it is.</summary>
+    public double Ball(Vec2 place) => sizes.Ball(place, spec.CornerBall);
 
     /// <summary>Whether the simulation converged.</summary>
     public bool IsConverged => formed.Outcome == FormingOutcome.Converged;
 
     /// <summary>The thinnest place of the part that a ball can touch; null when there is none.</summary>
-    /// <param name="ball">The ball's radius, mm.</param>
-    public ThinnestPlace? Thinnest(double ball) =>
+    /// <param name="ball">The ball's radius at a place, mm.</param>
+    public ThinnestPlace? Thinnest(Func<Vec2, double> ball) =>
         Thinnest(Enumerable.Range(0, formed.Nodes.Length).Where(i => IsOnPart(formed.Nodes[i])), ball);
 
     /// <summary>The results.</summary>
@@ -87,8 +79,8 @@ internal sealed class PartPostprocessor
                 Spec = spec,
                 Gauge = formed.Sheet.Thickness,
                 FrameHeight = frameHeight,
-                BallRadius = BallRadius,
-                MinEdgeLength = MinEdgeLength,
+                BallRadius = spec.CornerBall,
+                MinEdgeLength = sizes.AtWalls,
                 IsConverged = IsConverged,
                 Points = [],
                 Triangles = [],
@@ -109,14 +101,16 @@ internal sealed class PartPostprocessor
 
     private FormedPart WithResults(FormedPart part)
     {
+        var thinnest = Thinnest(Ball);
         return part with
         {
             Points = [.. formed.Nodes.Select((n, i) =>
                 new FormedPoint(n.X, n.Y, n.Z + frameHeight, volumes[i] / areas[i], formed.ContactOrder[i]))],
             Triangles = [.. formed.Sheet.Mesh.Triangles.Select((t, i) =>
                 new FormedTriangle(t.A, t.B, t.C, formed.Thickness[i], formed.Stretches[i].Max))],
-            Thinnest = Thinnest(BallRadius),
-            ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), BallRadius),
+            BallRadius = thinnest is null ? spec.CornerBall : Ball(thinnest.Place),
+            Thinnest = thinnest,
+            ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), Ball),
             MeanThickness = MeanThickness(),
             Wall = WallProfile.Create(WallSamples(), wall.Depth, wall.Draft),
             MeanThicknessOfSheet = formed.MeanThickness,
@@ -146,6 +140,13 @@ internal sealed class PartPostprocessor
         }
     }
 
+    /// <summary>Thickness that a share of the area of the part does not exceed, mm; 0 when no triangle lies on it.</summary>
+    public double Quantile(double share)
+    {
+        WallSample[] rising = [.. WallSamples().Where(s => s.Height >= wall.CutHeight - EdgeTolerance).OrderBy(s => s.Thickness)];
+        return rising.Length == 0 ? 0 : WallProfile.Quantile(rising, share);
+    }
+
     private double MeanThickness()
     {
         var (volume, area) = (0.0, 0.0);
@@ -157,13 +158,14 @@ internal sealed class PartPostprocessor
         return area > 0 ? volume / area : 0;
     }
 
-    private ThinnestPlace? Thinnest(IEnumerable<int> nodes, double ball)
+    private ThinnestPlace? Thinnest(IEnumerable<int> nodes, Func<Vec2, double> ball)
     {
         ThinnestPlace? thinnest = null;
         foreach (var i in nodes)
         {
             var thickness = volumes[i] / areas[i];
-            if (thickness >= (thinnest?.Thickness ?? double.PositiveInfinity) || !AdmitsBall(i, ball)) continue;
+            if (thickness >= (thinnest?.Thickness ?? double.PositiveInfinity) || !AdmitsBall(i, ball(formed.Nodes[i].Plan)))
+                continue;
             thinnest = new(thickness, formed.Nodes[i].Plan, formed.Nodes[i].Z + frameHeight);
         }
         return thinnest;

@@ -43,7 +43,9 @@ internal static class WallProfile
         new(height, Mean(rising), Quantile(rising, TailShare), Quantile(rising, 1 - TailShare));
 
     /// <summary>Thickness that a share of the area does not exceed, mm.</summary>
-    private static double Quantile(WallSample[] rising, double share)
+    /// <param name="rising">Triangles in the order of their thickness, at least one.</param>
+    /// <param name="share">The share.</param>
+    public static double Quantile(WallSample[] rising, double share)
     {
         var left = share * rising.Sum(s => s.Area);
         foreach (var sample in rising)

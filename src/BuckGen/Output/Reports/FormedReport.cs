@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Prediction;
+using BuckGen.Intake.Catalogs;
 using BuckGen.Quantities;
 
 namespace BuckGen.Output.Reports;
@@ -10,6 +11,9 @@ namespace BuckGen.Output.Reports;
 /// <param name="AtRest">Whether the prediction converged; without that the numbers mean nothing.</param>
 /// <param name="Gauge">Thickness before forming.</param>
 /// <param name="Thinnest">The thinnest place of the part; null when none was found.</param>
+/// <param name="ThinnestRange">Between which limits that thickness lies; null when it is not known.</param>
+/// <param name="Of1Percent">Limits of the thickness that 1 % of its area does not exceed; null when not known.</param>
+/// <param name="Of5Percent">Limits of the thickness that 5 % of its area does not exceed; null when not known.</param>
 /// <param name="ThinnestOfSheet">The thinnest place anywhere in the frame; null when none was found.</param>
 /// <param name="CornerBall">Radius of the ball that must touch a place for it to count.</param>
 /// <param name="Mean">Mean thickness of the part.</param>
@@ -26,15 +30,17 @@ namespace BuckGen.Output.Reports;
 /// <param name="Webs">Where webs stand.</param>
 /// <param name="Bridged">Where the sheet does not reach the buck.</param>
 public sealed record FormedReport(
-    string Detail, bool Stepped, bool AtRest, double Gauge, WallReport? Thinnest, WallReport? ThinnestOfSheet, double CornerBall,
-    double Mean, double MeanOfSheet,
+    string Detail, bool Stepped, bool AtRest, double Gauge, WallReport? Thinnest, RangeReport? ThinnestRange,
+    RangeReport? Of1Percent, RangeReport? Of5Percent, WallReport? ThinnestOfSheet, double CornerBall, double Mean,
+    double MeanOfSheet,
     double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double MinTriangleSide, double FrameHeight,
     double Modulus, double Stiffening, double? Friction,
     ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged)
 {
     internal static FormedReport Create(FormedPart part) => new(
         Words.Format(part.Spec.Detail), part.Spec.Stepped, part.IsConverged, ReportNumber.Round(part.Gauge),
-        WallReport.Create(part.Thinnest), WallReport.Create(part.ThinnestOfSheet),
+        WallReport.Create(part.Thinnest), Range(part.ThinnestRange), Range(part.ThicknessOf1Percent),
+        Range(part.ThicknessOf5Percent), WallReport.Create(part.ThinnestOfSheet),
         ReportNumber.Round(part.BallRadius), ReportNumber.Round(part.MeanThickness),
         ReportNumber.Round(part.MeanThicknessOfSheet), ReportNumber.Round(part.VolumeError),
         ReportNumber.Round(part.MeshSensitivity), ReportNumber.Round(part.RequiredGauge),
@@ -44,6 +50,8 @@ public sealed record FormedReport(
             .Select(b =>
                 new BridgedReport(ReportNumber.Round(b.Gap), ReportNumber.Round(b.Place.X), ReportNumber.Round(b.Place.Y),
                     ReportNumber.Round(b.Height)))]);
+
+    private static RangeReport? Range(FigureRange? range) => range is { } limits ? RangeReport.Create(limits) : null;
 }
 
 /// <summary>A thin place.</summary>

@@ -34,9 +34,10 @@ public class DeterminismTests
 
     private static void AssertSame(Func<OutputFile[]> make)
     {
-        var first = make();
+        var first = Under("", make);
         Assert.NotEmpty(first);
-        foreach (var culture in (string[])["", "tr-TR", "de-DE"])
+        // Three runs that agree also show that two in one culture would.
+        foreach (var culture in (string[])["tr-TR", "de-DE"])
         {
             var again = Under(culture, make);
 
