@@ -13,7 +13,8 @@ public sealed class FormTests : Workshop
         var run = Cli.Run(["form", Write("plate.svg", Plate), .. Sheet]);
 
         run.AssertDone();
-        Assert.Matches(@"Predicted wall: 0\.\d+ mm on average, thinnest 0\.\d+ mm at", run.Out);
+        Assert.Matches(@"Predicted wall: 0\.\d+ mm on average, thinnest 0\.\d+ to 0\.\d+ mm at", run.Out);
+        Assert.Matches(@"1 % of the part is thinner than 0\.\d+ to 0\.\d+ mm, 5 % thinner than 0\.\d+ to 0\.\d+ mm", run.Out);
         Assert.Equal(["plate.svg"], Present());
     }
 
@@ -28,6 +29,9 @@ public sealed class FormTests : Workshop
         Assert.True(formed.GetProperty("stepped").GetBoolean());
         Assert.InRange(formed.GetProperty("thinnest").GetProperty("thickness").GetDouble(), 0.1,
             formed.GetProperty("mean").GetDouble());
+        Assert.InRange(formed.GetProperty("thinnest").GetProperty("thickness").GetDouble(),
+            formed.GetProperty("thinnestRange").GetProperty("min").GetDouble(),
+            formed.GetProperty("thinnestRange").GetProperty("max").GetDouble());
         Assert.InRange(formed.GetProperty("gaugeNeeded").GetDouble(), 0.6, 5);
         Assert.Contains("mm; beyond", File.ReadAllText(At("map.svg")));
     }
