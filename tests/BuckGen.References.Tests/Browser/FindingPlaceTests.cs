@@ -33,7 +33,8 @@ public class FindingPlaceTests(ReportBrowser browser)
         await using var report = await browser.Open(example, window, turnable: false);
         var links = report.Page.Locator("ol.findings a[href^='#place-']");
         var count = await links.CountAsync();
-        if (example == "boathouse-sign") Assert.Equal(4, count);
+        // Counters, letters without room, and where the predicted sheet folds or does not reach.
+        if (example == "boathouse-sign") Assert.InRange(count, 8, 30);
         foreach (var byKey in (bool[])[false, true])
             for (var i = 0; i < count; i++)
             {

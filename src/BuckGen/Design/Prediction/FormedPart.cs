@@ -51,6 +51,9 @@ public sealed record FormedPart
     /// </summary>
     public FigureRange? ThicknessOf5Percent { get; init; }
 
+    /// <summary>The narrowest gap in which the sheet is not judged: too few triangles lie across it. Null for none.</summary>
+    public NarrowGap? NotJudged { get; init; }
+
     /// <summary>Mean thickness of the part, which is the sheet inside the footprint and beyond the cut, mm.</summary>
     public required double MeanThickness { get; init; }
 

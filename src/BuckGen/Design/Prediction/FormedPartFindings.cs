@@ -52,7 +52,8 @@ internal static class FormedPartFindings
             yield break;
         }
 
-        foreach (var finding in (Finding?[])[Thin(part, maxThinning), Film(part, sheet), Unjudged(part), Plug(kind, former)])
+        foreach (var finding in (Finding?[])[Thin(part, maxThinning), Film(part, sheet), Unjudged(part), TooNarrow(part),
+            Plug(kind, former)])
             if (finding is not null) yield return finding;
         foreach (var web in part.Webs.Where(w => !IsTrimmedOff(w.Height)))
             yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
@@ -92,6 +93,18 @@ internal static class FormedPartFindings
             "Try detail = \"fine\" in [forming], which uses a smaller ball, or set a smaller corner-ball.")
         {
             Value = part.BallRadius,
+            Source = Source,
+        }
+        : null;
+
+    private static Finding? TooNarrow(FormedPart part) => part.NotJudged is { } gap
+        ? new("gap-not-judged", Severity.Note,
+            FormattableString.Invariant($"The predicted wall says nothing about gaps as narrow as this one of {gap.Width:0.#} ")
+                + "mm: the sheet is too thick for them.",
+            "Fill it or make it wider; or form a first part and measure.")
+        {
+            Place = gap.Place,
+            Value = gap.Width,
             Source = Source,
         }
         : null;

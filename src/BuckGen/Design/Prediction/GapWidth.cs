@@ -61,6 +61,21 @@ internal sealed class GapWidth(PlanDistance wood, bool isMale)
         bool IsFree(double radius) => AirAt(foot + away * radius) >= Free * radius;
     }
 
+    /// <summary>The narrowest gap along an outline; null when none is narrower than the limit.</summary>
+    /// <param name="edge">The outline whose distance the widths are made of.</param>
+    /// <param name="max">Limit, mm.</param>
+    public NarrowGap? Narrowest(Region edge, double max)
+    {
+        NarrowGap? narrowest = null;
+        foreach (var segment in edge.Segments)
+        {
+            var place = segment.PointAt(0.5);
+            if (At(place, narrowest?.Width ?? max) is var width && !double.IsInfinity(width)) narrowest = new(place, width);
+        }
+
+        return narrowest;
+    }
+
     private double OutOfCorner(Vec2 centre, double radius, double max)
     {
         for (var moves = 0; moves < MaxMoves && 2 * radius < max; moves++)
@@ -80,3 +95,8 @@ internal sealed class GapWidth(PlanDistance wood, bool isMale)
 
     private double AirAt(Vec2 p) => isMale ? wood.At(p) : -wood.At(p);
 }
+
+/// <summary>A gap that is too narrow for the triangles of the sheet.</summary>
+/// <param name="Place">Where it is narrowest, at its wall.</param>
+/// <param name="Width">Width, mm.</param>
+public sealed record NarrowGap(Vec2 Place, double Width);

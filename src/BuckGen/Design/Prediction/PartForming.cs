@@ -37,6 +37,8 @@ internal sealed class PartForming
     private readonly double frameHeight, rise;
     private readonly PlanDistance footprint;
     private readonly SheetMesh meshes;
+    private readonly GapWidth gaps;
+    private readonly Region gapEdge;
     private readonly DraftedWall wall;
 
     public PartForming(FormedWood wood, SheetSpec sheet, AirFlowSpec air, Blank blank, FormingSpec forming)
@@ -60,7 +62,9 @@ internal sealed class PartForming
         PlanDistance[] edges = face.IsEmpty ? [footprint] : [footprint, new(face, opening)];
         // Where the gap is widest, so that its walls belong to it too.
         var isMale = wood.Solid.Kind == BuckKind.Male;
-        meshes = new(opening, edges, new(isMale ? edges[^1] : footprint, isMale), sheet.Gauge);
+        gapEdge = isMale && !face.IsEmpty ? face : wood.Footprint;
+        gaps = new(isMale ? edges[^1] : footprint, isMale);
+        meshes = new(opening, edges, gaps, sheet.Gauge);
     }
 
     /// <summary>The drafted wall of the wood.</summary>
@@ -79,6 +83,7 @@ internal sealed class PartForming
             MeshSensitivity = ThicknessChange(best, coarser),
             ThicknessOf1Percent = RangeOfShare(best, coarser, 0.01),
             ThicknessOf5Percent = RangeOfShare(best, coarser, 0.05),
+            NotJudged = gaps.Narrowest(gapEdge, best.MinJudgedGap),
             RequiredGauge = RequiredGauge(best, quick, cancellation),
         };
     }

@@ -61,6 +61,9 @@ internal sealed class PartPostprocessor
     /// <summary>Radius of the ball by which a place is judged, mm, wherever it is.</summary>
     public double Ball(Vec2 place) => sizes.Ball(place, spec.CornerBall);
 
+    /// <summary>Width of a gap below which the sheet in it is not judged, mm.</summary>
+    public double MinJudgedGap => sizes.MinJudgedGap;
+
     /// <summary>Whether the simulation converged.</summary>
     public bool IsConverged => formed.Outcome == FormingOutcome.Converged;
 

@@ -67,6 +67,12 @@ internal sealed class MeshSizes(GapWidth gaps, double atWalls, double across, do
     /// <summary>Number of triangles that a ball must span, so that its place is resolved.</summary>
     private const double MinTrianglesInBall = 2;
 
+    /// <summary>Number of triangles across a gap without which the sheet in it is not judged.</summary>
+    private const double MinAcross = 3;
+
+    /// <summary>Width of a gap below which the sheet in it is not judged, mm.</summary>
+    public double MinJudgedGap => across < MinAcross ? across * atWalls : MinAcross * minSize;
+
     /// <summary>At walls with room before them.</summary>
     public double AtWalls => atWalls;
 

@@ -1,6 +1,8 @@
+using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
+using BuckGen.Tests.Design.Forming;
 using Xunit;
 
 namespace BuckGen.Tests.Design.Prediction;
@@ -64,6 +66,35 @@ public class SheetMeshTests
 
         Assert.InRange(EdgesAt(coarse, new(45, 30), 6).Max(), 1.9, 4.01);
         Assert.InRange(few.Mesh.Triangles.Length, 1_000, 3_000);
+    }
+
+    [Fact]
+    public void The_narrowest_gap_is_found_along_the_outline()
+    {
+        var comb = Shapes.Union(Shapes.RectangleAt(0, 0, 20, 60), Shapes.RectangleAt(22, 0, 20, 60),
+            Shapes.RectangleAt(43.5, 0, 20, 60));
+
+        var narrowest = Gaps(comb, isMale: true).Narrowest(comb, 3)!;
+
+        Assert.Equal(1.5, narrowest.Width, 0.1);
+        Assert.InRange(narrowest.Place.X, 42, 43.5);
+        Assert.Null(Gaps(comb, isMale: true).Narrowest(comb, 1.4));
+        Assert.Null(Gaps(Letter, isMale: true).Narrowest(Letter, 15));
+    }
+
+    [Theory]
+    // Three triangles as large as the gauge.
+    [InlineData(2.8, true)]
+    [InlineData(3.3, false)]
+    public void A_gap_that_the_sheet_is_too_thick_for_is_not_judged(double width, bool found)
+    {
+        var apart = Shapes.Union(Shapes.Rectangle(40, 40), Shapes.RectangleAt(40 + width, 0, 40, 40));
+
+        var design = Formed.Design(apart, Formed.Spec(BuckKind.Male, 6) with { Prediction = new() });
+
+        Assert.True(design.Formed!.IsConverged);
+        Assert.Equal(found, design.Findings.Any(f => f.Id == "gap-not-judged"));
+        if (found) Assert.Equal(width, design.Formed.NotJudged!.Width, 0.15);
     }
 
     private static IEnumerable<double> EdgesAt(GradedMesh made, Vec2 place, double radius) =>
