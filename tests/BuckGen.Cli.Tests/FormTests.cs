@@ -14,7 +14,7 @@ public sealed class FormTests : Workshop
 
         run.AssertDone();
         Assert.Matches(@"Predicted wall: 0\.\d+ mm on average, thinnest 0\.\d+ to 0\.\d+ mm at", run.Out);
-        Assert.Matches(@"1 % of the part is thinner than 0\.\d+ to 0\.\d+ mm, 5 % thinner than 0\.\d+ to 0\.\d+ mm", run.Out);
+        Assert.Matches(@"Thickness that 1 % of the part is below: 0\.\d+ to 0\.\d+ mm; 5 %: 0\.\d+ to 0\.\d+ mm", run.Out);
         Assert.Equal(["plate.svg"], Present());
     }
 

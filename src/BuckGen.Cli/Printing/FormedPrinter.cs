@@ -14,7 +14,7 @@ internal static class FormedPrinter
                 + Text($"{t.Z:0.#} mm up ({f.Detail}, with a ball of {f.CornerBall:0.#} mm)")
             : Text($"Predicted wall: {f.Mean:0.##} mm on average"));
         if (f is { Of1Percent: { } one, Of5Percent: { } five })
-            printer.Line(Text($"1 % of the part is thinner than {Text(one)}, 5 % thinner than {Text(five)}"));
+            printer.Line(Text($"Thickness that 1 % of the part is below: {Text(one)}; 5 %: {Text(five)}"));
         if (f.GaugeNeeded is { } gauge) printer.Line(Text($"For the minimum wall you want, start with {gauge:0.##} mm"));
     }
 

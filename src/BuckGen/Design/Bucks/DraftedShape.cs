@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using System.Runtime.ExceptionServices;
+using BuckGen.Cancellation;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 
@@ -126,18 +126,8 @@ internal sealed class DraftedShape
     }
 
     /// <summary>Computes the outlines at several heights in parallel.</summary>
-    public void Prepare(IEnumerable<double> heights, CancellationToken cancellation)
-    {
-        try
-        {
-            Parallel.ForEach(heights, new ParallelOptions { CancellationToken = cancellation }, h => At(h, cancellation));
-        }
-        catch (AggregateException failures)
-        {
-            // One outline that can't be offset is enough; report it as if nothing had run in parallel.
-            ExceptionDispatchInfo.Throw(failures.InnerExceptions[0]);
-        }
-    }
+    public void Prepare(IEnumerable<double> heights, CancellationToken cancellation) =>
+        ParallelWork.Select([.. heights], h => At(h, cancellation), cancellation);
 
     /// <summary>The outline at a height.</summary>
     public Region At(double height, CancellationToken cancellation = default) => known.GetOrAdd(OffsetAt(height), d =>

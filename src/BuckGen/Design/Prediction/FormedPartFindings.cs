@@ -99,12 +99,13 @@ internal static class FormedPartFindings
 
     private static Finding? TooNarrow(FormedPart part) => part.NotJudged is { } gap
         ? new("gap-not-judged", Severity.Note,
-            FormattableString.Invariant($"The predicted wall says nothing about gaps as narrow as this one of {gap.Width:0.#} ")
-                + "mm: the sheet is too thick for them.",
+            FormattableString.Invariant($"The wall is not predicted in gaps narrower than {gap.MinJudged:0.#} mm; this one is ")
+                + FormattableString.Invariant($"{gap.Width:0.#} mm wide."),
             "Fill it or make it wider; or form a first part and measure.")
         {
             Place = gap.Place,
             Value = gap.Width,
+            Limit = gap.MinJudged,
             Source = Source,
         }
         : null;
@@ -122,7 +123,8 @@ internal static class FormedPartFindings
             && part.Gauge / thin.Thickness is var thinning && thinning > maxThinning
         ? new("thin-spot", Severity.Warning,
             FormattableString.Invariant(
-                $"The sheet thins to {Text(part, thin)} here, 1/{thinning:0.#} of the gauge, and may tear."),
+                $"The sheet here is only {WallText.Format(part.RangeOf(thin))} thick, 1/{thinning:0.#} of the gauge, ")
+                + "and may tear.",
             "Use more draft, rounder corners, a shallower shape, a larger frame round a male buck, or a thicker sheet.")
         {
             Place = thin.Place,
@@ -133,14 +135,11 @@ internal static class FormedPartFindings
         }
         : null;
 
-    private static string Text(FormedPart part, ThinnestPlace thin) => part.RangeOf(thin) is { } range
-        ? FormattableString.Invariant($"{range.Low:0.##} to {range.High:0.##} mm")
-        : FormattableString.Invariant($"about {thin.Thickness:0.##} mm");
-
     private static Finding? Film(FormedPart part, SheetSpec sheet) => part.Thinnest is { } thin
             && sheet.MinWall is { } wanted && thin.Thickness < wanted
         ? new("wall-too-thin", Severity.Warning,
-            FormattableString.Invariant($"The thinnest wall will be {Text(part, thin)}; {wanted:0.###} mm is wanted."),
+            $"The thinnest wall will be {WallText.Format(part.ThinnestRange)}; "
+                + FormattableString.Invariant($"{wanted:0.###} mm is wanted."),
             part.RequiredGauge is { } gauge
                 ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.")
                 : "Use a thicker sheet, more draft or rounder corners.")

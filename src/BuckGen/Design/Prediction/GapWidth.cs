@@ -27,7 +27,7 @@ internal sealed class GapWidth(PlanDistance wood, bool isMale)
     /// </summary>
     private const double CornerGrowth = 1.3;
 
-    private const int Directions = 16, MaxMoves = 6;
+    private const int Directions = 16, MaxMoves = 40;
 
     /// <summary>
     /// Width at a point, mm: the diameter of the largest circle in the air that touches the wall where it is nearest to the
@@ -70,7 +70,7 @@ internal sealed class GapWidth(PlanDistance wood, bool isMale)
         foreach (var segment in edge.Segments)
         {
             var place = segment.PointAt(0.5);
-            if (At(place, narrowest?.Width ?? max) is var width && !double.IsInfinity(width)) narrowest = new(place, width);
+            if (At(place, narrowest?.Width ?? max) is var width && !double.IsInfinity(width)) narrowest = new(place, width, max);
         }
 
         return narrowest;
@@ -99,4 +99,5 @@ internal sealed class GapWidth(PlanDistance wood, bool isMale)
 /// <summary>A gap that is too narrow for the triangles of the sheet.</summary>
 /// <param name="Place">Where it is narrowest, at its wall.</param>
 /// <param name="Width">Width, mm.</param>
-public sealed record NarrowGap(Vec2 Place, double Width);
+/// <param name="MinJudged">Width from which gaps are judged, mm.</param>
+public sealed record NarrowGap(Vec2 Place, double Width, double MinJudged);

@@ -82,7 +82,7 @@ internal sealed class PartPostprocessor
                 Spec = spec,
                 Gauge = formed.Sheet.Thickness,
                 FrameHeight = frameHeight,
-                BallRadius = spec.CornerBall,
+                BallRadius = sizes.BallInTheOpen(spec.CornerBall),
                 MinEdgeLength = sizes.AtWalls,
                 IsConverged = IsConverged,
                 Points = [],
@@ -111,7 +111,7 @@ internal sealed class PartPostprocessor
                 new FormedPoint(n.X, n.Y, n.Z + frameHeight, volumes[i] / areas[i], formed.ContactOrder[i]))],
             Triangles = [.. formed.Sheet.Mesh.Triangles.Select((t, i) =>
                 new FormedTriangle(t.A, t.B, t.C, formed.Thickness[i], formed.Stretches[i].Max))],
-            BallRadius = thinnest is null ? spec.CornerBall : Ball(thinnest.Place),
+            BallRadius = thinnest is null ? part.BallRadius : Ball(thinnest.Place),
             Thinnest = thinnest,
             ThinnestOfSheet = Thinnest(Enumerable.Range(0, formed.Nodes.Length), Ball),
             MeanThickness = MeanThickness(),

@@ -88,6 +88,10 @@ internal sealed class MeshSizes(GapWidth gaps, double atWalls, double across, do
     public double Ball(Vec2 p, double wanted)
     {
         var gap = gaps.At(p, across * atWalls);
-        return double.IsInfinity(gap) ? Math.Max(wanted, MinTrianglesInBall * atWalls) : Math.Min(wanted, gap / MinGapInBalls);
+        return double.IsInfinity(gap) ? BallInTheOpen(wanted) : Math.Min(wanted, gap / MinGapInBalls);
     }
+
+    /// <summary>Radius of the ball at walls with room before them, mm.</summary>
+    /// <param name="wanted">Wanted radius, mm.</param>
+    public double BallInTheOpen(double wanted) => Math.Max(wanted, MinTrianglesInBall * atWalls);
 }

@@ -15,14 +15,14 @@ namespace BuckGen.Output.Reports;
 /// <param name="Of1Percent">Limits of the thickness that 1 % of its area does not exceed; null when not known.</param>
 /// <param name="Of5Percent">Limits of the thickness that 5 % of its area does not exceed; null when not known.</param>
 /// <param name="ThinnestOfSheet">The thinnest place anywhere in the frame; null when none was found.</param>
-/// <param name="CornerBall">Radius of the ball that must touch a place for it to count.</param>
+/// <param name="CornerBall">Radius of the ball that touches the thinnest place.</param>
 /// <param name="Mean">Mean thickness of the part.</param>
 /// <param name="MeanOfSheet">Mean thickness of all that lies in the frame.</param>
 /// <param name="VolumeError">Plastic after over plastic before, less 1.</param>
 /// <param name="Refinement">How much the thinnest place changes from a coarser net; null when it is not known.</param>
 /// <param name="GaugeNeeded">Gauge for the wanted minimum wall; null when none is given.</param>
 /// <param name="Triangles">Triangles of the net.</param>
-/// <param name="MinTriangleSide">Sides of the smallest triangles.</param>
+/// <param name="MinTriangleSide">Sides of the triangles at walls with room before them; those in gaps are smaller.</param>
 /// <param name="FrameHeight">Where the frame stands at the end.</param>
 /// <param name="Modulus">Shear modulus of the hot sheet.</param>
 /// <param name="Stiffening">Ratio of its two constants.</param>

@@ -28,12 +28,10 @@ public static class ProcessCard
     public static ImmutableArray<byte>? Write(CutPlan plan, string title) => Write(plan, title, []).Card;
 
     private static IEnumerable<string> Predicted(FormedPart? part) => part is { IsConverged: true, Thinnest: { } thin }
-        ? [CardText.Line($"Predicted   {part.MeanThickness:0.##} mm on average, thinnest {Range(part)} at ")
+        ? [CardText.Line($"Predicted   {part.MeanThickness:0.##} mm on average, thinnest ")
+            + CardText.Line($"{WallText.Format(part.ThinnestRange)} at ")
             + CardText.Line($"{thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
         : [];
-
-    private static string Range(FormedPart part) => part.ThinnestRange is { } range
-        ? CardText.Line($"{range.Low:0.##} to {range.High:0.##} mm") : "(range not known)";
 
     private static string GapText(Blank blank) => (blank.Gap < 0
         ? CardText.Line($"{-2 * blank.Gap:0.#} mm too small for the buck")

@@ -1,6 +1,5 @@
 using BuckGen.Design;
 using BuckGen.Design.Prediction;
-using BuckGen.Intake.Catalogs;
 using BuckGen.Output.Pictures.Thickness;
 
 namespace BuckGen.Output.Reports.Page;
@@ -26,14 +25,11 @@ internal static class WallSection
         ? "The prediction did not converge; do not use it. The finding says what may help."
         : FormattableString.Invariant($"The part is {part.MeanThickness:0.##} mm thick on average") + (part.Thinnest is { } thin
             ? FormattableString.Invariant(
-                $" and thinnest, {Range(part.ThinnestRange)}, at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, ")
-                + FormattableString.Invariant($"{thin.Height:0.#} mm up. 1 % of it is thinner than ")
-                + $"{Range(part.ThicknessOf1Percent)}, 5 % thinner than {Range(part.ThicknessOf5Percent)}."
+                $" and thinnest, {WallText.Format(part.ThinnestRange)}, at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, ")
+                + FormattableString.Invariant($"{thin.Height:0.#} mm up. Thickness that 1 % of it is below: ")
+                + $"{WallText.Format(part.ThicknessOf1Percent)}; 5 %: {WallText.Format(part.ThicknessOf5Percent)}."
             : ".") + (part.RequiredGauge is { } gauge
             ? FormattableString.Invariant($" For the minimum wall you want, start with a sheet of {gauge:0.##} mm.") : "");
-
-    private static string Range(FigureRange? range) => range is { } limits
-        ? FormattableString.Invariant($"{limits.Low:0.##} to {limits.High:0.##} mm") : "a thickness that is not known";
 
     private static string Method(FormedPart part) => FormattableString.Invariant(
         $"Computed ({(part.Spec.Detail == FormingDetail.Fine ? "fine" : "quick")}) with {part.Triangles.Length} triangles, ")
