@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using System.Xml.Linq;
 using BuckGen.Cutting.CutPaths;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
@@ -35,21 +36,29 @@ public partial class GateTests(WrittenBucks bucks, ITestOutputHelper log) : ICla
                     r.GetProperty("entities").GetInt32())));
     }
 
-    // GDAL: a reader of its own that measures what it read.
+    // GDAL: a reader of its own that measures what it read. A list of drawings has it start once for all of them.
     [Fact]
     public void GDAL_reads_every_path_where_it_is()
     {
+        using var scratch = new ScratchFolder();
+        File.WriteAllText(scratch.File("all.vrt"), new XElement("OGRVRTDataSource", bucks.Files.Select((f, i) =>
+            new XElement("OGRVRTLayer", new XAttribute("name", $"drawing {i}"),
+                new XElement("SrcDataSource", f.Path), new XElement("SrcLayer", "entities")))).ToString());
+        var report = Reference.Gdal.Run(
+            Minute * 5, "--config", "OGR_ARC_STEPSIZE", "0.25", "-ro", "-al", "-so", scratch.File("all.vrt")).All;
+        var drawings = report.Split("\nLayer name: ")[1..];
+        Assert.Equal(bucks.Files.Count, drawings.Length);
+        Assert.DoesNotContain("ERROR", report, StringComparison.Ordinal);
+
         var faults = new List<string>();
-        foreach (var file in bucks.Files)
+        foreach (var (file, drawing) in bucks.Files.Zip(drawings))
         {
-            var said = Reference.Gdal.Run(Minute, "--config", "OGR_ARC_STEPSIZE", "0.25", "-ro", "-al", "-so", file.Path).All;
             var expected = file.Drawing.Paths.SelectMany(p => p.Segments).Aggregate(Bounds.Nothing, (b, s) => b.With(s.Bounds));
-            if (said.Contains("ERROR", StringComparison.Ordinal)) faults.Add($"{file.Path}: {said}");
-            else if (Extent(said) is not { } seen || !seen.Grown(0.02).Contains(expected) || !expected.Grown(0.02).Contains(seen))
-                faults.Add($"{file.Path}: {Extent(said)} instead of {expected}");
-            else if (int.Parse(FeatureCount().Match(said).Groups[1].Value, CultureInfo.InvariantCulture)
+            if (Extent(drawing) is not { } seen || !seen.Grown(0.02).Contains(expected) || !expected.Grown(0.02).Contains(seen))
+                faults.Add($"{file.Path}: {Extent(drawing)} instead of {expected}");
+            else if (int.Parse(FeatureCount().Match(drawing).Groups[1].Value, CultureInfo.InvariantCulture)
                 != file.Drawing.Paths.Length)
-                faults.Add($"{file.Path}: {FeatureCount().Match(said)} instead of {file.Drawing.Paths.Length}");
+                faults.Add($"{file.Path}: {FeatureCount().Match(drawing)} instead of {file.Drawing.Paths.Length}");
         }
 
         Faults.None(faults);
