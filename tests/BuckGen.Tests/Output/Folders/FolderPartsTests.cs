@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using BuckGen.Output.Folders;
 using Xunit;
 
@@ -27,6 +28,17 @@ public sealed class FolderPartsTests : Scratch
         Assert.Equal((full, readOnly, held), (DiskErrors.IsFull(fault), DiskErrors.IsReadOnly(fault), DiskErrors.IsHeld(fault)));
         Assert.False(DiskErrors.IsFull(new InvalidOperationException())
             || DiskErrors.IsReadOnly(new UnauthorizedAccessException()));
+    }
+
+    [Fact]
+    public void A_folder_that_can_not_be_flushed_is_named_with_the_system_s_reason()
+    {
+        if (OperatingSystem.IsWindows()) return;
+        var missing = Path.Combine(Out, "missing");
+
+        var message = Assert.Throws<IOException>(() => UnixCalls.Flush(missing)).Message;
+
+        Assert.Matches($"^{Regex.Escape(missing)} can't be flushed: [A-Z][a-z ]+\\.$", message);
     }
 
     [Fact]

@@ -34,6 +34,7 @@ public class LevelReductionTests
         var square = Shapes.RectangleAt(0, 0, 20, 20);
         var longer = Shapes.RectangleAt(0, 0, 20 + 2 * Reach, 20);
 
+        Assert.Equal(2, Reduced(square, Shapes.RectangleAt(0, 0, 20 + Reach, 20), longer));
         // All three lie on straight lines; but too far apart to be known as one wall.
         Assert.Equal(3, Reduced(square, longer, Shapes.RectangleAt(0, 0, 20 + 4 * Reach, 20)));
         Assert.Equal(3, Reduced(square, Bulged(1), square));

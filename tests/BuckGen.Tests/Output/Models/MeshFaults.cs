@@ -60,7 +60,8 @@ internal static class MeshFaults
 
     private static IEnumerable<(int From, int To)> Edges(MeshTriangle t) => [(t.A, t.B), (t.B, t.C), (t.C, t.A)];
 
-    private static double Area(Vec3 a, Vec3 b, Vec3 c)
+    /// <summary>Area of a triangle, mm².</summary>
+    public static double Area(Vec3 a, Vec3 b, Vec3 c)
     {
         var normal = (b - a).Cross(c - a);
         return normal.Length / 2;

@@ -59,6 +59,10 @@ public class ModelFileTests
         Assert.Equal(0, jsonLength % 4);
 
         using var json = JsonDocument.Parse(bytes.Slice(20, jsonLength).ToArray());
+        var material = json.RootElement.GetProperty("materials")[0];
+        Assert.Equal("wood", material.GetProperty("name").GetString());
+        Assert.Equal([0.6, 0.4, 0.2, 1],
+            Numbers(material.GetProperty("pbrMetallicRoughness").GetProperty("baseColorFactor")), (a, b) => Math.Abs(a - b) < 1e-6);
         var node = json.RootElement.GetProperty("nodes")[0];
         Assert.Equal("buck", node.GetProperty("name").GetString());
         var matrix = Numbers(node.GetProperty("matrix"));

@@ -52,8 +52,17 @@ public class SolidBuilderTests
 
     // Between two plates two pieces touch along an edge whose ends are inside the plates' faces: one body with a hole through it.
     [Fact]
-    public void An_edge_between_two_bodies_that_are_one_at_both_of_its_ends_is_distinguished() =>
-        Assert.Equal([0], Sound(SolidBuilder.Build(Straight((0, 5, Round), (5, 10, Both), (10, 15, Round))), 2000 + 1000 + 2000));
+    public void An_edge_between_two_bodies_that_are_one_at_both_of_its_ends_is_distinguished()
+    {
+        var mesh = SolidBuilder.Build(Straight((0, 5, Round), (5, 10, Both), (10, 15, Round)));
+
+        Assert.Equal([0], Sound(mesh, 2000 + 1000 + 2000));
+        // Each piece has a corner of its own in the middle of the edge.
+        Assert.Equal(2, mesh.Points.Count(p => p == new Vec3(10, 10, 7.5)));
+        // Two plates and two blocks, less what the blocks cover twice.
+        Assert.Equal(2 * (2 * 400 + 4 * 100) + 2 * 4 * 50 - 2 * 2 * 100,
+            mesh.Triangles.Sum(t => MeshFaults.Area(mesh.Points[t.A], mesh.Points[t.B], mesh.Points[t.C])), 1e-6);
+    }
 
     [Fact]
     public void A_hole_makes_a_ring_and_a_lid_on_it_a_ball()

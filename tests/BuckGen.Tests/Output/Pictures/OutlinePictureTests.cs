@@ -151,6 +151,26 @@ public class OutlinePictureTests
     public void The_scale_is_the_largest_recommended_one_that_fits(double width, double height, string scale) =>
         Assert.Equal(scale, DrawingScale.ToFit(width, height, 178, 180).ToString());
 
+    /// <summary>ISO 5455, recommended scales, from memory.</summary>
+    [Fact]
+    public void Every_recommended_scale_is_taken_for_what_just_fits_it()
+    {
+        string[] scales = ["50:1", "20:1", "10:1", "5:1", "2:1", "1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100", "1:200",
+            "1:500", "1:1000"];
+
+        Assert.Equal(scales, scales.Select(s => s.Split(':').Select(int.Parse).ToArray())
+            .Select(s => DrawingScale.ToFit(99.9 * s[1] / s[0], 1e-3, 100, 100).ToString()));
+    }
+
+    [Theory]
+    [InlineData(168, 10, "Scale 1:1")]
+    [InlineData(168.1, 10, "Scale 1:2")]
+    [InlineData(10, 180, "Scale 1:1")]
+    [InlineData(10, 180.1, "Scale 1:2")]
+    public void The_drawing_has_168_by_180_mm_of_the_page(double width, double height, string scale) =>
+        Assert.Contains(scale, Texts(OutlinePicture.Draw(
+            Outline.FromRegion("plate", Region.FromLoops([Loop.Rectangle(new(0, 0, width, height))])))));
+
     private static PictureShape ShapeOf(Picture picture) =>
         picture.Items.OfType<PictureShape>().First(s => s.Ink.Fill is not null);
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using BuckGen.Geometry;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Output.Pictures.Pdf;
@@ -144,6 +146,27 @@ public class PdfPictureTests
         Assert.DoesNotContain("/ID", Encoding.ASCII.GetString(first.AsSpan()), StringComparison.Ordinal);
         Assert.Equal(2, document.NumberOfPages);
         Assert.Throws<ArgumentException>(() => PdfPicture.Write([]));
+    }
+
+    /// <summary>ISO 32000-1, 7.5.4: entries of 20 bytes, each the place of its object. Readers mend what is wrong, so none is asked.</summary>
+    [Fact]
+    public void The_table_of_places_leads_to_every_object()
+    {
+        var text = Encoding.ASCII.GetString(PdfPicture.Write([new("w", new(0, 0, 100, 100), [])]).AsSpan());
+
+        var table = int.Parse(Regex.Match(text, @"startxref\n(\d+)\n%%EOF\n$").Groups[1].Value, CultureInfo.InvariantCulture);
+        var count = Regex.Count(text, @"^\d+ 0 obj$", RegexOptions.Multiline);
+        var head = $"xref\n0 {count + 1}\n";
+        Assert.InRange(count, 4, 10);
+        Assert.Equal(head, text.Substring(table, head.Length));
+        string[] entries = [.. Enumerable.Range(0, count + 1).Select(i => text.Substring(table + head.Length + 20 * i, 20))];
+        Assert.Equal("0000000000 65535 f \n", entries[0]);
+        Assert.All(entries.Index().Skip(1), e =>
+        {
+            Assert.EndsWith(" 00000 n \n", e.Item);
+            Assert.StartsWith($"{e.Index} 0 obj\n", text[int.Parse(e.Item[..10], CultureInfo.InvariantCulture)..]);
+        });
+        Assert.StartsWith($"trailer\n<< /Size {count + 1} /Root ", text[(table + head.Length + 20 * (count + 1))..]);
     }
 
     private static PrintedPage Page(Bounds page, params ImmutableArray<PictureItem> items) =>

@@ -97,6 +97,10 @@ public class PngPictureTests
 
         Assert.Equal(0.16, image.Inked, 0.001);
         Assert.Equal((InRed, White), (image[21, 79], image[61, 79]));
+        // One of half a pixel at the page's edge leaves half a pixel.
+        var narrow = Drawn(new(0, 0, 10, 10), 10,
+            new PictureWindow(new(0, 0, 0.5, 10), [Rectangle(new(0, 0, 10, 10), new(null, 0, Red))]));
+        Assert.Equal(((224, 128, 128), White), (narrow[0, 5], narrow[1, 5]));
     }
 
     [Fact]
