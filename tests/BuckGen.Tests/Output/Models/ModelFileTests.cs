@@ -9,6 +9,7 @@ using BuckGen.Output.Pictures.Thickness;
 using BuckGen.Output.Reports.Page;
 using BuckGen.Tests.Design.Bucks;
 using BuckGen.Tests.Output.Pictures;
+using Snapshooter.Xunit3;
 using Xunit;
 
 namespace BuckGen.Tests.Output.Models;
@@ -80,6 +81,18 @@ public class ModelFileTests
         var corners = Singles(binary.Slice(8, 12 * Mesh.Points.Length));
         Assert.Equal(Mesh.Points.Select(p => (float)p.Z), corners.Where((_, i) => i % 3 == 2));
         Assert.Equal(Mesh.Triangles[^1].C, BinaryPrimitives.ReadInt32LittleEndian(binary[^4..]));
+    }
+
+    [Fact]
+    public void The_description_in_a_GLB_stays_as_it_was()
+    {
+        var box = SolidBuilder.Build([new(0, Shapes.RectangleAt(0, 0, 30, 20)), new(5, Shapes.RectangleAt(2, 2, 26, 16))]);
+
+        Snapshot.Match(Description(GlbFile.Write(box, "box").AsSpan()) + "\n"
+            + Description(GlbFile.Write(ThicknessTests.Sheet(p => 0.2 + 0.8 * p.X / 100), "sheet").AsSpan()) + "\n");
+
+        static string Description(ReadOnlySpan<byte> bytes) =>
+            Encoding.UTF8.GetString(bytes.Slice(20, BinaryPrimitives.ReadInt32LittleEndian(bytes[12..]))).TrimEnd();
     }
 
     /// <summary>Each view's bytes follow those of another, and what an accessor counts is what its view holds.</summary>

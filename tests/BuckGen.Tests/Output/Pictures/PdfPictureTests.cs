@@ -6,6 +6,7 @@ using BuckGen.Geometry;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Output.Pictures.Pdf;
 using BuckGen.Output.Pictures.Svg;
+using Snapshooter.Xunit3;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Core;
 using Xunit;
@@ -147,6 +148,17 @@ public class PdfPictureTests
         Assert.Equal(2, document.NumberOfPages);
         Assert.Throws<ArgumentException>(() => PdfPicture.Write([]));
     }
+
+    [Fact]
+    public void The_file_of_a_page_with_all_kinds_of_items_stays_as_it_was() =>
+        Snapshot.Match(Encoding.ASCII.GetString(PdfPicture.Write([new("A (page)", new(-10, 5, 110, 65),
+        [
+            PictureShape.Line(new(0, 10), new(100.25, 60), Thin with { Width = 0.35, Dashes = [3, 1.5] }),
+            new PictureShape([new(Loop.Circle(new(50, 30), 12.5).Segments, true)], new("#1f5fbf", 0.2, "#e3c89a")),
+            new PictureWindow(new(20, 10, 60, 40), [new PictureShape([new([new(new(20, 10), new(60, 40), 0.4)], false)], Thin)]),
+            new PictureText(new(10, 20), "Ends (left) \\ 5 €", 3.2, TextAlign.End, "#b4420a", 90),
+            new PictureText(new(50, 60), "Middle", 5, TextAlign.Middle, "#000000"),
+        ])]).AsSpan()));
 
     /// <summary>ISO 32000-1, 7.5.4: entries of 20 bytes, each the place of its object. Readers mend what is wrong, so none is asked.</summary>
     [Fact]

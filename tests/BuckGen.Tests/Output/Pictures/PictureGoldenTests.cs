@@ -11,6 +11,7 @@ using BuckGen.Output.Pictures.Svg;
 using BuckGen.Output.Pictures.Templates;
 using BuckGen.Output.Pictures.Thickness;
 using BuckGen.Tests.Design.Bucks;
+using BuckGen.Tests.Intake.Outlines;
 using Snapshooter.Xunit3;
 using Xunit;
 
@@ -60,6 +61,15 @@ public class PictureGoldenTests
             Sheet = new(),
             Vents = new(),
         }), "A tray")!, Paper.A4)));
+
+    [Fact]
+    public void The_template_on_one_page_and_the_preview_stay_as_they_were() =>
+        Snapshot.Match(Text([DrillTemplate.Draw(Raised.Value, "A tray")!, PreviewPicture.Draw(Raised.Value, "A tray", [])]));
+
+    [Fact]
+    public void The_picture_of_an_outline_stays_as_it_was() => Snapshot.Match(Text([OutlinePicture.Draw(Reading.Dxf(
+        DxfText.Line(0, 0, 80, 0), DxfText.Line(80, 0.05, 80, 50), DxfText.Line(80, 50, 0, 50), DxfText.Line(0, 50, 0, 0),
+        DxfText.Line(0, 50, 80, 50)))]));
 
     [Fact]
     public void The_trim_lines_stay_as_they_were()

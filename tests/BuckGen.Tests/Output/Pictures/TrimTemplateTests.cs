@@ -40,6 +40,23 @@ public class TrimTemplateTests
         Assert.All(templates, t => Assert.NotEmpty(t.Drawing.Items.OfType<PictureText>()));
     }
 
+    [Theory]
+    [InlineData(BuckKind.Male, "Seen from above the buck, as one looks at the part's face.")]
+    [InlineData(BuckKind.Female,
+        "Seen from above the buck, as one looks into the part; for the view of its face turn the paper over.")]
+    public void Each_says_from_which_side_it_shows_the_part(BuckKind kind, string expected)
+    {
+        var design = Vented.Design(Vented.Rectangle(90, 60), Plain with
+        {
+            Kind = kind,
+            Jig = new JigSpec(),
+            Flange = new FlangeSpec(Vented.Mdf6),
+            Panel = new PanelSpec(Vented.Mdf6),
+        });
+
+        Assert.Equal(Enumerable.Repeat(expected, 3), TrimTemplates.Create(design).Select(t => t.Words[^1]));
+    }
+
     [Fact]
     public void The_trim_line_is_the_part_s_outside_at_the_height_of_the_ring()
     {

@@ -16,6 +16,9 @@ public partial class ReportGoldenTests
     [Theory]
     [InlineData("with jigs and a panel")]
     [InlineData("reckoned")]
+    [InlineData("read with repairs and notes")]
+    [InlineData("with ledges on a base in pieces")]
+    [InlineData("a lid with a predicted wall")]
     [InlineData(SampleJobs.InTwoBucks)]
     public void The_words_of_the_page_stay_as_they_were(string name) =>
         Snapshot.Match(Words(name, OutputFiles.ReportPath), $"ReportGoldenTests.page_{name.Replace(' ', '_')}");
@@ -23,6 +26,9 @@ public partial class ReportGoldenTests
     [Theory]
     [InlineData("with jigs and a panel")]
     [InlineData("reckoned")]
+    [InlineData("read with repairs and notes")]
+    [InlineData("with ledges on a base in pieces")]
+    [InlineData("a lid with a predicted wall")]
     [InlineData(SampleJobs.InTwoBucks)]
     public void The_numbers_of_the_summary_stay_as_they_were(string name) =>
         Snapshot.Match(Words(name, OutputFiles.SummaryPath), $"ReportGoldenTests.summary_{name.Replace(' ', '_')}");

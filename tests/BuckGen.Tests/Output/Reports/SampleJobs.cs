@@ -4,6 +4,7 @@ using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Parts;
+using BuckGen.Design.Prediction;
 using BuckGen.Design.Specs;
 using BuckGen.Dxf;
 using BuckGen.Geometry;
@@ -15,6 +16,7 @@ using BuckGen.Intake.Reading;
 using BuckGen.Output.Files;
 using BuckGen.Tests.Design.Bucks;
 using BuckGen.Tests.Intake.Outlines;
+using BuckGen.Tests.Output.Pictures;
 
 namespace BuckGen.Tests.Output.Reports;
 
@@ -89,6 +91,15 @@ internal static class SampleJobs
             Plan(Shapes.Rectangle(100, 1), PlainBuck.Spec with { OutlineAt = OutlineAt.Base, Steps = Steps.Inside }),
             new(), false),
         ["part larger than its board"] = (() => Plan(Shapes.Rectangle(700, 500), PlainBuck.Spec), new(), true),
+        ["with ledges on a base in pieces"] = (() => Plan(
+            Shapes.Union(Shapes.RectangleAt(0, 0, 300, 60), Shapes.RectangleAt(360, 0, 300, 60)),
+            PlainBuck.Spec with
+            {
+                Side = [new() { Draft = 5 }, new() { Height = 0, Inset = 8 }, new() { Height = 12, Draft = 20 }],
+                EdgeRadius = 2,
+                Base = new(new("ply 6", 6)),
+            }, new() { Seams = new() }), new(), false),
+        ["a lid with a predicted wall"] = (() => CutPlan.Create(Lid(), new()), new("A lid"), false),
         [InTwoBucks] = (() => Plan(Shapes.Union(Shapes.RectangleAt(0, 0, 100, 100), Shapes.RectangleAt(110, 0, 100, 100)),
             PlainBuck.Spec with
             {
@@ -121,6 +132,36 @@ internal static class SampleJobs
         OutputFiles.Create(All[name].Plan(), All[name].Options, All[name].Force);
 
     public static byte[] Summary(string name) => [.. Files(name).Single(f => f.Path == OutputFiles.SummaryPath).Content];
+
+    /// <summary>Into a part 120 mm wide, with a wall of invented numbers, each of which is found nowhere else.</summary>
+    private static BuckDesign Lid() => PlainBuck.Create(Shapes.Rectangle(120, 80), PlainBuck.Spec with
+    {
+        Depth = 48,
+        Sheet = new() { Plastic = Catalog.BuiltIn.FindPlastic("petg") },
+        Jig = new(),
+        Part = new(),
+    }).CreateLid(new() { Fit = LidFit.Into, Skirt = 12, Clearance = 0.3 }) with
+    {
+        Formed = ThicknessTests.Sheet(p => 0.4 + p.X / 200) with
+        {
+            Spec = new() { Detail = FormingDetail.Fine, Stepped = true, Modulus = 0.21, Stiffening = 0.13, Friction = 0.37 },
+            Gauge = 1.01,
+            FrameHeight = 7.1,
+            Thinnest = new(0.41, new(11.5, 21.5), 31.5),
+            ThinnestOfSheet = new(0.31, new(12.25, 22.25), 32.25),
+            MeshSensitivity = -0.125,
+            ThicknessOf1Percent = new(0.43, 0.47),
+            ThicknessOf5Percent = new(0.53, 0.57),
+            MeanThickness = 0.83,
+            MeanThicknessOfSheet = 0.73,
+            VolumeError = 0.0021,
+            RequiredGauge = 1.37,
+            MinEdgeLength = 2.3,
+            BallRadius = 1.9,
+            Bridged = [new(new(41.5, 42.5), 43.5, 0.94)],
+            Webs = [new(new(51.5, 52.5), 53.5)],
+        },
+    };
 
     private static CutPlan Plan(Region region, BuckSpec buck, CuttingSpec? cutting = null) =>
         CutPlan.Create(BuckDesign.Create(Outline.FromRegion("drawn", region), buck), cutting ?? new());

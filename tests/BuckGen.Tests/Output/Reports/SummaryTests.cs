@@ -1,6 +1,9 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using BuckGen.Cutting.Boards;
+using BuckGen.Geometry.Tests;
+using BuckGen.Output.Reports;
 using BuckGen.Tests.Design.Bucks;
 using Xunit;
 
@@ -102,6 +105,22 @@ public class SummaryTests
         Assert.NotEqual(0xEF, bytes[0]);
         Assert.StartsWith("{\n  \"schema\": \"buckgen-summary/1\",\n  \"title\": \"An awkward one\"", text);
     }
+
+    [Fact]
+    public void A_rounded_edge_has_its_radius_and_a_sharp_one_none()
+    {
+        static JsonNode? Radius(double radius) => JsonNode.Parse(SummaryJson.Write(Summary.Create(
+            CutPlan.Create(PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { EdgeRadius = radius }), new()), "", []))
+            .AsSpan())!["buck"]!["edgeRadius"];
+
+        Assert.Equal(2.5, Number(Radius(2.5)));
+        Assert.Null(Radius(0));
+    }
+
+    [Fact]
+    public void What_is_no_summary_is_refused() =>
+        Assert.All((string[])["null", "", "[]"],
+            t => Assert.ThrowsAny<JsonException>(() => SummaryJson.Read([.. Encoding.UTF8.GetBytes(t)])));
 
     private static double Number(JsonNode? node) => node!.GetValue<double>();
 
