@@ -7,6 +7,7 @@ using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Parts;
 using BuckGen.Design.Specs;
+using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
 using BuckGen.Intake.Catalogs;
@@ -148,6 +149,29 @@ public sealed class OutputFilesTests
         // A PNG begins with 8 bytes, then the header: length, IHDR, width (PNG specification, clause 11.2.2).
         Assert.Equal("IHDR", Encoding.ASCII.GetString([.. png.Content[12..16]]));
         Assert.Equal(1600, BinaryPrimitives.ReadInt32BigEndian(png.Content.AsSpan()[16..]));
+    }
+
+    [Fact]
+    public void A_template_of_more_than_500_pages_is_left_out_and_says_so()
+    {
+        var design = PlainBuck.Create(Shapes.Rectangle(6000, 4000), PlainBuck.Spec with
+        {
+            Depth = 12,
+            Sheet = new(),
+            Flange = new(PlainBuck.Mdf12),
+        });
+
+        var made = TemplateFiles.Trimming(design, new());
+
+        Assert.Empty(made.Files);
+        var finding = Assert.Single(made.Findings);
+        Assert.Equal(("template-too-large", Severity.Warning, 500.0), (finding.Id, finding.Severity, finding.Limit));
+        // Some 180 x 260 mm of a page are drawn on.
+        Assert.InRange(finding.Value!.Value, 450, 700);
+        Assert.Equal(
+            FormattableString.Invariant($"The paper template templates/trim.pdf would be spread over {finding.Value} pages of A4, ")
+                + "the limit is 500; it is left out.", finding.Message);
+        Assert.Equal("Have the drawings of the layers plotted at full size instead.", finding.Remedy);
     }
 
     [Fact]

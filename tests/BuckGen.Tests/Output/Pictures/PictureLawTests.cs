@@ -75,6 +75,15 @@ public class PictureLawTests
     }
 
     [Fact]
+    public void A_long_title_of_the_preview_fills_the_page_between_two_equal_margins()
+    {
+        var preview = PreviewPicture.Draw(PictureGoldenTests.Raised.Value, new('W', 150), []);
+
+        var title = Room((PictureText)preview.Items[0]);
+        Assert.Equal(title.MinX - preview.Page.MinX, preview.Page.MaxX - title.MaxX, Near);
+    }
+
+    [Fact]
     public void Vents_and_dowels_of_the_plan_are_as_wide_as_they_are_drilled()
     {
         var design = PictureGoldenTests.Raised.Value;
