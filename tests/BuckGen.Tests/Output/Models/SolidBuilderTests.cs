@@ -1,6 +1,7 @@
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
 using BuckGen.Output.Models.Meshing;
+using BuckGen.Settings;
 using CsCheck;
 using Xunit;
 
@@ -75,6 +76,17 @@ public class SolidBuilderTests
         Assert.Equal([2, 2],
             Sound(SolidBuilder.Build(Straight((0, 1, Shapes.Rectangle(30, 20)), (1, 6, ring), (6, 7, Shapes.Rectangle(30, 20)))),
                 3700));
+    }
+
+    [Fact]
+    public void More_edges_than_can_be_cut_into_triangles_in_time_are_refused()
+    {
+        static Region Round(double radius) => Region.FromLoops([Loop.Polygon([.. Enumerable.Range(0, 20_001)
+            .Select(i => new Vec2(radius, 0).Turned(2 * Math.PI * i / 20_001))])]);
+
+        Assert.Equal("The solid model would have 40002 edges between two heights; the limit is 40000. Leave the model out, or "
+            + "simplify the drawing.",
+            Assert.Throws<SpecException>(() => SolidBuilder.Build([new(0, Round(2000)), new(5, Round(1990))])).Message);
     }
 
     // A pyramid's frustum by the formula h/3 (A + B + √AB).

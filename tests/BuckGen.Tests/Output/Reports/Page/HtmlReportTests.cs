@@ -129,6 +129,16 @@ public partial class HtmlReportTests
     }
 
     [Fact]
+    public void The_jig_lifted_apart_has_its_bed_its_core_and_its_ring()
+    {
+        var figure = Parsed(Page(SampleJobs.Files("with jigs and a panel"))).Descendants("figure").Single(f =>
+            f.Element("figcaption")!.Value.StartsWith("The trim jig lifted apart", StringComparison.Ordinal));
+
+        Assert.Equal(["BED 1", "CORE 1", "RING 1", "RING 2"],
+            figure.Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value));
+    }
+
+    [Fact]
     public void The_page_says_that_a_design_can_be_cut_when_nothing_was_found_and_only_then()
     {
         var said = SampleJobs.Names.Select(n => (string)n.Data).Select(SampleJobs.Files).Select(files =>
