@@ -169,8 +169,8 @@ public sealed class OutputFilesTests
         // Some 180 x 260 mm of a page are drawn on.
         Assert.InRange(finding.Value!.Value, 450, 700);
         Assert.Equal(
-            FormattableString.Invariant($"The paper template templates/trim.pdf would be spread over {finding.Value} pages of A4, ")
-                + "the limit is 500; it is left out.", finding.Message);
+            FormattableString.Invariant($"The paper template templates/trim.pdf would be spread over {finding.Value} pages of ")
+                + "A4, the limit is 500; it is left out.", finding.Message);
         Assert.Equal("Have the drawings of the layers plotted at full size instead.", finding.Remedy);
     }
 

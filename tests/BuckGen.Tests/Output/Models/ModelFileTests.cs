@@ -62,8 +62,8 @@ public class ModelFileTests
         using var json = JsonDocument.Parse(bytes.Slice(20, jsonLength).ToArray());
         var material = json.RootElement.GetProperty("materials")[0];
         Assert.Equal("wood", material.GetProperty("name").GetString());
-        Assert.Equal([0.6, 0.4, 0.2, 1],
-            Numbers(material.GetProperty("pbrMetallicRoughness").GetProperty("baseColorFactor")), (a, b) => Math.Abs(a - b) < 1e-6);
+        var colour = Numbers(material.GetProperty("pbrMetallicRoughness").GetProperty("baseColorFactor"));
+        Assert.Equal([0.6, 0.4, 0.2, 1], colour, (a, b) => Math.Abs(a - b) < 1e-6);
         var node = json.RootElement.GetProperty("nodes")[0];
         Assert.Equal("buck", node.GetProperty("name").GetString());
         var matrix = Numbers(node.GetProperty("matrix"));

@@ -87,9 +87,9 @@ public class DrillTemplateTests
     {
         var words = string.Join(' ', DrillTemplate.Draw(Design)!.Items.OfType<PictureText>().Skip(2).Select(t => t.Text));
 
-        Assert.Equal("Print at 100 %, without fitting to the page, and measure the line above before use: it must be 100 mm long. "
-            + "Layer 2, from above: 13 vents, drill 0.7 mm (13 wall). Dashed: dowels, not to be drilled into. Wear eye protection "
-            + "and keep the dust away.", words);
+        Assert.Equal("Print at 100 %, without fitting to the page, and measure the line above before use: it must be 100 mm "
+            + "long. Layer 2, from above: 13 vents, drill 0.7 mm (13 wall). Dashed: dowels, not to be drilled into. Wear eye "
+            + "protection and keep the dust away.", words);
     }
 
     [Fact]
@@ -113,6 +113,6 @@ public class DrillTemplateTests
 
     /// <summary>Where a text that starts at its place stands.</summary>
     private static Bounds Room(PictureText text) => text.Align == TextAlign.Start
-        ? new(text.Place.X, text.Place.Y, text.Place.X + Helvetica.Width(text.Text, text.Height), text.Place.Y + 0.7 * text.Height)
+        ? Bounds.FromCorners(text.Place, text.Place + new Vec2(Helvetica.Width(text.Text, text.Height), 0.7 * text.Height))
         : throw new ArgumentException($"{text.Text} does not start at its place.");
 }

@@ -160,7 +160,9 @@ public class PdfPictureTests
             new PictureText(new(50, 60), "Middle", 5, TextAlign.Middle, "#000000"),
         ])]).AsSpan()));
 
-    /// <summary>ISO 32000-1, 7.5.4: entries of 20 bytes, each the place of its object. Readers mend what is wrong, so none is asked.</summary>
+    /// <summary>
+    /// ISO 32000-1, 7.5.4: entries of 20 bytes, each the place of its object. Readers repair what is wrong, so none is asked.
+    /// </summary>
     [Fact]
     public void The_table_of_places_leads_to_every_object()
     {

@@ -86,6 +86,19 @@ public class TrimTemplateTests
     }
 
     [Fact]
+    public void The_word_of_a_part_with_a_waist_stands_beside_the_waist()
+    {
+        var waisted = Region.FromLoops([Loop.Polygon([new(0, 0), new(50, 0), new(50, 21), new(70, 21), new(70, 0), new(120, 0),
+            new(120, 50), new(70, 50), new(70, 29), new(50, 29), new(50, 50), new(0, 50)])]);
+        var design = Vented.Design(waisted, Plain with { Flange = new FlangeSpec(Vented.Mdf6), Jig = new JigSpec() });
+
+        var word = Assert.Single(TrimTemplates.Create(design, "Job").Single(t => t.Drawing.Title.EndsWith("the part",
+            StringComparison.Ordinal)).Drawing.Items.OfType<PictureText>());
+
+        Assert.InRange(design.Jig!.TrimLine.Loops.Min(l => l.DistanceTo(word.Place)), TileGrid.Overlap, 30);
+    }
+
+    [Fact]
     public void A_design_without_jigs_has_none() =>
         Assert.Empty(TrimTemplates.Create(Vented.Design(Vented.Rectangle(90, 60), Plain)));
 

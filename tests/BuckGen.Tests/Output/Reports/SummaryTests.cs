@@ -110,8 +110,8 @@ public class SummaryTests
     public void A_rounded_edge_has_its_radius_and_a_sharp_one_none()
     {
         static JsonNode? Radius(double radius) => JsonNode.Parse(SummaryJson.Write(Summary.Create(
-            CutPlan.Create(PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { EdgeRadius = radius }), new()), "", []))
-            .AsSpan())!["buck"]!["edgeRadius"];
+            CutPlan.Create(PlainBuck.Create(Shapes.Rectangle(100, 60), PlainBuck.Spec with { EdgeRadius = radius }), new()),
+            "", [])).AsSpan())!["buck"]!["edgeRadius"];
 
         Assert.Equal(2.5, Number(Radius(2.5)));
         Assert.Null(Radius(0));

@@ -35,7 +35,7 @@ internal static class PageHead
         yield return ("Depth of the buck", Text($"{s.Buck.Depth:0.##} mm (off by {s.Buck.DepthMiss:+0.##;-0.##;0})"));
         if (s.Groups is { Length: var bucks })
             yield return ("Made in", $"{CountText.Format(bucks, "buck")}, {CountText.Format(bucks, "heat")}");
-        else yield return ("Stack", Text($"{s.Layers.Length} layers, {s.Buck.Height:0.##} mm high"));
+        else yield return ("Stack", $"{CountText.Format(s.Layers.Length, "layer")}, " + Text($"{s.Buck.Height:0.##} mm high"));
         yield return ("Footprint", Text($"{s.Footprint.Width:0.0} x {s.Footprint.Height:0.0} mm"));
         yield return ("Draft", BuckWords.Draft(s.Buck));
         if (s.Buck.EdgeRadius is { } edge) yield return ("Upper edge", Text($"rounded to {edge:0.##} mm after gluing"));

@@ -53,8 +53,21 @@ public partial class PageHeadTests
     public void The_cost_is_that_of_what_is_used_up_and_of_the_work(string currency, string expected) =>
         Assert.Equal(expected, Fact("Cost", Reckoned.Value with
         {
-            Cost = Reckoned.Value.Cost! with { MaterialByShare = 4, MaterialWhole = 90, WorkCost = 12.25, Minutes = 24, Currency = currency },
+            Cost = Reckoned.Value.Cost! with
+            {
+                MaterialByShare = 4,
+                MaterialWhole = 90,
+                WorkCost = 12.25,
+                Minutes = 24,
+                Currency = currency,
+            },
         }));
+
+    [Theory]
+    [InlineData(1, "1 layer, 42 mm high")]
+    [InlineData(4, "4 layers, 42 mm high")]
+    public void The_stack_has_its_layers_and_its_height(int layers, string expected) =>
+        Assert.Equal(expected, Fact("Stack", Reckoned.Value with { Layers = Reckoned.Value.Layers[..layers] }));
 
     [Fact]
     public void What_a_job_does_not_have_is_left_out() =>

@@ -1,5 +1,4 @@
 using BuckGen.Design.Prediction;
-using BuckGen.Intake.Catalogs;
 using BuckGen.Output.Reports.Page;
 using BuckGen.Tests.Output.Pictures;
 using Xunit;
@@ -45,8 +44,8 @@ public class WallSectionTests
         Assert.Contains("evenly hot sheet that slides with a friction of 0.25; real walls", page);
         Assert.Contains("The sheet along section A-A.</figcaption>", page);
         Assert.DoesNotContain("sticks", page);
-        Assert.Contains("The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they are "
-            + "drawn.</figcaption>", Page(Part));
+        Assert.Contains("The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they "
+            + "are drawn.</figcaption>", Page(Part));
     }
 
     [Fact]
@@ -56,8 +55,9 @@ public class WallSectionTests
     [Fact]
     public void The_thinnest_place_has_its_range_its_place_and_the_shares_below_it() =>
         Assert.Contains(
-            "<p>The part is 1 mm thick on average and thinnest, (range not known), at 12.5, 30, 8 mm up. Thickness that 1 % of it "
-            + "is below: 0.3 to 0.4 mm; 5 %: 0.45 to 0.5 mm. For the minimum wall you want, start with a sheet of 1.75 mm.</p>",
+            "<p>The part is 1 mm thick on average and thinnest, (range not known), at 12.5, 30, 8 mm up. Thickness that 1 % of "
+            + "it is below: 0.3 to 0.4 mm; 5 %: 0.45 to 0.5 mm. For the minimum wall you want, start with a sheet of "
+            + "1.75 mm.</p>",
             Page(Part with
             {
                 Thinnest = new(0.25, new(12.5, 30), 8),
