@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace BuckGen.Physics.Heat;
 
-/// <summary>Transient heat conduction through the thickness of a sheet, from face to face.</summary>
+/// <summary>
+/// Transient heat conduction through the thickness of a sheet, from face to face, or of a sheet and the body under it.
+/// </summary>
 internal sealed class SheetConduction
 {
     /// <summary>Largest difference from the steady state at which the sheet counts as steady, degrees C.</summary>
@@ -11,6 +13,7 @@ internal sealed class SheetConduction
     private readonly FlatSheet sheet;
     private readonly SheetFace first;
     private readonly SheetFace second;
+    private readonly SheetBacking? backing;
     private readonly SheetGrid grid;
     private readonly AdaptiveStep control;
 
@@ -31,20 +34,46 @@ internal sealed class SheetConduction
         grid = new(sheet, intervals);
     }
 
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="backing">The body under its first face.</param>
+    /// <param name="second">Heat exchange at the second face of the sheet.</param>
+    /// <param name="intervals">Number of intervals through each of them.</param>
+    /// <param name="stepTolerance">Largest first-order error of one step, degrees C.</param>
+    public SheetConduction(
+        FlatSheet sheet, SheetBacking backing, SheetFace second, int intervals = 120, double stepTolerance = 0.01)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        ArgumentNullException.ThrowIfNull(backing);
+        ArgumentNullException.ThrowIfNull(second);
+        sheet.Validate();
+        backing.Validate();
+        second.Validate();
+        (this.sheet, this.backing, first, this.second) = (sheet, backing, backing.FarFace, second);
+        control = new(stepTolerance);
+        grid = new(sheet, intervals, backing);
+    }
+
+    /// <summary>The points and cells of sheet and body.</summary>
+    internal SheetGrid Grid => grid;
+
     /// <summary>Integrates until the target is reached.</summary>
-    /// <param name="start">Uniform temperature at the start, degrees C.</param>
+    /// <param name="start">Uniform temperature of the sheet at the start, degrees C.</param>
     /// <param name="remaining">Remaining difference to the target, degrees C; 0 or less when it is reached.</param>
     /// <param name="maxTime">Longest time that is simulated, s.</param>
-    public SheetHeatResult RunUntil(double start, Func<SheetTemperatures, double> remaining, double maxTime)
+    /// <param name="body">Uniform temperature of the body at the start, degrees C; unused without one.</param>
+    public SheetHeatResult RunUntil(
+        double start, Func<SheetTemperatures, double> remaining, double maxTime, double body = double.NaN)
     {
-        var steady = SteadySheet.Solve(sheet, first, second, start);
+        var begin = grid.Place(start, Enumerable.Repeat(body, grid.FirstOfSheet));
+        var steady = SteadySheet.Solve(sheet, first, second, backing is null ? start : grid.Mixed(begin), backing);
         // A target that the steady state only just reaches is approached without end. Neither rounding nor the error of a step
         // may count as reaching it; an overshoot on the way may.
-        var staysShort = remaining(grid.Summarize(grid.Uniform(start))) > 0 && steady is { } steadyState
+        var staysShort = remaining(grid.Summarize(begin)) > 0 && steady is { } steadyState
             && remaining(steadyState) > -1e-6;
         double RemainingAt(SheetTemperatures now) => remaining(now) is var g && staysShort && g > -control.Tolerance
             ? Math.Max(g, SteadyTolerance) : g;
-        var states = Integrate(start, RemainingAt, maxTime, staysShort ? steady : null);
+        // A body may still be far from steady when the sheet on it passes the temperatures of its own steady state.
+        var states = Integrate(begin, RemainingAt, maxTime, staysShort && backing is null ? steady : null).States;
         var reached = RemainingAt(states[^1].Temperatures) <= 0;
         return new()
         {
@@ -56,11 +85,18 @@ internal sealed class SheetConduction
         };
     }
 
-    /// <summary>All steps until the target is reached, the sheet is steady or the time is over.</summary>
-    internal List<TemperatureSample> Integrate(
-        double start, Func<SheetTemperatures, double> remaining, double maxTime, SheetTemperatures? steady = null)
+    /// <summary>All steps from a uniform temperature until the target is reached or the time is over.</summary>
+    internal List<TemperatureSample> Integrate(double start, Func<SheetTemperatures, double> remaining, double maxTime) =>
+        Integrate(grid.Uniform(start), remaining, maxTime).States;
+
+    /// <summary>
+    /// All steps until the target is reached, the sheet is steady or the time is over; and the temperatures of all points then,
+    /// degrees C.
+    /// </summary>
+    internal (List<TemperatureSample> States, double[] End) Integrate(
+        double[] start, Func<SheetTemperatures, double> remaining, double maxTime, SheetTemperatures? steady = null)
     {
-        var now = grid.Uniform(start);
+        var now = start;
         var states = new List<TemperatureSample> { new(0, grid.Summarize(now)) };
         // Short compared with the diffusion time of the thinnest slice; the error then controls the step size.
         var step = Math.Min(maxTime, 1e-6 * sheet.Thickness * sheet.Thickness / sheet.Material.Diffusivity);
@@ -76,7 +112,7 @@ internal sealed class SheetConduction
             // The end exactly, so that rounding of the sum of steps cannot make it fall short.
             states.Add(new(stepSize == maxTime - time ? maxTime : time + stepSize, grid.Summarize(now)));
         }
-        return states;
+        return (states, now);
     }
 
     /// <summary>The shortest step that reaches the target, by halving the step that passed it.</summary>

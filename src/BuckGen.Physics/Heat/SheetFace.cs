@@ -50,11 +50,8 @@ public sealed record SheetFace
     public static SheetFace InAir(double filmCoefficient, double air) =>
         new() { FilmCoefficient = filmCoefficient, AirTemperature = air };
 
-    /// <summary>A face in contact with a buck.</summary>
-    /// <remarks>
-    /// The buck is taken to keep its temperature. The surface of a wooden one warms, so the sheet cools more slowly than
-    /// computed.
-    /// </remarks>
+    /// <summary>A face in contact with a buck that keeps its temperature, such as a cooled one of metal.</summary>
+    /// <remarks>The surface of a wooden buck warms, and the sheet cools more slowly: see <see cref="SheetBacking"/>.</remarks>
     /// <param name="conductance">Thermal conductance of the contact, W/(m²·K), 0 to 1 000 000; some hundreds are common practice
     /// (no source).</param>
     /// <param name="buck">Temperature of the surface of the buck, degrees C, -100 to 1500.</param>
