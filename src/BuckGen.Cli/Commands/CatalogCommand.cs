@@ -37,6 +37,10 @@ internal static class CatalogCommand
                   source = "data sheet of 2024"
                   forming-normal = [140, 150]
                   shrinkage = 0.4
+                  heat-deflection = 64
+                  set-temperature = 62
+
+                A part may be taken off the buck when its hottest place is colder than "set-temperature". Keep that below "heat-deflection" of the data sheet (at 1.8 MPa); for plastics that melt, such as PP and HDPE, below "heat-deflection-light" (at 0.45 MPa).
                 """,
         };
         command.Add(id);

@@ -13,7 +13,7 @@ internal static class CatalogPrinter
     private static readonly (string Title, string[] Keys)[] PlasticColumns =
         [
             ("Forms from", ["forming-lower"]), ("usual", ["forming-normal"]), ("up to", ["forming-upper"]),
-            ("Sets at", ["set-temperature"]),
+            ("Take off", ["set-temperature"]),
             ("Shrink %", ["shrinkage"]), ("Draft male", ["draft-male"]), ("Draft female", ["draft-female"]), ("Laser", ["laser"]),
         ];
 

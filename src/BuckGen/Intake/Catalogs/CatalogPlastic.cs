@@ -17,8 +17,27 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Hottest face before the plastic suffers, degrees C; null when not known.</summary>
     public double? FormingUpper => NumberOf("forming-upper");
 
-    /// <summary>Mould-and-set temperature, degrees C: colder than this it may be taken off; null when not known.</summary>
+    /// <summary>
+    /// Set temperature, degrees C: when its hottest place is colder, the part keeps its shape and may be taken off; null when not
+    /// known.
+    /// </summary>
+    /// <remarks>
+    /// It is no higher than <see cref="HeatDeflection"/> of the softest grade. A plastic that melts is held by its crystals far
+    /// above that, and its limit is <see cref="HeatDeflectionLight"/>.
+    /// </remarks>
     public double? SetTemperature => NumberOf("set-temperature");
+
+    /// <summary>
+    /// Heat deflection temperature at 1.8 MPa, degrees C: a loaded bar of it bends (ISO 75-2 method A, ASTM D648 at 264 psi);
+    /// null when not known.
+    /// </summary>
+    public FigureRange? HeatDeflection => RangeOf("heat-deflection");
+
+    /// <summary>
+    /// Heat deflection temperature at 0.45 MPa, degrees C: the same with a quarter of the load (ISO 75-2 method B, ASTM D648 at
+    /// 66 psi); null when not known.
+    /// </summary>
+    public FigureRange? HeatDeflectionLight => RangeOf("heat-deflection-light");
 
     /// <summary>Shrinkage on cooling on a male buck, per cent of length.</summary>
     public FigureRange Shrinkage =>

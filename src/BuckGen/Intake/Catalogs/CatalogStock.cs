@@ -15,6 +15,12 @@ public sealed record CatalogStock : CatalogEntry
     /// <summary>Density, kg/m³; null when not known.</summary>
     public FigureRange? Density => RangeOf("density");
 
+    /// <summary>Thermal conductivity through the thickness of the board, W/(m·K); null when not known.</summary>
+    public FigureRange? Conductivity => RangeOf("conductivity");
+
+    /// <summary>Heat capacity, J/(kg·K); null when not known.</summary>
+    public FigureRange? HeatCapacity => RangeOf("heat-capacity");
+
     /// <summary>
     /// Full width of a CO2 laser's cut to start from, mm, before a test piece is measured; null when not known.
     /// </summary>

@@ -105,7 +105,7 @@ public class CatalogFileTests
         "\"laser\" is \"maybe\"; it must be \"yes\" or \"no\" or \"ask\"")]
     [InlineData("source = \"m\"\nthickness = 3\ncaution = 7", "line 6", "\"caution\" is 7; it must be text")]
     [InlineData("source = \"m\"\nthickness = 3\ncolour = \"red\"", "line 6",
-        "in [[stock]] \"oak\" \"colour\" is not known; known here: caution, cut-feed, density")]
+        "in [[stock]] \"oak\" \"colour\" is not known; known here: caution, conductivity, cut-feed")]
     [InlineData("source = \"m\"\nthickness = 3\nthickness = 4", "line 6", "thickness")]
     [InlineData("source = \"m\"\nlike = \"elm\"", "line 5",
         "\"like\" is \"elm\", but no [[stock]] above and no built-in one has that id")]

@@ -86,6 +86,35 @@ public class CatalogTests
         Assert.InRange(plastic.Heat(20, 150)!.Diffusivity, 0.05, 0.25);
     }
 
+    /// <summary>
+    /// A part that is taken off warmer than its heat deflection temperature bends under its own weight and under the air that
+    /// lifts it. Crystals hold plastics that melt, so their limit is that under the lighter load.
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(Plastics))]
+    public void A_part_is_taken_off_no_warmer_than_the_softest_grade_keeps_its_shape(string id)
+    {
+        var plastic = Catalog.BuiltIn.FindPlastic(id)!;
+        var (loaded, light) = (plastic.HeatDeflection!.Value, plastic.HeatDeflectionLight!.Value);
+
+        var limit = plastic.MeltingHeat is null ? loaded : light;
+        Assert.InRange(plastic.SetTemperature!.Value, 40, limit.Low);
+        // Four times the load never bends a bar later.
+        Assert.True(loaded.Low <= light.Low && loaded.High <= light.High);
+        Assert.Equal(id is "pp" or "hdpe", plastic.MeltingHeat is not null);
+    }
+
+    [Fact]
+    public void Boards_conduct_as_wood_and_plastics_do()
+    {
+        Assert.All(Catalog.BuiltIn.Stock, s =>
+        {
+            // Root of conductivity, density and heat capacity, J/(m²·K·√s): softwood about 300, solid plastics about 600.
+            Assert.InRange(Math.Sqrt(s.Conductivity!.Value.Low * s.Density!.Value.Low * s.HeatCapacity!.Value.Low), 150, 600);
+            Assert.InRange(Math.Sqrt(s.Conductivity.Value.High * s.Density.Value.High * s.HeatCapacity.Value.High), 350, 650);
+        });
+    }
+
     [Fact]
     public void Melting_counts_in_the_heat_that_a_crystalline_plastic_takes()
     {
