@@ -30,7 +30,11 @@ public class ProcessCardTests
         Assert.Contains(FormattableString.Invariant($"never above {entry.FormingUpper:0} C"), card);
         Assert.Contains(FormattableString.Invariant($"below {entry.SetTemperature:0} C"), card);
         Assert.InRange(Seconds(card, "Heating"), 10, 200);
-        Assert.InRange(Seconds(card, "Cooling"), 2, 200);
+        var (first, later) = (Range(card, "Cooling     first part"), Range(card, "            later parts"));
+        Assert.InRange(first.Low, 10, first.High - 5);
+        Assert.InRange(later.Low, 10, later.High - 5);
+        Assert.InRange(first.High, 30, 1200);
+        Assert.True(later.High > first.High, "the buck is warmer for later parts");
         Assert.Contains("WHAT WORKED", card);
         Assert.Contains("SOURCES", card);
         Assert.Equal(plastic == "pc", card.Contains("Dry the sheet.", StringComparison.Ordinal));
@@ -44,7 +48,28 @@ public class ProcessCardTests
     }
 
     [Fact]
-    public void A_heater_too_cool_is_reported() => Assert.Contains("does not bring this sheet to", Card("pc", 2, heater: 150));
+    public void Thicker_sheet_takes_longer_to_cool()
+    {
+        var (thin, thick) = (Range(Card("petg", 1), "Cooling     first part"), Range(Card("petg", 3), "Cooling     first part"));
+
+        Assert.True(thick.Low > 2 * thin.Low && thick.High > 2 * thin.High);
+    }
+
+    [Fact]
+    public void Where_the_warmth_of_the_buck_comes_from_is_named()
+    {
+        Assert.Contains("Wood Handbook", Card("petg", 1));
+        Assert.Contains("warmed to 45 C", Card("petg", 1));
+    }
+
+    [Fact]
+    public void A_heater_too_cool_is_reported()
+    {
+        var card = Card("pc", 2, heater: 150);
+
+        Assert.Contains("does not bring this sheet to", card);
+        Assert.DoesNotContain("Cooling ", card);
+    }
 
     [Fact]
     public void Without_a_plastic_it_asks_for_one_and_without_a_sheet_there_is_none()
@@ -80,6 +105,15 @@ public class ProcessCardTests
         return Encoding.UTF8
             .GetString([
                 .. ProcessCard.Write(CutPlan.Create(Formed.Design(Formed.Disc(100), spec), new()), "A lamp foot")!.Value]);
+    }
+
+    /// <summary>A range of times, s.</summary>
+    private static (double Low, double High) Range(string card, string line)
+    {
+        var found = Regex.Match(card, $@"^{line} (\d+) to (\d+) (s|min)", RegexOptions.Multiline).Groups;
+        double Value(int group) => (found[3].Value == "min" ? 60 : 1)
+            * double.Parse(found[group].Value, System.Globalization.CultureInfo.InvariantCulture);
+        return (Value(1), Value(2));
     }
 
     private static double Seconds(string card, string line) => double.Parse(

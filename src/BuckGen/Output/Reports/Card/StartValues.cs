@@ -15,11 +15,6 @@ internal sealed class StartValues : IReportSection
     /// <summary>Film coefficient of still air, W/(m²·K) (Incropera and DeWitt, from memory).</summary>
     private const double StillAir = 8;
 
-    /// <summary>
-    /// Conductance between formed sheet and buck, W/(m²·K), and the buck's face when it is warm, °C (common practice, no source).
-    /// </summary>
-    private const double Contact = 200, WarmBuck = 45;
-
     /// <summary>The heater's emissivity (common practice, no source).</summary>
     private const double HeaterEmissivity = 0.9;
 
@@ -41,8 +36,9 @@ internal sealed class StartValues : IReportSection
 
         if (plastic.SetTemperature is { } set) yield return CardText.Line($"Take off    below {set:0} C");
         if (plastic.Drying is { } drying) yield return $"Dry first   {drying}";
-        foreach (var line in Heating(design, plastic)) yield return line;
-        if (Cooling(design, plastic) is { } cool) yield return cool;
+        var (heating, seconds) = Heating(design, plastic);
+        foreach (var line in heating) yield return line;
+        foreach (var line in Cooling(design, plastic, seconds)) yield return line;
         var shrinkage = design.Spec.ShrinkageOfPlastic ?? plastic.Shrinkage;
         yield return CardText.Line($"Shrinkage   {CardText.Between(shrinkage.Low, shrinkage.High)} % ")
             + CardText.Line(
@@ -50,12 +46,15 @@ internal sealed class StartValues : IReportSection
                 + CardText.Line($"{design.Sizing.Shrinkage:0.##} % allowed for");
     }
 
-    /// <summary>How long the sheet takes until its coldest place is at the lower limit.</summary>
-    private static string[] Heating(BuckDesign design, CatalogPlastic plastic)
+    /// <summary>
+    /// How long the sheet takes until its coldest place is at the lower limit, in words and in s; null when it never is.
+    /// </summary>
+    private static (string[] Lines, double? Seconds) Heating(BuckDesign design, CatalogPlastic plastic)
     {
         var former = design.Spec.Former;
         var wanted = plastic.FormingNormal?.Low ?? plastic.FormingLower;
-        if (wanted is not > Room + 1 || wanted is not { } target || plastic.Heat(Room, target) is not { } material) return [];
+        if (wanted is not > Room + 1 || wanted is not { } target || plastic.Heat(Room, target) is not { } material)
+            return ([], null);
         var emissivity = SheetFace.EffectiveEmissivity(HeaterEmissivity, plastic.Emissivity?.Middle ?? SheetEmissivity);
         var hot = SheetFace.Heated(former.Heater, emissivity, StillAir, Room);
         var result =
@@ -63,30 +62,38 @@ internal sealed class StartValues : IReportSection
                 : SheetFace.InAir(StillAir, Room), target, start: Room);
         var hottest = Math.Max(result.End.First, result.End.Second);
         if (result.Seconds is not { } seconds)
-            return [CardText.Line($"Heating     a heater at {former.Heater:0} C does not bring this sheet to {target:0} C")];
+            return ([CardText.Line($"Heating     a heater at {former.Heater:0} C does not bring this sheet to {target:0} C")],
+                null);
         return
-        [
+        ([
             CardText.Line($"Heating     about {Rounded(seconds)} s under ")
                 + CardText.Line(
                     $"{(former.HeaterBelow ? "heaters on both sides" : "a heater on one side")} at {former.Heater:0} C,"),
             CardText.Line($"            until the cold side is {target:0} C and the hot side {hottest:0} C"),
             .. hottest > plastic.FormingUpper ? ["            (above the upper limit: use a cooler heater, or heat both sides)"]
                 : Array.Empty<string>(),
-        ];
+        ], seconds);
     }
 
-    /// <summary>How long the formed sheet takes until all of it is below the set temperature.</summary>
-    private static string? Cooling(BuckDesign design, CatalogPlastic plastic)
+    /// <summary>How long the first and the later parts take until all of the sheet is as cold as the take-off.</summary>
+    private static IEnumerable<string> Cooling(BuckDesign design, CatalogPlastic plastic, double? heating)
     {
-        if (plastic is not { SetTemperature: { } set, FormingNormal: { } normal } || normal.Middle <= set + 1
-            || plastic.Heat(set, normal.Middle) is not { } material) return null;
-        var result =
-            SheetCooling.Until(new(design.Blank!.Gauge, material), SheetFace.OnBuck(Contact, WarmBuck),
-                SheetFace.InAir(StillAir, Room), normal.Middle, set);
-        return result.Seconds is { } seconds
-            ? CardText.Line($"Cooling     about {Rounded(seconds)} s on a buck at {WarmBuck:0} C; longer once the wood is warm, ")
-                + "shorter with a fan"
-            : null;
+        if (heating is not { } seconds || CoolingTimes.Find(design, plastic, seconds, Room) is not { } times) yield break;
+        yield return CardText.Line(
+            $"Cooling     first part {Range(times.First)} on the buck warmed to {CoolingTimes.WarmedTo:0} C;");
+        yield return times is { Later: { } later, BuckFace: { } face }
+            ? CardText.Line($"            later parts {Range(later)}, when the buck's face is at ")
+                + CardText.Line($"{CardText.Between(Math.Round(face.Low), Math.Round(face.High))} C as the sheet comes down")
+            : "            later parts stay too warm: let the buck cool in between, or use a fan";
+        yield return "            (from good to poor contact and boards, in still air; a fan shortens it)";
+    }
+
+    /// <summary>From the lower to the upper time, no more exact than it is worth: in minutes from ten minutes.</summary>
+    private static string Range(FigureRange seconds)
+    {
+        var (unit, step) = seconds.High >= 600 ? (60, 1) : (1, seconds.High < 20 ? 1 : seconds.High < 120 ? 5 : 10);
+        var (low, high) = (Math.Floor(seconds.Low / unit / step) * step, Math.Ceiling(seconds.High / unit / step) * step);
+        return CardText.Line($"{Math.Max(low, step):0} to {high:0} {(unit == 60 ? "min" : "s")}");
     }
 
     /// <summary>An estimate with no more digits than it is worth: to 5 s below two minutes, to 10 s above.</summary>
