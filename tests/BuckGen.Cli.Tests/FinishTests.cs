@@ -9,8 +9,10 @@ public sealed class FinishTests : Workshop
     [Fact]
     public void A_ring_alone_needs_nothing_but_drawing_depth_and_stock()
     {
-        Cli.Run("jig", Write("plate.svg", Plate), "--depth", "36mm", "--stock", "6mm", "--out", At("out")).AssertDone();
+        var run = Cli.Run("jig", Write("plate.svg", Plate), "--depth", "36mm", "--stock", "6mm", "--out", At("out"));
 
+        run.AssertDone();
+        Assert.Contains("a ring of 2 layers, 12 mm high from the underside of the flange (wanted 12), a core of 1", run.Out);
         Assert.Equal(["bed-01.dxf", "core-01.dxf", "ring-01.dxf", "ring-02.dxf"], Present("out/jig"));
         Assert.Empty(Present("out/panel"));
         Assert.Empty(Present("out/layers"));

@@ -24,7 +24,8 @@ internal sealed class PartOptions
     private readonly Option<string?> partSize = QuantityOption.Create(
         PartSettings.Size, "Width and height of the part, such as 120x80mm; the drawing is scaled to it.");
     private readonly Option<double?> cutHeight = QuantityOption.Create(
-        PartSettings.CutHeight, "Height over the flange at which you cut the part; left out: a ring cuts, or the flange stays.");
+        PartSettings.CutHeight, "Height over the underside of the flange at which you cut the part; left out: a ring cuts, or "
+            + "the flange stays.");
     private readonly Option<string?> frame =
         QuantityOption.Create(FormerSettings.Frame, "Clear opening of the clamp frame, such as 300x200mm.");
     private readonly Option<string?> platen =

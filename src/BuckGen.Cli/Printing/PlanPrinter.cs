@@ -1,3 +1,4 @@
+using BuckGen.Design.Trimming;
 using BuckGen.Intake.Outlines;
 using BuckGen.Output.Reports;
 using System.Collections.Immutable;
@@ -32,8 +33,9 @@ internal static class PlanPrinter
         FormedPrinter.Print(printer, summary.Formed);
         if (summary.Jig is { } jig)
             printer.Line(
-                Text($"Trim jig: a ring of {jig.RingLayers} layers, {jig.Height:0.##} mm high (wanted ")
-                    + Text($"{jig.TrimHeight:0.##}){(jig.CoreLayers > 0 ? Text($", a core of {jig.CoreLayers}") : "")}"));
+                Text($"Trim jig: a ring of {jig.RingLayers} layers, {jig.Height:0.##} mm high from the ")
+                    + Text($"{FlangeFaceText.FormatWord(jig.HeightFrom)} (wanted {jig.TrimHeight:0.##})")
+                    + (jig.CoreLayers > 0 ? Text($", a core of {jig.CoreLayers}") : ""));
         if (summary.Flange is { } flange)
             printer.Line(Text($"Flange template {flange.Offset:0.##} mm inside the trim line, with its nest; ")
                 + Text($"the flange is {flange.Narrowest:0.##} mm wide where it is narrowest"));

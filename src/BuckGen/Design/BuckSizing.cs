@@ -94,7 +94,8 @@ internal sealed class BuckSizing
         var inset = InsetOf(cut, wall) / enlarging.Scale;
         if (inset > heights[^1] - heights[0])
             throw new SpecException(FormattableString.Invariant(
-                $"{outline.Name}: the cut lies {cut.Height:0.##} mm above the flange, beyond the face of the part; cut lower."));
+                $"{outline.Name}: the cut lies {cut.Height:0.##} mm above the ")
+                + $"{FlangeFaceText.Format(cut.HeightFrom)}, beyond the face of the part; cut lower.");
         var at = spec.Part?.At == PartEnd.Face ? (heights[^1] - heights[0]) * enlarging.Scale - InsetOf(cut, wall)
             : Math.Max(0, cut.Height);
         var level = wall is null ? 0 : side.LevelWall(at / enlarging.Scale, wall.At(at), spec.Kind == BuckKind.Male);

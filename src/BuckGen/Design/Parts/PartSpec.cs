@@ -39,8 +39,8 @@ public sealed record PartSpec
     public RectangleSize? Size { get; init; }
 
     /// <summary>
-    /// From the flange to a cut made without a ring, mm; null for none: then the ring of the jig cuts, or the part ends at its
-    /// flange.
+    /// From the underside of the flange to a cut made without a ring, mm. Null for none: then the ring of the jig cuts, or the
+    /// part ends at its flange.
     /// </summary>
     public double? CutHeight { get; init; }
 

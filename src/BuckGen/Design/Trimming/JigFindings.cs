@@ -8,23 +8,25 @@ namespace BuckGen.Design.Trimming;
 internal static class JigFindings
 {
     public static IEnumerable<Finding> Find(
-        JigSpec jig, StackPlan plan, StackSpec spec, bool relieved, ImmutableArray<Layer> core)
+        JigSpec jig, StackPlan plan, StackSpec spec, ImmutableArray<Layer> core)
     {
         if (Math.Abs(plan.Miss) > spec.DepthTolerance)
             yield return new("jig-height-missed", Severity.Warning,
                 FormattableString.Invariant(
                     $"The stock gives the jig a height of {plan.Depth:F2} mm, {Math.Abs(plan.Miss):F2} mm ")
                     + FormattableString.Invariant($"{(plan.Miss > 0 ? "more" : "less")} than the cut at ")
-                    + FormattableString.Invariant($"{plan.Depth - plan.Miss:F2} mm."),
+                    + FormattableString.Invariant($"{plan.Depth - plan.Miss:F2} mm over the ")
+                    + FormattableString.Invariant($"{FlangeFaceText.Format(TrimJig.FaceUnder(plan, jig))}."),
                 "Add a thinner stock, or cut at the height it gives.")
             {
                 Height = plan.Depth,
                 Value = plan.Miss,
                 Limit = spec.DepthTolerance,
             };
-        if (!relieved && jig.FlangeRoom > 0)
+        if (TrimJig.FaceUnder(plan, jig) == FlangeFace.Upper)
             yield return new("jig-on-flange", Severity.Note,
-                "The ring of the jig is one board high and has no room for the flange: it stands on it.",
+                "The ring of the jig is one board high and has no room for the flange. It stands on it, so its height counts "
+                    + "from the upper side of the flange.",
                 "Lay strips of the same plastic under the outer edge of the ring, or cut at least two boards above the flange.")
             {
                 Source = "common practice, no source",

@@ -26,6 +26,9 @@ public enum TrimTool
 /// </param>
 public sealed record TrimCut(TrimTool Tool, double Height)
 {
+    /// <summary>The face of the flange that touched the wood, from which the height is measured.</summary>
+    public FlangeFace HeightFrom { get; init; }
+
     /// <summary>The cut by the ring, or at a height, or none.</summary>
     /// <param name="stack">Kind and stock.</param>
     /// <param name="gauge">Thickness of the flange, mm; it is hardly drawn.</param>
@@ -33,16 +36,14 @@ public sealed record TrimCut(TrimTool Tool, double Height)
     /// <param name="cutHeight">Height of a cut without a ring, over the underside of the flange, mm; null for none.</param>
     internal static TrimCut Create(StackSpec stack, double gauge, JigSpec? jig, double? cutHeight)
     {
-        var male = stack.Kind == BuckKind.Male;
-        if (cutHeight is { } height) return new(TrimTool.Saw, male ? height : height - gauge);
-        if (jig is null) return new(TrimTool.None, male ? 0 : -gauge);
+        var from = stack.Kind == BuckKind.Male ? FlangeFace.Underside : FlangeFace.Upper;
+        double OverWood(double height, FlangeFace measuredFrom) => height
+            + (measuredFrom == FlangeFace.Upper ? gauge : 0) - (from == FlangeFace.Upper ? gauge : 0);
+        TrimCut At(TrimTool tool, double height, FlangeFace measuredFrom) =>
+            new(tool, OverWood(height, measuredFrom)) { HeightFrom = from };
+        if (cutHeight is { } height) return At(TrimTool.Saw, height, FlangeFace.Underside);
+        if (jig is null) return At(TrimTool.None, 0, FlangeFace.Underside);
         var plan = TrimJig.PlanOf(jig, stack);
-        var standsOnFlange = !TrimJig.GivesWay(plan) && jig.FlangeRoom > 0;
-        return new(TrimTool.Ring, plan.Depth + (male, standsOnFlange) switch
-        {
-            (true, true) => gauge,
-            (false, false) => -gauge,
-            _ => 0,
-        });
+        return At(TrimTool.Ring, plan.Depth, TrimJig.FaceUnder(plan, jig));
     }
 }

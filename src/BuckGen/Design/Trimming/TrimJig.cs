@@ -11,8 +11,8 @@ namespace BuckGen.Design.Trimming;
 /// A core inside holds the wall. It is glued on a bed, on lines marked there: the part set over it is located by it and can
 /// neither slide nor tip.
 /// </summary>
-/// <param name="TrimHeight">Wanted height of the cut over the flange, mm.</param>
-/// <param name="Height">Height that the stock gives, mm.</param>
+/// <param name="TrimHeight">Wanted height of the cut over what the ring stands on, mm.</param>
+/// <param name="Height">Height that the stock gives, from the same face, mm.</param>
 /// <param name="Ring">The layers of the ring, lowest first.</param>
 /// <param name="Core">The layers of the core, lowest first; none when not wanted or when there is no room.</param>
 /// <param name="Bed">The bed under ring and core; null without a core.</param>
@@ -25,6 +25,11 @@ public sealed record TrimJig(
     /// <summary>The part's outside where the ring has it cut.</summary>
     public Region TrimLine { get; init; } = Region.Empty;
 
+    /// <summary>
+    /// The face of the flange from which both heights are measured: the one that is level with what the ring stands on.
+    /// </summary>
+    public FlangeFace HeightFrom { get; init; }
+
     /// <summary>The boards of the ring.</summary>
     internal static StackPlan PlanOf(JigSpec jig, StackSpec spec) =>
         StackPlan.Choose(
@@ -32,6 +37,10 @@ public sealed record TrimJig(
 
     /// <summary>True when the flange lies under the ring: there is a layer above that holds the part.</summary>
     internal static bool GivesWay(StackPlan plan) => plan.LayerStocks.Length > 1;
+
+    /// <summary>What the ring stands on: a single board, with no room for the flange below it, lies on the flange.</summary>
+    internal static FlangeFace FaceUnder(StackPlan plan, JigSpec jig) =>
+        !GivesWay(plan) && jig.FlangeRoom > 0 ? FlangeFace.Upper : FlangeFace.Underside;
 
     /// <summary>Designs the jig. The part stands on its flange; the ring stands on the bed or on the table.</summary>
     internal static TrimJig Create(PartShell shell, JigSpec jig, StackSpec spec)
@@ -67,8 +76,9 @@ public sealed record TrimJig(
                 PlainLayers.Create(i + 1, LayerRole.Jig, "RING", b.Stock, b.Bottom, b.Wood, dowels, spec.LetterHeight))];
         var core = jig.Core ? CoreOf(shell, jig, spec, bottom) : [];
         var bed = jig.Bed && !core.IsEmpty ? BedOf(core, outer, spec) : null;
-        return new(height, bottom, ring, core, bed, [.. JigFindings.Find(jig, plan, spec, relieved, core)])
+        return new(height, bottom, ring, core, bed, [.. JigFindings.Find(jig, plan, spec, core)])
         {
+            HeightFrom = FaceUnder(plan, jig),
             // Whole boards may come out higher than the part is deep.
             TrimLine = PartShell.Filled(shell.Outside(Math.Min(bottom, shell.Depth))),
         };

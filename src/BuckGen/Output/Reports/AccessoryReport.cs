@@ -10,7 +10,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="Stock">Name of the stock.</param>
 /// <param name="Thickness">Thickness.</param>
 /// <param name="Bottom">Height of the lower face over what the jig stands on; below 0 for the bed.</param>
-/// <param name="Top">Height of the upper face.</param>
+/// <param name="Top">Height of the upper face over the same.</param>
 /// <param name="File">Its DXF, or null when it was not written.</param>
 /// <param name="MarkedOnBack">True when its file shows it from the back, to be cut with its face down.</param>
 /// <param name="Bounds">Bounds of its wood.</param>

@@ -8,6 +8,7 @@ namespace BuckGen.Output.Reports;
 /// <summary>The finished part: cooled, and cut where the job has it cut.</summary>
 /// <param name="CutBy">"none", "ring" or "saw".</param>
 /// <param name="CutHeight">Height of its edge over the plane in which the flange touched the wood.</param>
+/// <param name="CutHeightFrom">"underside" or "upper": the face of the flange that touched the wood.</param>
 /// <param name="InsideDepth">From its edge to the inside of its face.</param>
 /// <param name="OutsideDepth">From its edge to the outside of its face.</param>
 /// <param name="DepthTolerance">How far the depths may be off, either way.</param>
@@ -21,16 +22,16 @@ namespace BuckGen.Output.Reports;
 /// <param name="Order">What was ordered, and the difference; null when the drawing shows the buck.</param>
 /// <param name="Mating">How it fits the part that it closes; null for a part that is no lid.</param>
 public sealed record PartReport(
-    string CutBy, double CutHeight, double InsideDepth, double OutsideDepth, double DepthTolerance, PartEndReport Mouth,
-    PartEndReport Face, double SizeTolerance, RangeReport Litres, RangeReport? Grams, string WallFrom, double FaceWall,
-    OrderReport? Order, MatingReport? Mating)
+    string CutBy, double CutHeight, string CutHeightFrom, double InsideDepth, double OutsideDepth, double DepthTolerance,
+    PartEndReport Mouth, PartEndReport Face, double SizeTolerance, RangeReport Litres, RangeReport? Grams, string WallFrom,
+    double FaceWall, OrderReport? Order, MatingReport? Mating)
 {
     private const double CubicMillimetresInALitre = 1e6;
 
     internal static PartReport Create(FinishedPart p, MatingPlay? mating) => new(
-        Words.Format(p.Cut.Tool), ReportNumber.Round(p.Cut.Height), ReportNumber.Round(p.InsideDepth),
-        ReportNumber.Round(p.OutsideDepth), ReportNumber.Round(p.DepthTolerance), PartEndReport.Create(p.Mouth),
-        PartEndReport.Create(p.Face), ReportNumber.Round(p.SizeTolerance),
+        Words.Format(p.Cut.Tool), ReportNumber.Round(p.Cut.Height), Words.Format(p.Cut.HeightFrom),
+        ReportNumber.Round(p.InsideDepth), ReportNumber.Round(p.OutsideDepth), ReportNumber.Round(p.DepthTolerance),
+        PartEndReport.Create(p.Mouth), PartEndReport.Create(p.Face), ReportNumber.Round(p.SizeTolerance),
         RangeReport.Create(new(p.Volume.Low / CubicMillimetresInALitre, p.Volume.High / CubicMillimetresInALitre)),
         p.Mass is { } mass ? RangeReport.Create(mass) : null, Words.Format(p.Wall.Basis), ReportNumber.Round(p.Wall.Face),
         p.Order is { } order ? OrderReport.Create(order) : null, mating is null ? null : MatingReport.Create(mating));

@@ -1,3 +1,4 @@
+using BuckGen.Design.Trimming;
 using System.Globalization;
 
 namespace BuckGen.Output.Reports;
@@ -26,10 +27,11 @@ internal static class PartRows
             yield return ("Ordered",
                 Text($"{order.Side} {order.Width:0.##} x {order.Height:0.##} mm at the {order.At}, {order.Depth:0.##} deep: ")
                 + Difference(order));
+        var flange = FlangeFaceText.FormatWord(part.CutHeightFrom);
         yield return ("Ends", part.CutBy switch
         {
-            "ring" => Text($"at the cut by the ring, {part.CutHeight:0.##} mm over the flange"),
-            "saw" => Text($"at the cut, {part.CutHeight:0.##} mm over the flange"),
+            "ring" => Text($"at the cut by the ring, {part.CutHeight:0.##} mm over the ") + flange,
+            "saw" => Text($"at the cut, {part.CutHeight:0.##} mm over the ") + flange,
             _ => "at its flange, which is not counted in its size",
         });
         if (part.Mating is { } mating)

@@ -1,7 +1,12 @@
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Cutting.Boards;
 using BuckGen.Design.Specs;
+using BuckGen.Design.Trimming;
 using BuckGen.Geometry;
+using BuckGen.Output.Pictures.Templates;
+using BuckGen.Output.Reports;
+using BuckGen.Output.Reports.Card;
 using BuckGen.Settings;
 using BuckGen.Tests.Design.Forming;
 using Xunit;
@@ -109,6 +114,32 @@ public class JigTests
         Assert.All(Outside(design, 0), p => Assert.True(lowest.DistanceToEdge(p) >= 12.5 - Wall));
         Assert.DoesNotContain(design.Findings, f => f.Id == "jig-on-flange");
         Assert.Contains(Formed.Design(Shape, Spec(BuckKind.Male, 5, 6)).Findings, f => f.Id == "jig-on-flange");
+    }
+
+    /// <summary>The part stands on its flange. A ring of several boards stands beside it, one of a single board on it.</summary>
+    [Theory]
+    [InlineData(BuckKind.Male, 12, 12, FlangeFace.Underside, 12)]
+    [InlineData(BuckKind.Female, 12, 12, FlangeFace.Underside, 12 - 1.2)]
+    [InlineData(BuckKind.Male, 6, 12, FlangeFace.Upper, 6 + 1.2)]
+    [InlineData(BuckKind.Female, 6, 12, FlangeFace.Upper, 6)]
+    [InlineData(BuckKind.Male, 6, 0, FlangeFace.Underside, 6)]
+    public void Heights_name_the_face_of_the_flange_that_they_count_from(
+        BuckKind kind, double height, double room, FlangeFace from, double overTheWood)
+    {
+        var spec = Spec(kind, 5, height);
+        var design = Formed.Design(Shape, spec with { Jig = spec.Jig! with { FlangeRoom = room }, Part = new() });
+        var (jig, cut) = (design.Jig!, design.Part!.Cut);
+
+        Assert.Equal((height, from), (jig.Height, jig.HeightFrom));
+        // The wood touches the underside of the flange of a male buck and the upper side of that of a cavity.
+        Assert.Equal(kind == BuckKind.Male ? FlangeFace.Underside : FlangeFace.Upper, cut.HeightFrom);
+        Assert.Equal(overTheWood, cut.Height, 1e-9);
+        var words = from == FlangeFace.Upper ? "upper side of the flange" : "underside of the flange";
+        Assert.Contains($"mm above the {words}.", string.Join(' ', new OrderOfWork().Lines(CutPlan.Create(design, new()))));
+        Assert.Contains($"mm above the {words}.", TrimTemplates.Create(design).Single().Words[0]);
+        Assert.Equal(from == FlangeFace.Upper ? "upper" : "underside", JigReport.Create(jig).HeightFrom);
+        var ends = PartRows.Create(PartReport.Create(design.Part, null)).Single(r => r.What == "Ends").Text;
+        Assert.EndsWith(kind == BuckKind.Male ? "over the underside of the flange" : "over the upper side of the flange", ends);
     }
 
     [Fact]

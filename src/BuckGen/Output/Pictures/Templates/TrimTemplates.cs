@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Trimming;
 using BuckGen.Geometry;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Output.Pictures.Pdf;
@@ -34,8 +35,8 @@ internal static class TrimTemplates
         if (design.Jig is { TrimLine.IsEmpty: false } jig)
             made.Add(Template($"{name}: trim line of the part", jig.TrimLine, Region.Empty, "TRIM", view,
                 FormattableString.Invariant(
-                    $"Black: the part's outside where it is cut, {Math.Round(jig.Height, 2):0.##} mm above the flange. Lay ")
-                    + "the trimmed part on it: it covers the line."));
+                    $"Black: the part's outside where it is cut, {Math.Round(jig.Height, 2):0.##} mm above the ")
+                    + $"{FlangeFaceText.Format(jig.HeightFrom)}. Lay the trimmed part on it: it covers the line."));
         if (design.Panel is { Opening.IsEmpty: false } panel)
             made.Add(Template($"{name}: opening of the panel", panel.Opening, Region.Empty, "OPEN", view,
                 FormattableString.Invariant(

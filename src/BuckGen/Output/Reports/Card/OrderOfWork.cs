@@ -1,6 +1,7 @@
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
 
 namespace BuckGen.Output.Reports.Card;
@@ -34,7 +35,8 @@ internal sealed class OrderOfWork : IReportSection
             var put = jig.Core.IsEmpty ? "Put the ring round the part"
                 : jig.Bed is null ? "Put the core inside and the ring round the part"
                 : "Set the part over the core on its bed, put the ring round it";
-            yield return CardText.Line($"{put}; cut flat on the ring, {jig.Height:0.##} mm above the flange.");
+            yield return CardText.Line($"{put}; cut flat on the ring, {jig.Height:0.##} mm above the ")
+                + $"{FlangeFaceText.Format(jig.HeightFrom)}.";
         }
 
         if (design.Flange is { } flange)

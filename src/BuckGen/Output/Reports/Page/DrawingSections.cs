@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Trimming;
 using BuckGen.Output.Pictures;
 using BuckGen.Output.Pictures.Drawing;
 using BuckGen.Output.Pictures.Svg;
@@ -32,7 +33,9 @@ internal static class DrawingSections
                     [.. jig.Bed is { } bed ? [bed with { Bottom = 0, Top = bed.Thickness }] : Array.Empty<Layer>(),
                         .. Raised(jig.Core, jig.Bed), .. Raised(jig.Ring, jig.Bed)]) is { } assembly)
                 Figure(page, assembly,
-                    "The trim jig lifted apart: the core is glued on the bed, the part goes over it, the ring round both.");
+                    "The trim jig lifted apart: the core is glued on the bed, the part goes over it, the ring round both. "
+                    + FormattableString.Invariant($"The ring is {jig.Height:0.##} mm high, measured from the ")
+                    + $"{FlangeFaceText.Format(jig.HeightFrom)}.");
         }
 
         page.Raw("<h2 id=\"boards\">Boards to cut</h2>\n<div class=\"pair\">\n");
