@@ -32,8 +32,6 @@ public sealed record CoolingCycle
 
     internal void Validate()
     {
-        ArgumentNullException.ThrowIfNull(Bare);
-        Bare.Validate();
         SheetHeating.CheckTemperatures(TakeOff, SheetStart);
         Bound.Check(BuckStart, -100, 1500, "temperature of the buck", " degrees C");
         Bound.Check(BareSeconds, 0, SheetHeating.MaxTime, "time between two parts", " s");

@@ -65,6 +65,15 @@ public class CoolingSeriesTests
     }
 
     [Fact]
+    public void A_strong_wind_on_the_bare_buck_cools_its_face_to_the_air()
+    {
+        var windy = Cycle with { Bare = SheetFace.InAir(2000, 20), BareSeconds = 600 };
+
+        Assert.InRange(CoolingSeries.OneByOne(windy, 2).Last().BuckBefore, 20, 20.5);
+        Assert.InRange(CoolingSeries.OneByOne(Cycle with { BareSeconds = 600 }, 2).Last().BuckBefore, 22, 40);
+    }
+
+    [Fact]
     public void A_buck_warmed_more_than_the_series_warms_it_makes_the_first_part_the_slower()
     {
         var result = CoolingSeries.Simulate(Cycle with { BuckStart = 65, BareSeconds = 3000 });

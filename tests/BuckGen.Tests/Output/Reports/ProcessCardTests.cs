@@ -2,8 +2,10 @@ using System.Text;
 using System.Text.RegularExpressions;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design.Bucks;
+using BuckGen.Design.Specs;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Output.Reports.Card;
+using BuckGen.Physics.Heat;
 using BuckGen.Tests.Design.Forming;
 using Xunit;
 
@@ -53,6 +55,80 @@ public class ProcessCardTests
         var (thin, thick) = (Range(Card("petg", 1), "Cooling     first part"), Range(Card("petg", 3), "Cooling     first part"));
 
         Assert.True(thick.Low > 2 * thin.Low && thick.High > 2 * thin.High);
+    }
+
+    /// <summary>
+    /// Good contact, lively air and heavy wood in the air give the one end; poor contact, quiet air and light wood on an insulating
+    /// platen the other. The thin board lets the far face count.
+    /// </summary>
+    [Fact]
+    public void The_first_part_runs_from_all_that_is_quick_to_all_that_is_slow()
+    {
+        var times = Cooling(Formed.Spec(BuckKind.Male, 6, 5, gauge: 1) with { Stock = [new("board", 6)] });
+
+        SheetFace Room(double film, double emissivity) =>
+            new() { FilmCoefficient = film, AirTemperature = 20, Emissivity = emissivity, HeaterTemperature = 20 };
+        double Seconds(SheetMaterial wood, double contact, SheetFace far, SheetFace air) => SheetCooling.Until(
+            new(1, new(0.205, 1270, 1500)), new SheetBacking(new(6, wood), contact, far), air, 144.5, 60, 45).Seconds!.Value;
+        var quick = Seconds(new(0.18, 880, 1700), 500, Room(10, 0.95), Room(10, 0.95));
+        var slow = Seconds(new(0.1, 400, 1200), 100, SheetFace.Insulated, Room(5, 0.85));
+        Assert.Equal(quick, times.First.Low, 0.015 * quick);
+        Assert.Equal(slow, times.First.High, 0.015 * slow);
+    }
+
+    [Fact]
+    public void Boards_that_conduct_less_cool_the_part_more_slowly()
+    {
+        CoolingTimes Times(string stock) => Cooling(Formed.Spec(BuckKind.Male, 25, 5) with
+        {
+            Stock = [Stock.FromCatalog(Catalog.BuiltIn.FindStock(stock)!)],
+        });
+        var (plastic, foam, wood) = (Times("acrylic-5"), Times("tooling-board-25"), Times("birch-ply-12"));
+
+        Assert.True(plastic.First.High < wood.First.High && wood.First.High < foam.First.High);
+        Assert.True(plastic.First.Low < wood.First.Low);
+        // What the catalog does not know is wood of any kind: no narrower than that of one kind.
+        var any = Cooling(Formed.Spec(BuckKind.Male, 25, 5) with { Stock = [new("board", 12)] });
+        Assert.True(any.First.Low <= wood.First.Low && any.First.High >= wood.First.High);
+        // A stack of both has the range of both.
+        BuckMaterial Of(params string[] stocks) => BuckMaterial.Find(Formed.Design(Formed.Disc(100),
+            Formed.Spec(BuckKind.Male, 37, 5) with
+            {
+                Stock = [.. stocks.Select(s => Stock.FromCatalog(Catalog.BuiltIn.FindStock(s)!))],
+            }));
+        var both = Of("birch-ply-12", "tooling-board-25");
+        Assert.Equal((0.06, 0.2), (both.Conductivity.Low, both.Conductivity.High));
+        Assert.Equal((450, 750), (both.Density.Low, both.Density.High));
+        Assert.Equal((0.12, 0.17), (Of("birch-ply-12").Conductivity.Low, Of("birch-ply-12").Conductivity.High));
+    }
+
+    [Fact]
+    public void Under_the_floor_of_a_cavity_lies_the_base_alone_and_takes_up_less_heat()
+    {
+        BuckSpec Spec(BuckKind kind) => Formed.Spec(kind, 60, 5, gauge: 2) with { Base = new(Formed.Mdf6) };
+
+        var (cavity, raised) = (Cooling(Spec(BuckKind.Female)), Cooling(Spec(BuckKind.Male)));
+
+        Assert.True(cavity.First.High > 1.2 * raised.First.High);
+        Assert.Equal(raised.First.Low, cavity.First.Low, 0.01);
+    }
+
+    [Fact]
+    public void A_series_made_faster_keeps_the_buck_warmer()
+    {
+        var spec = Formed.Spec(BuckKind.Male, 25, 5);
+        var (fast, slow) = (Cooling(spec, heating: 10), Cooling(spec, heating: 600));
+
+        Assert.Equal(fast.First, slow.First);
+        Assert.True(fast.Later!.Value.Low > slow.Later!.Value.Low + 5);
+        Assert.True(fast.BuckFace!.Value.Low > slow.BuckFace!.Value.High);
+    }
+
+    [Fact]
+    public void Long_times_are_in_minutes()
+    {
+        Assert.Matches(@"Cooling     first part \d+ to \d+ min on", Card("petg", 5));
+        Assert.Matches(@"Cooling     first part \d0 to \d+0 s on", Card("petg", 1));
     }
 
     [Fact]
@@ -106,6 +182,9 @@ public class ProcessCardTests
             .GetString([
                 .. ProcessCard.Write(CutPlan.Create(Formed.Design(Formed.Disc(100), spec), new()), "A lamp foot")!.Value]);
     }
+
+    private static CoolingTimes Cooling(BuckSpec spec, double heating = 60) =>
+        CoolingTimes.Find(Formed.Design(Formed.Disc(100), spec), Catalog.BuiltIn.FindPlastic("petg")!, heating, room: 20)!;
 
     /// <summary>A range of times, s.</summary>
     private static (double Low, double High) Range(string card, string line)

@@ -1,5 +1,4 @@
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Physics.Heat;
 
