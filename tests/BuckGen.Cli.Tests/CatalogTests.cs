@@ -22,7 +22,7 @@ public sealed class CatalogTests : Workshop
         run.AssertDone();
         // Real thickness, limits, density, kerf, laser, router.
         Assert.Matches(@"mdf-12 +12 +11\.8-12\.2 +740-880 +0\.25 +yes +yes", run.Out);
-        Assert.Matches(@"petg +121 +135-154 +166 +77 +0\.3-0\.6 +5 +2 +no", run.Out);
+        Assert.Matches(@"petg +121 +135-154 +166 +60 +0\.3-0\.6 +5 +2 +no", run.Out);
         // The sources are numbered below each table, and the rows name numbers that are there.
         Assert.Matches(@"\n +\d+ +EN 622-1, thickness tolerance", run.Out);
         Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length <= 100, line));

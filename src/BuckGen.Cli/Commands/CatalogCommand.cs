@@ -24,6 +24,8 @@ internal static class CatalogCommand
             Examples = ["buckgen catalog", "buckgen catalog petg", "buckgen catalog mdf-12 --json"],
             Notes =
                 """
+                A part may be taken off the buck when its hottest place is colder than "set-temperature". Keep that below "heat-deflection" of the data sheet (at 1.8 MPa); for plastics that melt, such as PP and HDPE, below "heat-deflection-light" (at 0.45 MPa).
+
                 A file of your own adds to the catalog, or replaces what has the same id. Name it with --catalog, or in a job file by catalog = "my-catalog.toml". "like" takes what you don't give from another entry:
                   [[stock]]
                   id = "mdf-12"
@@ -39,8 +41,6 @@ internal static class CatalogCommand
                   shrinkage = 0.4
                   heat-deflection = 64
                   set-temperature = 62
-
-                A part may be taken off the buck when its hottest place is colder than "set-temperature". Keep that below "heat-deflection" of the data sheet (at 1.8 MPa); for plastics that melt, such as PP and HDPE, below "heat-deflection-light" (at 0.45 MPa).
                 """,
         };
         command.Add(id);

@@ -58,8 +58,8 @@ public class ProcessCardTests
     }
 
     /// <summary>
-    /// Good contact, lively air and heavy wood in the air give the one end; poor contact, quiet air and light wood on an insulating
-    /// platen the other. The thin board lets the far face count.
+    /// Good contact, lively air and heavy wood with air below give the one end; poor contact, quiet air and light wood on an
+    /// insulating platen the other. The thin board lets the far face count.
     /// </summary>
     [Fact]
     public void The_first_part_runs_from_all_that_is_quick_to_all_that_is_slow()
