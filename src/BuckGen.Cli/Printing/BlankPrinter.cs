@@ -22,8 +22,8 @@ internal static class BlankPrinter
         // What does not fit is not drawn.
         if (b.Gap is not null) printer.Line(
             Text($"Drawn {b.ArealDrawRatio:0.##} times by area, {b.LinearDrawRatio:0.##} times across; depth ")
-                + Text($"{b.HeightToWidth:0.##} of the narrowest width; {b.MeanThickness:0.##} mm thick on average, ")
-                + "thinner in corners");
+                + Text($"{b.HeightToWidth:0.##} of the narrowest width; part and skirt ")
+                + Text($"{b.MeanThickness:0.##} mm thick on average"));
         if (b.GaugeForMinWall is { } gauge) printer.Line(Text($"For the mean wall you want, start with {gauge:0.##} mm"));
         foreach (var y in b.Yields)
             printer.Line(Text($"A sheet of {y.Width:0.#} x {y.Height:0.#} mm gives {y.Count}, using {y.Share * 100:0} % of it"));

@@ -10,16 +10,15 @@ internal static class FormedPrinter
     {
         if (formed is not { AtRest: true } f) return;
         printer.Line(f.Thinnest is { } t
-            ? Text($"Predicted wall: {f.Mean:0.##} mm on average, thinnest {Range(f)} at {t.X:0.#}, {t.Y:0.#}, ")
-                + Text($"{t.Z:0.#} mm up ({f.Detail}, with a ball of {f.CornerBall:0.#} mm)")
-            : Text($"Predicted wall: {f.Mean:0.##} mm on average"));
+            ? Text($"Predicted wall: {Range(f.MeanRange)} on average over the part, thinnest {Range(f.ThinnestRange)} at ")
+                + Text($"{t.X:0.#}, {t.Y:0.#}, {t.Z:0.#} mm up ({f.Detail}, with a ball of {f.CornerBall:0.#} mm)")
+            : Text($"Predicted wall: {Range(f.MeanRange)} on average over the part"));
         if (f is { Of1Percent: { } one, Of5Percent: { } five })
             printer.Line(Text($"Thickness that 1 % of the part is below: {Text(one)}; 5 %: {Text(five)}"));
-        if (f.GaugeNeeded is { } gauge) printer.Line(Text($"For the minimum wall you want, start with {gauge:0.##} mm"));
+        if (f.GaugeNeeded is { } gauge) printer.Line(Text($"For the minimum wall you want, start with {Text(gauge)}"));
     }
 
-    private static string Range(FormedReport formed) => formed.ThinnestRange is { } range
-        ? Text(range) : "(only one mesh gave it, so its range is not known)";
+    private static string Range(RangeReport? range) => range is null ? "(range not known)" : Text(range);
 
     private static string Text(RangeReport range) => Text($"{range.Min:0.##} to {range.Max:0.##} mm");
 

@@ -89,7 +89,7 @@ internal static class GroupDesigner
         var margin = Math.Max(0, (new StackedSolid(shape, spec).Plan.Width - formed.Width) / 2);
         var gap = new[]
         {
-            male ? Math.Max(Blank.MinGap, spec.Checks.MinFrameGap * sized.Plan.Depth) : Blank.MinGap,
+            male ? Math.Max(Blank.MinGap, spec.Checks.MinFrameGap * (sized.Plan.Depth + shape.Foot)) : Blank.MinGap,
             spec.Flange?.Width ?? 0, spec.Panel?.Flange ?? 0,
         }.Max();
         var tight = new FrameRoom(spec.Former, male, margin, 0, 0);

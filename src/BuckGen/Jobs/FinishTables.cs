@@ -74,7 +74,7 @@ internal static class FinishTables
             Detail = table.Choice(FormingSettings.Detail),
             Stepped = table.Flag(FormingSettings.Stepped),
             CornerBall = table.Number(FormingSettings.CornerBall),
-            Modulus = table.Number(FormingSettings.Modulus),
+            Modulus = table.Optional(FormingSettings.Modulus),
             Friction = table.Optional(FormingSettings.Friction),
             Stiffening = table.Number(FormingSettings.Stiffening),
         };

@@ -120,7 +120,7 @@ public partial class JobFileTests
             Flange = job.Buck.Flange,
             Panel = job.Buck.Panel,
             Groups = job.Buck.Groups,
-            Prediction = new() { Friction = 0.3 },
+            Prediction = new() { Friction = 0.3, Modulus = 0.2 },
             Checks = job.Buck.Checks
         }, job.Buck);
         Assert.Equal([new Silence("corner-sharp", "the customer wants it so")], job.Buck.Checks.Silenced);
@@ -138,7 +138,7 @@ public partial class JobFileTests
         Assert.Equal([new RectangleSize(1220, 610)], job.Buck.Sheet.Sizes);
         Assert.Equal(new FormerSpec { Opening = new(300, 200), Platen = new(290, 190), Travel = 120, Gap = 40, PlugGap = 5 },
             job.Buck.Former);
-        Assert.Equal(new FormingSpec { Friction = 0.3 }, job.Forming);
+        Assert.Equal(new FormingSpec { Friction = 0.3, Modulus = 0.2 }, job.Forming);
         Assert.Equal(new JigSpec { TrimHeight = 12 }, job.Buck.Jig);
         Assert.Equal(new FlangeSpec(job.Buck.Stock[0]) { Margin = 20 }, job.Buck.Flange);
         Assert.Equal(new PanelSpec(job.Buck.Stock[0]) { Fit = 0.5 }, job.Buck.Panel);

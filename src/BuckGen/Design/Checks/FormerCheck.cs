@@ -53,7 +53,8 @@ internal sealed class FormerCheck : IDesignCheck
     /// <summary>What drapes needs sheet to drape from; in a cavity only the seal needs its land.</summary>
     private static Finding? FrameTight(DesignView design, Bounds part, RectangleSize opening)
     {
-        var minGap = design.IsMale ? Math.Max(Blank.MinGap, design.Checks.MinFrameGap * design.Plan.Depth) : Blank.MinGap;
+        var rise = Blank.RiseThrough(opening, design.Spec, design.Shape, design.Plan.Depth);
+        var minGap = Math.Max(Blank.MinGap, design.Checks.MinFrameGap * rise);
         var gap = Math.Min(opening.Width - part.Width, opening.Height - part.Height) / 2;
         return gap >= minGap - Rounding
             ? null
@@ -61,8 +62,8 @@ internal sealed class FormerCheck : IDesignCheck
                 FormattableString.Invariant(
                     $"Only {gap:0.#} mm lie between buck and frame; under {minGap:0.#} mm the walls thin, and ")
                     + FormattableString.Invariant(
-                        $"{Math.Max(Blank.MinGap, design.IsMale ? design.Plan.Depth : 0):0.#} mm is comfortable."),
-                "Use a larger frame, a lower buck, or a smaller part.")
+                        $"{Math.Max(Blank.MinGap, rise):0.#} mm is comfortable."),
+                "Use a larger frame, a lower buck, thinner plates under it, or a smaller part.")
             {
                 Value = gap,
                 Limit = minGap,

@@ -14,7 +14,7 @@ namespace BuckGen.Design.Forming;
 /// <param name="Surface">Flat and formed areas.</param>
 /// <param name="Ratios">How far the sheet is drawn.</param>
 /// <param name="Gauge">Thickness before forming.</param>
-/// <param name="MeanThickness">Mean thickness after forming, by areas alone: corners end up thinner.</param>
+/// <param name="MeanThickness">Mean thickness of part and skirt after forming, by areas alone: corners end up thinner.</param>
 /// <param name="GaugeForMinWall">Gauge whose mean thickness is the wanted thinnest wall; null when none is given.</param>
 /// <param name="PlugWall">
 /// Mean thickness of a cavity's walls when a plug carries the floor's sheet down at full gauge; null without a plug. Source:
@@ -34,8 +34,17 @@ public sealed record Blank(
     /// <summary>True when the frame of the former lies turned by a quarter over the drawing.</summary>
     public bool IsTurned { get; init; }
 
+    /// <summary>
+    /// Height of what goes through the frame, mm: a male buck and, where they are smaller than the frame, the plates under it. 0
+    /// for a female buck.
+    /// </summary>
+    public double Rise { get; init; }
+
     /// <summary>Minimum gap between buck and frame, mm (common practice, no source).</summary>
     public const double MinGap = 25;
+
+    /// <summary>Minimum gap between a plate and the frame with which the plate goes through the frame, mm.</summary>
+    internal const double MinClearance = 0.5;
 
     /// <summary>
     /// The blank of a buck; null when the sheet is not known, or when nothing is left of the plane it is clamped in.
@@ -48,21 +57,27 @@ public sealed record Blank(
         var plane = finished.At(spec.Kind == BuckKind.Male ? shape.Foot : shape.Face, cancellation);
         if (sheet is null || plane.IsEmpty) return null;
         var footprint = plane.Bounds;
-        var wanted = former.Gap ?? Math.Max(MinGap, spec.Kind == BuckKind.Male ? depth : 0);
+        var isMale = spec.Kind == BuckKind.Male;
+        // A frame that is not given is made large enough for the plates.
+        var wanted = former.Gap ?? Math.Max(MinGap, isMale ? depth + shape.Foot : 0);
         var stack = new StackedSolid(shape, spec).Plan;
         var place = FormerPlace.Find(former, footprint, stack);
         // A male buck goes through the frame with its base; on the block of a cavity the frame may stand.
-        var around = spec.Kind == BuckKind.Male
+        var around = isMale
             ? Math.Max(wanted, (stack.Width - footprint.Width) / 2 + former.BaseGap)
             : wanted;
         var opening = place.Opening ?? new RectangleSize(footprint.Width + 2 * around, footprint.Height + 2 * around);
         var gap = Math.Min(opening.Width - footprint.Width, opening.Height - footprint.Height) / 2;
         var edge = 2 * (former.Grip + former.Lip);
-        var surface = FormedSurface.Compute(finished, spec.Kind, opening.Width * opening.Height, heights, cancellation);
+        var rise = RiseThrough(opening, spec, shape, depth);
+        var plates = isMale ? rise - depth : 0;
+        var surface = FormedSurface.Compute(
+            finished, spec.Kind, opening.Width * opening.Height, 2 * (stack.Width + stack.Height) * plates, heights,
+            cancellation);
         var across = footprint.Width <= footprint.Height ? opening.Width : opening.Height;
         var (width, height) = (opening.Width + edge, opening.Height + edge);
         return new(
-            width, height, opening, gap, surface, DrawRatios.Compute(surface, finished, spec.Kind, depth, across),
+            width, height, opening, gap, surface, DrawRatios.Compute(surface, finished, spec.Kind, depth, plates, across),
             sheet.Gauge, sheet.Gauge / surface.ArealRatio, sheet.MinWall * surface.ArealRatio,
             former.PlugGap is { } plugGap && spec.Kind == BuckKind.Female
                 ? PlugWallOf(shape, plugGap, sheet.Gauge, surface, offsetter)
@@ -70,8 +85,25 @@ public sealed record Blank(
             [.. sheet.Sizes.Select(s => BlankYield.Compute(s, width, height))])
         {
             BaseGap = Math.Min(opening.Width - stack.Width, opening.Height - stack.Height) / 2,
+            Rise = rise,
             IsTurned = place.IsTurned,
         };
+    }
+
+    /// <summary>
+    /// Height of what goes through a frame, mm. The frame rests on plates that are larger. It counts as resting on the block of a
+    /// cavity too: the sheet round the cavity sticks to the block before it is drawn.
+    /// </summary>
+    /// <param name="opening">Clear opening of the frame.</param>
+    /// <param name="spec">The stack.</param>
+    /// <param name="shape">Its drafted outline.</param>
+    /// <param name="depth">Depth of the buck, mm.</param>
+    internal static double RiseThrough(RectangleSize opening, StackSpec spec, DraftedShape shape, double depth)
+    {
+        if (spec.Kind != BuckKind.Male) return 0;
+        var stack = new StackedSolid(shape, spec).Plan;
+        var baseGap = Math.Min(opening.Width - stack.Width, opening.Height - stack.Height) / 2;
+        return depth + (baseGap >= MinClearance ? shape.Foot : 0);
     }
 
     /// <summary>What the plug does not take is spread over the walls.</summary>

@@ -15,10 +15,16 @@ namespace BuckGen.Design.Forming;
 public sealed record DrawRatios(double Areal, double Linear, double HeightToWidth)
 {
     /// <summary>The ratios of a drafted solid.</summary>
+    /// <param name="surface">Its areas.</param>
+    /// <param name="shape">The solid.</param>
+    /// <param name="kind">Male or female.</param>
+    /// <param name="depth">Depth of the buck, mm.</param>
+    /// <param name="plates">Height of the plates under a male buck that go through the frame, mm.</param>
+    /// <param name="openingAcross">Clear opening of the frame along the line, mm.</param>
     internal static DrawRatios Compute(FormedSurface surface, DraftedShape shape, BuckKind kind, double depth,
-        double openingAcross)
+        double plates, double openingAcross)
     {
-        var walls = 2 * shape.Side.Length(depth);
+        var walls = 2 * (shape.Side.Length(depth) + plates);
         var (foot, face) = (Across(shape.At(shape.Foot)), Across(shape.At(shape.Face)));
         var linear = kind == BuckKind.Male ? (openingAcross - foot + face + walls) / openingAcross : (foot + walls) / face;
         var widest = kind == BuckKind.Male ? shape.At(shape.Foot) : shape.At(shape.Face);

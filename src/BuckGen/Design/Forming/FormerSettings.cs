@@ -20,7 +20,7 @@ internal static class FormerSettings
             Option = "--travel"
         },
         Gap = new("gap", "gap between buck and frame", null, 0, 1000,
-            "from buck to frame; if omitted: the height of the buck, at least 25 mm")
+            "from buck to frame; if omitted: the height of buck and plates, at least 25 mm")
         {
             Example = 40,
             Source = "Takahashi and Bando, Dental Traumatology 2018",

@@ -38,16 +38,18 @@ public sealed record FormedPart
     /// <summary>The thinnest place of the whole sheet inside the frame, found in the same way.</summary>
     public required ThinnestPlace? ThinnestOfSheet { get; init; }
 
-    /// <summary>Between which limits the thinnest place lies, mm; null when only one mesh gave it.</summary>
+    /// <summary>
+    /// Between which limits the thinnest place lies, by mesh and material, mm; null when a simulation for them failed.
+    /// </summary>
     public FigureRange? ThinnestRange => RangeOf(Thinnest);
 
     /// <summary>
-    /// Limits of the thickness that 1 % of the area of the part does not exceed, mm; null when only one mesh gave it.
+    /// Limits of the thickness that 1 % of the area of the part does not exceed, mm; null when a simulation for them failed.
     /// </summary>
     public FigureRange? ThicknessOf1Percent { get; init; }
 
     /// <summary>
-    /// Limits of the thickness that 5 % of the area of the part does not exceed, mm; null when only one mesh gave it.
+    /// Limits of the thickness that 5 % of the area of the part does not exceed, mm; null when a simulation for them failed.
     /// </summary>
     public FigureRange? ThicknessOf5Percent { get; init; }
 
@@ -56,6 +58,18 @@ public sealed record FormedPart
 
     /// <summary>Mean thickness of the part, which is the sheet inside the footprint and beyond the cut, mm.</summary>
     public required double MeanThickness { get; init; }
+
+    /// <summary>Limits of that mean, by mesh and material, mm; null when a simulation for them failed.</summary>
+    public FigureRange? MeanRange { get; init; }
+
+    /// <summary>Shear modulus of the hot sheet between which the material lies, MPa.</summary>
+    public required FigureRange Modulus { get; init; }
+
+    /// <summary>
+    /// Ratio of the thinnest wall of the softest sheet, and of the stiffest, to that of the one between; null when one of them
+    /// did not converge.
+    /// </summary>
+    public FigureRange? MaterialSensitivity { get; init; }
 
     /// <summary>The wall from flange to face; null when no mesh lies on the wall or on the face.</summary>
     public PartWall? Wall { get; init; }
@@ -84,6 +98,10 @@ public sealed record FormedPart
     /// </summary>
     public double? RequiredGauge { get; init; }
 
+    /// <summary>Limits of that gauge, as far as those of the thinnest place; null when one of the two is not known.</summary>
+    public FigureRange? RequiredGaugeRange => (RequiredGauge, ThinnestRange, Thinnest) is ({ } gauge, { } range, { } thin)
+        ? new(gauge * thin.Thickness / range.High, gauge * thin.Thickness / range.Low) : null;
+
     /// <summary>
     /// Edge length of the triangles at walls with room before them, mm: walls lower than a few of them are not resolved. In gaps
     /// the triangles are smaller.
@@ -96,10 +114,10 @@ public sealed record FormedPart
     /// </summary>
     public double? MeshSensitivity { get; init; }
 
-    /// <summary>Between which limits a thin place lies, mm; null when only one mesh gave it.</summary>
+    /// <summary>Between which limits a thin place lies, mm; null when a simulation for them failed.</summary>
     internal FigureRange? RangeOf(ThinnestPlace? place) =>
-        place is null || MeshSensitivity is not { } change ? null
-            : MeshError.Range(place.Thickness, change, Spec.Detail);
+        (place, MeshSensitivity, MaterialSensitivity) is ({ } thin, { } change, { } material)
+            ? MaterialError.Widen(MeshError.Range(thin.Thickness, change, Spec.Detail), material) : null;
 }
 
 /// <summary>A node of the formed sheet.</summary>
@@ -132,10 +150,18 @@ public sealed record ThinnestPlace(double Thickness, Vec2 Place, double Height);
 /// <summary>The highest point of a web.</summary>
 /// <param name="Place">Position in plan.</param>
 /// <param name="Height">Height above the bottom of the stack, mm.</param>
-public sealed record WebPlace(Vec2 Place, double Height);
+public sealed record WebPlace(Vec2 Place, double Height)
+{
+    /// <summary>True when the softest sheet of the plastic folds there too; a web of a stiffer one goes when it is hotter.</summary>
+    public bool StaysWhenSoft { get; init; } = true;
+}
 
 /// <summary>A place where the sheet does not touch the buck.</summary>
 /// <param name="Place">Position in plan.</param>
 /// <param name="Height">Height above the bottom of the stack, mm.</param>
 /// <param name="Gap">Gap between sheet and buck, mm.</param>
-public sealed record BridgedPlace(Vec2 Place, double Height, double Gap);
+public sealed record BridgedPlace(Vec2 Place, double Height, double Gap)
+{
+    /// <summary>Limits of the gap, by mesh and material, mm.</summary>
+    public FigureRange Range { get; init; } = new(Gap, Gap);
+}

@@ -20,10 +20,10 @@ internal static class FormedPartFindings
                 with
             { Value = spec.Draft, Limit = 0 };
         }
-        return blank.Gap < PartForming.MinClearance
+        return blank.Gap < Blank.MinClearance
             ? NotPredicted("the part does not fit into the frame", "Use a larger frame or a smaller part.")
                 with
-            { Value = blank.Gap, Limit = PartForming.MinClearance }
+            { Value = blank.Gap, Limit = Blank.MinClearance }
             : null;
     }
 
@@ -56,17 +56,26 @@ internal static class FormedPartFindings
             Plug(kind, former)])
             if (finding is not null) yield return finding;
         foreach (var web in part.Webs.Where(w => !IsTrimmedOff(w.Height)))
-            yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
-                "Give the parts more room or more draft, or add a block beside the web that the sheet meets first.")
+            yield return new("sheet-webs", web.StaysWhenSoft ? Severity.Warning : Severity.Note,
+                web.StaysWhenSoft ? "The sheet folds on itself here: a web will stand on the part."
+                    : "The sheet may fold on itself here, if it is formed cool: a web may stand on the part.",
+                web.StaysWhenSoft
+                    ? "Give the parts more room or more draft, or add a block beside the web that the sheet meets first."
+                    : "Heat the sheet to the hot end of its range, or give the parts more room or more draft.")
             {
                 Place = web.Place,
                 Height = web.Height,
                 Source = Source,
             };
         foreach (var place in part.Bridged.Where(b => !IsTrimmedOff(b.Height)))
-            yield return new("sheet-bridges", Severity.Warning,
-                FormattableString.Invariant($"The sheet does not reach the buck here: it stands {place.Gap:0.#} mm off."),
-                "Make the corner rounder or the gap wider, set a vent there, or use a thinner or hotter sheet.")
+            // What a hotter sheet reaches is no fault of the buck.
+            yield return new("sheet-bridges", place.Range.Low > 0 ? Severity.Warning : Severity.Note,
+                FormattableString.Invariant(
+                    $"The sheet {(place.Range.Low > 0 ? "does" : "may")} not reach the buck here: it stands ")
+                    + FormattableString.Invariant($"{place.Range.Low:0.#} to {place.Range.High:0.#} mm off."),
+                place.Range.Low > 0
+                    ? "Make the corner rounder or the gap wider, set a vent there, or use a thinner sheet."
+                    : "Heat the sheet to the hot end of its range, set a vent there, or make the gap wider.")
             {
                 Place = place.Place,
                 Height = place.Height,
@@ -135,13 +144,16 @@ internal static class FormedPartFindings
         }
         : null;
 
+    /// <summary>A wall that is too thin in the middle of its range is a warning, one that only may be is a note.</summary>
     private static Finding? Film(FormedPart part, SheetSpec sheet) => part.Thinnest is { } thin
-            && sheet.MinWall is { } wanted && thin.Thickness < wanted
-        ? new("wall-too-thin", Severity.Warning,
-            $"The thinnest wall will be {WallText.Format(part.ThinnestRange)}; "
+            && sheet.MinWall is { } wanted && Math.Min(thin.Thickness, part.ThinnestRange?.Low ?? thin.Thickness) < wanted
+        ? new("wall-too-thin", thin.Thickness < wanted ? Severity.Warning : Severity.Note,
+            $"The thinnest wall {(part.ThinnestRange?.High < wanted ? "will" : "may")} be too thin: "
+                + $"{WallText.Format(part.ThinnestRange)}; "
                 + FormattableString.Invariant($"{wanted:0.###} mm is wanted."),
-            part.RequiredGauge is { } gauge
-                ? FormattableString.Invariant($"Start with a sheet of {gauge:0.##} mm, or use more draft and rounder corners.")
+            part.RequiredGaugeRange is { } gauge
+                ? FormattableString.Invariant($"Start with a sheet of {gauge.Low:0.##} to {gauge.High:0.##} mm, or use more ")
+                    + "draft and rounder corners."
                 : "Use a thicker sheet, more draft or rounder corners.")
         {
             Place = thin.Place,

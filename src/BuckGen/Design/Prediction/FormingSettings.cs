@@ -22,11 +22,12 @@ internal static class FormingSettings
             Option = "--corner-ball",
             Source = Setting.Practice
         },
-        Modulus = new("modulus", "stiffness of the hot sheet", 0.1, 0.001, 10,
-            "stiffness of the hot sheet, MPa; the stiffer, the rounder inside corners stay")
+        Modulus = new("modulus", "stiffness of the hot sheet", null, 0.001, 10,
+            "stiffness of the hot sheet (shear modulus); if omitted: the range of the plastic")
         {
             Kind = QuantityKind.Number,
             Unit = "MPa",
+            Example = 0.2,
             Source = Setting.Practice,
         },
         Friction = new("friction", "friction between sheet and buck", null, 0, 10,

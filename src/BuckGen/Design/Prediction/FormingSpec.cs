@@ -23,12 +23,11 @@ public sealed record FormingSpec
     public bool Stepped { get; init; } = FormingSettings.Stepped.Default;
 
     /// <summary>
-    /// Shear modulus of the hot sheet, MPa, 0.001 to 10. It determines the smallest corner that the vacuum fills, and little
-    /// else. At 0.1 that corner has a radius of about one and a half gauges (common practice, no source). Solid plastics just
-    /// above softening have two or three times that modulus (0.2 polystyrene, 0.3 acrylic: Ferry, Viscoelastic Properties of
-    /// Polymers, from memory), hotter ones less.
+    /// Shear modulus of the hot sheet, MPa, 0.001 to 10; null, the usual case, for the range of the plastic. It determines how
+    /// round inside corners stay and whether counters fill, and so how thin the sheet gets in them. Flat and outer places hardly
+    /// depend on it.
     /// </summary>
-    public double Modulus { get; init; } = FormingSettings.Modulus.Value;
+    public double? Modulus { get; init; }
 
     /// <summary>
     /// Stiffening of the sheet under biaxial stretch: the ratio C2/C1 of the Mooney-Rivlin constants, 0 to 10. At 0.1 the

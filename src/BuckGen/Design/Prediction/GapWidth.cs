@@ -27,6 +27,9 @@ internal sealed class GapWidth(PlanDistance wood, bool isMale)
     /// </summary>
     private const double CornerGrowth = 1.3;
 
+    /// <summary>Share of half its width from which on a point lies in the middle of a gap.</summary>
+    private const double MiddleShare = 0.7;
+
     private const int Directions = 16, MaxMoves = 40;
 
     /// <summary>
@@ -60,6 +63,12 @@ internal sealed class GapWidth(PlanDistance wood, bool isMale)
 
         bool IsFree(double radius) => AirAt(foot + away * radius) >= Free * radius;
     }
+
+    /// <summary>True near the middle of a gap, as far from its walls as most of half its width.</summary>
+    /// <param name="p">The point in plan.</param>
+    /// <param name="max">Width from which it counts as open, mm.</param>
+    public bool IsInMiddle(Vec2 p, double max) =>
+        At(p, max) is var width && !double.IsInfinity(width) && AirAt(p) >= MiddleShare * width / 2;
 
     /// <summary>The narrowest gap along an outline; null when none is narrower than the limit.</summary>
     /// <param name="edge">The outline whose distance the widths are made of.</param>

@@ -1,3 +1,4 @@
+using BuckGen.Cancellation;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Geometry;
@@ -22,9 +23,6 @@ internal sealed class PartForming
     private static readonly MeshFineness
         Coarse = new(1_800, 4, 20_000), Quick = new(7_000, 6, 40_000), Fine = new(50_000, 12, 150_000);
 
-    /// <summary>Smallest gap between a plate and the frame with which the plate passes through the frame, mm.</summary>
-    internal const double MinClearance = 0.5;
-
     /// <summary>Relative error of the wall allowed in the search of the gauge, and the number of tries.</summary>
     private const double GaugeTolerance = 0.01;
     private const int MaxGaugeTries = 2;
@@ -32,6 +30,7 @@ internal sealed class PartForming
     private readonly SheetSpec sheet;
     private readonly AirFlowSpec air;
     private readonly FormingSpec forming;
+    private readonly FigureRange modulus;
     private readonly BuckTool tool;
     private readonly Bounds opening, part;
     private readonly double frameHeight, rise;
@@ -44,12 +43,14 @@ internal sealed class PartForming
     public PartForming(FormedWood wood, SheetSpec sheet, AirFlowSpec air, Blank blank, FormingSpec forming)
     {
         (this.sheet, this.air, this.forming) = (sheet, air, forming);
+        modulus = forming.Modulus is { } given ? new(given, given)
+            : sheet.Plastic?.HotModulus ?? MaterialError.UnknownModulus;
         var middle = wood.Footprint.Bounds.Centre;
         var half = new Vec2(blank.Opening.Width / 2, blank.Opening.Height / 2);
         opening = Bounds.FromCorners(middle - half, middle + half);
         WoodSlab[] slabs = [.. BuckSlabs.FromLayers(wood.Solid.Finished, wood.Layers, forming.Stepped)];
         // The frame rests on the highest slab that is too large to pass through it.
-        frameHeight = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(MinClearance)))
+        frameHeight = slabs.Where(s => !opening.Contains(s.Lower.Bounds.Grown(Blank.MinClearance)))
             .Select(s => s.Top).DefaultIfEmpty(0).Max();
         rise = Math.Max(0, slabs.Max(s => s.Top) - frameHeight);
         tool = new(slabs, frameHeight, opening);
@@ -70,42 +71,45 @@ internal sealed class PartForming
     /// <summary>The drafted wall of the wood.</summary>
     public DraftedWall Wall => wall;
 
-    /// <summary>The formed part, with its difference from that of a coarser mesh.</summary>
+    /// <summary>
+    /// The formed part, with its differences from that of a coarser mesh and from those of the softest and the stiffest sheet.
+    /// </summary>
     public FormedPart Predict(CancellationToken cancellation)
     {
-        var gauge = sheet.Gauge;
-        var quick = Form(Quick, gauge, cancellation);
-        var (best, coarser) = forming.Detail == FormingDetail.Quick
-            ? (quick, Form(Coarse, gauge, cancellation))
-            : (Form(Fine, gauge, cancellation), quick);
-        return best.Part with
+        var (gauge, middle, quickMesh) = (sheet.Gauge, MaterialError.Middle(modulus), meshes.Create(Quick));
+        var isQuick = forming.Detail == FormingDetail.Quick;
+        Trial[] trials =
+        [
+            new(quickMesh, gauge, middle),
+            .. modulus.Low < modulus.High
+                ? (Trial[])[new(quickMesh, gauge, modulus.Low), new(quickMesh, gauge, modulus.High)] : [],
+            .. isQuick ? (Trial[])[new(meshes.Create(Coarse), gauge, middle)] : [],
+        ];
+        var formed = ParallelWork.Select(trials, t => Form(t, cancellation), cancellation);
+        // The fine mesh alone takes both cores.
+        var best = isQuick ? formed[0] : Form(new(meshes.Create(Fine), gauge, middle), cancellation);
+        var ranges = new PredictedRanges(forming.Detail, best, isQuick ? formed[^1] : formed[0])
         {
-            MeshSensitivity = ThicknessChange(best, coarser),
-            ThicknessOf1Percent = RangeOfShare(best, coarser, 0.01),
-            ThicknessOf5Percent = RangeOfShare(best, coarser, 0.05),
+            Materials = modulus.Low < modulus.High ? formed[..3] : null,
+        };
+        return ranges.AddTo(best.Part) with
+        {
+            Modulus = modulus,
             NotJudged = gaps.Narrowest(gapEdge, best.MinJudgedGap),
-            RequiredGauge = RequiredGauge(best, quick, cancellation),
+            RequiredGauge = RequiredGauge(best, formed[0], quickMesh, cancellation),
         };
     }
 
     /// <summary>The wall of the part by the quick mesh alone; null when the simulation did not converge.</summary>
-    public PartWall? PredictWall(CancellationToken cancellation) => Form(Quick, sheet.Gauge, cancellation).Part.Wall;
+    public PartWall? PredictWall(CancellationToken cancellation) =>
+        Form(new(meshes.Create(Quick), sheet.Gauge, MaterialError.Middle(modulus)), cancellation).Part.Wall;
 
-    private static double? ThicknessChange(PartPostprocessor best, PartPostprocessor coarser) =>
-        best.IsConverged && coarser.IsConverged
-            && best.Thinnest(coarser.Ball) is { } fine && coarser.Thinnest(coarser.Ball) is { } coarse
-            ? fine.Thickness / coarse.Thickness - 1 : null;
-
-    private FigureRange? RangeOfShare(PartPostprocessor best, PartPostprocessor coarser, double share) =>
-        best.IsConverged && coarser.IsConverged
-            && best.Quantile(share) is > 0 and var fine && coarser.Quantile(share) is > 0 and var coarse
-            ? MeshError.Range(fine, fine / coarse - 1, forming.Detail) : null;
-
-    private PartPostprocessor Form(MeshFineness fineness, double gauge, CancellationToken cancellation)
+    private PartPostprocessor Form(Trial trial, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
-        var (mesh, sizes) = meshes.Create(fineness);
-        var clamped = ClampedSheet.FromMesh(mesh, HyperelasticMaterial.MooneyRivlin(forming.Modulus, forming.Stiffening), gauge);
+        var (mesh, sizes) = trial.Mesh;
+        var material = HyperelasticMaterial.MooneyRivlin(trial.Modulus, forming.Stiffening);
+        var clamped = ClampedSheet.FromMesh(mesh, material, trial.Gauge);
         var load = new FormingLoad(air.AmbientPressure - air.ReservoirPressure)
         {
             Rise = rise,
@@ -113,7 +117,7 @@ internal sealed class PartForming
             MaxSteps = forming.Friction is null ? MaxSteps : MaxFrictionSteps,
         };
         var formed = MembraneForming.Form(clamped, tool, load, cancellation);
-        return new(formed, tool, footprint, part, frameHeight, forming, wall, sizes);
+        return new(formed, tool, footprint, new Bridging(formed, tool, gaps, part), frameHeight, forming, wall, sizes);
     }
 
     /// <summary>
@@ -121,7 +125,8 @@ internal sealed class PartForming
     /// gauge. It uses the quick mesh and assumes that the ratio of its wall to that of the best mesh is constant; rounded up to
     /// hundredths.
     /// </summary>
-    private double? RequiredGauge(PartPostprocessor best, PartPostprocessor quick, CancellationToken cancellation)
+    private double? RequiredGauge(
+        PartPostprocessor best, PartPostprocessor quick, GradedMesh quickMesh, CancellationToken cancellation)
     {
         if (sheet.MinWall is not { } minWall || !best.IsConverged || !quick.IsConverged) return null;
         if (best.Thinnest(best.Ball) is not { } fine || quick.Thinnest(quick.Ball) is not { } seen) return null;
@@ -129,7 +134,7 @@ internal sealed class PartForming
         var gauge = sheet.Gauge * targetWall / seen.Thickness;
         for (var tries = 0; tries < MaxGaugeTries && gauge <= SheetSettings.Gauge.Max; tries++)
         {
-            var next = Form(Quick, gauge, cancellation);
+            var next = Form(new(quickMesh, gauge, MaterialError.Middle(modulus)), cancellation);
             if (!next.IsConverged || next.Thinnest(quick.Ball) is not { } there) return null;
             if (Math.Abs(there.Thickness / targetWall - 1) <= GaugeTolerance) break;
             gauge *= targetWall / there.Thickness;
@@ -138,6 +143,12 @@ internal sealed class PartForming
             && gauge <= SheetSettings.Gauge.Max ? Math.Ceiling(gauge * 100 - 1e-6) / 100 : null;
     }
 }
+
+/// <summary>One simulation.</summary>
+/// <param name="Mesh">Mesh of the sheet.</param>
+/// <param name="Gauge">Thickness before forming, mm.</param>
+/// <param name="Modulus">Shear modulus, MPa.</param>
+internal sealed record Trial(GradedMesh Mesh, double Gauge, double Modulus);
 
 /// <summary>The wood over which the sheet is formed.</summary>
 /// <param name="Solid">The drafted wall.</param>

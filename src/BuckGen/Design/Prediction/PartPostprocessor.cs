@@ -12,11 +12,6 @@ internal sealed class PartPostprocessor
     /// </summary>
     private const double MinFreeShare = 0.9;
 
-    /// <summary>
-    /// Smallest gap that counts as bridging, mm, and at least the gauge: smaller gaps are the rounding of every corner.
-    /// </summary>
-    private const double MinBridgeGap = 1;
-
     /// <summary>Height, in gauges, from which on a fold is a web; lower ones are the wrinkles of tight corners.</summary>
     private const double MinWebHeight = 2;
 
@@ -30,7 +25,7 @@ internal sealed class PartPostprocessor
     private readonly FormedSheet formed;
     private readonly BuckTool tool;
     private readonly PlanDistance footprint;
-    private readonly Bounds partBounds;
+    private readonly Bridging bridging;
     private readonly double frameHeight;
     private readonly FormingSpec spec;
     private readonly DraftedWall wall;
@@ -39,10 +34,10 @@ internal sealed class PartPostprocessor
     private readonly double[] volumes, areas;
 
     public PartPostprocessor(
-        FormedSheet formed, BuckTool tool, PlanDistance footprint, Bounds partBounds, double frameHeight, FormingSpec spec,
+        FormedSheet formed, BuckTool tool, PlanDistance footprint, Bridging bridging, double frameHeight, FormingSpec spec,
         DraftedWall wall, MeshSizes sizes)
     {
-        (this.formed, this.tool, this.footprint, this.partBounds, this.wall) = (formed, tool, footprint, partBounds, wall);
+        (this.formed, this.tool, this.footprint, this.bridging, this.wall) = (formed, tool, footprint, bridging, wall);
         (this.frameHeight, this.spec, this.sizes) = (frameHeight, spec, sizes);
         var count = formed.Nodes.Length;
         (areaVectors, volumes, areas) = (new Vec3[count], new double[count], new double[count]);
@@ -83,6 +78,7 @@ internal sealed class PartPostprocessor
                 Gauge = formed.Sheet.Thickness,
                 FrameHeight = frameHeight,
                 BallRadius = sizes.BallInTheOpen(spec.CornerBall),
+                Modulus = new(formed.Sheet.Material.ShearModulus, formed.Sheet.Material.ShearModulus),
                 MinEdgeLength = sizes.AtWalls,
                 IsConverged = IsConverged,
                 Points = [],
@@ -118,12 +114,14 @@ internal sealed class PartPostprocessor
             Wall = WallProfile.Create(WallSamples(), wall.Depth, wall.Draft),
             MeanThicknessOfSheet = formed.MeanThickness,
             VolumeError = formed.PlasticVolumeAfter / formed.PlasticVolumeBefore - 1,
-            Bridged = BridgedPlaces(),
-            Webs = [.. Separated(formed.WebNodes.Select(i => formed.Nodes[i])
-                .Where(n => tool.SignedDistance(n) > MinWebHeight * formed.Sheet.Thickness).OrderByDescending(n => n.Z))
-                .Select(n => new WebPlace(n.Plan, n.Z + frameHeight))],
+            Bridged = [.. Separated(bridging.Nodes)
+                .Select(n => new BridgedPlace(n.Plan, n.Z + frameHeight, tool.DistanceFromWalls(n)))],
+            Webs = [.. Separated(WebNodes().OrderByDescending(n => n.Z)).Select(n => new WebPlace(n.Plan, n.Z + frameHeight))],
         };
     }
+
+    private IEnumerable<Vec3> WebNodes() => formed.WebNodes.Select(i => formed.Nodes[i])
+        .Where(n => tool.SignedDistance(n) > MinWebHeight * formed.Sheet.Thickness);
 
     private bool IsOnPart(Vec3 place) =>
         IsInFootprint(place) && wall.HeightOf(place.Z + frameHeight) >= wall.CutHeight - EdgeTolerance;
@@ -150,7 +148,14 @@ internal sealed class PartPostprocessor
         return rising.Length == 0 ? 0 : WallProfile.Quantile(rising, share);
     }
 
-    private double MeanThickness()
+    /// <summary>Largest gap between sheet and wood near a place, as far as it counts as bridging, mm; else 0.</summary>
+    public double GapNear(Vec2 place) => bridging.GapNear(place, MinSpacing / 2);
+
+    /// <summary>Whether a web stands near a place.</summary>
+    public bool HasWebNear(Vec2 place) => WebNodes().Any(n => n.Plan.DistanceTo(place) <= MinSpacing);
+
+    /// <summary>Mean thickness of the part, by areas, mm; 0 when no triangle lies on it.</summary>
+    public double MeanThickness()
     {
         var (volume, area) = (0.0, 0.0);
         foreach (var (t, i) in formed.Sheet.Mesh.Triangles.Select((t, i) => (t, i)).Where(t => IsOnPart(formed.CentroidOf(t.t))))
@@ -179,17 +184,6 @@ internal sealed class PartPostprocessor
         var length = areaVectors[node].Length;
         return length > 0
             && tool.DistanceFromWalls(formed.Nodes[node] + areaVectors[node] * (ball / length)) >= MinFreeShare * ball;
-    }
-
-    private ImmutableArray<BridgedPlace> BridgedPlaces()
-    {
-        var minGap = Math.Max(MinBridgeGap, formed.Sheet.Thickness);
-        // Counters and gaps between pieces of a male buck lie outside its footprint but inside its bounds.
-        var freeNodes = formed.Nodes.Where((n, i) => formed.ContactOrder[i] < 0 && partBounds.Contains(n.Plan))
-            .Select(n => (Place: n, Distance: tool.DistanceFromWalls(n)))
-            .Where(o => o.Distance > minGap).OrderByDescending(o => o.Distance);
-        return [.. Separated(freeNodes.Select(o => o.Place))
-            .Select(n => new BridgedPlace(n.Plan, n.Z + frameHeight, tool.DistanceFromWalls(n)))];
     }
 
     /// <summary>The first of each group of close places.</summary>

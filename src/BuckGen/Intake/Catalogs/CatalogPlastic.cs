@@ -92,6 +92,11 @@ public sealed record CatalogPlastic : CatalogEntry
     /// <summary>Expansion, millionths of length per degree C; null when not known.</summary>
     public FigureRange? Expansion => RangeOf("expansion");
 
+    /// <summary>
+    /// Shear modulus during forming, from the hot end of its forming range to the cold one, MPa; null when not known.
+    /// </summary>
+    public FigureRange? HotModulus => RangeOf("hot-modulus");
+
     /// <summary>Price of a square metre in the shop's money, from the shop's own file; null when not known.</summary>
     public double? Price => NumberOf("price");
 

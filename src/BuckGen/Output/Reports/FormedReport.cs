@@ -17,14 +17,18 @@ namespace BuckGen.Output.Reports;
 /// <param name="ThinnestOfSheet">The thinnest place anywhere in the frame; null when none was found.</param>
 /// <param name="CornerBall">Radius of the ball that touches the thinnest place.</param>
 /// <param name="Mean">Mean thickness of the part.</param>
+/// <param name="MeanRange">Between which limits that mean lies; null when it is not known.</param>
 /// <param name="MeanOfSheet">Mean thickness of all that lies in the frame.</param>
 /// <param name="VolumeError">Plastic after over plastic before, less 1.</param>
 /// <param name="Refinement">How much the thinnest place changes from a coarser net; null when it is not known.</param>
-/// <param name="GaugeNeeded">Gauge for the wanted minimum wall; null when none is given.</param>
+/// <param name="MaterialRatio">
+/// Thinnest wall of the softest and of the stiffest sheet over that of the one between; null when it is not known.
+/// </param>
+/// <param name="GaugeNeeded">Limits of the gauge for the wanted minimum wall; null when none is given.</param>
 /// <param name="Triangles">Triangles of the net.</param>
 /// <param name="MinTriangleSide">Sides of the triangles at walls with room before them; those in gaps are smaller.</param>
 /// <param name="FrameHeight">Where the frame stands at the end.</param>
-/// <param name="Modulus">Shear modulus of the hot sheet.</param>
+/// <param name="Modulus">Shear modulus of the hot sheet, softest and stiffest.</param>
 /// <param name="Stiffening">Ratio of its two constants.</param>
 /// <param name="Friction">Friction between sheet and buck; null for a sheet that sticks.</param>
 /// <param name="Webs">Where webs stand.</param>
@@ -32,24 +36,25 @@ namespace BuckGen.Output.Reports;
 public sealed record FormedReport(
     string Detail, bool Stepped, bool AtRest, double Gauge, WallReport? Thinnest, RangeReport? ThinnestRange,
     RangeReport? Of1Percent, RangeReport? Of5Percent, WallReport? ThinnestOfSheet, double CornerBall, double Mean,
-    double MeanOfSheet,
-    double VolumeError, double? Refinement, double? GaugeNeeded, int Triangles, double MinTriangleSide, double FrameHeight,
-    double Modulus, double Stiffening, double? Friction,
+    RangeReport? MeanRange, double MeanOfSheet, double VolumeError, double? Refinement, RangeReport? MaterialRatio,
+    RangeReport? GaugeNeeded, int Triangles, double MinTriangleSide, double FrameHeight,
+    RangeReport Modulus, double Stiffening, double? Friction,
     ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged)
 {
     internal static FormedReport Create(FormedPart part) => new(
         Words.Format(part.Spec.Detail), part.Spec.Stepped, part.IsConverged, ReportNumber.Round(part.Gauge),
         WallReport.Create(part.Thinnest), Range(part.ThinnestRange), Range(part.ThicknessOf1Percent),
         Range(part.ThicknessOf5Percent), WallReport.Create(part.ThinnestOfSheet),
-        ReportNumber.Round(part.BallRadius), ReportNumber.Round(part.MeanThickness),
+        ReportNumber.Round(part.BallRadius), ReportNumber.Round(part.MeanThickness), Range(part.MeanRange),
         ReportNumber.Round(part.MeanThicknessOfSheet), ReportNumber.Round(part.VolumeError),
-        ReportNumber.Round(part.MeshSensitivity), ReportNumber.Round(part.RequiredGauge),
-        part.Triangles.Length, ReportNumber.Round(part.MinEdgeLength), ReportNumber.Round(part.FrameHeight), part.Spec.Modulus,
-        part.Spec.Stiffening, part.Spec.Friction, [.. part.Webs.Select(w => PlaceReport.Create(w.Place))],
+        ReportNumber.Round(part.MeshSensitivity), Range(part.MaterialSensitivity), Range(part.RequiredGaugeRange),
+        part.Triangles.Length, ReportNumber.Round(part.MinEdgeLength), ReportNumber.Round(part.FrameHeight),
+        RangeReport.Create(part.Modulus), part.Spec.Stiffening, part.Spec.Friction,
+        [.. part.Webs.Select(w => PlaceReport.Create(w.Place))],
         [.. part.Bridged
             .Select(b =>
-                new BridgedReport(ReportNumber.Round(b.Gap), ReportNumber.Round(b.Place.X), ReportNumber.Round(b.Place.Y),
-                    ReportNumber.Round(b.Height)))]);
+                new BridgedReport(ReportNumber.Round(b.Gap), RangeReport.Create(b.Range), ReportNumber.Round(b.Place.X),
+                    ReportNumber.Round(b.Place.Y), ReportNumber.Round(b.Height)))]);
 
     private static RangeReport? Range(FigureRange? range) => range is { } limits ? RangeReport.Create(limits) : null;
 }
@@ -69,7 +74,8 @@ public sealed record WallReport(double Thickness, double X, double Y, double Z)
 
 /// <summary>A place that the sheet does not reach.</summary>
 /// <param name="Distance">How far it stands off.</param>
+/// <param name="Range">Limits of that distance.</param>
 /// <param name="X">Place in the plan.</param>
 /// <param name="Y">Place in the plan.</param>
 /// <param name="Z">Height.</param>
-public sealed record BridgedReport(double Distance, double X, double Y, double Z);
+public sealed record BridgedReport(double Distance, RangeReport Range, double X, double Y, double Z);

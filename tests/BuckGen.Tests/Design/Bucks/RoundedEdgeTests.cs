@@ -145,7 +145,7 @@ public class RoundedEdgeTests
 
         var shape = new DraftedShape(Formed.Disc(2 * radius), spec, 0, depth, new ArcOffsetter());
         double[] heights = [.. shape.CloseHeights([0, depth])];
-        var surface = FormedSurface.Compute(shape, kind, 40_000, heights, default);
+        var surface = FormedSurface.Compute(shape, kind, 40_000, 0, heights, default);
         var volume = heights.Zip(heights.Skip(1), (a, b) =>
             (shape.At(a).Area + 4 * shape.At((a + b) / 2).Area + shape.At(b).Area) / 6 * (b - a)).Sum();
 

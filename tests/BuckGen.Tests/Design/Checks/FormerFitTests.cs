@@ -123,14 +123,14 @@ public class FormerFitTests
     [Fact]
     public void A_sheet_smaller_than_the_blank_is_an_error()
     {
-        // The blank is 100 + 2 (25 + 12 + 15) = 204 by 184 mm.
+        // The blank is 100 + 2 (20 + 6 + 12 + 15) = 206 by 186 mm: 20 mm of buck on a plate of 6 mm.
         var spec = Male(20, 10) with { Sheet = new() { Sizes = [new(300, 180)] } };
 
         var finding = Find(Formed.Rectangle(100, 80), spec, "sheet-too-small");
 
-        Assert.Equal((Severity.Error, 184.0, 180.0), (finding.Severity, finding.Value, finding.Limit));
+        Assert.Equal((Severity.Error, 186.0, 180.0), (finding.Severity, finding.Value, finding.Limit));
         Assert.Empty(FormerFindings(Formed.Rectangle(100, 80),
-            spec with { Sheet = new() { Sizes = [new(300, 180), new(184, 204)] } }, "sheet-"));
+            spec with { Sheet = new() { Sizes = [new(300, 180), new(186, 206)] } }, "sheet-"));
     }
 
     [Fact]

@@ -74,7 +74,7 @@ public class CounterTests
             Formed.Spec(BuckKind.Male, Depth, gauge: Gauge) with
             {
                 Stock = [Formed.Mdf6],
-                Prediction = new() { Detail = detail },
+                Prediction = new() { Detail = detail, Modulus = 0.1 },
             }).Formed!;
 
     private static double Exact(double below)

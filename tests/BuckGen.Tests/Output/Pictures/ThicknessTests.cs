@@ -174,6 +174,7 @@ public class ThicknessTests
             IsConverged = true,
             MinEdgeLength = 10,
             BallRadius = 2,
+            Modulus = new(0.1, 0.1),
             Points = [.. points.Select(p => new FormedPoint(p.X, p.Y, 0, thickness(p), -1))],
             Triangles = [.. Enumerable.Range(0, 110).Where(i => i % 11 < 10)
                 .SelectMany(i => (FormedTriangle[])[new(i, i + 1, i + 12, 1, 1), new(i, i + 12, i + 11, 1, 1)])],

@@ -27,11 +27,17 @@ public static class ProcessCard
     /// <param name="title">What the job is called; empty for the outline's name.</param>
     public static ImmutableArray<byte>? Write(CutPlan plan, string title) => Write(plan, title, []).Card;
 
-    private static IEnumerable<string> Predicted(FormedPart? part) => part is { IsConverged: true, Thinnest: { } thin }
-        ? [CardText.Line($"Predicted   {part.MeanThickness:0.##} mm on average, thinnest ")
-            + CardText.Line($"{WallText.Format(part.ThinnestRange)} at ")
-            + CardText.Line($"{thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up")]
-        : [];
+    private static string Wall(Blank blank, FormedPart? part) => part switch
+    {
+        { IsConverged: true, Thinnest: { } thin } =>
+            CardText.Line($"Wall        {WallText.Format(part.MeanRange)} on average over the part, thinnest ")
+                + CardText.Line($"{WallText.Format(part.ThinnestRange)} at ")
+                + CardText.Line($"{thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up; predicted"),
+        { IsConverged: true } =>
+            CardText.Line($"Wall        {WallText.Format(part.MeanRange)} on average over the part; predicted"),
+        _ => CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average over part and skirt, by areas; ")
+            + "corners are thinner",
+    };
 
     private static string GapText(Blank blank) => (blank.Gap < 0
         ? CardText.Line($"{-2 * blank.Gap:0.#} mm too small for the buck")
@@ -57,8 +63,7 @@ public static class ProcessCard
                 + CardText.Line($"{blank.Height:0} mm"),
             CardText.Line(
                 $"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {GapText(blank)}"),
-            CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average (area method), thinner in corners"),
-            .. Predicted(plan.Design.Formed),
+            Wall(blank, plan.Design.Formed),
             .. PartLines(plan.Design),
         ];
         foreach (var line in head) text.Append(VisibleText.Escape(line)).Append('\n');

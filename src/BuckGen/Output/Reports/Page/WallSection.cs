@@ -23,13 +23,13 @@ internal static class WallSection
 
     private static string Words(FormedPart part) => !part.IsConverged
         ? "The prediction did not converge; do not use it. The finding says what may help."
-        : FormattableString.Invariant($"The part is {part.MeanThickness:0.##} mm thick on average") + (part.Thinnest is { } thin
+        : $"The part without its skirt is {WallText.Format(part.MeanRange)} thick on average" + (part.Thinnest is { } thin
             ? FormattableString.Invariant(
                 $" and thinnest, {WallText.Format(part.ThinnestRange)}, at {thin.Place.X:0.#}, {thin.Place.Y:0.#}, ")
                 + FormattableString.Invariant($"{thin.Height:0.#} mm up. Thickness that 1 % of it is below: ")
                 + $"{WallText.Format(part.ThicknessOf1Percent)}; 5 %: {WallText.Format(part.ThicknessOf5Percent)}."
-            : ".") + (part.RequiredGauge is { } gauge
-            ? FormattableString.Invariant($" For the minimum wall you want, start with a sheet of {gauge:0.##} mm.") : "");
+            : ".") + (part.RequiredGaugeRange is { } gauge
+            ? $" For the minimum wall you want, start with a sheet of {WallText.Format(gauge)}." : "");
 
     private static string Method(FormedPart part) => FormattableString.Invariant(
         $"Computed ({(part.Spec.Detail == FormingDetail.Fine ? "fine" : "quick")}) with {part.Triangles.Length} triangles, ")
@@ -38,6 +38,11 @@ internal static class WallSection
         + (part.MeshSensitivity is { } change
             ? FormattableString.Invariant(
                 $"a coarser net gives a thinnest wall {-change / (1 + change) * 100:+0;-0;0} % different. ") : "")
+        + (part.MaterialSensitivity is { } material && part.Modulus.Low < part.Modulus.High
+            ? FormattableString.Invariant(
+                $"The hot sheet may be as soft as {part.Modulus.Low:0.##} MPa or as stiff as {part.Modulus.High:0.##} MPa, ")
+                + FormattableString.Invariant(
+                    $"which makes the thinnest wall {material.Low:0.##} to {material.High:0.##} times as thick. ") : "")
         + FormattableString.Invariant(
             $"The thinnest place is one that a ball of {part.BallRadius:0.#} mm radius can touch: deeper in a sharp inside ")
             + "corner a wall has no minimum thickness. "
