@@ -152,7 +152,7 @@ public sealed record ThinnestPlace(double Thickness, Vec2 Place, double Height);
 /// <param name="Height">Height above the bottom of the stack, mm.</param>
 public sealed record WebPlace(Vec2 Place, double Height)
 {
-    /// <summary>True when the softest sheet of the plastic folds there too; a web of a stiffer one goes when it is hotter.</summary>
+    /// <summary>True when the softest sheet folds there too. A web that only a stiffer one has goes when it is hotter.</summary>
     public bool StaysWhenSoft { get; init; } = true;
 }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BuckGen.Geometry;
 using BuckGen.Physics.Membranes;
 

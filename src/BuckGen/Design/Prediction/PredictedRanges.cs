@@ -31,7 +31,7 @@ internal sealed class PredictedRanges(FormingDetail detail, PartPostprocessor be
         ThicknessOf5Percent = RangeOfShare(0.05),
         MeanRange = RangeOfMean(),
         Bridged = [.. part.Bridged.Select(WithRange)],
-        Webs = [.. part.Webs.Select(w => w with { StaysWhenSoft = Materials is not [_, var soft, _] || soft.HasWebNear(w.Place) })],
+        Webs = [.. part.Webs.Select(WithStay)],
     };
 
     /// <summary>Relative change of a figure from the coarser mesh to the better one; null when one of them lacks it.</summary>
@@ -59,6 +59,9 @@ internal sealed class PredictedRanges(FormingDetail detail, PartPostprocessor be
         var (mean, error) = (best.MeanThickness(), MinMeanError + Math.Abs(change));
         return MaterialError.Widen(new(mean * (1 - error), mean * (1 + error)), material);
     }
+
+    private WebPlace WithStay(WebPlace web) =>
+        web with { StaysWhenSoft = Materials is not [_, var soft, _] || soft.HasWebNear(web.Place) };
 
     private BridgedPlace WithRange(BridgedPlace place)
     {

@@ -1,4 +1,3 @@
-using BuckGen.Design;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
