@@ -20,7 +20,7 @@ internal static class PartSettings
             Option = null,
         },
         CutHeight = new("cut-height", "height of the cut", null, 0, 500,
-            "height of a cut without a ring, over the underside of the flange; left out: the ring of [jig] cuts, or none")
+            "height of a cut without a ring, over the flange's underside; left out: the ring's, or none")
         {
             AboveMin = true,
             Example = 6,

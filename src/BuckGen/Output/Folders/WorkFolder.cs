@@ -70,8 +70,9 @@ internal sealed class WorkFolder : IDisposable
                 return work;
             }
             catch (Exception gone)
-                when (gone is DirectoryNotFoundException or FileNotFoundException && attempt < Tries
-                    && Directory.Exists(Path.GetDirectoryName(path)))
+                when ((gone is DirectoryNotFoundException or FileNotFoundException
+                        || (DiskErrors.WasTaken(gone) && !Contents.Exists(path)))
+                    && attempt < Tries && Directory.Exists(Path.GetDirectoryName(path)))
             {
                 // The run that had it has just finished.
             }

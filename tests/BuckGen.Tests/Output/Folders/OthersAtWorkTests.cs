@@ -57,6 +57,21 @@ public sealed class OthersAtWorkTests() : Scratch(inMemory: true)
         }
     }
 
+    /// <summary>
+    /// A run that finds the work folder of another, and then finds it gone, tries again. The system reports a name that is taken.
+    /// </summary>
+    [Fact]
+    public void A_name_that_is_taken_is_known_from_the_error_of_the_system()
+    {
+        Fresh();
+        File.WriteAllText(At("taken"), "");
+
+        var taken = Assert.Throws<IOException>(() => Directory.CreateDirectory(At("taken")));
+
+        Assert.True(DiskErrors.WasTaken(taken));
+        Assert.False(DiskErrors.WasTaken(new IOException("full") { HResult = 28 }));
+    }
+
     [Fact]
     public void Runs_into_one_folder_wait_for_each_other()
     {
