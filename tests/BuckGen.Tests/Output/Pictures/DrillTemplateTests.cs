@@ -88,7 +88,7 @@ public class DrillTemplateTests
         var words = string.Join(' ', DrillTemplate.Draw(Design)!.Items.OfType<PictureText>().Skip(2).Select(t => t.Text));
 
         Assert.Equal("Print at 100 %, without fitting to the page, and measure the line above before use: it must be 100 mm "
-            + "long. Layer 2, from above: 13 vents, drill 0.7 mm (13 wall). Dashed: dowels, not to be drilled into. Wear eye "
+            + "long. Layer 2, from above: 13 vents, drill 0.6 mm (13 wall). Dashed: dowels, not to be drilled into. Wear eye "
             + "protection and keep the dust away.", words);
     }
 

@@ -6,7 +6,8 @@ namespace BuckGen.Tests.Output.Reports;
 /// <summary>What people read about the finished part, each line in all of its forms.</summary>
 public class PartRowsTests
 {
-    private static readonly PartReport Plain = new("none", 0, 35.5, 36.25, 0.31, new(100, 60, 102, 62.04, 1, 0.8, 1.25),
+    private static readonly PartReport Plain = new(
+        "none", 0, "underside", 35.5, 36.25, 0.31, new(100, 60, 102, 62.04, 1, 0.8, 1.25),
         new(90.5, 50, 91.2, 51, 1, 0.9, 1.1), 0.4, new(0.18, 0.194), null, "mean", 1.2, null, null);
 
     private static readonly OrderReport Order = new("inside", "face", 90.25, 50, 36, 0, 0, 0, 0);
@@ -25,8 +26,8 @@ public class PartRowsTests
             PartRows.Create(Plain));
 
     [Theory]
-    [InlineData("ring", "at the cut by the ring, 2.5 mm over the flange")]
-    [InlineData("saw", "at the cut, 2.5 mm over the flange")]
+    [InlineData("ring", "at the cut by the ring, 2.5 mm over the underside of the flange")]
+    [InlineData("saw", "at the cut, 2.5 mm over the underside of the flange")]
     [InlineData("none", "at its flange, which is not counted in its size")]
     public void It_ends_where_it_is_cut(string by, string expected) =>
         Assert.Equal(expected, Row("Ends", Plain with { CutBy = by, CutHeight = 2.5 }));

@@ -50,21 +50,30 @@ public class WallSectionTests
 
     [Fact]
     public void Without_a_thinnest_place_only_the_mean_is_given() =>
-        Assert.Contains("<p>The part is 1 mm thick on average.</p>", Page(Part));
+        Assert.Contains("<p>The part without its skirt is 0.9 to 1.1 mm thick on average.</p>",
+            Page(Part with { MeanRange = new(0.9, 1.1) }));
 
     [Fact]
     public void The_thinnest_place_has_its_range_its_place_and_the_shares_below_it() =>
         Assert.Contains(
-            "<p>The part is 1 mm thick on average and thinnest, (range not known), at 12.5, 30, 8 mm up. Thickness that 1 % of "
-            + "it is below: 0.3 to 0.4 mm; 5 %: 0.45 to 0.5 mm. For the minimum wall you want, start with a sheet of "
-            + "1.75 mm.</p>",
+            "<p>The part without its skirt is (range not known) thick on average and thinnest, 0.22 to 0.27 mm, at 12.5, 30, "
+            + "8 mm up. Thickness that 1 % of it is below: 0.3 to 0.4 mm; 5 %: 0.45 to 0.5 mm. For the minimum wall you want, "
+            + "start with a sheet of 1.62 to 1.99 mm.</p>",
             Page(Part with
             {
                 Thinnest = new(0.25, new(12.5, 30), 8),
                 ThicknessOf1Percent = new(0.3, 0.4),
                 ThicknessOf5Percent = new(0.45, 0.5),
                 RequiredGauge = 1.75,
+                MeshSensitivity = 0,
+                MaterialSensitivity = new(1, 1),
             }));
+
+    [Fact]
+    public void The_stiffness_of_the_sheet_is_named_with_what_it_does() =>
+        Assert.Contains(
+            "may be as soft as 0.1 MPa or as stiff as 1 MPa, which makes the thinnest wall 0.5 to 1.75 times as thick.",
+            Method(Part with { Modulus = new(0.1, 1), MaterialSensitivity = new(0.5, 1.75) }));
 
     private static string Method(FormedPart part) =>
         Page(part).Split("<p class=\"small\">Computed")[1].Split("</p>")[0] is var rest ? "Computed" + rest : "";
