@@ -1,6 +1,8 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Findings;
+using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Design.Prediction;
 
@@ -55,33 +57,28 @@ internal static class FormedPartFindings
         foreach (var finding in (Finding?[])[Thin(part, maxThinning), Film(part, sheet), Unjudged(part), TooNarrow(part),
             Plug(kind, former)])
             if (finding is not null) yield return finding;
-        foreach (var web in part.Webs.Where(w => !IsTrimmedOff(w.Height)))
-            yield return new("sheet-webs", web.StaysWhenSoft ? Severity.Warning : Severity.Note,
-                web.StaysWhenSoft ? "The sheet folds on itself here: a web will stand on the part."
-                    : "The sheet may fold on itself here, if it is formed cool: a web may stand on the part.",
-                web.StaysWhenSoft
-                    ? "Give the parts more room or more draft, or add a block beside the web that the sheet meets first."
-                    : "Heat the sheet to the hot end of its range, or give the parts more room or more draft.")
+        WebPlace[] folds = [.. part.Webs.Where(w => !IsTrimmedOff(w.Height))];
+        foreach (var web in folds.Where(w => w.StaysWhenSoft))
+            yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
+                "Give the parts more room or more draft, or add a block beside the web that the sheet meets first.")
             {
                 Place = web.Place,
                 Height = web.Height,
                 Source = Source,
             };
-        foreach (var place in part.Bridged.Where(b => !IsTrimmedOff(b.Height)))
-            // What a hotter sheet reaches is no fault of the buck.
-            yield return new("sheet-bridges", place.Range.Low > 0 ? Severity.Warning : Severity.Note,
-                FormattableString.Invariant(
-                    $"The sheet {(place.Range.Low > 0 ? "does" : "may")} not reach the buck here: it stands ")
+        BridgedPlace[] gaps = [.. part.Bridged.Where(b => !IsTrimmedOff(b.Height))];
+        foreach (var place in gaps.Where(b => b.Range.Low > 0))
+            yield return new("sheet-bridges", Severity.Warning,
+                "The sheet does not reach the buck here: it stands "
                     + FormattableString.Invariant($"{place.Range.Low:0.#} to {place.Range.High:0.#} mm off."),
-                place.Range.Low > 0
-                    ? "Make the corner rounder or the gap wider, set a vent there, or use a thinner sheet."
-                    : "Heat the sheet to the hot end of its range, set a vent there, or make the gap wider.")
+                "Make the corner rounder or the gap wider, set a vent there, or use a thinner sheet.")
             {
                 Place = place.Place,
                 Height = place.Height,
                 Value = place.Gap,
                 Source = Source,
             };
+        if (Perhaps(part.Modulus, folds, gaps) is { } perhaps) yield return perhaps;
         var (webs, bridged) =
             (part.Webs.Count(w => IsTrimmedOff(w.Height)), part.Bridged.Count(b => IsTrimmedOff(b.Height)));
         if (webs + bridged > 0)
@@ -93,6 +90,30 @@ internal static class FormedPartFindings
                 Value = webs + bridged,
                 Source = Source,
             };
+    }
+
+    /// <summary>What a hotter, softer sheet does not do is no fault of the buck: one note for all such places.</summary>
+    private static Finding? Perhaps(FigureRange modulus, IEnumerable<WebPlace> folds, IEnumerable<BridgedPlace> gaps)
+    {
+        var (webs, bridged) = (folds.Where(w => !w.StaysWhenSoft).ToArray(), gaps.Where(b => b.Range.Low == 0).ToArray());
+        if (webs.Length + bridged.Length == 0) return null;
+        string[] what =
+        [
+            .. webs.Length > 0 ? (string[])[$"fold on itself in {CountText.Format(webs.Length, "place")}"] : [],
+            .. bridged.Length > 0
+                ? (string[])[$"not reach the buck in {CountText.Format(bridged.Length, "place")}, by up to "
+                    + FormattableString.Invariant($"{bridged.Max(b => b.Range.High):0.#} mm")] : [],
+        ];
+        return new("formed-cool", Severity.Note,
+            $"{(modulus.Low < modulus.High ? "Formed at the cool end of its range, the" : "The")} sheet may "
+                + $"{string.Join(", and ", what)}.",
+            "Heat it to the hot end of its range, or give the parts more room, more draft and rounder corners.")
+        {
+            Place = bridged.Length > 0 ? bridged[0].Place : webs[0].Place,
+            Height = bridged.Length > 0 ? bridged[0].Height : webs[0].Height,
+            Value = webs.Length + bridged.Length,
+            Source = Source,
+        };
     }
 
     private static Finding? Unjudged(FormedPart part) => part.Thinnest is null
