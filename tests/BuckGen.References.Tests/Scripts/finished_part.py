@@ -44,9 +44,12 @@ class Buck:
         self.join = JOINS[buck.get("corners", "round")]
         self.thickness = {s["name"]: length(s["thickness"]) for s in order["stock"]}
         plates = ("base" in order) + ("under" in order.get("base", {}))
-        layers = sorted(folder.glob("layers/layer-*.dxf"))[plates:]
+        found = sorted(folder.glob("layers/layer-*.dxf"))
+        below, layers = found[:plates], found[plates:]
         stocks = {x["file"]: x["stock"] for x in summary["layers"]}
         boards = [self.thickness[stocks[f"layers/{layer.name}"]] for layer in layers]
+        # Rectangular plates, which go through the frame under a male buck: the sheet covers their sides.
+        self.plate_sides = sum(wood(p).envelope.length * self.thickness[stocks[f"layers/{p.name}"]] for p in below if self.male)
         self.depth = sum(boards)
         self.outlines = []
         for k, layer in enumerate(layers):
@@ -69,13 +72,13 @@ class Buck:
     def mean_wall(self, gauge, frame):
         """Gauge of the sheet over the ratio by which its area grows. Between layers the perimeter changes evenly.
 
-        Over a male buck all that lies free in the frame is formed, in a cavity what lies over its mouth.
+        Over a male buck all that lies free in the frame is formed, over its plates too, in a cavity what lies over its mouth.
         """
         flange, face = self.at(0), self.at(self.depth)
         around = sorted([(0, flange.length), (self.depth, face.length), *((h, o.length) for h, o in self.outlines)])
         wall = sum((h2 - h1) * (p1 + p2) / 2 for (h1, p1), (h2, p2) in zip(around, around[1:])) * math.hypot(1, self.slope)
         flat = frame if self.male else flange.area
-        return gauge * flat / (flat - flange.area + face.area + wall)
+        return gauge * flat / (flat - flange.area + face.area + wall + self.plate_sides)
 
 
 def moved(region, distance, join):
