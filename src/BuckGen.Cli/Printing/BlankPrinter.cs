@@ -22,7 +22,7 @@ internal static class BlankPrinter
         // What does not fit is not drawn.
         if (b.Gap is not null) printer.Line(
             Text($"Drawn {b.ArealDrawRatio:0.##} times by area, {b.LinearDrawRatio:0.##} times across; depth ")
-                + Text($"{b.HeightToWidth:0.##} of the narrowest width; part and skirt ")
+                + Text($"{b.HeightToWidth:0.##} of the narrowest width; {BuckWords.AveragedOver(summary.Buck)} ")
                 + Text($"{b.MeanThickness:0.##} mm thick on average"));
         if (b.GaugeForMinWall is { } gauge) printer.Line(Text($"For the mean wall you want, start with {gauge:0.##} mm"));
         foreach (var y in b.Yields)

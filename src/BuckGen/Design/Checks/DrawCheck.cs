@@ -1,3 +1,4 @@
+using BuckGen.Design.Forming;
 using BuckGen.Findings;
 
 namespace BuckGen.Design.Checks;
@@ -15,8 +16,8 @@ internal sealed class DrawCheck : IDesignCheck
             yield return new("may-tear", Severity.Warning,
                 FormattableString.Invariant(
                     $"The sheet is drawn to {blank.Ratios.Areal:0.##} times its area: {blank.Gauge:0.##} mm becomes ")
-                    + FormattableString.Invariant($"{blank.MeanThickness:0.##} mm on average over part and skirt, ")
-                    + "and less in corners.",
+                    + FormattableString.Invariant($"{blank.MeanThickness:0.##} mm on average over ")
+                    + $"{Blank.AveragedOver(design.Spec.Kind)}, and less in corners.",
                 "Use a thicker sheet, a shallower shape, more draft, or a larger blank round a male buck.")
             {
                 Value = blank.Ratios.Areal,

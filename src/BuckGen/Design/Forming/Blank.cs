@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BuckGen.Design.Bucks;
+using BuckGen.Geometry;
 using BuckGen.Geometry.Offsetting;
 
 namespace BuckGen.Design.Forming;
@@ -14,7 +15,10 @@ namespace BuckGen.Design.Forming;
 /// <param name="Surface">Flat and formed areas.</param>
 /// <param name="Ratios">How far the sheet is drawn.</param>
 /// <param name="Gauge">Thickness before forming.</param>
-/// <param name="MeanThickness">Mean thickness of part and skirt after forming, by areas alone: corners end up thinner.</param>
+/// <param name="MeanThickness">
+/// Mean thickness after forming, of part and skirt over a male buck, of the part in a cavity; by areas alone, so corners end up
+/// thinner.
+/// </param>
 /// <param name="GaugeForMinWall">Gauge whose mean thickness is the wanted thinnest wall; null when none is given.</param>
 /// <param name="PlugWall">
 /// Mean thickness of a cavity's walls when a plug carries the floor's sheet down at full gauge; null without a plug. Source:
@@ -33,12 +37,6 @@ public sealed record Blank(
 
     /// <summary>True when the frame of the former lies turned by a quarter over the drawing.</summary>
     public bool IsTurned { get; init; }
-
-    /// <summary>
-    /// Height of what goes through the frame, mm: a male buck and, where they are smaller than the frame, the plates under it. 0
-    /// for a female buck.
-    /// </summary>
-    public double Rise { get; init; }
 
     /// <summary>Minimum gap between buck and frame, mm (common practice, no source).</summary>
     public const double MinGap = 25;
@@ -67,10 +65,9 @@ public sealed record Blank(
             ? Math.Max(wanted, (stack.Width - footprint.Width) / 2 + former.BaseGap)
             : wanted;
         var opening = place.Opening ?? new RectangleSize(footprint.Width + 2 * around, footprint.Height + 2 * around);
-        var gap = Math.Min(opening.Width - footprint.Width, opening.Height - footprint.Height) / 2;
+        var gap = GapTo(opening, footprint);
         var edge = 2 * (former.Grip + former.Lip);
-        var rise = RiseThrough(opening, spec, shape, depth);
-        var plates = isMale ? rise - depth : 0;
+        var plates = isMale ? RiseThrough(opening, spec, shape, depth) - depth : 0;
         var surface = FormedSurface.Compute(
             finished, spec.Kind, opening.Width * opening.Height, 2 * (stack.Width + stack.Height) * plates, heights,
             cancellation);
@@ -84,8 +81,7 @@ public sealed record Blank(
                 : null,
             [.. sheet.Sizes.Select(s => BlankYield.Compute(s, width, height))])
         {
-            BaseGap = Math.Min(opening.Width - stack.Width, opening.Height - stack.Height) / 2,
-            Rise = rise,
+            BaseGap = GapTo(opening, stack),
             IsTurned = place.IsTurned,
         };
     }
@@ -101,10 +97,14 @@ public sealed record Blank(
     internal static double RiseThrough(RectangleSize opening, StackSpec spec, DraftedShape shape, double depth)
     {
         if (spec.Kind != BuckKind.Male) return 0;
-        var stack = new StackedSolid(shape, spec).Plan;
-        var baseGap = Math.Min(opening.Width - stack.Width, opening.Height - stack.Height) / 2;
-        return depth + (baseGap >= MinClearance ? shape.Foot : 0);
+        return depth + (GapTo(opening, new StackedSolid(shape, spec).Plan) >= MinClearance ? shape.Foot : 0);
     }
+
+    /// <summary>What <see cref="MeanThickness"/> averages, in words.</summary>
+    internal static string AveragedOver(BuckKind kind) => kind == BuckKind.Male ? "part and skirt" : "the part";
+
+    private static double GapTo(RectangleSize opening, Bounds inside) =>
+        Math.Min(opening.Width - inside.Width, opening.Height - inside.Height) / 2;
 
     /// <summary>What the plug does not take is spread over the walls.</summary>
     private static double? PlugWallOf(DraftedShape shape, double gap, double gauge, FormedSurface surface, IOffsetter offsetter)

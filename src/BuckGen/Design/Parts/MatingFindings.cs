@@ -1,3 +1,4 @@
+using BuckGen.Design.Prediction;
 using BuckGen.Findings;
 
 namespace BuckGen.Design.Parts;
@@ -36,7 +37,7 @@ internal static class MatingFindings
         if (play.Min >= 0 && play.Min < tolerance)
             yield return new("lid-within-tolerance", Severity.Note,
                 FormattableString.Invariant($"Formed sizes may be off by {tolerance:0.#} mm; the play of the lid is ")
-                    + FormattableString.Invariant($"{play.Min:0.##} to {play.Max:0.##} mm."),
+                    + $"{WallText.Format(new(play.Min, play.Max))}.",
                 "Try the fit on scrap sheet before good stock is cut.")
             {
                 Value = play.Min,

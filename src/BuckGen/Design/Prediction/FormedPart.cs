@@ -80,7 +80,10 @@ public sealed record FormedPart
     /// <summary>Relative error of the volume of plastic after forming.</summary>
     public required double VolumeError { get; init; }
 
-    /// <summary>Where the sheet stands off the part by more than the usual rounding of a corner, largest gap first.</summary>
+    /// <summary>
+    /// Where the sheet stands off the part by more than the usual rounding of a corner, largest gap first; then where only the
+    /// stiffest sheet does.
+    /// </summary>
     public required ImmutableArray<BridgedPlace> Bridged { get; init; }
 
     /// <summary>Where the sheet folds on itself, the highest point of each web.</summary>

@@ -69,8 +69,7 @@ internal static class FormedPartFindings
         BridgedPlace[] gaps = [.. part.Bridged.Where(b => !IsTrimmedOff(b.Height))];
         foreach (var place in gaps.Where(b => b.Range.Low > 0))
             yield return new("sheet-bridges", Severity.Warning,
-                "The sheet does not reach the buck here: it stands "
-                    + FormattableString.Invariant($"{place.Range.Low:0.#} to {place.Range.High:0.#} mm off."),
+                $"The sheet does not reach the buck here: it stands {WallText.Format(place.Range, "0.#")} off.",
                 "Make the corner rounder or the gap wider, set a vent there, or use a thinner sheet.")
             {
                 Place = place.Place,
@@ -148,13 +147,16 @@ internal static class FormedPartFindings
         { Value = gap, Source = Source }
         : null;
 
-    /// <summary>Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well.</summary>
+    /// <summary>
+    /// Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well. A note where only the
+    /// lower end of the range is that thin.
+    /// </summary>
     private static Finding? Thin(FormedPart part, double maxThinning) => part.ThinnestOfSheet is { } thin
-            && part.Gauge / thin.Thickness is var thinning && thinning > maxThinning
-        ? new("thin-spot", Severity.Warning,
-            FormattableString.Invariant(
-                $"The sheet here is only {WallText.Format(part.RangeOf(thin))} thick, 1/{thinning:0.#} of the gauge, ")
-                + "and may tear.",
+            && part.Gauge / Math.Min(thin.Thickness, part.RangeOf(thin)?.Low ?? thin.Thickness) is var thinning
+            && thinning > maxThinning
+        ? new("thin-spot", part.Gauge / thin.Thickness > maxThinning ? Severity.Warning : Severity.Note,
+            $"The sheet here is {WallText.Format(part.RangeOf(thin))} thick, "
+                + FormattableString.Invariant($"down to 1/{thinning:0.#} of the gauge, and may tear."),
             "Use more draft, rounder corners, a shallower shape, a larger frame round a male buck, or a thicker sheet.")
         {
             Place = thin.Place,
@@ -173,8 +175,7 @@ internal static class FormedPartFindings
                 + $"{WallText.Format(part.ThinnestRange)}; "
                 + FormattableString.Invariant($"{wanted:0.###} mm is wanted."),
             part.RequiredGaugeRange is { } gauge
-                ? FormattableString.Invariant($"Start with a sheet of {gauge.Low:0.##} to {gauge.High:0.##} mm, or use more ")
-                    + "draft and rounder corners."
+                ? $"Start with a sheet of {WallText.Format(gauge)}, or use more draft and rounder corners."
                 : "Use a thicker sheet, more draft or rounder corners.")
         {
             Place = thin.Place,

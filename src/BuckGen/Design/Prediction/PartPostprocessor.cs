@@ -113,11 +113,18 @@ internal sealed class PartPostprocessor
             Wall = WallProfile.Create(WallSamples(), wall.Depth, wall.Draft),
             MeanThicknessOfSheet = formed.MeanThickness,
             VolumeError = formed.PlasticVolumeAfter / formed.PlasticVolumeBefore - 1,
-            Bridged = [.. Separated(bridging.Nodes)
-                .Select(n => new BridgedPlace(n.Plan, n.Z + frameHeight, tool.DistanceFromWalls(n)))],
-            Webs = [.. Separated(WebNodes().OrderByDescending(n => n.Z)).Select(n => new WebPlace(n.Plan, n.Z + frameHeight))],
+            Bridged = [.. Bridged],
+            Webs = [.. Webs],
         };
     }
+
+    /// <summary>Where the sheet does not reach the wood, largest gap first.</summary>
+    public IEnumerable<BridgedPlace> Bridged => Separated(bridging.Nodes)
+        .Select(n => new BridgedPlace(n.Plan, n.Z + frameHeight, tool.DistanceFromWalls(n)));
+
+    /// <summary>Where it folds on itself, highest first.</summary>
+    public IEnumerable<WebPlace> Webs =>
+        Separated(WebNodes().OrderByDescending(n => n.Z)).Select(n => new WebPlace(n.Plan, n.Z + frameHeight));
 
     private IEnumerable<Vec3> WebNodes() => formed.WebNodes.Select(i => formed.Nodes[i])
         .Where(n => tool.SignedDistance(n) > MinWebHeight * formed.Sheet.Thickness);

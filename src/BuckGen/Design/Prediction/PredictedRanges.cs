@@ -23,16 +23,29 @@ internal sealed class PredictedRanges(FormingDetail detail, PartPostprocessor be
     public ImmutableArray<PartPostprocessor>? Materials { get; init; }
 
     /// <summary>The part with its ranges.</summary>
-    public FormedPart AddTo(FormedPart part) => part with
+    public FormedPart AddTo(FormedPart part)
+    {
+        var (one, five) = (RangeOfShare(0.01), RangeOfShare(0.05));
+        return WithPlaces(part) with
+        {
+            // The thickness of the thinnest 5 per cent of the area is never below that of the thinnest 1 per cent.
+            ThicknessOf1Percent = (one, five) is ({ } o, { } f) ? new(o.Low, Math.Min(o.High, f.High)) : one,
+            ThicknessOf5Percent = (one, five) is ({ } p, { } q) ? new(Math.Max(p.Low, q.Low), q.High) : five,
+            MeanRange = RangeOfMean(),
+        };
+    }
+
+    private FormedPart WithPlaces(FormedPart part) => part with
     {
         MeshSensitivity = Change(p => p.Thinnest(coarser.Ball)?.Thickness),
         MaterialSensitivity = Ratios(p => p.Thinnest(p.Ball)?.Thickness),
-        ThicknessOf1Percent = RangeOfShare(0.01),
-        ThicknessOf5Percent = RangeOfShare(0.05),
-        MeanRange = RangeOfMean(),
-        Bridged = [.. part.Bridged.Select(WithRange)],
-        Webs = [.. part.Webs.Select(WithStay)],
+        Bridged = [.. part.Bridged.Concat(OnlyOfStiff(p => p.Bridged, b => best.GapNear(b.Place) > 0)).Select(WithRange)],
+        Webs = [.. part.Webs.Concat(OnlyOfStiff(p => p.Webs, w => best.HasWebNear(w.Place))).Select(WithStay)],
     };
+
+    /// <summary>What only the stiffest sheet has.</summary>
+    private IEnumerable<T> OnlyOfStiff<T>(Func<PartPostprocessor, IEnumerable<T>> found, Func<T, bool> isOfBest) =>
+        Materials is [_, _, { IsConverged: true } stiff] && best.IsConverged ? found(stiff).Where(p => !isOfBest(p)) : [];
 
     /// <summary>Relative change of a figure from the coarser mesh to the better one; null when one of them lacks it.</summary>
     private double? Change(Func<PartPostprocessor, double?> figure) =>
@@ -68,7 +81,8 @@ internal sealed class PredictedRanges(FormingDetail detail, PartPostprocessor be
         double[] found =
         [
             place.Gap,
-            .. ((PartPostprocessor[])[coarser, .. Materials ?? []]).Where(p => p.IsConverged).Select(p => p.GapNear(place.Place)),
+            .. ((PartPostprocessor[])[best, coarser, .. Materials ?? []]).Where(p => p.IsConverged)
+                .Select(p => p.GapNear(place.Place)),
         ];
         return place with { Range = new(found.Min(), found.Max()) };
     }

@@ -14,7 +14,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="Turned">True when the frame lies turned by a quarter over the drawing.</param>
 /// <param name="Plastic">The plastic's word; empty when not known.</param>
 /// <param name="Gauge">Thickness before forming.</param>
-/// <param name="MeanThickness">Mean thickness of part and skirt after forming, by areas.</param>
+/// <param name="MeanThickness">Mean thickness after forming, by areas: of part and skirt, in a cavity of the part.</param>
 /// <param name="FormedArea">Area of the formed sheet.</param>
 /// <param name="ArealDrawRatio">Formed area over flat area.</param>
 /// <param name="LinearDrawRatio">A line across the part over its length on the flat sheet.</param>

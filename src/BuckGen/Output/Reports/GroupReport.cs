@@ -13,7 +13,7 @@ namespace BuckGen.Output.Reports;
 /// <param name="BlankWidth">Width of its blank; null when nothing is formed.</param>
 /// <param name="BlankHeight">Height of its blank; null when nothing is formed.</param>
 /// <param name="FrameGap">From the buck to the inside of the frame, where it is narrowest; null when nothing is formed.</param>
-/// <param name="MeanThickness">Mean thickness of part and skirt, by areas; null when nothing is formed.</param>
+/// <param name="MeanThickness">Mean thickness by areas, as in the blank; null when nothing is formed.</param>
 /// <param name="Boards">Boards it is cut from.</param>
 /// <param name="CutLength">Length cut through in them.</param>
 /// <param name="Errors">Findings that stop it.</param>

@@ -1,4 +1,5 @@
 using BuckGen.Design.Parts;
+using BuckGen.Design.Prediction;
 using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Quantities;
@@ -66,6 +67,10 @@ public sealed record PartEndReport(
 public sealed record RangeReport(double Min, double Max)
 {
     internal static RangeReport Create(FigureRange range) => new(ReportNumber.Round(range.Low), ReportNumber.Round(range.High));
+
+    /// <summary>A range of thicknesses in words, as the page writes it.</summary>
+    internal static string Format(RangeReport? range) =>
+        WallText.Format(range is null ? null : new FigureRange(range.Min, range.Max));
 }
 
 /// <summary>What was ordered, and how the finished part differs from it.</summary>

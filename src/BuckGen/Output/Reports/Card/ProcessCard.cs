@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
+using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Design.Prediction;
 using BuckGen.Findings;
@@ -27,7 +28,7 @@ public static class ProcessCard
     /// <param name="title">What the job is called; empty for the outline's name.</param>
     public static ImmutableArray<byte>? Write(CutPlan plan, string title) => Write(plan, title, []).Card;
 
-    private static string Wall(Blank blank, FormedPart? part) => part switch
+    private static string Wall(Blank blank, BuckKind kind, FormedPart? part) => part switch
     {
         { IsConverged: true, Thinnest: { } thin } =>
             CardText.Line($"Wall        {WallText.Format(part.MeanRange)} on average over the part, thinnest ")
@@ -35,7 +36,7 @@ public static class ProcessCard
                 + CardText.Line($"{thin.Place.X:0.#}, {thin.Place.Y:0.#}, {thin.Height:0.#} mm up; predicted"),
         { IsConverged: true } =>
             CardText.Line($"Wall        {WallText.Format(part.MeanRange)} on average over the part; predicted"),
-        _ => CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average over part and skirt, by areas; ")
+        _ => CardText.Line($"Wall        {blank.MeanThickness:0.##} mm on average over {Blank.AveragedOver(kind)}, by areas; ")
             + "corners are thinner",
     };
 
@@ -63,7 +64,7 @@ public static class ProcessCard
                 + CardText.Line($"{blank.Height:0} mm"),
             CardText.Line(
                 $"Frame       {blank.Opening.Width:0} x {blank.Opening.Height:0} mm clear, {GapText(blank)}"),
-            Wall(blank, plan.Design.Formed),
+            Wall(blank, plan.Design.Spec.Kind, plan.Design.Formed),
             .. PartLines(plan.Design),
         ];
         foreach (var line in head) text.Append(VisibleText.Escape(line)).Append('\n');

@@ -44,8 +44,10 @@ internal static class PageHead
             yield return ("Blank",
                 Text($"{b.Width:0} x {b.Height:0} mm of {b.Gauge:0.##} mm{(b.Plastic.Length > 0 ? " " + b.Plastic : "")}"));
             yield return ("Wall", s.Formed is { AtRest: true } f
-                ? Text($"{Range(f.MeanRange)} on average over the part, thinnest {Range(f.ThinnestRange)}; predicted")
-                : Text($"{b.MeanThickness:0.##} mm on average over part and skirt, drawn {b.ArealDrawRatio:0.##} times"));
+                ? $"{RangeReport.Format(f.MeanRange)} on average over the part, thinnest "
+                    + $"{RangeReport.Format(f.ThinnestRange)}; predicted"
+                : Text($"{b.MeanThickness:0.##} mm on average over {BuckWords.AveragedOver(s.Buck)}, drawn ")
+                    + Text($"{b.ArealDrawRatio:0.##} times"));
         }
 
         if (s.Air is { } air)
@@ -56,9 +58,6 @@ internal static class PageHead
             yield return ("Cost",
                 Text($"{cost.MaterialByShare + cost.WorkCost:0.00} {cost.Currency}, {cost.Minutes:0} minutes").Trim());
     }
-
-    private static string Range(RangeReport? range) =>
-        range is null ? "(range not known)" : Text($"{range.Min:0.##} to {range.Max:0.##} mm");
 
     private static string Upper(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 
