@@ -55,9 +55,9 @@ internal sealed class DynamicRelaxation : IDisposable
     private readonly ForkJoin workers = new();
     private readonly double[] previousForceX, previousForceY, previousForceZ;
     private readonly int[] clampedNodes;
-    private readonly double area, characteristicLength, tensionScale, gasStiffness, maxPressure;
+    private readonly double area, characteristicLength, tensionScale, gasStiffness;
 
-    private double startVolume, frameHeight, gasDepth, pressure, removedVolume, volume;
+    private double startVolume, frameHeight, gasDepth, pressure, maxPressure, removedVolume, volume;
     private double loadRate = MinLoadRate * 10, damping = 0.1;
     private int contactsAtRemoval, stepCount;
     private bool isRising, isBeforeContact, isSettling;
@@ -71,7 +71,6 @@ internal sealed class DynamicRelaxation : IDisposable
         characteristicLength = sheet.CharacteristicLength();
         tensionScale = sheet.Material.ShearModulus * sheet.Thickness;
         gasStiffness = RelativeGasStiffness * tensionScale / (characteristicLength * characteristicLength);
-        maxPressure = load.Pressure * 1e-6;
         nodes = new(sheet.Mesh.Nodes.Length);
         elements = new(sheet);
         (previousForceX, previousForceY, previousForceZ) =
@@ -86,11 +85,16 @@ internal sealed class DynamicRelaxation : IDisposable
         contact = new(tool, nodes, isClamped, 1e-9 * characteristicLength);
         selfContact = new(nodes, contact, SymmetryLimits.FromSheet(sheet));
         contact.DetectContacts();
-        if (load.Friction is not { } friction) return;
-        frictionContact = new(
-            contact, nodes, elements, friction, i => sheet.BoundaryConditions[i], Math.Sqrt(area / nodes.Count), tensionScale);
-        // With friction the result depends on the path from the first contact on.
-        isBeforeContact &= contact.ContactCount == 0;
+        if (load.Friction is { } friction)
+        {
+            frictionContact = new(
+                contact, nodes, elements, friction, i => sheet.BoundaryConditions[i], Math.Sqrt(area / nodes.Count),
+                tensionScale);
+            // With friction the result depends on the path from the first contact on.
+            isBeforeContact &= contact.ContactCount == 0;
+        }
+        UpdateMasses();
+        olderSnapshot = newerSnapshot = TakeSnapshot();
     }
 
     public MembraneNodes Nodes => nodes;
@@ -110,12 +114,14 @@ internal sealed class DynamicRelaxation : IDisposable
     /// <summary>Relative residual at the end: residual over reaction forces.</summary>
     public double Residual { get; private set; } = 1;
 
-    /// <summary>Runs until the sheet is in equilibrium under the full load, or fails.</summary>
-    public FormingOutcome RunToEquilibrium(CancellationToken cancellation)
+    /// <summary>Runs on until the sheet is in equilibrium after the whole rise and under a pressure, or fails.</summary>
+    /// <param name="stop">The pressure, Pa; not below that of the run before.</param>
+    /// <param name="cancellation">Stops the simulation.</param>
+    public FormingOutcome RunToEquilibrium(double stop, CancellationToken cancellation)
     {
-        UpdateMasses();
-        olderSnapshot = newerSnapshot = TakeSnapshot();
-        while (stepCount < load.MaxSteps)
+        maxPressure = stop * 1e-6;
+        if (elements.Count == 0) return FormingOutcome.Converged;
+        for (var lastStep = stepCount + load.MaxSteps; stepCount < lastStep;)
         {
             Step();
             if (isBeforeContact) WatchForContact();

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace BuckGen.Physics.Membranes;
 
 /// <summary>The load on the sheet: first the tool rises through the frame, then gas is let in above the sheet.</summary>
@@ -34,9 +36,21 @@ public sealed record FormingLoad(double Pressure)
     /// </summary>
     public int MaxSteps { get; init; } = 200_000;
 
-    internal void Validate()
+    internal void Validate(ImmutableArray<double> stops)
     {
         Bound.Check(Pressure, double.Epsilon, 1e8, "pressure", " Pa");
+        var last = 0.0;
+        foreach (var stop in stops)
+        {
+            if (!(stop > last && stop < Pressure))
+            {
+                throw new ArgumentException(
+                    FormattableString.Invariant($"The stops must ascend below {Pressure} Pa; {stop} does not."));
+            }
+
+
+            last = stop;
+        }
         Bound.Check(Rise, 0, 10_000, "rise of the tool", " mm");
         if (SweptDepth is { } depth) Bound.Check(depth, 1e-6, 10_000, "swept depth", " mm");
         if (Friction is { } friction) Bound.Check(friction, 0, 1e6, "coefficient of friction");

@@ -28,15 +28,50 @@ public static class MembraneForming
     /// as nodes.</exception>
     /// <returns>The formed sheet; read its <see cref="FormedSheet.Outcome"/> before its numbers.</returns>
     /// <exception cref="OperationCanceledException">The simulation was cancelled.</exception>
-    public static FormedSheet Form(ClampedSheet sheet, ITool tool, FormingLoad load, CancellationToken cancellation = default)
+    public static FormedSheet Form(ClampedSheet sheet, ITool tool, FormingLoad load, CancellationToken cancellation = default) =>
+        FormInStages(sheet, tool, load, [], cancellation)[^1];
+
+    /// <summary>
+    /// Forms a sheet and records it in equilibrium under some smaller pressures on the way. On one machine the same input gives
+    /// the same numbers, bit for bit.
+    /// </summary>
+    /// <remarks>
+    /// The shape depends on the pressure over modulus and thickness alone. So a stage is also a sheet that is stiffer or thicker
+    /// in the same ratio, under the full pressure.
+    /// </remarks>
+    /// <param name="sheet">The sheet in its frame.</param>
+    /// <param name="tool">The tool, in coordinates in which z = 0 is the clamp frame at the end.</param>
+    /// <param name="load">Rise of the tool, full pressure, friction and tolerances.</param>
+    /// <param name="stops">The smaller pressures, Pa, ascending, above 0 and below the full one.</param>
+    /// <param name="cancellation">Stops the simulation.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range; the message names it and its limits.</exception>
+    /// <exception cref="ArgumentException">The mesh is damaged or clamped nowhere, there are not as many boundary conditions as
+    /// nodes, or the pressures do not ascend.</exception>
+    /// <returns>
+    /// The sheet at each stop and at the full pressure. After a stage that failed, the later ones are that stage.
+    /// </returns>
+    /// <exception cref="OperationCanceledException">The simulation was cancelled.</exception>
+    public static ImmutableArray<FormedSheet> FormInStages(
+        ClampedSheet sheet, ITool tool, FormingLoad load, ImmutableArray<double> stops, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(tool);
         ArgumentNullException.ThrowIfNull(load);
         sheet.Validate();
-        load.Validate();
+        load.Validate(stops);
         using var run = new DynamicRelaxation(sheet, tool, load);
-        var outcome = run.RunToEquilibrium(cancellation);
+        var stages = ImmutableArray.CreateBuilder<FormedSheet>();
+        foreach (var pressure in stops.Add(load.Pressure))
+        {
+            stages.Add(stages is [.., { Outcome: not FormingOutcome.Converged } failed]
+                ? failed
+                : Result(sheet, run, run.RunToEquilibrium(pressure, cancellation)));
+        }
+        return stages.ToImmutable();
+    }
+
+    private static FormedSheet Result(ClampedSheet sheet, DynamicRelaxation run, FormingOutcome outcome)
+    {
         ImmutableArray<Vec3> nodes =
             [.. Enumerable.Range(0, run.Nodes.Count).Select(i => new Vec3(run.Nodes.X[i], run.Nodes.Y[i], run.Nodes.Z[i]))];
         ImmutableArray<PrincipalStretches> stretch =

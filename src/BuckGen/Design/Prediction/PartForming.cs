@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BuckGen.Cancellation;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
@@ -76,49 +77,59 @@ internal sealed class PartForming
     /// </summary>
     public FormedPart Predict(CancellationToken cancellation)
     {
-        var (gauge, middle, quickMesh) = (sheet.Gauge, MaterialError.Middle(modulus), meshes.Create(Quick));
+        var (quickMesh, middle) = (meshes.Create(Quick), MaterialError.Middle(modulus));
         var isQuick = forming.Detail == FormingDetail.Quick;
-        Trial[] trials =
-        [
-            new(quickMesh, gauge, middle),
-            .. modulus.Low < modulus.High
-                ? (Trial[])[new(quickMesh, gauge, modulus.Low), new(quickMesh, gauge, modulus.High)] : [],
-            .. isQuick ? (Trial[])[new(meshes.Create(Coarse), gauge, middle)] : [],
-        ];
+        Trial quick = new(quickMesh, sheet.Gauge, modulus.Low < modulus.High ? [modulus.High, middle, modulus.Low] : [middle]);
+        Trial[] trials = isQuick ? [quick, new(meshes.Create(Coarse), sheet.Gauge, [middle])] : [quick];
         var formed = ParallelWork.Select(trials, t => Form(t, cancellation), cancellation);
+        var ofQuick = formed[0][formed[0].Length / 2];
         // The fine mesh alone takes both cores.
-        var best = isQuick ? formed[0] : Form(new(meshes.Create(Fine), gauge, middle), cancellation);
-        var ranges = new PredictedRanges(forming.Detail, best, isQuick ? formed[^1] : formed[0])
+        var best = isQuick ? ofQuick : Form(new(meshes.Create(Fine), sheet.Gauge, [middle]), cancellation)[0];
+        var ranges = new PredictedRanges(forming.Detail, best, isQuick ? formed[1][0] : ofQuick)
         {
-            Materials = modulus.Low < modulus.High ? formed[..3] : null,
+            Materials = formed[0] is [var stiff, var between, var soft] ? [between, soft, stiff] : null,
         };
         return ranges.AddTo(best.Part) with
         {
             Modulus = modulus,
             NotJudged = gaps.Narrowest(gapEdge, best.MinJudgedGap),
-            RequiredGauge = RequiredGauge(best, formed[0], quickMesh, cancellation),
+            RequiredGauge = RequiredGauge(best, ofQuick, quickMesh, cancellation),
         };
     }
 
     /// <summary>The wall of the part by the quick mesh alone; null when the simulation did not converge.</summary>
     public PartWall? PredictWall(CancellationToken cancellation) =>
-        Form(new(meshes.Create(Quick), sheet.Gauge, MaterialError.Middle(modulus)), cancellation).Part.Wall;
+        Form(new(meshes.Create(Quick), sheet.Gauge, [MaterialError.Middle(modulus)]), cancellation)[0].Part.Wall;
 
-    private PartPostprocessor Form(Trial trial, CancellationToken cancellation)
+    /// <summary>
+    /// The part of each modulus. They share one simulation of the softest sheet: a stiffer one is what that was under less
+    /// pressure.
+    /// </summary>
+    private ImmutableArray<PartPostprocessor> Form(Trial trial, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
-        var (mesh, sizes) = trial.Mesh;
-        var material = HyperelasticMaterial.MooneyRivlin(trial.Modulus, forming.Stiffening);
-        var clamped = ClampedSheet.FromMesh(mesh, material, trial.Gauge);
+        var ((mesh, sizes), softest) = (trial.Mesh, trial.Moduli[^1]);
+        var clamped = ClampedSheet.FromMesh(mesh, Material(softest), trial.Gauge);
         var load = new FormingLoad(air.AmbientPressure - air.ReservoirPressure)
         {
             Rise = rise,
             Friction = forming.Friction,
             MaxSteps = forming.Friction is null ? MaxSteps : MaxFrictionSteps,
         };
-        var formed = MembraneForming.Form(clamped, tool, load, cancellation);
-        return new(formed, tool, footprint, new Bridging(formed, tool, gaps, part), frameHeight, forming, wall, sizes);
+        ImmutableArray<double> stops = [.. trial.Moduli[..^1].Select(m => load.Pressure * softest / m)];
+        var stages = MembraneForming.FormInStages(clamped, tool, load, stops, cancellation);
+        return [.. stages.Zip(trial.Moduli, (stage, m) => Part(stage with
+        {
+            Sheet = clamped with { Material = Material(m) },
+            Pressure = stage.Pressure * m / softest,
+        }))];
+
+        PartPostprocessor Part(FormedSheet formed) =>
+            new(formed, tool, footprint, new Bridging(formed, tool, gaps, part), frameHeight, forming, wall, sizes);
     }
+
+    private HyperelasticMaterial Material(double shearModulus) =>
+        HyperelasticMaterial.MooneyRivlin(shearModulus, forming.Stiffening);
 
     /// <summary>
     /// Searches the gauge by repeated simulation: a thicker sheet fills corners less, so the wall is not proportional to the
@@ -134,7 +145,7 @@ internal sealed class PartForming
         var gauge = sheet.Gauge * targetWall / seen.Thickness;
         for (var tries = 0; tries < MaxGaugeTries && gauge <= SheetSettings.Gauge.Max; tries++)
         {
-            var next = Form(new(quickMesh, gauge, MaterialError.Middle(modulus)), cancellation);
+            var next = Form(new(quickMesh, gauge, [MaterialError.Middle(modulus)]), cancellation)[0];
             if (!next.IsConverged || next.Thinnest(quick.Ball) is not { } there) return null;
             if (Math.Abs(there.Thickness / targetWall - 1) <= GaugeTolerance) break;
             gauge *= targetWall / there.Thickness;
@@ -147,8 +158,8 @@ internal sealed class PartForming
 /// <summary>One simulation.</summary>
 /// <param name="Mesh">Mesh of the sheet.</param>
 /// <param name="Gauge">Thickness before forming, mm.</param>
-/// <param name="Modulus">Shear modulus, MPa.</param>
-internal sealed record Trial(GradedMesh Mesh, double Gauge, double Modulus);
+/// <param name="Moduli">Shear moduli, MPa, the largest first.</param>
+internal sealed record Trial(GradedMesh Mesh, double Gauge, ImmutableArray<double> Moduli);
 
 /// <summary>The wood over which the sheet is formed.</summary>
 /// <param name="Solid">The drafted wall.</param>
