@@ -6,15 +6,13 @@ A part is the island of that number, in file order, of a nominal layer; the map 
 import json
 import sys
 
-import ezdxf
 from shapely.affinity import affine_transform
 from shapely.geometry import Point, Polygon, box
 
 from exact_offset import quick_offset
-from layer_file import points, wood
+from layer_file import entities, points, wood
 from regions import farthest
 
-SAMPLING = 0.01  # `farthest` is this much on the large side
 LIMIT = 0.01  # mm
 DOT = 0.055  # mm across on average: a hole as narrow as that is told of and not cut
 
@@ -31,7 +29,7 @@ def judge(board):
         faults.append(f"{len(cut)} parts are cut, {len(parts)} were laid out")
     for part in parts:
         found = min(cut, key=lambda c: c.symmetric_difference(part.expected).area)
-        distance = farthest(without_dots(found), without_dots(part.expected)) - SAMPLING
+        distance = farthest(without_dots(found), without_dots(part.expected))
         worst = max(worst, distance)
         if distance > LIMIT:
             faults.append(f"part {part.name} is {distance:.3f} mm off its nominal outline moved by half the kerf")
@@ -49,7 +47,7 @@ class Part:
 
     def __init__(self, board, part):
         self.name, self.map, self.kerf = part["name"], part["map"], board["kerf"]
-        outers = [Polygon(points(e)) for e in ezdxf.readfile(part["layerFile"]).modelspace() if e.dxf.layer == "CUT_OUTER"]
+        outers = [Polygon(points(e)) for e in entities(part["layerFile"]) if e.dxf.layer == "CUT_OUTER"]
         outer = outers[part["island"]].buffer(0)
         island = max(wood(part["layerFile"]).geoms, key=lambda w: w.symmetric_difference(outer).area * -1 if outer.covers(w) else -1e12)
         self.expected = affine_transform(quick_offset(island, self.kerf / 2), self.map).geoms[0] if self.kerf else affine_transform(island, self.map)
@@ -64,7 +62,7 @@ class Part:
 
 def circles(file):
     return [(e.dxf.layer, e.dxf.center.x, e.dxf.center.y, e.dxf.radius)
-            for e in ezdxf.readfile(file).modelspace() if e.dxf.layer == "DOWEL" and e.dxftype() == "CIRCLE"]
+            for e in entities(file) if e.dxf.layer == "DOWEL" and e.dxftype() == "CIRCLE"]
 
 
 if __name__ == "__main__":

@@ -6,10 +6,9 @@ import json
 import os
 import sys
 
-import ezdxf
 from shapely.geometry import LinearRing, LineString, Polygon
 
-from layer_file import points
+from layer_file import entities, points
 
 THROUGH = ("CUT_OUTER", "CUT_INNER", "DOWEL", "VENT")
 NARROWEST = {"cut": 0.05, "layers": 0.002, "jig": 0.002, "panel": 0.002}  # mm across, on average; a nominal layer may show a counter that has all but closed
@@ -17,13 +16,13 @@ COMMON = 0.01  # mm of path that two paths may share, where contours touch in a 
 
 
 def faults(file):
-    entities = list(ezdxf.readfile(file).modelspace())
-    cuts = [e for e in entities if e.dxf.layer in THROUGH]
+    drawing = entities(file)
+    cuts = [e for e in drawing if e.dxf.layer in THROUGH]
     yield from (f"{e.dxf.layer} {e} is open" for e in cuts if e.dxftype() != "CIRCLE" and not e.is_closed)
     rings = [LinearRing(points(e)) for e in cuts if e.dxftype() == "CIRCLE" or e.is_closed]
     yield from (f"{place(r)} is only a dot or a slit" for r in rings if 2 * Polygon(r).area / r.length < NARROWEST[os.path.basename(os.path.dirname(file))])
     yield from (f"{place(r)} runs over itself" for r in rings if not Polygon(r).buffer(0).length > r.length - COMMON)
-    drawn = [*rings, *(line_of(e) for e in entities if e.dxf.layer not in THROUGH)]
+    drawn = [*rings, *(line_of(e) for e in drawing if e.dxf.layer not in THROUGH)]
     for i, a in enumerate(drawn):
         for b in drawn[i + 1:]:
             if boxes_meet(a, b) and a.intersection(b).length > COMMON:

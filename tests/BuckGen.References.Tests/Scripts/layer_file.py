@@ -1,4 +1,5 @@
 """A file written by BuckGen, read back by ezdxf."""
+import functools
 import math
 
 import ezdxf
@@ -10,10 +11,16 @@ from regions import polygons
 CHORD = 0.002
 
 
+@functools.lru_cache(maxsize=32)
+def entities(file):
+    """All that is drawn in a file. A board asks for its file and those of its layers many times over."""
+    return list(ezdxf.readfile(file).modelspace())
+
+
 def wood(file):
     """What is left of the board: inside an odd number of cuts. Dowel holes and marks don't count."""
     whole = Polygon()
-    for entity in ezdxf.readfile(file).modelspace():
+    for entity in entities(file):
         if entity.dxf.layer in ("CUT_OUTER", "CUT_INNER"):
             whole = whole.symmetric_difference(sound(Polygon(points(entity))))
     return polygons(whole)

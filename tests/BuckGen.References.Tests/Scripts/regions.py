@@ -69,11 +69,14 @@ def polygons(region):
     return MultiPolygon([p for p in getattr(region, "geoms", [region]) if isinstance(p, Polygon) and not p.is_empty])
 
 
-def farthest(a, b, step=0.02):
-    """Hausdorff distance of two boundaries, to 0.01 mm on the large side: each is sampled every `step` mm."""
+CLOSE = 0.003  # mm; what is nearer is not measured better
+
+
+def farthest(a, b):
+    """Hausdorff distance of two boundaries, seen from points a millimetre apart and from all corners; below CLOSE a bound of it."""
     if a.is_empty or b.is_empty:
         return 0.0 if a.is_empty and b.is_empty else math.inf
-    return max(one_way(a, b, step), one_way(b, a, step))
+    return max(one_way(a, b), one_way(b, a))
 
 
 def differ_across(a, b, width):
@@ -81,15 +84,45 @@ def differ_across(a, b, width):
     return not a.symmetric_difference(b).buffer(-width / 2).is_empty
 
 
-def one_way(a, b, step):
-    distances, _ = cKDTree(sampled(b, step), compact_nodes=False, balanced_tree=False).query(sampled(a, 1.0))
-    return float(distances.max())
+def one_way(a, b, step=0.25):
+    """The farthest that a point of one boundary is from the other.
+
+    The edges of the nearest sample bound a distance from above. The nearest edge has a sample within that and a step. Points are
+    looked at from the largest bound down, until no bound is larger than what was found, or all are below CLOSE.
+    """
+    points, edges = sampled(a, 1.0)[0], boundary(b)
+    samples, edge_of = sampled(b, step)
+    tree = cKDTree(samples, compact_nodes=False, balanced_tree=False)
+    nearest = edge_of[tree.query(points)[1]]
+    # A corner is the first sample of one edge, and the end of the one before.
+    bounds = np.minimum(from_edges(points, edges[nearest]), from_edges(points, edges[nearest - 1]))
+    found = min(CLOSE, float(bounds.max()))
+    for i in np.argsort(-bounds):
+        if bounds[i] <= found:
+            break
+        near = np.unique(edge_of[tree.query_ball_point(points[i], bounds[i] + step)])
+        found = max(found, float(from_edges(points[i], edges[near]).min()))
+    return found
+
+
+def from_edges(points, edges):
+    """The distance of each point from the edge beside it."""
+    start, way = edges[:, :2], edges[:, 2:] - edges[:, :2]
+    length = np.maximum((way * way).sum(axis=1), 1e-30)
+    share = np.clip(((points - start) * way).sum(axis=1) / length, 0, 1)
+    return np.hypot(*(points - start - way * share[:, None]).T)
+
+
+def boundary(region):
+    """All edges of a region as rows x1, y1, x2, y2."""
+    return np.vstack([segments(r) for r in rings(region)])
 
 
 def sampled(region, step):
-    """Points along the boundary at most `step` apart, corners included."""
-    edges = np.vstack([segments(r) for r in rings(region)])
+    """Points along the boundary at most `step` apart, corners included, and the edge of each."""
+    edges = boundary(region)
     counts = np.maximum(1, np.ceil(np.hypot(edges[:, 2] - edges[:, 0], edges[:, 3] - edges[:, 1]) / step)).astype(int)
-    rows = np.repeat(edges, counts, axis=0)
-    share = (np.arange(counts.sum()) - np.repeat(np.cumsum(counts) - counts, counts)) / np.repeat(counts, counts)
-    return rows[:, :2] + (rows[:, 2:] - rows[:, :2]) * share[:, None]
+    edge_of = np.repeat(np.arange(len(edges)), counts)
+    rows = edges[edge_of]
+    share = (np.arange(counts.sum()) - np.repeat(np.cumsum(counts) - counts, counts)) / counts[edge_of]
+    return rows[:, :2] + (rows[:, 2:] - rows[:, :2]) * share[:, None], edge_of

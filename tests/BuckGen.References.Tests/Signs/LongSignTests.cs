@@ -1,6 +1,4 @@
 using System.Text.RegularExpressions;
-using BuckGen.Findings;
-using BuckGen.Jobs;
 using BuckGen.References.Tests.Support;
 using BuckGen.References.Tests.Written;
 
@@ -10,16 +8,14 @@ namespace BuckGen.References.Tests.Signs;
 /// A sign of 900 mm made to the end on a bed of 600 x 400 mm with a frame of 300 x 200 mm, judged by a script from the drawing,
 /// the job and the files. It knows nothing of how islands are sorted or seams are chosen.
 /// </summary>
-public class LongSignTests(ITestOutputHelper log)
+public class LongSignTests(MadeSign sign, ITestOutputHelper log) : IClassFixture<MadeSign>
 {
-    private static readonly string Example = Path.Combine(RepositoryFolder.Path, "examples", "hithe-sign");
-
     [Fact]
     public void A_sign_longer_than_bed_and_frame_is_made_to_the_end()
     {
         Reference.Python.Need();
         using var scratch = new ScratchFolder();
-        Make(scratch);
+        sign.WriteTo(scratch);
 
         var verdict = Judge(scratch);
 
@@ -38,7 +34,7 @@ public class LongSignTests(ITestOutputHelper log)
     {
         Reference.Python.Need();
         using var scratch = new ScratchFolder();
-        Make(scratch);
+        sign.WriteTo(scratch);
         var path = scratch.File(file);
         var (before, after) = (File.ReadAllText(path), "");
         File.WriteAllText(path, after = new Regex(what).Replace(before, instead, 1));
@@ -47,14 +43,7 @@ public class LongSignTests(ITestOutputHelper log)
         Assert.Contains(GateTests.FaultsOf(Judge(scratch)), f => f.Contains(words, StringComparison.Ordinal));
     }
 
-    private static void Make(ScratchFolder scratch)
-    {
-        var made = JobRunner.Run(File.ReadAllText(Path.Combine(Example, "job.toml")), "job.toml", new JobFolder(Example));
-        Faults.None(made.Plan.AllFindings.Where(f => f.Severity == Severity.Error).Select(f => f.Message));
-        foreach (var file in made.Files) File.WriteAllBytes(scratch.File(file.Path), [.. file.Content]);
-    }
-
-    private static System.Text.Json.JsonElement Judge(ScratchFolder scratch) => GateTests.Json(Reference.Python.Run(
+    private System.Text.Json.JsonElement Judge(ScratchFolder scratch) => GateTests.Json(Reference.Python.Run(
         TimeSpan.FromMinutes(2), "-W", "ignore", RepositoryFolder.Script("long_sign.py"),
-        Path.Combine(Example, "outline.svg"), Path.Combine(Example, "job.toml"), scratch.Path)).Single();
+        sign.Drawing, sign.Job, scratch.Path)).Single();
 }

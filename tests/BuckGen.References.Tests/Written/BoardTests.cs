@@ -5,7 +5,8 @@ using BuckGen.References.Tests.Support;
 namespace BuckGen.References.Tests.Written;
 
 /// <summary>Parts on boards against the nominal layers, moved aside by half the kerf by shapely (GEOS).</summary>
-public class BoardTests(WrittenBucks bucks, ITestOutputHelper log) : IClassFixture<WrittenBucks>
+[Collection(WrittenBucks.Name)]
+public class BoardTests(WrittenBucks bucks, ITestOutputHelper log)
 {
     [Fact]
     public void Parts_are_their_layers_grown_by_half_the_kerf_and_lie_apart_on_the_board()

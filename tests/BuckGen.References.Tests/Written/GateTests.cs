@@ -10,7 +10,8 @@ using BuckGen.References.Tests.Support;
 namespace BuckGen.References.Tests.Written;
 
 /// <summary>What other programs make of the cut files.</summary>
-public partial class GateTests(WrittenBucks bucks, ITestOutputHelper log) : IClassFixture<WrittenBucks>
+[Collection(WrittenBucks.Name)]
+public partial class GateTests(WrittenBucks bucks, ITestOutputHelper log)
 {
     private static readonly TimeSpan Minute = TimeSpan.FromMinutes(1);
 

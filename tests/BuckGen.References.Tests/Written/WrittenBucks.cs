@@ -26,8 +26,12 @@ public sealed record WrittenBoard(
     IReadOnlyList<(string LayerFile, int Island, Affine View)> Sources);
 
 /// <summary>The cut files of the examples and of a few outlines of the corpus, in both forms of DXF.</summary>
-public sealed class WrittenBucks : IDisposable
+[CollectionDefinition(Name)]
+public sealed class WrittenBucks : IDisposable, ICollectionFixture<WrittenBucks>
 {
+    /// <summary>The collection of the tests that look at them.</summary>
+    public const string Name = "Written bucks";
+
     // Letters with counters, a rotated insert, many islands, curves, a hole that all but closes, two islands that touch.
     private static readonly string[] Outlines =
     [
