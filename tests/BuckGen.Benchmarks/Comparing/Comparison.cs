@@ -19,17 +19,22 @@ internal static class Comparison
         Directory.Delete(temporary, recursive: true);
     }
 
-    /// <summary>Measures two ways in turn; a first round warms both up.</summary>
+    /// <summary>Measures two ways in turn.</summary>
+    /// <param name="work">What is done.</param>
+    /// <param name="peer">Who else does it.</param>
+    /// <param name="rounds">How often.</param>
+    /// <param name="here">Does it here; returns the time it took, ms.</param>
+    /// <param name="there">Has the peer do it; returns the time it took, ms.</param>
     public static void Alternate(string work, string peer, int rounds, Func<double> here, Func<double> there)
     {
         var (ours, theirs) = (new List<double>(), new List<double>());
-        for (var round = 0; round <= rounds; round++)
+        for (var round = 0; round < rounds; round++)
         {
             ours.Add(here());
             theirs.Add(there());
         }
 
-        var (own, other) = (Median(ours.Skip(1)), Median(theirs.Skip(1)));
+        var (own, other) = (Median(ours), Median(theirs));
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture, $"| {work} | {own:F1} | {peer} | {other:F1} | {own / other:F2} |"));
     }

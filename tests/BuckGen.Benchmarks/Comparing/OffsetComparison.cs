@@ -16,6 +16,9 @@ internal static class OffsetComparison
     {
         var (region, work) = (BumpyOutline.Region(vertices), $"ten checked offsets, {vertices} vertices");
         var polygon = PolygonBuffer.Polygon(BumpyOutline.Points(vertices));
+        // The first run compiles.
+        TenOffsets(region);
+        PolygonBuffer.TenLayers(polygon);
         Comparison.Alternate(work, "NetTopologySuite", rounds,
             () => Timed(() => TenOffsets(region)), () => Timed(() => PolygonBuffer.TenLayers(polygon)));
         if (Peers.NodeScript() is { } script)
