@@ -1,4 +1,3 @@
-using BuckGen.Geometry;
 using BuckGen.Physics.Membranes;
 using Xunit;
 
