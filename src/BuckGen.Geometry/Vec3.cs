@@ -7,7 +7,10 @@ namespace BuckGen.Geometry;
 public readonly record struct Vec3(double X, double Y, double Z)
 {
     /// <summary>Length of the displacement, mm.</summary>
-    public double Length => Math.Sqrt(Dot(this));
+    public double Length => Math.Sqrt(LengthSquared);
+
+    /// <summary>Square of the length, mm².</summary>
+    public double LengthSquared => Dot(this);
 
     /// <summary>The point seen from above.</summary>
     public Vec2 Plan => new(X, Y);

@@ -19,6 +19,22 @@ public sealed class FormTests : Workshop
     }
 
     [Fact]
+    public void It_shows_what_moves_the_thinnest_wall_where_that_is_asked_for()
+    {
+        var run = Cli.Run(["form", Write("plate.svg", Plate), .. Sheet, "--compare-inputs", "--json"]);
+        var inputs = run.Json.GetProperty("formed").GetProperty("inputs").EnumerateArray().ToArray();
+
+        Assert.True(inputs.Length >= 6);
+        Assert.Contains(inputs, i => i.GetProperty("input").GetString() == "sag before forming");
+        Assert.All(inputs, i => Assert.NotEqual(i.GetProperty("from").GetString(), i.GetProperty("to").GetString()));
+
+        var printed = Cli.Run(["form", At("plate.svg"), .. Sheet, "--compare-inputs"]).Out;
+        Assert.Contains("What moves the thinnest wall, each alone, on a coarse net:", printed);
+        Assert.Contains("friction on the buck, sticks to 0.3: ", printed);
+        Assert.DoesNotContain("What moves", Cli.Run(["form", At("plate.svg"), .. Sheet]).Out);
+    }
+
+    [Fact]
     public void It_answers_in_JSON_and_draws_a_map()
     {
         var run = Cli

@@ -39,11 +39,13 @@ internal static class FormCommand
         var stepped =
             QuantityOption.Create(FormingSettings.Stepped, "Form over the steps of the layers, as if they were not sanded.");
         var ball = QuantityOption.Create(FormingSettings.CornerBall);
+        var inputs = QuantityOption.Create(FormingSettings.CompareInputs,
+            "Show what each uncertain input does to the thinnest wall; takes some seconds.");
         var map = new Option<string?>("--map") { Description = "Draw the thickness as seen from above.", HelpName = "FILE" };
         buck.AddTo(command);
         reading.AddTo(command);
-        Option[] own = [detail, stepped, ball, map, json];
-        command.Add(OptionGroup.Prediction, detail, stepped, ball);
+        Option[] own = [detail, stepped, ball, inputs, map, json];
+        command.Add(OptionGroup.Prediction, detail, stepped, ball, inputs);
         command.Add(OptionGroup.Output, map, json);
         var source = new JobOrDrawing(command, reading, buck, own);
         command.SetAction(parsed =>
@@ -82,6 +84,8 @@ internal static class FormCommand
                     {
                         Detail = parsed.GetValue(detail) ?? usual.Detail,
                         Stepped = parsed.GetResult(stepped) is { Implicit: false } ? parsed.GetValue(stepped) : usual.Stepped,
+                        CompareInputs =
+                            parsed.GetResult(inputs) is { Implicit: false } ? parsed.GetValue(inputs) : usual.CompareInputs,
                         CornerBall = parsed.GetResult(ball) is { Implicit: false } ? parsed.GetValue(ball)
                             ?? usual.CornerBall : usual.CornerBall,
                     },

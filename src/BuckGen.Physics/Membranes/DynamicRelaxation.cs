@@ -53,14 +53,15 @@ internal sealed class DynamicRelaxation : IDisposable
     private readonly SelfContact selfContact;
     private readonly FrictionContact? frictionContact;
     private readonly ForkJoin workers = new();
-    private readonly double[] previousForceX, previousForceY, previousForceZ;
+    private readonly ViscousDamping damping;
+    private readonly PlugContact? plug;
     private readonly int[] clampedNodes;
-    private readonly double area, characteristicLength, tensionScale, gasStiffness;
+    private readonly double area, characteristicLength, tensionScale, gasStiffness, rise;
 
     private double startVolume, frameHeight, gasDepth, pressure, maxPressure, removedVolume, volume;
-    private double loadRate = MinLoadRate * 10, damping = 0.1;
+    private double loadRate = MinLoadRate * 10;
     private int contactsAtRemoval, stepCount;
-    private bool isRising, isBeforeContact, isSettling;
+    private bool isBeforeGas, isBeforeContact, isSettling;
     private int snapshotStep;
     private Snapshot? olderSnapshot, newerSnapshot;
 
@@ -73,18 +74,24 @@ internal sealed class DynamicRelaxation : IDisposable
         gasStiffness = RelativeGasStiffness * tensionScale / (characteristicLength * characteristicLength);
         nodes = new(sheet.Mesh.Nodes.Length);
         elements = new(sheet);
-        (previousForceX, previousForceY, previousForceZ) =
-            (new double[nodes.X.Length], new double[nodes.X.Length], new double[nodes.X.Length]);
+        damping = new(nodes);
         clampedNodes = [.. Enumerable.Range(0, nodes.Count).Where(i => sheet.BoundaryConditions[i] == BoundaryCondition.Clamped)];
+        // A sag hangs clear of the tool at first, so the frame comes down over a female tool too.
+        frameHeight = rise = load.Rise + sheet.MaxSag;
+        isBeforeGas = rise > 0 || load.Plug is not null;
         for (var i = 0; i < nodes.Count; i++)
-            (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (sheet.Mesh.Nodes[i].X, sheet.Mesh.Nodes[i].Y, load.Rise);
-        (frameHeight, isRising) = (load.Rise, load.Rise > 0);
+        {
+            var before = sheet.NodeBefore(i);
+            (nodes.X[i], nodes.Y[i], nodes.Z[i]) = (before.X, before.Y, before.Z + frameHeight);
+        }
+
         // With a limit on the swept depth, a large residual would let in too much gas.
-        isBeforeContact = isRising || load.SweptDepth is null;
+        isBeforeContact = (isBeforeGas || load.SweptDepth is null) && load.Plug is null;
         var isClamped = sheet.BoundaryConditions.Select(b => b == BoundaryCondition.Clamped);
         contact = new(tool, nodes, isClamped, 1e-9 * characteristicLength);
         selfContact = new(nodes, contact, SymmetryLimits.FromSheet(sheet));
         contact.DetectContacts();
+        if (load.Plug is { } pushed) plug = new(pushed, nodes, contact, 1e-9 * characteristicLength);
         if (load.Friction is { } friction)
         {
             frictionContact = new(
@@ -143,7 +150,13 @@ internal sealed class DynamicRelaxation : IDisposable
                 UpdateMasses();
                 if (elements.Count == 0) return FormingOutcome.Converged;
             }
-            if (!isRising && !IsFilling && Residual < EquilibriumTolerance) return FormingOutcome.Converged;
+            if (isBeforeGas || IsFilling) continue;
+            if (plug is { IsWithdrawn: false })
+            {
+                plug.Withdraw(SetInverseMass);
+                Residual = 1;
+            }
+            else if (Residual < EquilibriumTolerance) return FormingOutcome.Converged;
         }
         return FormingOutcome.StepLimit;
     }
@@ -158,11 +171,11 @@ internal sealed class DynamicRelaxation : IDisposable
         {
             olderSnapshot.Restore(nodes);
             contact.RollBack(olderSnapshot.ContactCount);
-            (frameHeight, gasDepth, pressure, volume, damping, loadRate) = olderSnapshot.State;
+            (frameHeight, gasDepth, pressure, volume, damping.Share, loadRate) = olderSnapshot.State;
         }
-        else if (isRising ? frameHeight > 0.03 * load.Rise : load.Rise == 0 && IsFilling)
+        else if (isBeforeGas ? frameHeight > 0.03 * rise : rise == 0 && IsFilling)
         {
-            if (stepCount - snapshotStep >= SnapshotInterval / damping)
+            if (stepCount - snapshotStep >= SnapshotInterval / damping.Share)
                 (olderSnapshot, newerSnapshot, snapshotStep) = (newerSnapshot, TakeSnapshot(), stepCount);
             return;
         }
@@ -173,12 +186,12 @@ internal sealed class DynamicRelaxation : IDisposable
     /// <summary>
     /// Whether to search for self-contact: often when the load advances fast compared with the element size, else less often.
     /// </summary>
-    private bool IsSelfContactDue => !isRising && !isBeforeContact && stepCount % SelfContactInterval == 0
+    private bool IsSelfContactDue => !isBeforeGas && !isBeforeContact && stepCount % SelfContactInterval == 0
         && (stepCount % (4 * SelfContactInterval) == 0
             || loadRate * characteristicLength * SelfContactInterval > 0.2 * Math.Sqrt(area / nodes.Count));
 
     private Snapshot TakeSnapshot() =>
-        new(nodes, new(frameHeight, gasDepth, pressure, volume, damping, loadRate), contact.ContactCount);
+        new(nodes, new(frameHeight, gasDepth, pressure, volume, damping.Share, loadRate), contact.ContactCount);
 
     public void Dispose() => workers.Dispose();
 
@@ -190,32 +203,32 @@ internal sealed class DynamicRelaxation : IDisposable
     {
         stepCount++;
         var updatesDamping = stepCount % MassUpdateInterval == MassUpdateInterval / 2;
-        if (updatesDamping)
-        {
-            nodes.ForceX.CopyTo(previousForceX, 0);
-            nodes.ForceY.CopyTo(previousForceY, 0);
-            nodes.ForceZ.CopyTo(previousForceZ, 0);
-        }
+        if (updatesDamping) damping.KeepForces();
         var (volumeBefore, gasDepthBefore) = (volume, gasDepth);
         AdvanceLoad();
         volume = removedVolume + ElementForces.Assemble(elements, nodes, sheet.Material, pressure, workers);
-        if (!isRising) pressure = Math.Max(0, gasStiffness * (gasDepth - (volume - startVolume) / area));
-        if (updatesDamping) SetDamping(gasStiffness * (gasDepth - gasDepthBefore) * (volume - volumeBefore));
-        if (isRising) StopFrame();
-        frictionContact?.ApplyFriction(damping, SetInverseMass);
-        nodes.Integrate(damping);
+        if (!isBeforeGas) pressure = Math.Max(0, gasStiffness * (gasDepth - (volume - startVolume) / area));
+        if (updatesDamping) damping.Update(gasStiffness * (gasDepth - gasDepthBefore) * (volume - volumeBefore));
+        if (isBeforeGas) StopDriven();
+        frictionContact?.ApplyFriction(damping.Share, SetInverseMass);
+        nodes.Integrate(damping.Share);
         contact.DetectContacts();
+        plug?.DetectContacts();
     }
 
-    /// <summary>Moves the frame or lets gas in.</summary>
+    /// <summary>Moves the frame, then the plug; then lets gas in.</summary>
     private void AdvanceLoad()
     {
         if (isSettling) return;
-        if (isRising)
+        if (isBeforeGas && frameHeight > 0)
         {
             var frameBefore = frameHeight;
             frameHeight = Math.Max(0, frameHeight - loadRate * characteristicLength);
             foreach (var i in clampedNodes) (nodes.Z[i], nodes.VelocityZ[i]) = (frameHeight, frameHeight - frameBefore);
+        }
+        else if (isBeforeGas)
+        {
+            plug!.Advance(loadRate * characteristicLength);
         }
         else if (IsFilling)
         {
@@ -223,12 +236,13 @@ internal sealed class DynamicRelaxation : IDisposable
         }
     }
 
-    /// <summary>Takes the displacement of the frame out of its velocity; at the end of the rise the gas takes over.</summary>
-    private void StopFrame()
+    /// <summary>Takes the displacement of frame and plug out of their velocity; after both the gas takes over.</summary>
+    private void StopDriven()
     {
         foreach (var i in clampedNodes) nodes.VelocityZ[i] = 0;
-        if (frameHeight > 0) return;
-        isRising = false;
+        plug?.Stop();
+        if (frameHeight > 0 || plug is { Remaining: > 0 }) return;
+        isBeforeGas = false;
         startVolume = volume;
     }
 
@@ -255,35 +269,18 @@ internal sealed class DynamicRelaxation : IDisposable
             : (residual + frictionContact.SlipResidual) / (reaction + frictionContact.FrictionForce);
     }
 
-    /// <summary>
-    /// Critical damping of the current motion by Rayleigh's quotient. It takes the change of the forces along the displacement of
-    /// the last step, less the work of the gas that was let in.
-    /// </summary>
-    private void SetDamping(double gasWork)
-    {
-        var (work, inertia) = (-gasWork, 1e-300);
-        for (var i = 0; i < nodes.Count; i++)
-        {
-            var (x, y, z) = (nodes.VelocityX[i], nodes.VelocityY[i], nodes.VelocityZ[i]);
-            work += x * (nodes.ForceX[i] - previousForceX[i]) + y * (nodes.ForceY[i] - previousForceY[i])
-                + z * (nodes.ForceZ[i] - previousForceZ[i]);
-            inertia += nodes.MassXY[i] * (x * x + y * y) + nodes.MassZ[i] * z * z;
-        }
-        var frequency = Math.Sqrt(Math.Max(0, -work / inertia));
-        damping = Math.Clamp(0.8 * damping + 0.2 * 2 * frequency, 0.001, 1);
-    }
-
     private void RemoveFixedElements()
     {
         // With friction, elements on the tool can still stretch.
-        if (frictionContact is not null || isRising || contact.ContactCount - contactsAtRemoval < nodes.Count / 50) return;
+        if (frictionContact is not null || isBeforeGas || plug is { IsWithdrawn: false }) return;
+        if (contact.ContactCount - contactsAtRemoval < nodes.Count / 50) return;
         contactsAtRemoval = contact.ContactCount;
         removedVolume += elements.RemoveFixed(contact.IsFree, nodes, selfContact.KeepFixed);
     }
 
     private void UpdateMasses()
     {
-        FictitiousMass.Assemble(elements, nodes, sheet.Material, pressure, isRising ? 0 : gasStiffness / area);
+        FictitiousMass.Assemble(elements, nodes, sheet.Material, pressure, isBeforeGas ? 0 : gasStiffness / area);
         for (var i = 0; i < nodes.Count; i++) if (contact.IsFree[i]) SetInverseMass(i);
     }
 
@@ -291,7 +288,7 @@ internal sealed class DynamicRelaxation : IDisposable
     private void SetInverseMass(int i)
     {
         var boundaryCondition = sheet.BoundaryConditions[i];
-        var inverseMass = 1 / nodes.MassXY[i];
+        var inverseMass = plug is not null && plug.IsChilled[i] ? 0 : 1 / nodes.MassXY[i];
         nodes.InverseMassX[i] = boundaryCondition.HasFlag(BoundaryCondition.FixedX) ? 0 : inverseMass;
         nodes.InverseMassY[i] = boundaryCondition.HasFlag(BoundaryCondition.FixedY) ? 0 : inverseMass;
         nodes.InverseMassZ[i] = 1 / nodes.MassZ[i];

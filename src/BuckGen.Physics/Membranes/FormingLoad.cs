@@ -14,6 +14,9 @@ public sealed record FormingLoad(double Pressure)
     /// <summary>Rise of the tool before any pressure acts, mm, 0 to 10 000; 0 for a female tool.</summary>
     public double Rise { get; init; }
 
+    /// <summary>A plug that pushes the sheet down after the rise of the tool, before any gas; null for none.</summary>
+    public Plug? Plug { get; init; }
+
     /// <summary>
     /// Volume swept by the sheet after the rise of the tool, over the area inside the frame. At it no more gas is let in. In mm,
     /// 0.000001 to 10 000; null for no limit.
@@ -52,6 +55,7 @@ public sealed record FormingLoad(double Pressure)
             last = stop;
         }
         Bound.Check(Rise, 0, 10_000, "rise of the tool", " mm");
+        Plug?.Validate();
         if (SweptDepth is { } depth) Bound.Check(depth, 1e-6, 10_000, "swept depth", " mm");
         if (Friction is { } friction) Bound.Check(friction, 0, 1e6, "coefficient of friction");
         Bound.Check(PathTolerance, 0.001, 0.2, "tolerance on the path");

@@ -15,15 +15,14 @@ internal sealed class MembraneElements
         (InverseMetricDeterminant, Volume) = (new double[padded], new double[padded]);
         for (var e = 0; e < Count; e++)
         {
-            var (a, b, c) = mesh.Triangles[e];
-            var (p, q) = (mesh.Nodes[b] - mesh.Nodes[a], mesh.Nodes[c] - mesh.Nodes[a]);
-            var twice = p.Cross(q);
-            (A[e], B[e], C[e]) = (a, b, c);
-            InverseMetricDeterminant[e] = 1 / (twice * twice);
+            (A[e], B[e], C[e]) = mesh.Triangles[e];
+            var (p, q) = sheet.EdgesBefore(mesh.Triangles[e]);
+            InverseMetricDeterminant[e] = 1 / p.Cross(q).LengthSquared;
             InverseMetric11[e] = q.LengthSquared * InverseMetricDeterminant[e];
             InverseMetric12[e] = -p.Dot(q) * InverseMetricDeterminant[e];
             InverseMetric22[e] = p.LengthSquared * InverseMetricDeterminant[e];
-            Volume[e] = twice / 2 * sheet.Thickness;
+            Volume[e] = mesh.AreaOf(mesh.Triangles[e]) * sheet.Thickness
+                * (sheet.RelativeModulus.IsEmpty ? 1 : sheet.RelativeModulus[e]);
         }
     }
 
@@ -53,7 +52,9 @@ internal sealed class MembraneElements
     /// <summary>Determinant of the inverse metric, 1/mm⁴: one over the square of twice the area before forming.</summary>
     public double[] InverseMetricDeterminant { get; }
 
-    /// <summary>Volume of plastic of each element, mm³.</summary>
+    /// <summary>
+    /// Volume of plastic of each element times its relative modulus, mm³: its energy is that of the material times this.
+    /// </summary>
     public double[] Volume { get; }
 
     /// <summary>

@@ -6,10 +6,10 @@ namespace BuckGen.Physics.Membranes;
 /// <summary>Forms a hot sheet on a rigid tool and computes its thickness.</summary>
 /// <remarks>
 /// <para>
-/// The sheet is a hyperelastic membrane of constant-strain triangles: incompressible, of uniform temperature and without bending
-/// stiffness. That is a fair assumption while it is thin compared with the radii of the tool. It sticks where it touches the
-/// tool, unless the load gives a friction coefficient. The shape of a sheet that sticks depends little on the material, the
-/// thickness of shallow parts by a few per cent.
+/// The sheet is a hyperelastic membrane of constant-strain triangles: incompressible and without bending stiffness. That is a
+/// fair assumption while it is thin compared with the radii of the tool. It sticks where it touches the tool, unless the load
+/// gives a friction coefficient. The shape of a sheet that sticks depends little on the material, the thickness of shallow
+/// parts by a few per cent.
 /// </para>
 /// <para>
 /// Equilibrium is found by dynamic relaxation with viscous damping (A. S. Day, J. R. H. Otter and P. Underwood, from memory);
@@ -75,13 +75,13 @@ public static class MembraneForming
         ImmutableArray<Vec3> nodes =
             [.. Enumerable.Range(0, run.Nodes.Count).Select(i => new Vec3(run.Nodes.X[i], run.Nodes.Y[i], run.Nodes.Z[i]))];
         ImmutableArray<PrincipalStretches> stretch =
-            [.. sheet.Mesh.Triangles.Select(t => PrincipalStretchesOf(t, sheet.Mesh, nodes))];
+            [.. sheet.Mesh.Triangles.Select(t => PrincipalStretchesOf(t, sheet, nodes))];
         return new()
         {
             Sheet = sheet,
             Nodes = nodes,
             Stretches = stretch,
-            Thickness = [.. stretch.Select(s => sheet.Thickness / (s.Max * s.Min))],
+            Thickness = [.. stretch.Zip(sheet.Mesh.Triangles, (s, t) => sheet.ThicknessBefore(t) / (s.Max * s.Min))],
             ContactOrder = [.. run.Contact.ContactOrder],
             FreeNodes = [.. Enumerable.Range(0, nodes.Length).Where(i => run.Contact.IsFree[i])
                 .Select(i => new FreeNode(i, run.Contact.GapAt(nodes[i])))],
@@ -93,11 +93,11 @@ public static class MembraneForming
         };
     }
 
-    private static PrincipalStretches PrincipalStretchesOf(MeshTriangle t, TriangleMesh mesh, ImmutableArray<Vec3> nodes)
+    private static PrincipalStretches PrincipalStretchesOf(MeshTriangle t, ClampedSheet sheet, ImmutableArray<Vec3> nodes)
     {
-        var (p, q) = (mesh.Nodes[t.B] - mesh.Nodes[t.A], mesh.Nodes[t.C] - mesh.Nodes[t.A]);
+        var (p, q) = sheet.EdgesBefore(t);
         var (u, v) = (nodes[t.B] - nodes[t.A], nodes[t.C] - nodes[t.A]);
-        var detM = 1 / (p.Cross(q) * p.Cross(q));
+        var detM = 1 / p.Cross(q).LengthSquared;
         var traceC = detM * (q.LengthSquared * u.Dot(u) - 2 * p.Dot(q) * u.Dot(v) + p.LengthSquared * v.Dot(v));
         var normal = u.Cross(v);
         var detC = detM * normal.Dot(normal);

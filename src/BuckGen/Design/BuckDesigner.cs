@@ -116,9 +116,9 @@ internal static class BuckDesigner
         FormedWood wood, BuckSpec spec, Blank? blank, CancellationToken cancellation)
     {
         if (spec is not { Prediction: { } wanted, Sheet: { } sheet }) return (null, []);
-        if (FormedPartFindings.WhyNotPredicted(spec, wood.Footprint.IsEmpty ? null : blank) is { } reason)
+        if (FormedPartFindings.WhyNotPredicted(spec, wanted, wood.Footprint.IsEmpty ? null : blank) is { } reason)
             return (null, [reason]);
-        var forming = new PartForming(wood, sheet, spec.Vents?.Air ?? new(), blank!, wanted);
+        var forming = new PartForming(new(wood, sheet, spec.Vents?.Air ?? new(), blank!, spec.Former, wanted));
         var part = forming.Predict(cancellation);
         return (part, FormedPartFindings.Find(part, spec.Kind, sheet, spec.Former, spec.Checks.MaxThinning, forming.Wall));
     }

@@ -149,13 +149,14 @@ internal sealed class BuckSizing
     {
         var flange = sized.FlangeOutline(spec.Kind, cancellation);
         if (BlankOf(sized) is not { } blank
-            || FormedPartFindings.WhyNotPredicted(spec, flange.IsEmpty ? null : blank) is not null) return null;
+            || FormedPartFindings.WhyNotPredicted(spec, spec.Prediction!, flange.IsEmpty ? null : blank) is not null) return null;
         var solid = new StackedSolid(sized.Shape, spec);
         var layers = LayerStack.Build(solid, spec, spec.Plenum?.Stock, sized.Plan, cancellation).Select(b => new Layer(
             b.Number, b.Role, b.Stock, b.Bottom, b.Top, [.. b.Wood.Islands.Select(i => new LayerPart("", i, [], [], null))], [],
             []));
         var wood = new FormedWood(solid, [.. layers], flange, 0);
-        return new PartForming(wood, spec.Sheet!, spec.Vents?.Air ?? new(), blank, spec.Prediction!).PredictWall(cancellation);
+        var inputs = new FormingInputs(wood, spec.Sheet!, spec.Vents?.Air ?? new(), blank, spec.Former, spec.Prediction!);
+        return new PartForming(inputs).PredictWall(cancellation);
     }
 
     /// <summary>How much the drawing is scaled to have the ordered size: the same in both directions.</summary>

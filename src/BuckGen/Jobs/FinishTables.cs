@@ -60,6 +60,7 @@ internal static class FinishTables
         Gap = table.Optional(FormerSettings.Gap),
         BaseGap = table.Number(FormerSettings.BaseGap),
         PlugGap = table.Optional(FormerSettings.PlugGap),
+        PlugDepth = table.Optional(FormerSettings.PlugDepth),
         Heater = table.Number(FormerSettings.Heater),
         HeaterBelow = table.Flag(FormerSettings.HeaterBelow),
         Grip = table.Number(FormerSettings.Grip),
@@ -77,6 +78,10 @@ internal static class FinishTables
             Modulus = table.Optional(FormingSettings.Modulus),
             Friction = table.Optional(FormingSettings.Friction),
             Stiffening = table.Number(FormingSettings.Stiffening),
+            Sag = table.Number(FormingSettings.Sag),
+            EdgeStiffness = table.Number(FormingSettings.EdgeStiffness),
+            EdgeWidth = table.Number(FormingSettings.EdgeWidth),
+            CompareInputs = table.Flag(FormingSettings.CompareInputs),
         };
         return (spec, table.Flag(FormingSettings.Predict));
     }

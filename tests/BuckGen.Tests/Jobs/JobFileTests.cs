@@ -136,7 +136,11 @@ public partial class JobFileTests
                 Sizes = job.Buck.Sheet!.Sizes
             }, job.Buck.Sheet);
         Assert.Equal([new RectangleSize(1220, 610)], job.Buck.Sheet.Sizes);
-        Assert.Equal(new FormerSpec { Opening = new(300, 200), Platen = new(290, 190), Travel = 120, Gap = 40, PlugGap = 5 },
+        Assert.Equal(
+            new FormerSpec
+            {
+                Opening = new(300, 200), Platen = new(290, 190), Travel = 120, Gap = 40, PlugGap = 5, PlugDepth = 30,
+            },
             job.Buck.Former);
         Assert.Equal(new FormingSpec { Friction = 0.3, Modulus = 0.2 }, job.Forming);
         Assert.Equal(new JigSpec { TrimHeight = 12 }, job.Buck.Jig);

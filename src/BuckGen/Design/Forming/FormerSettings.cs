@@ -33,6 +33,9 @@ internal static class FormerSettings
         PlugGap = new("plug-gap", "gap round the plug", null, 0, 200,
             "a plug pushes the sheet into a cavity and is this much smaller than its floor; if omitted: no plug")
         { Example = 5 },
+        PlugDepth = new("plug-depth", "depth of the plug", null, 1, 2000,
+            "how deep the plug goes below the rim of the cavity; if omitted: as far above the floor as plug-gap")
+        { Example = 30 },
         Heater = new("heater", "temperature of the heater", 400, 100, 1000,
             "temperature of the heater, degrees C, for the process card")
         {
@@ -49,5 +52,5 @@ internal static class FormerSettings
     public static readonly FlagSetting HeaterBelow = new("heater-below", false, "true for a second heater under the sheet");
 
     public static readonly SettingTable Table =
-        new("former", "The former", [Frame, Platen, Travel, Gap, BaseGap, PlugGap, Heater, HeaterBelow, Grip, Lip]);
+        new("former", "The former", [Frame, Platen, Travel, Gap, BaseGap, PlugGap, PlugDepth, Heater, HeaterBelow, Grip, Lip]);
 }

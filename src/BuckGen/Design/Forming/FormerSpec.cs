@@ -38,6 +38,11 @@ public sealed record FormerSpec
     /// </summary>
     public double? PlugGap { get; init; }
 
+    /// <summary>
+    /// How deep the plug goes below the rim of the cavity, mm; null for as far above the floor as <see cref="PlugGap"/>.
+    /// </summary>
+    public double? PlugDepth { get; init; }
+
     /// <summary>What the frame holds on each edge. 12 to 25 mm is common practice (no source).</summary>
     public double Grip { get; init; } = FormerSettings.Grip.Value;
 
@@ -52,6 +57,7 @@ public sealed record FormerSpec
         FormerSettings.Gap.Require(Gap);
         FormerSettings.BaseGap.Require(BaseGap);
         FormerSettings.PlugGap.Require(PlugGap);
+        FormerSettings.PlugDepth.Require(PlugDepth);
         FormerSettings.Heater.Require(Heater);
         FormerSettings.Grip.Require(Grip);
         FormerSettings.Lip.Require(Lip);

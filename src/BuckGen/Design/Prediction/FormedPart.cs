@@ -117,6 +117,15 @@ public sealed record FormedPart
     /// </summary>
     public double? MeshSensitivity { get; init; }
 
+    /// <summary>How deep a plug pushed the sheet below the rim, mm; null for no plug.</summary>
+    public double? PlugDepth { get; init; }
+
+    /// <summary>
+    /// What each uncertain input does to the thinnest wall, the largest effect first; empty unless
+    /// <see cref="FormingSpec.CompareInputs"/> is set.
+    /// </summary>
+    public ImmutableArray<InputEffect> InputEffects { get; init; } = [];
+
     /// <summary>Between which limits a thin place lies, mm; null when a simulation for them failed.</summary>
     internal FigureRange? RangeOf(ThinnestPlace? place) =>
         (place, MeshSensitivity, MaterialSensitivity) is ({ } thin, { } change, { } material)

@@ -9,10 +9,13 @@ namespace BuckGen.Design.Prediction;
 /// <summary>The findings about the predicted part: thin spots, webs, places that the sheet does not reach.</summary>
 internal static class FormedPartFindings
 {
+    /// <summary>Largest sag over the shorter side of the frame that the simulation starts from (our limit).</summary>
+    private const double MaxSagShare = 0.25;
+
     private const string Source = "simulated stretching of the sheet over the designed buck";
 
     /// <summary>Why the wall cannot be predicted; null when it can.</summary>
-    public static Finding? WhyNotPredicted(StackSpec spec, Blank? blank)
+    public static Finding? WhyNotPredicted(StackSpec spec, FormingSpec forming, Blank? blank)
     {
         if (blank is null)
             return NotPredicted("nothing is left of the plane in which the sheet is clamped", "Use less draft or a lower buck.");
@@ -21,6 +24,15 @@ internal static class FormedPartFindings
             return NotPredicted("the walls of the buck lean over and lock the part", "Give the walls draft.")
                 with
             { Value = spec.Draft, Limit = 0 };
+        }
+        var (sag, shorter) = (forming.Sag, Math.Min(blank.Opening.Width, blank.Opening.Height));
+        if (sag > MaxSagShare * shorter)
+        {
+            return NotPredicted(
+                FormattableString.Invariant($"a sag of {sag:0.#} mm is more than a quarter of the frame's shorter side"),
+                "Heat the sheet less, or correct [forming] sag.")
+                with
+            { Value = sag, Limit = MaxSagShare * shorter };
         }
         return blank.Gap < Blank.MinClearance
             ? NotPredicted("the part does not fit into the frame", "Use a larger frame or a smaller part.")
@@ -55,7 +67,7 @@ internal static class FormedPartFindings
         }
 
         foreach (var finding in (Finding?[])[Thin(part, maxThinning), Film(part, sheet), Unjudged(part), TooNarrow(part),
-            Plug(kind, former)])
+            Plug(part, kind, former)])
             if (finding is not null) yield return finding;
         WebPlace[] folds = [.. part.Webs.Where(w => !IsTrimmedOff(w.Height))];
         foreach (var web in folds.Where(w => w.StaysWhenSoft))
@@ -139,13 +151,14 @@ internal static class FormedPartFindings
         }
         : null;
 
-    private static Finding? Plug(BuckKind kind, FormerSpec former) => kind == BuckKind.Female && former.PlugGap is { } gap
-        ? new("plug-not-predicted", Severity.Note,
-            "The wall is predicted without the plug: with it the floor keeps more of the sheet and the walls are thicker "
-                + "near it.",
-            "Use the wall with a plug that the blank gives, and measure a first part.")
-        { Value = gap, Source = Source }
-        : null;
+    private static Finding? Plug(FormedPart part, BuckKind kind, FormerSpec former) =>
+        part.PlugDepth is null && kind == BuckKind.Female && former.PlugGap is { } gap
+            ? new("plug-not-predicted", Severity.Note,
+                FormattableString.Invariant($"The wall is predicted without the plug: none fits that leaves {gap:0.#} mm all ")
+                    + "round and ends above the floor.",
+                "Set a smaller plug-gap or plug-depth in [former], or leave the plug out.")
+            { Value = gap, Source = Source }
+            : null;
 
     /// <summary>
     /// Thin where tearing is near, anywhere in the frame: a hole beside the part loses the vacuum as well. A note where only the

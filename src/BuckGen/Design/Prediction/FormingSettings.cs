@@ -11,6 +11,9 @@ internal static class FormingSettings
 
     public static readonly FlagSetting
         Predict = new("predict", true, "false: the wall is not predicted"),
+        CompareInputs = new("compare-inputs", false,
+            "true: a table shows what each uncertain input does to the thinnest wall; takes some seconds")
+        { Option = "--compare-inputs" },
         Stepped = new("stepped", false,
             "true: over the layers with their steps; false: over the wall after sanding")
         { Option = "--stepped" };
@@ -42,9 +45,25 @@ internal static class FormingSettings
             {
                 Kind = QuantityKind.Number,
                 Source = Setting.Practice,
-            };
+            },
+        Sag = new("sag", "sag of the hot sheet", 0, 0, 500,
+            "how far the middle of the hot sheet hangs below the frame; measure it on your former")
+        {
+            Source = Setting.Practice,
+        },
+        EdgeStiffness = new("edge-stiffness", "stiffness at the frame", 1, 1, 20,
+            "how much stiffer the sheet stays at the colder frame than in its middle; 1: evenly hot")
+        {
+            Kind = QuantityKind.Number,
+            Source = Setting.Practice,
+        },
+        EdgeWidth = new("edge-width", "width of the colder edge", 30, 1, 500,
+            "how far in from the frame the sheet is colder; it has an effect only with edge-stiffness")
+        {
+            Source = Setting.Practice,
+        };
 
     public static readonly SettingTable Table =
         new("forming", "The wall of the formed part, predicted before wood is cut (it needs [sheet])",
-        [Predict, Detail, Stepped, CornerBall, Modulus, Friction, Stiffening]);
+        [Predict, Detail, Stepped, CornerBall, Modulus, Friction, Stiffening, Sag, EdgeStiffness, EdgeWidth, CompareInputs]);
 }

@@ -43,6 +43,23 @@ public sealed record FormingSpec
     public double? Friction { get; init; }
 
     /// <summary>
+    /// Sag of the middle of the hot sheet below its frame before forming, mm, 0 to 500. A sagged sheet is thinner in the middle.
+    /// </summary>
+    public double Sag { get; init; } = FormingSettings.Sag.Value;
+
+    /// <summary>
+    /// Modulus at the frame over that in the middle, 1 to 20: what the frame keeps colder is stiffer. It falls evenly over
+    /// <see cref="EdgeWidth"/>.
+    /// </summary>
+    public double EdgeStiffness { get; init; } = FormingSettings.EdgeStiffness.Value;
+
+    /// <summary>How far in from the frame the sheet is colder, mm, 1 to 500.</summary>
+    public double EdgeWidth { get; init; } = FormingSettings.EdgeWidth.Value;
+
+    /// <summary>True to compute what each uncertain input does to the thinnest wall.</summary>
+    public bool CompareInputs { get; init; } = FormingSettings.CompareInputs.Default;
+
+    /// <summary>
     /// The thinnest place is searched where a ball of this radius can touch the part from the side of the sheet, mm, 0.5 to 50.
     /// Deeper in a sharp inside corner the wall has no minimum thickness; it depends only on how fine the mesh is. In a gap the
     /// ball is never larger than a quarter of its width; at walls with room before them it is at least twice as large as the
@@ -55,6 +72,9 @@ public sealed record FormingSpec
         FormingSettings.Modulus.Require(Modulus);
         FormingSettings.Stiffening.Require(Stiffening);
         FormingSettings.Friction.Require(Friction);
+        FormingSettings.Sag.Require(Sag);
+        FormingSettings.EdgeStiffness.Require(EdgeStiffness);
+        FormingSettings.EdgeWidth.Require(EdgeWidth);
         FormingSettings.CornerBall.Require(CornerBall);
     }
 }

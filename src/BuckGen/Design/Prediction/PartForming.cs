@@ -28,6 +28,7 @@ internal sealed class PartForming
     private const double GaugeTolerance = 0.01;
     private const int MaxGaugeTries = 2;
 
+    private readonly FormingInputs inputs;
     private readonly SheetSpec sheet;
     private readonly AirFlowSpec air;
     private readonly FormingSpec forming;
@@ -40,10 +41,12 @@ internal sealed class PartForming
     private readonly GapWidth gaps;
     private readonly Region gapEdge;
     private readonly DraftedWall wall;
+    private readonly Plug? plug;
 
-    public PartForming(FormedWood wood, SheetSpec sheet, AirFlowSpec air, Blank blank, FormingSpec forming)
+    public PartForming(FormingInputs inputs)
     {
-        (this.sheet, this.air, this.forming) = (sheet, air, forming);
+        var (wood, blank) = (inputs.Wood, inputs.Blank);
+        (this.inputs, sheet, air, forming) = (inputs, inputs.Sheet, inputs.Air, inputs.Forming);
         modulus = forming.Modulus is { } given ? new(given, given)
             : sheet.Plastic?.HotModulus ?? MaterialError.UnknownModulus;
         var middle = wood.Footprint.Bounds.Centre;
@@ -67,6 +70,11 @@ internal sealed class PartForming
         gapEdge = isMale && !face.IsEmpty ? face : wood.Footprint;
         gaps = new(isMale ? edges[^1] : footprint, isMale);
         meshes = new(opening, edges, gaps, sheet.Gauge);
+        var floor = shape.At(shape.Foot);
+        if (isMale || floor.IsEmpty || FloorPlug.DepthOf(inputs.Former, wall.Depth) is not { } depth) return;
+        var (plan, gap) = (new PlanDistance(floor, opening), inputs.Former.PlugGap!.Value);
+        if (meshes.Create(Coarse).Mesh.Nodes.Any(n => plan.At(n) <= -gap))
+            plug = new(new FloorPlug(plan, gap, wall.Flange - frameHeight - depth), depth);
     }
 
     /// <summary>The drafted wall of the wood.</summary>
@@ -94,8 +102,17 @@ internal sealed class PartForming
             Modulus = modulus,
             NotJudged = gaps.Narrowest(gapEdge, best.MinJudgedGap),
             RequiredGauge = RequiredGauge(best, ofQuick, quickMesh, cancellation),
+            PlugDepth = plug?.Stroke,
+            InputEffects = forming.CompareInputs ? InputComparison.Compare(inputs, modulus, cancellation) : [],
         };
     }
+
+    /// <summary>
+    /// The thinnest wall by the coarse mesh alone, mm; null when there is none or the simulation did not converge.
+    /// </summary>
+    public double? PredictThinnest(CancellationToken cancellation) =>
+        Form(new(meshes.Create(Coarse), sheet.Gauge, [MaterialError.Middle(modulus)]), cancellation)[0] is
+            { IsConverged: true } made ? made.Thinnest(made.Ball)?.Thickness : null;
 
     /// <summary>The wall of the part by the quick mesh alone; null when the simulation did not converge.</summary>
     public PartWall? PredictWall(CancellationToken cancellation) =>
@@ -109,13 +126,18 @@ internal sealed class PartForming
     {
         cancellation.ThrowIfCancellationRequested();
         var ((mesh, sizes), softest) = (trial.Mesh, trial.Moduli[^1]);
-        var clamped = ClampedSheet.FromMesh(mesh, Material(softest), trial.Gauge);
+        var clamped = SheetBefore.Create(mesh, Material(softest), trial.Gauge, opening, forming);
         var load = new FormingLoad(air.AmbientPressure - air.ReservoirPressure)
         {
             Rise = rise,
             Friction = forming.Friction,
+            Plug = plug,
             MaxSteps = forming.Friction is null ? MaxSteps : MaxFrictionSteps,
         };
+        // A plug is withdrawn under the full pressure, so there a simulation holds for one modulus.
+        if (plug is not null)
+            return [.. trial.Moduli.Select(m => Part(MembraneForming.Form(
+                clamped with { Material = Material(m) }, tool, load, cancellation)))];
         ImmutableArray<double> stops = [.. trial.Moduli[..^1].Select(m => load.Pressure * softest / m)];
         var stages = MembraneForming.FormInStages(clamped, tool, load, stops, cancellation);
         return [.. stages.Zip(trial.Moduli, (stage, m) => Part(stage with
@@ -160,11 +182,3 @@ internal sealed class PartForming
 /// <param name="Gauge">Thickness before forming, mm.</param>
 /// <param name="Moduli">Shear moduli, MPa, the largest first.</param>
 internal sealed record Trial(GradedMesh Mesh, double Gauge, ImmutableArray<double> Moduli);
-
-/// <summary>The wood over which the sheet is formed.</summary>
-/// <param name="Solid">The drafted wall.</param>
-/// <param name="Layers">The layers as they are cut.</param>
-/// <param name="Footprint">Where the part meets its flange.</param>
-/// <param name="CutHeight">Where the part is cut, on the wood, from the plane of the flange, mm; 0 or less for no cut.</param>
-internal sealed record FormedWood(
-    StackedSolid Solid, IReadOnlyList<Layer> Layers, Region Footprint, double CutHeight);

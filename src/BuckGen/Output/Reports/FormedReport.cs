@@ -33,13 +33,14 @@ namespace BuckGen.Output.Reports;
 /// <param name="Friction">Friction between sheet and buck; null for a sheet that sticks.</param>
 /// <param name="Webs">Where webs stand.</param>
 /// <param name="Bridged">Where the sheet does not reach the buck.</param>
+/// <param name="Inputs">What each uncertain input does to the thinnest wall; empty unless it was asked for.</param>
 public sealed record FormedReport(
     string Detail, bool Stepped, bool AtRest, double Gauge, WallReport? Thinnest, RangeReport? ThinnestRange,
     RangeReport? Of1Percent, RangeReport? Of5Percent, WallReport? ThinnestOfSheet, double CornerBall, double Mean,
     RangeReport? MeanRange, double MeanOfSheet, double VolumeError, double? Refinement, RangeReport? MaterialRatio,
     RangeReport? GaugeNeeded, int Triangles, double MinTriangleSide, double FrameHeight,
     RangeReport Modulus, double Stiffening, double? Friction,
-    ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged)
+    ImmutableArray<PlaceReport> Webs, ImmutableArray<BridgedReport> Bridged, ImmutableArray<InputReport> Inputs)
 {
     internal static FormedReport Create(FormedPart part) => new(
         Words.Format(part.Spec.Detail), part.Spec.Stepped, part.IsConverged, ReportNumber.Round(part.Gauge),
@@ -54,7 +55,8 @@ public sealed record FormedReport(
         [.. part.Bridged
             .Select(b =>
                 new BridgedReport(ReportNumber.Round(b.Gap), RangeReport.Create(b.Range), ReportNumber.Round(b.Place.X),
-                    ReportNumber.Round(b.Place.Y), ReportNumber.Round(b.Height)))]);
+                    ReportNumber.Round(b.Place.Y), ReportNumber.Round(b.Height)))],
+        [.. part.InputEffects.Select(InputReport.Create)]);
 
     private static RangeReport? Range(FigureRange? range) => range is { } limits ? RangeReport.Create(limits) : null;
 }
@@ -79,3 +81,18 @@ public sealed record WallReport(double Thickness, double X, double Y, double Z)
 /// <param name="Y">Place in the plan.</param>
 /// <param name="Z">Height.</param>
 public sealed record BridgedReport(double Distance, RangeReport Range, double X, double Y, double Z);
+
+/// <summary>What one uncertain input does to the thinnest wall.</summary>
+/// <param name="Input">The input in words.</param>
+/// <param name="From">One end of its range, with its unit.</param>
+/// <param name="To">The other end.</param>
+/// <param name="ThinnestFrom">Thinnest wall at the first end, mm; null when not known.</param>
+/// <param name="ThinnestTo">Thinnest wall at the other end, mm; null when not known.</param>
+/// <param name="Effect">Both in words, with the change.</param>
+public sealed record InputReport(
+    string Input, string From, string To, double? ThinnestFrom, double? ThinnestTo, string Effect)
+{
+    internal static InputReport Create(InputEffect effect) => new(
+        InputText.Name(effect.Input), InputText.Value(effect.Input, effect.From), InputText.Value(effect.Input, effect.To),
+        ReportNumber.Round(effect.ThinnestFrom), ReportNumber.Round(effect.ThinnestTo), InputText.Effect(effect));
+}

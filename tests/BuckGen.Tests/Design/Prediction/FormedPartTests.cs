@@ -207,16 +207,6 @@ public class FormedPartTests
             f => f.Id == "sheet-bridges");
     }
 
-    [Fact]
-    public void A_plug_that_is_not_predicted_is_reported()
-    {
-        var spec = Formed.Spec(BuckKind.Female, 25, 3) with { Stock = [Formed.Mdf6] };
-
-        Assert.Contains(Design(Shapes.Rectangle(60, 40), spec with { Former = new() { PlugGap = 5 } }).Findings,
-            f => f is { Id: "plug-not-predicted", Severity: BuckGen.Findings.Severity.Note });
-        Assert.DoesNotContain(Design(Shapes.Rectangle(60, 40), spec).Findings, f => f.Id == "plug-not-predicted");
-    }
-
     /// <summary>What slides helps the wall: the face gives of its gauge.</summary>
     [Fact]
     public void A_sheet_that_slides_is_thicker_where_it_was_thinnest()

@@ -59,7 +59,7 @@ internal static class TableSections
     }
 
     /// <summary>A table with a caption; from a column on, cells are numbers and stand on the right.</summary>
-    private static void Table(Html page, string caption, string[] heads, IEnumerable<string[]> rows, int numbersFrom)
+    public static void Table(Html page, string caption, string[] heads, IEnumerable<string[]> rows, int numbersFrom)
     {
         string Class(int column) => column >= numbersFrom ? " class=\"number\"" : "";
         page.Line($"<h3>{caption}</h3>").Raw("<div class=\"wide\" tabindex=\"0\" role=\"region\"")

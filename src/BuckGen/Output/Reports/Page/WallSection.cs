@@ -19,6 +19,14 @@ internal static class WallSection
                 ? "The sheet along section A-A. It sticks where it touches: the face keeps the gauge, walls thin as they "
                     + "are drawn." : "The sheet along section A-A.");
         if (part.IsConverged) page.Line($"<p class=\"small\">{Method(part)}</p>");
+        if (part.InputEffects.IsEmpty) return;
+        TableSections.Table(
+            page, "What moves the thinnest wall", ["Input", "From", "To", "Thinnest wall"],
+            part.InputEffects.Select(e => (string[])[InputText.Name(e.Input), InputText.Value(e.Input, e.From),
+                InputText.Value(e.Input, e.To), InputText.Effect(e)]),
+            numbersFrom: 1);
+        page.Raw("<p class=\"small\">Each input alone, over its usual range (common practice, no source), on a coarse net. "
+            + "Measure the first of them before the others, and set it in [forming], [sheet] or [vacuum].</p>\n");
     }
 
     private static string Words(FormedPart part) => !part.IsConverged
@@ -46,6 +54,8 @@ internal static class WallSection
         + FormattableString.Invariant(
             $"The thinnest place is one that a ball of {part.BallRadius:0.#} mm radius can touch: deeper in a sharp inside ")
             + "corner a wall has no minimum thickness. "
+        + (part.PlugDepth is { } depth
+            ? FormattableString.Invariant($"A plug first pushes the sheet down to {depth:0.#} mm below the rim. ") : "")
         + (part.Spec.Friction is { } f
             ? FormattableString.Invariant($"The model assumes an evenly hot sheet that slides with a friction of {f:0.##};")
             : "The model assumes an evenly hot sheet that sticks where it touches;")
