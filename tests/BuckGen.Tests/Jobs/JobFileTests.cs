@@ -139,7 +139,12 @@ public partial class JobFileTests
         Assert.Equal(
             new FormerSpec
             {
-                Opening = new(300, 200), Platen = new(290, 190), Travel = 120, Gap = 40, PlugGap = 5, PlugDepth = 30,
+                Opening = new(300, 200),
+                Platen = new(290, 190),
+                Travel = 120,
+                Gap = 40,
+                PlugGap = 5,
+                PlugDepth = 30,
             },
             job.Buck.Former);
         Assert.Equal(new FormingSpec { Friction = 0.3, Modulus = 0.2 }, job.Forming);

@@ -112,7 +112,7 @@ internal sealed class PartForming
     /// </summary>
     public double? PredictThinnest(CancellationToken cancellation) =>
         Form(new(meshes.Create(Coarse), sheet.Gauge, [MaterialError.Middle(modulus)]), cancellation)[0] is
-            { IsConverged: true } made ? made.Thinnest(made.Ball)?.Thickness : null;
+        { IsConverged: true } made ? made.Thinnest(made.Ball)?.Thickness : null;
 
     /// <summary>The wall of the part by the quick mesh alone; null when the simulation did not converge.</summary>
     public PartWall? PredictWall(CancellationToken cancellation) =>
