@@ -120,7 +120,8 @@ internal static class BuckDesigner
             return (null, [reason]);
         var forming = new PartForming(new(wood, sheet, spec.Vents?.Air ?? new(), blank!, spec.Former, wanted));
         var part = forming.Predict(cancellation);
-        return (part, FormedPartFindings.Find(part, spec.Kind, sheet, spec.Former, spec.Checks.MaxThinning, forming.Wall));
+        return (part, FormedPartFindings.Find(
+            part, spec.Kind, wood.Footprint, sheet, spec.Former, spec.Checks.MaxThinning, forming.Wall));
     }
 
     /// <summary>Where parts of the outline come and go, from its reference plane down to the foot and up to the face.</summary>

@@ -1,6 +1,7 @@
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Findings;
+using BuckGen.Geometry;
 using BuckGen.Intake.Catalogs;
 using BuckGen.Intake.Outlines;
 
@@ -11,6 +12,9 @@ internal static class FormedPartFindings
 {
     /// <summary>Largest sag over the shorter side of the frame that the simulation starts from (our limit).</summary>
     private const double MaxSagShare = 0.25;
+
+    /// <summary>What stands as near to the rim of a cavity as this is a fault of the part, mm (our definition).</summary>
+    private const double RimReach = 3;
 
     private const string Source = "simulated stretching of the sheet over the designed buck";
 
@@ -47,9 +51,12 @@ internal static class FormedPartFindings
         { Source = Source };
 
     public static IEnumerable<Finding> Find(
-        FormedPart part, BuckKind kind, SheetSpec sheet, FormerSpec former, double maxThinning, DraftedWall wall)
+        FormedPart part, BuckKind kind, Region footprint, SheetSpec sheet, FormerSpec former, double maxThinning,
+        DraftedWall wall)
     {
-        bool IsTrimmedOff(double height) => wall.HeightOf(height) < wall.CutHeight;
+        // What folds beside the block of a cavity lies as low as the part, but it is waste.
+        bool IsTrimmedOff(Vec2 place, double height) => wall.HeightOf(height) < wall.CutHeight
+            || (kind == BuckKind.Female && !footprint.Contains(place) && footprint.DistanceToEdge(place) > RimReach);
         if (!part.IsConverged)
         {
             yield return new("forming-unsure", Severity.Warning,
@@ -69,7 +76,7 @@ internal static class FormedPartFindings
         foreach (var finding in (Finding?[])[Thin(part, maxThinning), Film(part, sheet), Unjudged(part), TooNarrow(part),
             Plug(part, kind, former)])
             if (finding is not null) yield return finding;
-        WebPlace[] folds = [.. part.Webs.Where(w => !IsTrimmedOff(w.Height))];
+        WebPlace[] folds = [.. part.Webs.Where(w => !IsTrimmedOff(w.Place, w.Height))];
         foreach (var web in folds.Where(w => w.StaysWhenSoft))
             yield return new("sheet-webs", Severity.Warning, "The sheet folds on itself here: a web will stand on the part.",
                 "Give the parts more room or more draft, or add a block beside the web that the sheet meets first.")
@@ -78,7 +85,7 @@ internal static class FormedPartFindings
                 Height = web.Height,
                 Source = Source,
             };
-        BridgedPlace[] gaps = [.. part.Bridged.Where(b => !IsTrimmedOff(b.Height))];
+        BridgedPlace[] gaps = [.. part.Bridged.Where(b => !IsTrimmedOff(b.Place, b.Height))];
         foreach (var place in gaps.Where(b => b.Range.Low > 0))
             yield return new("sheet-bridges", Severity.Warning,
                 $"The sheet does not reach the buck here: it stands {WallText.Format(place.Range, "0.#")} off.",
@@ -91,16 +98,26 @@ internal static class FormedPartFindings
             };
         if (Perhaps(part.Modulus, folds, gaps) is { } perhaps) yield return perhaps;
         var (webs, bridged) =
-            (part.Webs.Count(w => IsTrimmedOff(w.Height)), part.Bridged.Count(b => IsTrimmedOff(b.Height)));
-        if (webs + bridged > 0)
-            yield return new("faults-trimmed-off", Severity.Note,
-                FormattableString.Invariant($"Under the cut the sheet folds in {webs} places and does not reach the buck in ")
-                    + FormattableString.Invariant($"{bridged}; they are trimmed off with the flange."),
-                "Leave them, unless a web keeps the ring from going round the part.")
-            {
-                Value = webs + bridged,
-                Source = Source,
-            };
+            (part.Webs.Count(w => IsTrimmedOff(w.Place, w.Height)), part.Bridged.Count(b => IsTrimmedOff(b.Place, b.Height)));
+        if (webs + bridged > 0) yield return TrimmedOff(kind, webs, bridged);
+    }
+
+    /// <summary>What goes with the flange is no fault of the part: one note for all of it.</summary>
+    private static Finding TrimmedOff(BuckKind kind, int webs, int bridged)
+    {
+        string[] what =
+        [
+            .. webs > 0 ? (string[])[$"folds in {CountText.Format(webs, "place")}"] : [],
+            .. bridged > 0 ? (string[])[$"does not reach the buck in {CountText.Format(bridged, "place")}"] : [],
+        ];
+        return new("faults-trimmed-off", Severity.Note,
+            $"{(kind == BuckKind.Female ? "Outside the cavity" : "Under the cut")} the sheet {string.Join(" and ", what)}; "
+                + "that is trimmed off with the flange.",
+            "Leave it, unless a web keeps the ring from going round the part.")
+        {
+            Value = webs + bridged,
+            Source = Source,
+        };
     }
 
     /// <summary>What a hotter, softer sheet does not do is no fault of the buck: one note for all such places.</summary>

@@ -25,10 +25,18 @@ internal static class SectionPicture
     private static readonly Ink Smooth = new(PictureColours.Measure, 0.4);
     private static readonly Ink Trim = new(PictureColours.Repaired, 0.4);
 
-    /// <summary>Where the section runs: y in the design's coordinates; null for a design without layers.</summary>
+    /// <summary>
+    /// Where the section runs: y in the design's coordinates, through the cavity of a female buck and the wood of a male one;
+    /// null for a design without layers.
+    /// </summary>
     public static double? CutAt(BuckDesign design) =>
-        Walls(design) is [var lowest, ..] && lowest.Region is { IsEmpty: false } region
+        Walls(design) is [var lowest, ..] && (Cavity(design) ?? lowest.Region) is { IsEmpty: false } region
             ? LevelCut.FindBestHeight(region, Candidates) : null;
+
+    /// <summary>The floor of a cavity, or its mouth when it has none; null for a male buck.</summary>
+    private static Region? Cavity(BuckDesign design) => design.Solid is { Kind: BuckKind.Female, Shape: var shape }
+        ? shape.At(shape.Foot) is { IsEmpty: false } floor ? floor : shape.At(shape.Face)
+        : null;
 
     /// <summary>The picture; null for a design without layers.</summary>
     public static Picture? Draw(BuckDesign design)

@@ -288,8 +288,9 @@ public class FormedPartTests
             BurstAt = new(3, 4)
         };
 
-        Assert.True(FormedPartFindings.Find(given, BuckKind.Male, design.Spec.Sheet!, new(), 6, new(0, 1, 0, 0))
-            .Single() is { Id: "forming-unsure", Place: not null });
+        Assert.True(FormedPartFindings
+            .Find(given, BuckKind.Male, design.Footprint, design.Spec.Sheet!, new(), 6, new(0, 1, 0, 0)).Single()
+            is { Id: "forming-unsure", Place: not null });
         var files = OutputFiles.Create(CutPlan.Create(design with { Formed = given }, new()), new() { Model = true });
         Assert.DoesNotContain(files, f => f.Path == "model/part.glb");
         Assert.Contains("did not converge",

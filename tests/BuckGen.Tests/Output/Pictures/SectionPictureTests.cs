@@ -27,6 +27,19 @@ public class SectionPictureTests
         Assert.True(shaped.Items.Length > plain.Items.Length + 10, $"{shaped.Items.Length} and {plain.Items.Length} items");
     }
 
+    /// <summary>
+    /// A section beside the cavity shows a plain block. The small one lies low, so that the widest wood is above it.
+    /// </summary>
+    [Fact]
+    public void The_section_of_a_female_buck_runs_through_its_cavity()
+    {
+        var outline = Shapes.Union(Shapes.RectangleAt(0, 0, 100, 40), Shapes.RectangleAt(40, 60, 20, 10));
+
+        var cut = SectionPicture.CutAt(PlainBuck.Create(outline, PlainBuck.Spec with { Kind = BuckKind.Female }))!.Value;
+
+        Assert.InRange(cut, 1, 39);
+    }
+
     /// <summary>The jig is set on the cooled part, which was larger on the wood.</summary>
     [Theory]
     [InlineData(BuckKind.Male)]
