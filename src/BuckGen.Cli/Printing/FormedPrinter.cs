@@ -19,7 +19,7 @@ internal static class FormedPrinter
                 $"Thickness that 1 % of the part is below: {RangeReport.Format(one)}; 5 %: {RangeReport.Format(five)}");
         if (f.GaugeNeeded is { } gauge)
             printer.Line($"For the minimum wall you want, start with {RangeReport.Format(gauge)}");
-        if (!f.Inputs.IsEmpty) printer.Line("What moves the thinnest wall, each alone, on a coarse net:");
+        if (!f.Inputs.IsEmpty) printer.Line("What changes the thinnest wall, each input alone:");
         foreach (var input in f.Inputs)
             printer.Line($"  {input.Input}, {input.From} to {input.To}: {input.Effect}");
     }

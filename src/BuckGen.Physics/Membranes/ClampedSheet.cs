@@ -36,8 +36,11 @@ public sealed record ClampedSheet(
         (NodeBefore(t.B) - NodeBefore(t.A), NodeBefore(t.C) - NodeBefore(t.A));
 
     /// <summary>Thickness of a triangle before forming, mm.</summary>
-    internal double ThicknessBefore(MeshTriangle t) =>
-        EdgesBefore(t) is var (p, q) ? Thickness * 2 * Mesh.AreaOf(t) / p.Cross(q).Length : Thickness;
+    internal double ThicknessBefore(MeshTriangle t)
+    {
+        var (p, q) = EdgesBefore(t);
+        return Thickness * 2 * Mesh.AreaOf(t) / p.Cross(q).Length;
+    }
 
     /// <summary>
     /// A sheet that is clamped along its whole boundary, except where the boundary lies in a plane of symmetry.

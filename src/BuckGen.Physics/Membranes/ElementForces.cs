@@ -81,7 +81,7 @@ internal static class ElementForces
             var detC = (g11 * g22 - g12 * g12) * detM;
             maxAreaStretchSquared = Vector256.Max(maxAreaStretchSquared, detC);
             var (factorM, factorAdjC) = Stress(m11 * g11 + m12 * (g12 + g12) + m22 * g22, detC, c1, c2);
-            var volume = LanesAt(elements.Volume, e);
+            var volume = LanesAt(elements.WeightedVolume, e);
             factorM *= volume;
             factorAdjC *= volume * detM;
             var (s11, s12, s22) =

@@ -56,8 +56,8 @@ internal static class FictitiousMass
                 2 * (m11 + m22 + m12), detM);
             var (stiffness, geometricStiffness) = MaxStiffness(strain, material);
             var pressureStiffness = pressure * Math.Sqrt(3 * (ab + ac + bc)) / 6 + gasStiffness * totalArea * doubleArea / 6;
-            stiffness *= elements.Volume[e];
-            geometricStiffness *= elements.Volume[e];
+            stiffness *= elements.WeightedVolume[e];
+            geometricStiffness *= elements.WeightedVolume[e];
             var tilt = TiltMargin
                 + (doubleArea > 0 ? Math.Sqrt(Math.Max(0, 1 - normal.Z * normal.Z / (doubleArea * doubleArea))) : 1);
             var isFlat = tilt * (1 + tilt) * stiffness + geometricStiffness < stiffness;

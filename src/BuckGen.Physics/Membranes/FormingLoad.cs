@@ -35,7 +35,7 @@ public sealed record FormingLoad(double Pressure)
     public double? Friction { get; init; }
 
     /// <summary>
-    /// Step limit, 1 to 200 000. A sheet that sticks takes one to five thousand steps at the default tolerance.
+    /// Step limit for each stage, 1 to 200 000. A sheet that sticks takes one to five thousand steps at the default tolerance.
     /// </summary>
     public int MaxSteps { get; init; } = 200_000;
 

@@ -12,7 +12,7 @@ internal sealed class MembraneElements
         var padded = MembraneNodes.PaddedCount(Count);
         (A, B, C) = (new int[padded], new int[padded], new int[padded]);
         (InverseMetric11, InverseMetric12, InverseMetric22) = (new double[padded], new double[padded], new double[padded]);
-        (InverseMetricDeterminant, Volume) = (new double[padded], new double[padded]);
+        (InverseMetricDeterminant, WeightedVolume) = (new double[padded], new double[padded]);
         for (var e = 0; e < Count; e++)
         {
             (A[e], B[e], C[e]) = mesh.Triangles[e];
@@ -21,7 +21,7 @@ internal sealed class MembraneElements
             InverseMetric11[e] = q.LengthSquared * InverseMetricDeterminant[e];
             InverseMetric12[e] = -p.Dot(q) * InverseMetricDeterminant[e];
             InverseMetric22[e] = p.LengthSquared * InverseMetricDeterminant[e];
-            Volume[e] = mesh.AreaOf(mesh.Triangles[e]) * sheet.Thickness
+            WeightedVolume[e] = mesh.AreaOf(mesh.Triangles[e]) * sheet.Thickness
                 * (sheet.RelativeModulus.IsEmpty ? 1 : sheet.RelativeModulus[e]);
         }
     }
@@ -55,7 +55,7 @@ internal sealed class MembraneElements
     /// <summary>
     /// Volume of plastic of each element times its relative modulus, mm³: its energy is that of the material times this.
     /// </summary>
-    public double[] Volume { get; }
+    public double[] WeightedVolume { get; }
 
     /// <summary>
     /// Removes the elements without a free node, in place and in order, and returns the volume of gas between z = 0 and them,
@@ -72,7 +72,7 @@ internal sealed class MembraneElements
                 (A[kept], B[kept], C[kept]) = (a, b, c);
                 (InverseMetric11[kept], InverseMetric12[kept], InverseMetric22[kept]) =
                     (InverseMetric11[e], InverseMetric12[e], InverseMetric22[e]);
-                (InverseMetricDeterminant[kept], Volume[kept]) = (InverseMetricDeterminant[e], Volume[e]);
+                (InverseMetricDeterminant[kept], WeightedVolume[kept]) = (InverseMetricDeterminant[e], WeightedVolume[e]);
                 kept++;
             }
             else

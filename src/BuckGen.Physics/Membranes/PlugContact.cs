@@ -72,7 +72,8 @@ internal sealed class PlugContact
             }
 
             if (gap < -tolerance)
-                (nodes.X[i], nodes.Y[i], nodes.Z[i]) = ContactPoint(end, step + new Vec3(0, 0, lastAdvance));
+                (nodes.X[i], nodes.Y[i], nodes.Z[i]) =
+                    ContactPath.Meet(GapAt, end, step + new Vec3(0, 0, lastAdvance), tolerance);
             contact.Fix(i);
             isCarried[i] = true;
         }
@@ -102,21 +103,5 @@ internal sealed class PlugContact
     {
         var down = 1e3 * tolerance;
         return GapAt(place - new Vec3(0, 0, down)) > down / 2;
-    }
-
-    /// <summary>Where the path of the last step, as the plug sees it, meets its surface.</summary>
-    private Vec3 ContactPoint(Vec3 end, Vec3 step)
-    {
-        var (outside, inside) = (0.0, 1.0);
-        // A node that starts inside the plug stays where it was on it.
-        if (GapAt(end - step) <= 0) return end - step;
-        while ((inside - outside) * step.Length > tolerance)
-        {
-            var middle = (outside + inside) / 2;
-            if (GapAt(end - step * (1 - middle)) > 0) outside = middle;
-            else inside = middle;
-        }
-
-        return end - step * (1 - inside);
     }
 }

@@ -87,25 +87,11 @@ internal sealed class ToolContact
             nodes.MinGap[node] = gap - tolerance;
             return;
         }
-        if (gap < -tolerance) (nodes.X[node], nodes.Y[node], nodes.Z[node]) = ContactPoint(position, LastDisplacement(node));
+        if (gap < -tolerance) (nodes.X[node], nodes.Y[node], nodes.Z[node]) =
+            ContactPath.Meet(tool.SignedDistance, position, LastDisplacement(node), tolerance);
         Fix(node);
         isInContact[node] = true;
         if (contactOrder[node] < 0) contactOrder[node] = contactCount++;
-    }
-
-    /// <summary>Where the path of the last step, which ends inside the tool, meets the surface.</summary>
-    private Vec3 ContactPoint(Vec3 end, Vec3 step)
-    {
-        var (outside, inside) = (0.0, 1.0);
-        // A node that starts inside the tool stays where it was.
-        if (tool.SignedDistance(end - step) <= 0) return end - step;
-        while ((inside - outside) * step.Length > tolerance)
-        {
-            var middle = (outside + inside) / 2;
-            if (tool.SignedDistance(end - step * (1 - middle)) > 0) outside = middle;
-            else inside = middle;
-        }
-        return end - step * (1 - inside);
     }
 
     private Vec3 LastDisplacement(int node) => new(nodes.VelocityX[node], nodes.VelocityY[node], nodes.VelocityZ[node]);

@@ -26,12 +26,13 @@ internal static class InputComparison
         FormingInputs[] tried = [.. variations.SelectMany(v => (FormingInputs[])[v.With(v.From), v.With(v.To)])];
         var thinnest = ParallelWork.Select(
             tried, i => new PartForming(i).PredictThinnest(cancellation), cancellation);
-        return
-        [
-            .. variations.Select((v, i) => new InputEffect(v.Input, v.From, v.To, thinnest[2 * i], thinnest[2 * i + 1]))
-                .OrderByDescending(e => Math.Abs(e.Change ?? double.NegativeInfinity)).ThenByDescending(e => e.Change.HasValue),
-        ];
+        return Ordered(variations.Select(
+            (v, i) => new InputEffect(v.Input, v.From, v.To, thinnest[2 * i], thinnest[2 * i + 1])));
     }
+
+    /// <summary>The largest effect first; those that are not known last.</summary>
+    internal static ImmutableArray<InputEffect> Ordered(IEnumerable<InputEffect> effects) =>
+        [.. effects.OrderByDescending(e => e.Change is { } change ? Math.Abs(change) : -1)];
 
     private static IEnumerable<Variation> Variations(FormingInputs inputs, FigureRange modulus)
     {

@@ -26,11 +26,11 @@ internal static class InputText
         (_, { } v) => Text($"{v:0.##}"),
     };
 
-    /// <summary>Both thinnest walls and the change, or that one of them is not known.</summary>
+    /// <summary>
+    /// The change of the thinnest wall, or why it is not known. The walls themselves are those of a coarse net and have no range.
+    /// </summary>
     public static string Effect(InputEffect effect) =>
-        effect is { ThinnestFrom: { } from, ThinnestTo: { } to, Change: { } change }
-            ? Text($"{from:0.##} to {to:0.##} mm, {change * 100:+0;-0;0} %")
-        : "not known: a simulation did not converge";
+        effect.Change is { } change ? Text($"{change * 100:+0;-0;0} %") : "not known: a simulation did not converge";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

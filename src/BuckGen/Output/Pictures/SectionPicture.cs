@@ -7,8 +7,8 @@ using BuckGen.Output.Pictures.Drawing;
 namespace BuckGen.Output.Pictures;
 
 /// <summary>
-/// The buck cut through where it is widest: the layers as they are cut, the drafted wall they are sanded to, depth, height and
-/// draft.
+/// The buck cut through where it, or its cavity, is widest: the layers as they are cut, the drafted wall they are sanded to,
+/// depth, height and draft.
 /// </summary>
 internal static class SectionPicture
 {

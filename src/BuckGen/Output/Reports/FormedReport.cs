@@ -88,7 +88,7 @@ public sealed record BridgedReport(double Distance, RangeReport Range, double X,
 /// <param name="To">The other end.</param>
 /// <param name="ThinnestFrom">Thinnest wall at the first end, mm; null when not known.</param>
 /// <param name="ThinnestTo">Thinnest wall at the other end, mm; null when not known.</param>
-/// <param name="Effect">Both in words, with the change.</param>
+/// <param name="Effect">The change in words.</param>
 public sealed record InputReport(
     string Input, string From, string To, double? ThinnestFrom, double? ThinnestTo, string Effect)
 {

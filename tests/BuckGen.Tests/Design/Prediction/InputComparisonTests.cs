@@ -34,6 +34,16 @@ public class InputComparisonTests
         Assert.All(effects.Skip(changes.Length), e => Assert.Null(e.Change));
     }
 
+    [Fact]
+    public void An_effect_that_is_not_known_comes_last() => Assert.Equal(
+        [VariedInput.Gauge, VariedInput.Vacuum, VariedInput.Friction],
+        InputComparison.Ordered(
+        [
+            new(VariedInput.Friction, null, 0.3, 0.5, null),
+            new(VariedInput.Vacuum, 1, 2, 0.5, 0.6),
+            new(VariedInput.Gauge, 1, 2, 0.5, 0.3),
+        ]).Select(e => e.Input));
+
     /// <summary>
     /// A membrane depends on pressure over modulus and gauge: less vacuum is a stiffer sheet, and both leave corners thicker.
     /// A thinner sheet is thinner, but fills corners a little more.

@@ -21,7 +21,7 @@ internal static class WallSection
         if (part.IsConverged) page.Line($"<p class=\"small\">{Method(part)}</p>");
         if (part.InputEffects.IsEmpty) return;
         TableSections.Table(
-            page, "What moves the thinnest wall", ["Input", "From", "To", "Thinnest wall"],
+            page, "What moves the thinnest wall", ["Input", "From", "To", "Thinnest wall changes by"],
             part.InputEffects.Select(e => (string[])[InputText.Name(e.Input), InputText.Value(e.Input, e.From),
                 InputText.Value(e.Input, e.To), InputText.Effect(e)]),
             numbersFrom: 1);
@@ -57,8 +57,16 @@ internal static class WallSection
         + (part.PlugDepth is { } depth
             ? FormattableString.Invariant($"A plug first pushes the sheet down to {depth:0.#} mm below the rim. ") : "")
         + (part.Spec.Friction is { } f
-            ? FormattableString.Invariant($"The model assumes an evenly hot sheet that slides with a friction of {f:0.##};")
-            : "The model assumes an evenly hot sheet that sticks where it touches;")
+            ? FormattableString.Invariant($"The model assumes {Sheet(part)} that slides with a friction of {f:0.##};")
+            : $"The model assumes {Sheet(part)} that sticks where it touches;")
             + " real walls are within 5 to 15 % of such predictions, corners within 20 to 30 % (from memory, no source). "
             + "Measure the first part.";
+
+    private static string Sheet(FormedPart part) => (part.Spec.EdgeStiffness > 1, part.Spec.Sag > 0) switch
+    {
+        (false, false) => "an evenly hot sheet",
+        (true, false) => "a sheet, colder at the frame,",
+        (false, true) => "an evenly hot sheet, sagged as given,",
+        (true, true) => "a sheet, sagged as given and colder at the frame,",
+    };
 }

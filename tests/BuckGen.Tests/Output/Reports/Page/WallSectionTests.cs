@@ -27,6 +27,23 @@ public class WallSectionTests
     public void One_over_the_steps_names_them() =>
         Assert.Contains(", over the layers with their steps; ", Method(Part with { Spec = new() { Stepped = true } }));
 
+    [Theory]
+    [InlineData(0, 3, "assumes a sheet, colder at the frame, that sticks")]
+    [InlineData(20, 1, "assumes an evenly hot sheet, sagged as given, that sticks")]
+    [InlineData(20, 3, "assumes a sheet, sagged as given and colder at the frame, that sticks")]
+    public void A_sag_and_a_colder_edge_are_named(double sag, double edge, string expected) =>
+        Assert.Contains(expected, Method(Part with { Spec = new() { Sag = sag, EdgeStiffness = edge } }));
+
+    [Fact]
+    public void What_moves_the_wall_is_a_table_of_changes()
+    {
+        var page = Page(Part with { InputEffects = [new(VariedInput.Sag, 0, 20, 0.5, 0.4)] });
+
+        Assert.Contains("<td>sag before forming</td><td class=\"number\">0 mm</td><td class=\"number\">20 mm</td>"
+            + "<td class=\"number\">-20 %</td>", page);
+        Assert.DoesNotContain("What moves", Page(Part));
+    }
+
     // From 1 to 1.25 mm with the finer net: the coarser one was thinner by a fifth.
     [Theory]
     [InlineData(0.25, "-20 %")]
