@@ -15,7 +15,7 @@ public sealed class EvilEndTests : EvilWorkshop
     public void Everything_at_once()
     {
         var run = Make(
-            "recognises: exit\ncheck: overflow the stack\nsection: exit elsewhere\npattern: hang\njig: edges that "
+            "recognises: exit\ncheck: overflow the stack\nsection: exit elsewhere\npattern: fail fast\njig: edges that "
             + "cross\nwriter: fill the memory", "isolate-plugins = true\n" + Job);
 
         run.AssertDone();
@@ -24,7 +24,7 @@ public sealed class EvilEndTests : EvilWorkshop
                 "The plug-in part \"Evil section\" failed: it ended the program (exit code 0).",
                 "The plug-in part \"evil check\" failed: it ended the program (exit code 134).",
                 "The plug-in part \"evil-jig\" failed: the edges of layer EVIL 1 cross, or run the wrong way round.",
-                "The plug-in part \"evil-pattern\" failed: it did not come back within 20 s.",
+                "The plug-in part \"evil-pattern\" failed: it ended the program (exit code 134).",
                 "The plug-in part \"evil-writer\" failed: it used up the memory.",
             ],
             Failures("out").Order(StringComparer.Ordinal));

@@ -11,7 +11,7 @@ public class AccessTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task Axe_finds_nothing_serious(string example, Window window)
     {
-        await using var report = await browser.Open(example, window);
+        var report = await browser.Show(example, window);
 
         var result = await report.Page.RunAxe();
 

@@ -30,7 +30,7 @@ public class FindingPlaceTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task A_finding_shows_its_place(string example, Window window)
     {
-        await using var report = await browser.Open(example, window, turnable: false);
+        var report = await browser.Show(example, window, turnable: false);
         var links = report.Page.Locator("ol.findings a[href^='#place-']");
         var count = await links.CountAsync();
         // Counters, letters without room, and where the predicted sheet folds or does not reach.
@@ -48,7 +48,7 @@ public class FindingPlaceTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task A_place_shows_its_finding(string example, Window window)
     {
-        await using var report = await browser.Open(example, window, turnable: false);
+        var report = await browser.Show(example, window, turnable: false);
         var places = report.Page.Locator("a.place");
         for (var i = 0; i < await places.CountAsync(); i++)
         {

@@ -40,7 +40,7 @@ public class LoadingTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task It_complains_of_nothing_and_asks_for_nothing(string example, Window window)
     {
-        await using var report = await browser.Open(example, window);
+        var report = await browser.Show(example, window);
         // What is asked for late, by scrolling or by the script, is asked for by then.
         await report.Page
             .EvaluateAsync("() => { scrollTo(0, document.body.scrollHeight); return new Promise(r => setTimeout(r, 300)); }");
@@ -53,7 +53,7 @@ public class LoadingTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task Every_picture_is_there_with_a_name_and_its_whole_text(string example, Window window)
     {
-        await using var report = await browser.Open(example, window);
+        var report = await browser.Show(example, window);
 
         Assert.True(await report.Page.Locator("figure svg").CountAsync() >= 8, "pictures are missing");
         Faults.None(await report.Faults(PictureFaults));
@@ -63,7 +63,7 @@ public class LoadingTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task Nothing_is_wider_than_the_page(string example, Window window)
     {
-        await using var report = await browser.Open(example, window);
+        var report = await browser.Show(example, window);
 
         Faults.None(await report.Faults(WidthFaults));
     }
@@ -73,7 +73,7 @@ public class LoadingTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task The_words_on_a_picture_can_be_read(string example, Window window)
     {
-        await using var report = await browser.Open(example, window);
+        var report = await browser.Show(example, window);
 
         Faults.None(await report.Faults("""
             () => [...document.querySelectorAll('svg text')].map(t => [t, t.getScreenCTM()]).map(([t, m]) => [t.textContent, parseFloat(t.getAttribute('font-size')) * Math.hypot(m.a, m.b)])

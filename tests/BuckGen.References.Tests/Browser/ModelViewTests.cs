@@ -23,7 +23,7 @@ public class ModelViewTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task It_is_drawn_and_turns(string example, Window window)
     {
-        await using var report = await browser.Open(example, window);
+        var report = await browser.Show(example, window);
         var canvas = report.Page.Locator("#view");
         await canvas.ScrollIntoViewIfNeededAsync();
 
@@ -53,7 +53,7 @@ public class ModelViewTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task Sheet_and_buck_are_chosen_by_their_buttons(string example, Window window)
     {
-        await using var report = await browser.Open(example, window);
+        var report = await browser.Show(example, window);
         var (canvas, buttons) = (report.Page.Locator("#view"), report.Page.Locator("#view-choice button"));
         await canvas.ScrollIntoViewIfNeededAsync();
         Assert.Equal(["Formed sheet", "Buck"], await buttons.AllTextContentsAsync());
@@ -65,6 +65,9 @@ public class ModelViewTests(ReportBrowser browser)
 
         Assert.Equal("true", await buttons.Nth(1).GetAttributeAsync("aria-pressed"));
         Assert.NotEqual(sheet.Sum, (await Looked(canvas)).Sum);
+
+        await buttons.Nth(0).ClickAsync();
+        Assert.Equal(sheet.Sum, (await Looked(canvas)).Sum);
         Assert.Empty(report.Errors);
     }
 
@@ -72,7 +75,7 @@ public class ModelViewTests(ReportBrowser browser)
     [MemberData(nameof(Looks.All), MemberType = typeof(Looks))]
     public async Task Without_three_dimensions_the_still_picture_stands_alone(string example, Window window)
     {
-        await using var report = await browser.Open(example, window, turnable: false);
+        var report = await browser.Show(example, window, turnable: false);
 
         Assert.False(await report.Page.Locator("#view").IsVisibleAsync());
         Assert.False(await report.Page.Locator("#view-help").IsVisibleAsync());

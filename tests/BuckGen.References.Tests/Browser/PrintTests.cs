@@ -20,7 +20,7 @@ public class PrintTests(ReportBrowser browser)
     [MemberData(nameof(Papers))]
     public async Task Every_heading_is_printed_and_no_text_leaves_the_paper(string example, string paper)
     {
-        await using var report = await browser.Open(example, Window.Desktop);
+        var report = await browser.Show(example, Window.Desktop);
         var headings = await report.Page
             .EvaluateAsync<string[]>("() => [...document.querySelectorAll('h1, h2, h3')].map(h => h.textContent)");
         var captions =
@@ -48,7 +48,7 @@ public class PrintTests(ReportBrowser browser)
     [MemberData(nameof(Papers))]
     public async Task Nothing_is_wider_than_the_paper(string example, string paper)
     {
-        await using var report = await browser.Open(example, Window.Desktop);
+        await using var report = await browser.Open(example, Window.Desktop, turnable: false);
         var width = ((paper == "A4" ? 210 : 215.9) - 2 * Margin) / 25.4 * 96;
         await report.Page.EmulateMediaAsync(new() { Media = Media.Print });
         await report.Page.SetViewportSizeAsync((int)width, 900);

@@ -15,10 +15,19 @@ public sealed class ReportBrowser : IAsyncDisposable
 
     private readonly ScratchFolder scratch = new();
     private readonly Dictionary<string, string> reports = [];
+    private readonly Dictionary<(string, Window, bool), OpenReport> shown = [];
+    private readonly Dictionary<bool, IBrowser> browsers = [];
     private IPlaywright? playwright;
-    private IBrowser? browser;
 
-    /// <summary>A report opened from the disk, as its reader does.</summary>
+    /// <summary>A report that is opened once, for all tests that leave its layout as it is.</summary>
+    /// <param name="example">Which example's.</param>
+    /// <param name="window">Through which window.</param>
+    /// <param name="turnable">As in <see cref="Open"/>.</param>
+    internal async Task<OpenReport> Show(string example, Window window, bool turnable = true) =>
+        shown.TryGetValue((example, window, turnable), out var open) ? open
+            : shown[(example, window, turnable)] = await Open(example, window, turnable);
+
+    /// <summary>A report opened anew from the disk, as its reader does, for a test that changes it.</summary>
     /// <param name="example">Which example's.</param>
     /// <param name="window">Through which window.</param>
     /// <param name="turnable">
@@ -28,8 +37,9 @@ public sealed class ReportBrowser : IAsyncDisposable
     {
         var report = Report(example);
         var (width, height) = Looks.Size(window);
+        if (!browsers.TryGetValue(turnable, out var browser)) browser = browsers[turnable] = await Launched(turnable);
         var context =
-            await (browser ??= await Launched())
+            await browser
                 .NewContextAsync(
                     new() { ViewportSize = new() { Width = width, Height = height }, ReducedMotion = ReducedMotion.Reduce });
         if (!turnable) await context.AddInitScriptAsync(WithoutModel);
@@ -40,7 +50,7 @@ public sealed class ReportBrowser : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        if (browser is not null) await browser.CloseAsync();
+        foreach (var browser in browsers.Values) await browser.CloseAsync();
         playwright?.Dispose();
         scratch.Dispose();
     }
@@ -58,7 +68,7 @@ public sealed class ReportBrowser : IAsyncDisposable
         return reports[example] = Path.Combine(folder, "report.html");
     }
 
-    private async Task<IBrowser> Launched()
+    private async Task<IBrowser> Launched(bool turnable)
     {
         if (Found() is not { } program)
         {
@@ -66,12 +76,13 @@ public sealed class ReportBrowser : IAsyncDisposable
             throw new UnreachableException();
         }
 
-        playwright = await Playwright.CreateAsync();
-        // No graphics card is needed: the software renderer draws the turnable model.
+        playwright ??= await Playwright.CreateAsync();
+        // No graphics card is needed: a software renderer draws the turnable model, and without one pages are drawn sooner.
         return await playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = program,
-            Args = ["--no-sandbox", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
+            Args = ["--no-sandbox", .. turnable
+                ? (string[])["--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] : ["--disable-gpu"]],
         });
     }
 
