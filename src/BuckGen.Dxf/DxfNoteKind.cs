@@ -6,7 +6,7 @@ public enum DxfNoteKind
     /// <summary>The last line has no line end.</summary>
     MissingLastLineEnd,
 
-    /// <summary>The file stops after a complete section without the <c>EOF</c> marker.</summary>
+    /// <summary>The file stops after a complete section, or after a complete entity, without the <c>EOF</c> marker.</summary>
     MissingEndOfFile,
 
     /// <summary>A section is not closed by <c>ENDSEC</c>.</summary>

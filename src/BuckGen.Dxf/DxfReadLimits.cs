@@ -17,6 +17,9 @@ public sealed record DxfReadLimits
     /// </summary>
     public int MaxVertices { get; init; } = 4_000_000;
 
-    /// <summary>Maximum coordinate or length, either sign, in drawing units. Default 1e9: a thousand kilometres in mm.</summary>
-    public double MaxCoordinate { get; init; } = 1e9;
+    /// <summary>
+    /// Maximum coordinate or length, either sign, in drawing units. Default 1e11: a surveyor's grid in mm stays below 1e10, and
+    /// numbers up to there still hold a ten-thousandth of a unit.
+    /// </summary>
+    public double MaxCoordinate { get; init; } = 1e11;
 }

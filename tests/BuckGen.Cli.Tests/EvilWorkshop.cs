@@ -24,7 +24,8 @@ public abstract class EvilWorkshop : Workshop
         Write("plate.svg", Plate);
         Write("Evil.txt", deed);
         if (!File.Exists(At("Evil.dll"))) File.Copy(PluginTests.Sample("Evil", "tests/plugins"), At("Evil.dll"));
-        var seconds = deed.Contains(": hang", StringComparison.Ordinal) || deed.EndsWith("spin", StringComparison.Ordinal) ? 4 : 60;
+        var seconds =
+            deed.Contains(": hang", StringComparison.Ordinal) || deed.EndsWith("spin", StringComparison.Ordinal) ? 4 : 60;
         return Write("job.toml", $"plugins = [\"Evil.dll\"]\nplugin-seconds = {seconds}\n" + job);
     }
 

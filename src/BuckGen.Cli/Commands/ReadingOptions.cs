@@ -16,13 +16,21 @@ internal sealed class ReadingOptions
 
     private readonly Option<string[]> layers = QuantityOption.Names(OutlineSettings.Layers);
 
+    private readonly Option<double?> width = QuantityOption.Create(OutlineSettings.Width),
+        height = QuantityOption.Create(OutlineSettings.Height), scale = QuantityOption.Create(OutlineSettings.Scale);
+
+    private readonly Option<Background?> background = QuantityOption.Create(OutlineSettings.Background);
+
+    private readonly Option<bool> unite = QuantityOption.Create(OutlineSettings.Unite);
+
     private readonly Option<double?> join = QuantityOption.Create(OutlineSettings.Join);
 
     private readonly Option<double?> tolerance = QuantityOption.Create(OutlineSettings.Chord);
 
     private readonly Option<double?> minLoopWidth = QuantityOption.Create(OutlineSettings.MinLoopWidth);
 
-    public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Drawing, units, layers, join, tolerance, minLoopWidth);
+    public void AddTo(HelpedCommand command) => command.Add(OptionGroup.Drawing, units, layers, width, height,
+        scale, background, unite, join, tolerance, minLoopWidth);
 
     /// <summary>How a file is read.</summary>
     /// <param name="parsed">The arguments.</param>
@@ -36,6 +44,11 @@ internal sealed class ReadingOptions
             ?? OutlineOptions.Default.MinLoopWidth)
         {
             Formats = extensions.OutlineFormats,
+            Background = parsed.GetValue(background) ?? OutlineOptions.Default.Background,
+            Unite = parsed.GetValue(unite),
+            Width = parsed.GetValue(width),
+            Height = parsed.GetValue(height),
+            Scale = parsed.GetValue(scale),
         };
     }
 }

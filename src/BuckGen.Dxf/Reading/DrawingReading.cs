@@ -30,7 +30,7 @@ internal static class DrawingReading
         context.ThrowIfFaulty();
         if (!hasEntities)
             throw new DxfException("the file has no ENTITIES section, so there is no drawing in it; export it again");
-        if (cursor.Current is null)
+        if (cursor.Current is null && context.CountOf(DxfNoteKind.MissingEndOfFile) == 0)
             context.Note(DxfNoteKind.MissingEndOfFile, "the file ends without the EOF marker, after a complete section", 0);
         drawing = drawing with
         {
@@ -56,7 +56,7 @@ internal static class DrawingReading
                 content.Blocks.AddRange(BlocksReading.Read(cursor, context));
                 break;
             case "ENTITIES":
-                content.Entities.AddRange(EntitiesReading.Read(cursor, context));
+                content.Entities.AddRange(EntitiesReading.Read(cursor, context, true));
                 break;
         }
 
@@ -65,6 +65,9 @@ internal static class DrawingReading
 
     private static void Finish(string? name, TagGroup head, GroupCursor cursor, ReadContext context)
     {
+        // That it ends there was noted with the last entity.
+        if (name == "ENTITIES" && cursor.Current is null && context.CountOf(DxfNoteKind.MissingEndOfFile) > 0)
+            return;
         // Also skips the sections that are not read.
         while (!SectionEnd.IsAt(cursor))
             cursor.Take();

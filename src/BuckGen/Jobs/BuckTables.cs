@@ -20,11 +20,18 @@ internal static class BuckTables
     {
         var tolerance =
             new Tolerance(buck.Number(OutlineSettings.Chord), outline.Number(OutlineSettings.Join), Tolerance.Default.Coincident);
-        return new(tolerance, outline.Text(OutlineSettings.Units), [.. outline.Texts(OutlineSettings.Layers)],
-            outline.Number(OutlineSettings.MinLoopWidth))
+        var reading = new OutlineOptions(tolerance, outline.Text(OutlineSettings.Units),
+            [.. outline.Texts(OutlineSettings.Layers)], outline.Number(OutlineSettings.MinLoopWidth))
         {
             Formats = extensions.OutlineFormats,
+            Background = outline.Choice(OutlineSettings.Background),
+            Unite = outline.Flag(OutlineSettings.Unite),
+            Width = outline.Optional(OutlineSettings.Width),
+            Height = outline.Optional(OutlineSettings.Height),
+            Scale = outline.Optional(OutlineSettings.Scale),
         };
+        outline.Check(OutlineSettings.Scale, reading.Validate);
+        return reading;
     }
 
     /// <summary>A table [[stock]].</summary>

@@ -54,6 +54,18 @@ public class EntityTests
         Assert.Contains(code, exception.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("-0.5")]
+    [InlineData("1e9")]
+    public void An_ellipse_of_an_impossible_ratio_is_named(string ratio)
+    {
+        var exception = Sample.RefusedEntity($"0 ELLIPSE|10 1|20 2|11 3|21 0|40 {ratio}");
+
+        Assert.Equal("ELLIPSE", exception.EntityType);
+        Assert.Contains("the ratio of its axes (group code 40) is ", exception.Message, StringComparison.Ordinal);
+        Assert.Contains("above 0 and at most 1", exception.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_ellipse_without_a_y_for_its_axis_is_read_and_noted()
     {

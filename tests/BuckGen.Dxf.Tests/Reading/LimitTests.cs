@@ -38,13 +38,13 @@ public class LimitTests
     }
 
     [Theory]
-    [InlineData("0 LINE|8 A|10 2e9|20 0|11 1|21 0", 10)]
+    [InlineData("0 LINE|8 A|10 2e11|20 0|11 1|21 0", 10)]
     [InlineData("0 LWPOLYLINE|10 0|20 0|10 1|20 -1e300", 14)]
-    [InlineData("0 CIRCLE|10 0|20 0|40 1e10", 12)]
+    [InlineData("0 CIRCLE|10 0|20 0|40 1e12", 12)]
     public void Absurd_coordinates_are_refused_with_value_and_line(string tags, int line)
     {
         var exception = Sample.RefusedEntity(tags);
         Assert.Equal(line, exception.Line);
-        Assert.Contains("limit of 1000000000", exception.Message, StringComparison.Ordinal);
+        Assert.Contains("limit of 100000000000", exception.Message, StringComparison.Ordinal);
     }
 }

@@ -57,8 +57,27 @@ public class LineTests
         AssertNote(DxfNoteKind.MissingSectionEnd, Sample.Text($"0 SECTION|2 ENTITIES|{Sample.Line}|0 EOF"));
 
     [Theory]
+    [InlineData("0 LINE|8 A|10 1|20 2|11 3|21 4", "after this LINE")]
+    [InlineData("0 LINE|8 A|10 1|20 2|11 3|21 4|0 CIRCLE|8 A|10 5|20 5|40 2", "after this CIRCLE")]
+    [InlineData("0 LWPOLYLINE|90 2|10 1|20 2|10 3|20 4", "after this LWPOLYLINE")]
+    public void A_file_that_stops_after_a_whole_entity_is_read_with_a_note(string tags, string words)
+    {
+        var text = Sample.Text($"0 SECTION|2 ENTITIES|{tags}");
+
+        var drawing = Sample.Read(text);
+
+        Assert.Equal(tags.Count(c => c == '|') > 6 ? 2 : 1, drawing.Entities.Length);
+        var note = Assert.Single(drawing.Notes);
+        Assert.Equal(DxfNoteKind.MissingEndOfFile, note.Kind);
+        Assert.Contains(words, note.Message, StringComparison.Ordinal);
+        // Without its line end the last number may lack digits.
+        Assert.Contains("cut off", Sample.Refused(text.TrimEnd('\n')).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("0 SECTION|2 ENTITIES|0 LINE|8 A|10 1|20 2", "LINE")]
-    [InlineData("0 SECTION|2 ENTITIES|0 LINE|8 A|10 1|20 2|11 3|21 4", "LINE")]
+    [InlineData("0 SECTION|2 ENTITIES|0 LWPOLYLINE|90 3|10 1|20 2|10 3|20 4", "LWPOLYLINE")]
+    [InlineData("0 SECTION|2 BLOCKS|0 BLOCK|2 A|0 LINE|8 A|10 1|20 2|11 3|21 4", "LINE")]
     [InlineData("0 SECTION|2 ENTITIES|0 POLYLINE|66 1|0 VERTEX|10 1|20 2", "VERTEX")]
     public void A_file_that_stops_inside_an_entity_is_refused(string tags, string type)
     {

@@ -20,9 +20,9 @@ internal sealed record CorpusFile(
 
     public string FullPath => Path.Combine(CorpusFiles.Root, File);
 
-    /// <summary>The outline as BuckGen reads it.</summary>
-    public Outline Read() =>
-        OutlineReader.Read(System.IO.File.ReadAllBytes(FullPath), File, OutlineOptions.Default with { Units = Units });
+    /// <summary>The outline as BuckGen reads it, with the background that other readers keep as well.</summary>
+    public Outline Read() => OutlineReader.Read(System.IO.File.ReadAllBytes(FullPath), File,
+        OutlineOptions.Default with { Units = Units, Background = Background.Keep });
 }
 
 /// <summary>The outline files that all test projects share.</summary>

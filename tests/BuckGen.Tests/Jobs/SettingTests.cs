@@ -2,6 +2,7 @@ using BuckGen.Design.Bucks;
 using BuckGen.Design.Parts;
 using BuckGen.Design.Venting;
 using BuckGen.Intake.Catalogs;
+using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;
 using BuckGen.Physics.Air;
 using BuckGen.Settings;
@@ -32,7 +33,10 @@ public class SettingTests
         var isBuck = ofBuck.Contains(changed);
         // One draft or several, and of a stretch the draft or the inset.
         var isStraight = changed == StackSettings.Draft;
-        Setting[] left = changed == SideSettings.Inset ? [SideSettings.Draft] : [SideSettings.Inset];
+        // The outline has a size or a scale.
+        Setting[] ofOutline =
+            changed == OutlineSettings.Scale ? [OutlineSettings.Width, OutlineSettings.Height] : [OutlineSettings.Scale];
+        Setting[] left = [changed == SideSettings.Inset ? SideSettings.Draft : SideSettings.Inset, .. ofOutline];
         foreach (var table in JobSettings.Tables.Where(t => !isBuck || t != PartSettings.Table))
         {
             if (table == SideSettings.Table)

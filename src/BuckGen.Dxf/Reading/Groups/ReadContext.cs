@@ -31,6 +31,9 @@ internal sealed class ReadContext(DxfReadLimits limits, CancellationToken cancel
             notes.Add(new(kind, message, line));
     }
 
+    /// <summary>How often a kind was noted so far.</summary>
+    public int CountOf(DxfNoteKind kind) => counts.GetValueOrDefault(kind);
+
     /// <summary>Notes of a kind that can come with every line are given once.</summary>
     public void NoteOnce(DxfNoteKind kind, string message, int line)
     {

@@ -33,8 +33,9 @@ internal static class DxfOutline
         else hatches.ForEach(h => leftOut.Add("hatch-ignored", h.Entity, h.Layer));
 
         var bounds = BoundsOf(paths, cancellation);
-        scale.RefuseUnlikelySize(bounds, name);
-        ReadNote?[] unit = [paths.IsEmpty ? null : scale.Note(bounds)];
+        if (!options.IsSized) scale.RefuseUnlikelySize(bounds, name);
+        // A size that is asked for makes the unit idle.
+        ReadNote?[] unit = [paths.IsEmpty || options.IsSized ? null : scale.Note(bounds)];
         return new(paths, scale.Words,
             [.. drawing.Notes.Select(n => new ReadNote("dxf-oddity", n.Line > 0 ? $"line {n.Line}: {n.Message}" : n.Message)),
                 .. leftOut.Notes, .. unit.OfType<ReadNote>()]);

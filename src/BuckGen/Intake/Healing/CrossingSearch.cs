@@ -35,14 +35,17 @@ internal sealed class CrossingSearch
     /// <param name="Crossings">Places where loops cross, in drawing order.</param>
     /// <param name="SharedLength">Length of straight edges that lie on each other, mm.</param>
     /// <param name="FirstShared">A place on the first of them.</param>
+    /// <param name="Touching">A place of each pair of loops that run along each other.</param>
     /// <param name="Entangled">True when the search stopped early.</param>
-    public sealed record Findings(ImmutableArray<Crossing> Crossings, double SharedLength, Vec2 FirstShared, bool Entangled);
+    public sealed record Findings(ImmutableArray<Crossing> Crossings, double SharedLength, Vec2 FirstShared,
+        ImmutableArray<Crossing> Touching, bool Entangled);
 
     public static Findings Run(ImmutableArray<Loop> loops, Tolerance tolerance, CancellationToken cancellation)
     {
         var search = new CrossingSearch(loops, tolerance, cancellation);
         var entangled = !search.CompareAll() || !search.AddStraddling();
-        return new([.. search.crossings], search.sharedLength, search.firstShared, entangled);
+        return new([.. search.crossings], search.sharedLength, search.firstShared,
+            [.. search.sharing.Select(s => new Crossing(s.Value, s.Key.A, s.Key.B))], entangled);
     }
 
     private bool CompareAll()

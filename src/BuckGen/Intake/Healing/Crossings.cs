@@ -16,8 +16,7 @@ internal sealed record ClearLoops(ImmutableArray<SourcedLoop> Result, ImmutableA
     ImmutableArray<ReadNote> Notes);
 
 /// <summary>
-/// Crossings inside one shape filled by the nonzero rule are resolved; all others are refused with their places. Reports edges
-/// drawn twice.
+/// Crossings where the drawing shows one area are resolved; all others are refused with their places. Reports edges drawn twice.
 /// </summary>
 internal static class Crossings
 {
@@ -25,11 +24,12 @@ internal static class Crossings
 
     /// <summary>The loops without crossings, and notes about loops that share edges.</summary>
     /// <exception cref="OutlineException">Two loops, or two stretches of one, cross.</exception>
-    public static ClearLoops Resolve(ImmutableArray<SourcedLoop> loops, string name, Tolerance tolerance,
+    public static ClearLoops Resolve(ImmutableArray<SourcedLoop> loops, string name, OutlineOptions options,
         CancellationToken cancellation)
     {
+        var tolerance = options.Tolerance;
         var search = Search(loops, name, tolerance, cancellation);
-        var united = OverlapUniting.Unite(loops, search.Crossings, tolerance, cancellation);
+        var united = OverlapUniting.Unite(loops, search, options.Unite, tolerance, cancellation);
         if (!united.Repairs.IsEmpty) search = Search(united.Result, name, tolerance, cancellation);
         if (!search.Crossings.IsEmpty) throw new OutlineException($"{name}: {Describe(search.Crossings, united.Result)}");
         return new(united.Result, united.Repairs, search.SharedLength == 0 ? [] : [new("shared-edge", FormattableString.Invariant(
@@ -59,7 +59,7 @@ internal static class Crossings
         return first.LoopA == first.LoopB
             ? $"the outline crosses itself at {places} ({a}); redraw it without crossings, or split it there into separate "
                 + "outlines"
-            : $"outlines cross at {places} (first {a} and {b}); join the shapes into one in the drawing program, or move "
-                + "them apart";
+            : $"outlines cross at {places} (first {a} and {b}); make one shape of them with --unite, or move them "
+                + "apart";
     }
 }

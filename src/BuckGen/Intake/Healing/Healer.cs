@@ -31,7 +31,8 @@ internal static class Healer
         var open = OpenEnds.Judge(joined.Result.Open, single.Result, name, tolerance, cancellation);
         if (single.Result.IsEmpty) throw Nothing();
 
-        var clear = Crossings.Resolve(single.Result, name, tolerance, cancellation);
+        var (shown, background) = Backgrounds.Judge(single.Result, drawing.Page, options);
+        var clear = Crossings.Resolve(shown, name, options, cancellation);
         var filled = FillRules.Apply(clear.Result, cancellation);
         var region = Nesting.Resolve(filled.Loops.Select(l => l.Loop), cancellation);
         // A loop whose areas cancel to nothing is none.
@@ -40,7 +41,7 @@ internal static class Healer
         return new(name, region, drawing.Units,
             [.. fitted.Repairs, .. loose.Repairs, .. joined.Repairs, .. cleaned.Repairs, .. single.Repairs, .. open.Repairs,
                 .. clear.Repairs],
-            [.. drawing.Notes, .. open.Notes, .. clear.Notes, .. filled.Notes])
+            [.. drawing.Notes, .. open.Notes, .. background, .. clear.Notes, .. filled.Notes])
         {
             Curves = curves,
         };

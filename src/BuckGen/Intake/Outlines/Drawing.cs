@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BuckGen.Geometry;
 using BuckGen.Geometry.Curves;
 
 namespace BuckGen.Intake.Outlines;
@@ -13,6 +14,12 @@ public enum FillRule
     NonZero,
 }
 
+/// <summary>How a shape is painted.</summary>
+/// <param name="Fill">Colour of its fill as red, green and blue, 0xRRGGBB; null for none, or for one that is no plain
+/// colour.</param>
+/// <param name="HasLine">True when its edge is drawn as a line.</param>
+public readonly record struct Paint(int? Fill, bool HasLine);
+
 /// <summary>One continuous stroke of the pen, in millimetres, y up.</summary>
 /// <param name="Curves">Pieces in order, each starting where the one before ends.</param>
 /// <param name="Closed">True when the drawing itself closes the path (a closing line is already among the curves).</param>
@@ -22,7 +29,11 @@ public enum FillRule
 /// <param name="FillRule">How the element's paths decide what is inside.</param>
 public sealed record DrawnPath(
     ImmutableArray<Curve> Curves, bool Closed, string Source, string Layer = "", int Shape = 0,
-    FillRule FillRule = FillRule.EvenOdd);
+    FillRule FillRule = FillRule.EvenOdd)
+{
+    /// <summary>How it is painted; null when the drawing does not say.</summary>
+    public Paint? Paint { get; init; }
+}
 
 /// <summary>A remark about a file that was read despite an oddity.</summary>
 /// <param name="Kind">A short stable word for programs, such as "text-ignored".</param>
@@ -33,4 +44,20 @@ public sealed record ReadNote(string Kind, string Message);
 /// <param name="Paths">The drawn paths in file order.</param>
 /// <param name="Units">Where the scale came from, in words: "mm ($INSUNITS 4)".</param>
 /// <param name="Notes">What was left out or assumed.</param>
-public sealed record Drawing(ImmutableArray<DrawnPath> Paths, string Units, ImmutableArray<ReadNote> Notes);
+public sealed record Drawing(ImmutableArray<DrawnPath> Paths, string Units, ImmutableArray<ReadNote> Notes)
+{
+    /// <summary>The page it is drawn on, mm; null when it has none.</summary>
+    public Bounds? Page { get; init; }
+
+    /// <summary>The approximate bounds of the paths: of a curve nine points count.</summary>
+    internal Bounds DrawnBounds => Paths.SelectMany(p => p.Curves)
+        .Aggregate(Bounds.Nothing, (b, c) => Enumerable.Range(0, 9).Aggregate(b, (all, i) => all.With(c.PointAt(i / 8.0))));
+
+    /// <summary>The drawing moved or scaled evenly.</summary>
+    internal Drawing Transformed(Affine map) => this with
+    {
+        Paths = [.. Paths.Select(p => p with { Curves = [.. p.Curves.Select(c => c.Transformed(map))] })],
+        Page = Page is { } page
+            ? Bounds.FromCorners(map.Apply(page.LowerLeft), map.Apply(new(page.MaxX, page.MaxY))) : null,
+    };
+}

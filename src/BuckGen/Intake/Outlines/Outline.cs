@@ -37,6 +37,9 @@ public sealed record Outline(
     /// <summary>How its curves became lines and arcs.</summary>
     public FittedCurves Curves { get; init; } = FittedCurves.None;
 
+    /// <summary>How many times as large as drawn it is.</summary>
+    public double Scale { get; init; } = 1;
+
     /// <summary>Number of closed loops.</summary>
     public int LoopCount => Region.Islands.Length + Region.HoleCount;
 }

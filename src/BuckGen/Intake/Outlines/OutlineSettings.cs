@@ -13,7 +13,25 @@ internal static class OutlineSettings
         { Option = "--units" },
         Layers = new("layers", "[\"OUTLINE\"]", "only these layers of a DXF") { Option = "--layers" };
 
+    /// <summary>Why a scale beside a size is refused.</summary>
+    public const string OneSize = "The outline gets a scale, or a width and height; leave one of them out.";
+
+    public static readonly FlagSetting Unite = new("unite", false,
+        "shapes that overlap or touch become one; shapes filled with one colour always do")
+    { Option = "--unite" };
+
+    public static readonly ChoiceSetting<Background> Background = new("background", Outlines.Background.Auto,
+        "a rectangle behind everything: auto leaves it out where its colour shows that it is a background")
+    { Option = "--background" };
+
     public static readonly NumberSetting
+        Width = new("width", "width of the outline", null, 0.1, 100_000,
+            "width of the outline, when not as drawn; with a height: as large as fits both")
+        { Option = "--width", Example = 300 },
+        Height = new("height", "height of the outline", null, 0.1, 100_000, "height of the outline, when not as drawn")
+        { Option = "--height", Example = 200 },
+        Scale = new("scale", "scale of the outline", null, 1e-6, 1e6, "how many times as large as drawn")
+        { Option = "--scale", Kind = QuantityKind.Number, Example = 1 },
         Join = new("join", "joining distance", Tolerance.Default.Join, 0, 10,
             "ends of drawn lines nearer than this are joined")
         { Option = "--join" },
@@ -28,5 +46,7 @@ internal static class OutlineSettings
                 "points nearer than this are one")
             { AboveMin = true };
 
-    public static readonly SettingTable Table = new("outline", "", [File, Units, Layers, Join, MinLoopWidth]) { IsSet = true };
+    public static readonly SettingTable Table = new("outline", "",
+        [File, Units, Layers, Width, Height, Scale, Background, Unite, Join, MinLoopWidth])
+    { IsSet = true };
 }

@@ -64,7 +64,8 @@ public static class OutlineReader
         cancellation.ThrowIfCancellationRequested();
         var drawing = OfLayers(Draw(content, name, options, cancellation), name, options);
         cancellation.ThrowIfCancellationRequested();
-        return Healer.Heal(drawing, name, options, PieceBudget.ForContent(content), cancellation);
+        return Scaling.Apply(Placing.NearOrigin(drawing), options,
+            d => Healer.Heal(d, name, options, PieceBudget.ForContent(content), cancellation));
     }
 
     private static Drawing Draw(byte[] content, string name, OutlineOptions options, CancellationToken cancellation)

@@ -56,7 +56,9 @@ internal sealed class SvgCurves
                 Rectangle(c.Rect, 0, 0);
                 break;
             case AddRoundRectPathCommand c:
-                Rectangle(c.Rect, c.Rx, c.Ry);
+                // A corner that is round in one direction only is square: SVG 1.1, 9.2.
+                if (c.Rx > 0 && c.Ry > 0) Rectangle(c.Rect, c.Rx, c.Ry);
+                else Rectangle(c.Rect, 0, 0);
                 break;
             case AddCirclePathCommand c:
                 Whole(EllipseCurve.Circular(new(c.X, c.Y), c.Radius, 0, 2 * Math.PI));

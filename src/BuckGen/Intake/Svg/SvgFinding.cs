@@ -23,9 +23,6 @@ internal sealed record SvgFinding(string Kind, string What, string Remedy)
     public static SvgFinding FarAway { get; } = new("precision", "Shapes far from the origin, read no better than 0.002 mm",
         "Move the drawing to the origin.");
 
-    public static SvgFinding PageSized { get; } = new("page-sized", "Shapes exactly as large as the page",
-        "If it is a background, take it out of the drawing.");
-
     public static SvgFinding Clip { get; } = new("clip-ignored", "Clip paths not applied", CutShapes);
 
     public static SvgFinding Mask { get; } = new("mask-ignored", "Masks not applied", CutShapes);

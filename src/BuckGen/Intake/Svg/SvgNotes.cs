@@ -18,6 +18,10 @@ internal sealed class SvgNotes
             : $" ({string.Join(", ", order.Take(KindsNamed).Select(f => $"{f.What}: {tallies[f].Count}"))}"
                 + $"{(order.Count > KindsNamed ? ", …" : "")})";
 
+    /// <summary>What to do about a drawing without a shape, as the end of a sentence.</summary>
+    public string Remedy => Has("text-ignored") ? "convert the text to outlines (paths) in the drawing program"
+        : Has("image-ignored") ? "trace the picture first" : "draw the outline as a filled or stroked path";
+
     /// <summary>Adds a note of its own.</summary>
     public void Add(string kind, string message) => single.Add(new(kind, message));
 
@@ -40,6 +44,8 @@ internal sealed class SvgNotes
             _ => known.Places,
         });
     }
+
+    private bool Has(string kind) => order.Exists(f => f.Kind == kind);
 
     /// <summary>All notes in the order in which they came up.</summary>
     public ImmutableArray<ReadNote> ToImmutable() =>

@@ -35,6 +35,7 @@ internal static class SvgPreparation
         {
             cancellation.ThrowIfCancellationRequested();
             SvgAttributes.Check(element, file);
+            SquareCorners(element);
         }
 
         SvgReferences.Check(root, file, options, notes);
@@ -56,6 +57,18 @@ internal static class SvgPreparation
         root.Attribute("xmlns")?.Remove();
         notes.Add("namespace-missing", "The root element names no namespace; the file was read as SVG all the same.");
     }
+
+    /// <summary>
+    /// A rectangle with a radius of 0 has square corners (SVG 1.1, 9.2); the libraries take the other radius for both.
+    /// </summary>
+    private static void SquareCorners(XElement element)
+    {
+        XAttribute?[] radii = [element.Attribute("rx"), element.Attribute("ry")];
+        if (element.Name.LocalName != "rect" || !radii.Any(IsZero)) return;
+        foreach (var radius in radii) radius?.Remove();
+    }
+
+    private static bool IsZero(XAttribute? length) => length is not null && SvgLength.Parse(length.Value) is { Value: 0 };
 
     /// <summary>The first of an id counts; the libraries would rename the others one by one.</summary>
     private static void MakeIdsUnique(ImmutableArray<XElement> elements)

@@ -1,3 +1,4 @@
+using BuckGen.Geometry;
 using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Intake.Svg;
@@ -31,7 +32,10 @@ internal static class SvgReader
         var paths = SvgScene.Paths(page, name, notes, cancellation);
         if (paths.IsEmpty)
             throw new OutlineException(
-                $"{name}: no drawn shape was found{notes.Summary}; draw the outline as a filled or stroked path.");
-        return new(paths, page.Viewport.Units, notes.ToImmutable());
+                $"{name}: no drawn shape was found{notes.Summary}; {notes.Remedy}.");
+        return new(paths, page.Viewport.Units, notes.ToImmutable())
+        {
+            Page = Bounds.FromCorners(new(0, 0), page.Viewport.Size),
+        };
     }
 }

@@ -94,10 +94,11 @@ internal sealed class SvgScene
         {
             cancellation.ThrowIfCancellationRequested();
             if (stroke.Placed(map, filled, stroked) is { } placed)
-                paths.Add(new(placed.Curves, placed.Closed, source, layer, shape, rule));
+                paths.Add(new(placed.Curves, placed.Closed, source, layer, shape, rule)
+                {
+                    Paint = new(filled ? ColourOf(node.Fill!) : null, stroked),
+                });
         }
-
-        NotePageSized(strokes, map, source);
     }
 
     private static bool IsDrawn(SvgSceneNode node) => node.Kind switch
@@ -109,6 +110,10 @@ internal sealed class SvgScene
     };
 
     private static bool Paints(SKPaint? paint) => paint is { Color: null or { Alpha: > 0 } };
+
+    /// <summary>The plain colour of a paint; null for a gradient, a pattern or one that lets others show through.</summary>
+    private static int? ColourOf(SKPaint paint) => paint is { Shader: null, Color: { Alpha: 255 } c }
+        ? c.Red << 16 | c.Green << 8 | c.Blue : null;
 
     private static double Stretch(Affine map) =>
         Math.Max(Math.Sqrt(map.A * map.A + map.B * map.B), Math.Sqrt(map.C * map.C + map.D * map.D));
@@ -122,14 +127,5 @@ internal sealed class SvgScene
         if (sources.Has(node, "mask")) notes.Count(SvgFinding.Mask, place);
         if (element is SvgMarkerElement line && (line.MarkerStart ?? line.MarkerMid ?? line.MarkerEnd) is not null)
             notes.Count(SvgFinding.Marker, place);
-    }
-
-    private void NotePageSized(IEnumerable<SvgStroke> strokes, Affine map, string source)
-    {
-        const double near = 0.05;
-        var bounds = strokes.Aggregate(Bounds.Nothing, (b, s) => b.With(s.BoundsOf(map)));
-        var size = page.Viewport.Size;
-        if (bounds.LowerLeft.Length < near && new Vec2(bounds.MaxX, bounds.MaxY).DistanceTo(size) < near)
-            notes.Count(SvgFinding.PageSized, source);
     }
 }

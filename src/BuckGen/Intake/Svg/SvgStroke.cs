@@ -16,9 +16,6 @@ internal sealed record SvgStroke(ImmutableArray<Curve> Curves, bool Closed)
     /// <summary>The largest coordinate, for the loss of digits.</summary>
     public double Reach => Points().Max(p => Math.Max(Math.Abs(p.X), Math.Abs(p.Y)));
 
-    /// <summary>Approximate bounds on the page, good enough to recognise a background.</summary>
-    public Bounds BoundsOf(Affine map) => Points().Aggregate(Bounds.Nothing, (b, p) => b.With(map.Apply(p)));
-
     /// <summary>The subpath on the page; null when nothing of it is to be seen.</summary>
     /// <param name="map">From user units to millimetres.</param>
     /// <param name="filled">True when its shape is filled.</param>

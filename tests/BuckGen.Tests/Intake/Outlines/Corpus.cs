@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BuckGen.Geometry;
+using BuckGen.Intake.Outlines;
 
 namespace BuckGen.Tests.Intake.Outlines;
 
@@ -58,6 +59,11 @@ internal sealed class CorpusFile(JsonElement row)
             return units.GetProperty("mm_per_unit").GetDouble() == 25.4 ? "in" : "mm";
         }
     }
+
+    /// <summary>Keeps a background that the truth counts as outline.</summary>
+    public Background Background =>
+        row.GetProperty("defect").GetString()?.StartsWith("page-sized background", StringComparison.Ordinal) is true
+            ? Background.Keep : Background.Auto;
 
     public int Count(string name) => row.GetProperty("truth").GetProperty(name).GetInt32();
 

@@ -64,7 +64,8 @@ public class CorpusTests
     {
         try
         {
-            return (OutlineReader.Read(file.Content, file.Name, OutlineOptions.Default with { Units = file.Unit }), null);
+            var options = OutlineOptions.Default with { Units = file.Unit, Background = file.Background };
+            return (OutlineReader.Read(file.Content, file.Name, options), null);
         }
         catch (OutlineException e)
         {

@@ -10,9 +10,9 @@ internal static class Reading
 {
     public static Outline Dxf(params IEnumerable<string> entities) => OutlineReader.Read(DxfText.File(entities), "test.dxf");
 
-    public static Outline Svg(string body) => OutlineReader.Read(Encoding.UTF8.GetBytes(
+    public static Outline Svg(string body, OutlineOptions? options = null) => OutlineReader.Read(Encoding.UTF8.GetBytes(
         $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"100mm\" height=\"100mm\" viewBox=\"0 0 100 100\">{body}</svg>"),
-        "test.svg");
+        "test.svg", options);
 
     public static string Refusal(byte[] content, OutlineOptions? options = null)
     {

@@ -69,7 +69,6 @@ public class SvgCorpusTests
     [InlineData("svg/h_percent_size.svg", "units-assumed", "gives no size")]
     [InlineData("svg/h_text_live.svg", "text-ignored", "<text> left out: 1 (")]
     [InlineData("svg/lo_layers.svg", "unpainted-ignored", "neither fill nor stroke")]
-    [InlineData("svg/mpl_background.svg", "page-sized", "as large as the page")]
     public void What_a_person_must_know_is_reported(string file, string kind, string words) =>
         Assert.Contains(Read(file).Notes, n => n.Kind == kind && n.Message.Contains(words, StringComparison.Ordinal));
 

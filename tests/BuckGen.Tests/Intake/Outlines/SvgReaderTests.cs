@@ -34,6 +34,15 @@ public class SvgReaderTests
         Assert.NotNull(Assert.IsType<EllipseCurve>(path.Curves.Single()).CircleRadius);
     }
 
+    /// <summary>SVG 1.1, 9.2: a corner is round only where both radii are above 0; one left out is as the other.</summary>
+    [Theory]
+    [InlineData("rx='0' ry='9'", 2400)]
+    [InlineData("rx='9' ry='0'", 2400)]
+    [InlineData("rx='0'", 2400)]
+    [InlineData("ry='9'", 2330.469)]
+    public void A_corner_without_one_radius_is_square(string radii, double area) =>
+        Assert.Equal(area, Reading.Svg($"<rect x='5' y='5' width='60' height='40' {radii}/>").Region.Area, 1e-3);
+
     [Fact]
     public void A_rounded_rectangle_has_four_lines_and_four_quarter_circles()
     {

@@ -1,0 +1,36 @@
+using System.Globalization;
+using BuckGen.Geometry;
+using BuckGen.Intake.Healing;
+using BuckGen.Intake.Outlines;
+
+namespace BuckGen.Intake.Reading;
+
+/// <summary>Moves a drawing that lies far from its origin, as those with a surveyor's coordinates do.</summary>
+internal static class Placing
+{
+    /// <summary>
+    /// A drawing is moved by whole kilometres, mm, so that two drawings of one job that lie beside each other still do.
+    /// </summary>
+    private const double Step = 1_000_000;
+
+    /// <summary>Nearer to the origin than this, mm, it stays where it is.</summary>
+    private const double Far = 10 * Step;
+
+    /// <summary>The drawing near its origin, with a note when it was moved.</summary>
+    public static Drawing NearOrigin(Drawing drawing)
+    {
+        var bounds = drawing.DrawnBounds;
+        // What is too large as well is refused as it lies.
+        if (!(bounds.Diagonal < CurveReach.MaxReach)) return drawing;
+        var shift = new Vec2(Shift(bounds.MinX, bounds.MaxX), Shift(bounds.MinY, bounds.MaxY));
+        return shift == default ? drawing : drawing.Transformed(Affine.Translation(-shift)) with
+        {
+            Notes = drawing.Notes.Add(new("moved", string.Create(CultureInfo.InvariantCulture,
+                $"The drawing lies far from its origin; {shift.X:0} mm were taken off its x and {shift.Y:0} mm off its y."))),
+        };
+    }
+
+    /// <summary>How far the stretch from one coordinate to another lies off, in whole steps; 0 where it reaches near the origin.
+    /// </summary>
+    private static double Shift(double from, double to) => from < Far && to > -Far ? 0 : Math.Round(from / Step) * Step;
+}
