@@ -60,6 +60,10 @@ public sealed class BadInputTests : Workshop
     [InlineData("--plastic is 'cheese'", "--depth", "24", "--stock", "12", "--plastic", "cheese")]
     [InlineData("--frame is '300'", "--depth", "24", "--stock", "12", "--frame", "300")]
     [InlineData("give the thickness of the plastic sheet", "--depth", "24", "--stock", "12", "--part", "outside")]
+    [InlineData("draft is -3 degrees; it must be from 0 to 45 degrees: below 0 the wall leans out over its foot, an undercut",
+        "--depth", "24", "--stock", "12", "--draft", "-3deg")]
+    [InlineData("a scale, or a width and height", "--depth", "24", "--stock", "12", "--scale", "2", "--width", "300mm")]
+    [InlineData("--background is 'white'", "--depth", "24", "--stock", "12", "--background", "white")]
     [InlineData("draft is -50 degrees", "--depth", "24", "--stock", "12", "--draft", "-50deg")]
     [InlineData("draft is 89 degrees", "--depth", "24", "--stock", "12", "--draft", "89deg")]
     [InlineData("'cheese'", "--depth", "24", "--stock", "cheese")]

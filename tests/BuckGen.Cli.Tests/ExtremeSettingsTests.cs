@@ -11,14 +11,7 @@ public sealed class ExtremeSettingsTests : Workshop
 {
     private static readonly (string Name, string Drawing, int Status, string Says, string[] Args)[] Cases =
     [
-        ("a cavity whose rim vanishes", Rectangle(100, 60), 1, "",
-            ["buck", "--depth", "200", "--draft=-20", "--stock", "12", "--kind", "female", "--outline-at", "base"]),
-        ("a cavity whose rim vanishes, on a base", Rectangle(100, 60), 1, "",
-            ["buck", "--depth", "200", "--draft=-20", "--stock", "12", "--kind", "female", "--outline-at", "base", "--base", "12",
-                "--vents", "walls", "--gauge", "1"]),
-        ("a buck whose foot vanishes", Rectangle(100, 60), 1, "no wood at the foot",
-            ["buck", "--depth", "200", "--draft=-20", "--stock", "12"]),
-        ("a buck whose foot vanishes, on a base", Rectangle(100, 60), 1, "no wood at the foot",
+        ("walls that lean the wrong way", Rectangle(100, 60), 2, "an undercut",
             ["buck", "--depth", "200", "--draft=-20", "--stock", "12", "--base", "12", "--vents", "walls", "--gauge", "1"]),
         ("a cavity whose floor vanishes, vented", Rectangle(100, 60), 1, "closes the cavity",
             ["buck", "--depth", "200", "--draft", "20", "--stock", "12", "--kind", "female", "--base", "12", "--vents", "walls",

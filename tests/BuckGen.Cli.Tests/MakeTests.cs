@@ -5,6 +5,17 @@ namespace BuckGen.Cli.Tests;
 public sealed class MakeTests : Workshop
 {
     [Fact]
+    public void A_new_job_names_a_drawing_that_is_there_and_can_be_read()
+    {
+        Write("picture.svg", [0x89, (byte)'P', (byte)'N', (byte)'G', 13, 10]);
+
+        Cli.Run("new", At("job.toml"), "--outline", "picture.svg").AssertRefused("picture.svg: this is a PNG picture");
+        Cli.Run("new", At("job.toml"), "--outline", "none.svg").AssertRefused("none.svg", "does not exist");
+
+        Assert.Equal(["picture.svg"], Present());
+    }
+
+    [Fact]
     public void A_job_is_done_into_the_folder_beside_it()
     {
         Write("plate.svg", Plate);

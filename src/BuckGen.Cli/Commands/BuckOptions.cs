@@ -108,6 +108,7 @@ internal sealed class BuckOptions
     {
         var deep = parsed.GetValue(depth)
             ?? throw new UsageException("--depth is missing; give the depth, such as --depth 36mm.");
+        StackSettings.Draft.Require(parsed.GetValue(draft));
         var size = parsed.GetValue(sheet) is { } text ? SizeText.Parse(StockSettings.Board, text) : null;
         var catalog = extensions.Catalog;
         Stock StockOf(string text) => BuckOptions.StockOf(text, size, catalog);
@@ -181,11 +182,9 @@ internal sealed class BuckOptions
 
     private static Stock StockOf(string text, RectangleSize? size, Catalog catalog)
     {
-        var stock = QuantityText.TryLength(text, out var thickness)
-            ? new Stock(FormattableString.Invariant($"{thickness:0.###} mm"), thickness) { SizeIsAssumed = true }
-            : Stock.FromCatalog(catalog.FindStock(text)
-              ?? throw new UsageException(
-                  $"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'."));
+        var stock = Stock.FromText(text, catalog)
+            ?? throw new UsageException(
+                $"The stock '{text}' is neither a thickness such as 12mm nor in the catalog; see 'buckgen catalog'.");
         return size is { } s ? stock with { BoardWidth = s.Width, BoardHeight = s.Height, SizeIsAssumed = false } : stock;
     }
 }

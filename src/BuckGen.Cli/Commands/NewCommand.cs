@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using BuckGen.Cli.Help;
 using BuckGen.Cli.Terminals;
+using BuckGen.Intake.Reading;
 using BuckGen.Jobs;
 
 namespace BuckGen.Cli.Commands;
@@ -37,9 +38,22 @@ internal static class NewCommand
                 throw new UsageException("The job file's name is empty; name the file to write.");
             if (Directory.Exists(path)) throw new UsageException($"{path} is a folder; name the file to write.");
             if (File.Exists(path)) throw new UsageException($"{path} exists already; choose another name or remove it first.");
-            AtomicFile.Write(path, Encoding.UTF8.GetBytes(JobTemplate.Text(parsed.GetValue(outline)!)), replace: false);
+            var drawing = parsed.GetValue(outline)!;
+            if (parsed.GetResult(outline) is { Implicit: false }) RequireDrawing(drawing, Path.GetDirectoryName(path) ?? "");
+            AtomicFile.Write(path, Encoding.UTF8.GetBytes(JobTemplate.Text(drawing)), replace: false);
             terminal.WriteResult($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");
             return ExitStatus.Done;
         });
+    }
+
+    /// <summary>Refuses a drawing that is not there or that no reader knows; what it holds is read with the job.</summary>
+    private static void RequireDrawing(string drawing, string folder)
+    {
+        using var file = new JobFolder(folder).Open(drawing, "drawing");
+        using var content = new MemoryStream();
+        file.CopyTo(content);
+        var bytes = content.ToArray();
+        // The reading says what is wrong with it.
+        if (!OutlineFormats.All.Any(f => f.Recognises(bytes))) OutlineReader.Read(bytes, Path.GetFileName(drawing));
     }
 }

@@ -56,6 +56,16 @@ internal static class BuckTables
         };
     }
 
+    /// <summary>The boards that "stock" of [buck] lists, each by its thickness or by its id in the catalog.</summary>
+    public static IEnumerable<Stock> Stocks(JobTable buck, Catalog catalog)
+    {
+        foreach (var text in buck.OneOrMore(StackSettings.Stock))
+            if (Design.Bucks.Stock.FromText(text, catalog) is { } known) yield return known;
+            else
+                buck.Fault(StackSettings.Stock,
+                    $"the stock \"{text}\" is neither a thickness, such as \"12mm\", nor in the catalog; see 'buckgen catalog'");
+    }
+
     /// <summary>The tables [[side]]; they decide in place of the draft of [buck].</summary>
     public static ImmutableArray<SideStretch> Side(JobTable buck, IReadOnlyList<JobTable> tables)
     {
@@ -83,7 +93,7 @@ internal static class BuckTables
     /// <summary>The tables [buck], [base] and [dowels].</summary>
     public static BuckSpec Buck(
         JobTable buck, ImmutableArray<SideStretch> side, JobTable? part, JobTable? plate, JobTable dowels,
-        ImmutableArray<Stock> stock, Tolerance tolerance) => new()
+        JobBoards boards, Tolerance tolerance) => new()
         {
             Kind = buck.Choice(StackSettings.Kind),
             Depth = Depth(buck, part),
@@ -98,8 +108,8 @@ internal static class BuckTables
             DepthTolerance = buck.Number(StackSettings.DepthTolerance),
             BlockMargin = buck.Number(StackSettings.BlockMargin),
             LetterHeight = buck.Number(StackSettings.LetterHeight),
-            Stock = stock,
-            Base = plate is null ? null : Base(plate, stock),
+            Stock = boards.Own,
+            Base = plate is null ? null : Base(plate, boards),
             Dowels = new(
                 dowels.Number(DowelSettings.Diameter), dowels.Number(DowelSettings.Fit), dowels.Number(DowelSettings.Wall))
             {
@@ -135,9 +145,9 @@ internal static class BuckTables
         },
     };
 
-    private static BasePlate Base(JobTable table, ImmutableArray<Stock> stock) => new(
-        table.Board(BaseSettings.Stock, stock), table.Number(BaseSettings.Margin),
-        table.Has(BaseSettings.Under) ? table.Board(BaseSettings.Under, stock) : null);
+    private static BasePlate Base(JobTable table, JobBoards boards) => new(
+        table.Board(BaseSettings.Stock, boards), table.Number(BaseSettings.Margin),
+        table.Has(BaseSettings.Under) ? table.Board(BaseSettings.Under, boards) : null);
 
     /// <summary>The width of the cut, or the hole and the piece of a test square.</summary>
     private static double Kerf(JobTable table)

@@ -99,10 +99,10 @@ internal static class FinishTables
     };
 
     /// <summary>The table [flange]; null when the job has none.</summary>
-    public static FlangeSpec? Flange(JobTable? table, ImmutableArray<Stock> stock)
+    public static FlangeSpec? Flange(JobTable? table, JobBoards boards)
     {
         if (table is null) return null;
-        var spec = new FlangeSpec(table.Board(FlangeSettings.Stock, stock))
+        var spec = new FlangeSpec(table.Board(FlangeSettings.Stock, boards))
         {
             Width = table.Number(FlangeSettings.Width),
             Rim = table.Choice(FlangeSettings.Rim),
@@ -129,16 +129,16 @@ internal static class FinishTables
     }
 
     /// <summary>The table [groups]; null when the job has none.</summary>
-    public static GroupSpec? Groups(JobTable? table, ImmutableArray<Stock> stock) =>
-        table is null ? null : new(table.Board(GroupSettings.Stock, stock))
+    public static GroupSpec? Groups(JobTable? table, JobBoards boards) =>
+        table is null ? null : new(table.Board(GroupSettings.Stock, boards))
         {
             Fit = table.Optional(GroupSettings.Fit),
             Margin = table.Number(GroupSettings.Margin),
         };
 
     /// <summary>The table [panel]; null when the job has none.</summary>
-    public static PanelSpec? Panel(JobTable? table, ImmutableArray<Stock> stock) =>
-        table is null ? null : new(table.Board(PanelSettings.Stock, stock))
+    public static PanelSpec? Panel(JobTable? table, JobBoards boards) =>
+        table is null ? null : new(table.Board(PanelSettings.Stock, boards))
         {
             Fit = table.Optional(PanelSettings.Fit),
             Plane = table.Number(PanelSettings.Plane),

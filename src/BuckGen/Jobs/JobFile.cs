@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using BuckGen.Design.Bucks;
 using BuckGen.Design.Trimming;
 using BuckGen.Intake.Catalogs;
@@ -14,7 +15,7 @@ namespace BuckGen.Jobs;
 /// Reads a job file (TOML). Every key has a default but the outline, the depth and the stock; unknown keys are refused. All
 /// mistakes are found at once.
 /// </summary>
-public static class JobFile
+public static partial class JobFile
 {
     /// <summary>The catalog file that a job names, as written there; null when it names none.</summary>
     /// <param name="text">The job file's text.</param>
@@ -56,11 +57,12 @@ public static class JobFile
         JobTable Table(string key) => tables.GetValueOrDefault(key) ?? new JobTable(faults, key, 1);
         JobTable? Given(string key) => tables.GetValueOrDefault(key);
 
-        if (boards.Length == 0)
-            faults.Add(1, "[[stock]] is missing; add [[stock]] and below it thickness = \"12mm\", for every thickness you have");
-        var stock = boards.Select(s => BuckTables.Stock(s, catalog)).ToImmutableArray();
         var title = root.Text(JobSettings.Title) ?? Path.GetFileNameWithoutExtension(name);
         var (outline, buck, output) = (Table("outline"), Table("buck"), Table("output"));
+        if (boards.Length == 0 && !buck.Has(StackSettings.Stock))
+            faults.Add(1, "the stock is missing; add [[stock]] and below it thickness = \"12mm\", for every thickness you have");
+        var stock = new JobBoards(
+            [.. boards.Select(s => BuckTables.Stock(s, catalog)), .. BuckTables.Stocks(buck, catalog)], catalog);
         var reading = BuckTables.Reading(outline, buck, extensions);
         var (forming, predict) = FinishTables.Forming(Table("forming"));
         var job = new Job(
@@ -108,11 +110,24 @@ public static class JobFile
     {
         var document = SyntaxParser.Parse(text, name, validate: true);
         var faults = new JobFaults(name);
-        foreach (var wrong in document.Diagnostics.Where(d => d.Kind == DiagnosticMessageKind.Error))
-            faults.Add(wrong.Span.Start.Line + 1, wrong.Message.ReplaceLineEndings(" ").TrimEnd('.'));
+        var errors = document.Diagnostics.Where(d => d.Kind == DiagnosticMessageKind.Error).ToList();
+        if (errors.Count == 0) return document;
+        var lines = text.Split('\n');
+        foreach (var wrong in errors)
+        {
+            var line = wrong.Span.Start.Line;
+            faults.Add(line + 1, BareQuantity().Match(lines[Math.Min(line, lines.Length - 1)]) is { Success: true } bare
+                ? $"a number with its unit stands in quotes; write {bare.Groups[1].Value} = \"{bare.Groups[2].Value}\""
+                : wrong.Message.ReplaceLineEndings(" ").TrimEnd('.'));
+        }
+
         faults.Throw();
         return document;
     }
+
+    /// <summary>A key and a number with a unit that stands without quotes.</summary>
+    [GeneratedRegex(@"^\s*([\w-]+)\s*=\s*([-+]?[\d.,/ ]*\d\s*[a-zA-Z%°""']+)\s*(#.*)?$", RegexOptions.CultureInvariant)]
+    private static partial Regex BareQuantity();
 
     /// <summary>Reads something from the keys above the first table.</summary>
     private static T ReadRoot<T>(string text, string name, Func<JobTable, T> read)

@@ -128,6 +128,10 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
             : Refuse<string[]>(found, $"\"{setting.Key}\" must be a list of texts, such as {setting.Shown}", []);
     }
 
+    /// <summary>A text, or a list of texts.</summary>
+    public string[] OneOrMore(TextSetting setting) =>
+        Take(setting) is { Content: string one } ? [one] : Texts(setting);
+
     /// <summary>A list of two texts in brackets each.</summary>
     public ImmutableArray<(string First, string Second)> TextPairs(TextSetting setting)
     {
@@ -148,16 +152,16 @@ internal sealed class JobTable(JobFaults faults, string name, int line)
             ? [.. list.Select(v => OneOf(setting, found, v, things, nameOf)).OfType<T>()]
             : Refuse<ImmutableArray<T>>(found, $"\"{setting.Key}\" must be a list of names", []);
 
-    /// <summary>One of the job's boards, by its name.</summary>
-    public Stock Board(TextSetting setting, ImmutableArray<Stock> stock)
+    /// <summary>One of the job's boards by its name, or one of the catalog by its id.</summary>
+    public Stock Board(TextSetting setting, JobBoards boards)
     {
         var wanted = RequiredText(setting);
-        if (stock.FirstOrDefault(s => s.Name == wanted) is { } found) return found;
+        if (boards.Find(wanted) is { } found) return found;
         // A job without stock is a mistake of its own.
-        if (wanted.Length > 0 && !stock.IsEmpty)
-            faults.Add(LineOf(setting),
-                $"{Place}the stock \"{wanted}\" is not a stock of this job: {string.Join(", ", stock.Select(s => s.Name))}");
-        return stock.FirstOrDefault() ?? new(wanted, StockSettings.Thickness.Example);
+        if (wanted.Length > 0 && !boards.Own.IsEmpty)
+            faults.Add(LineOf(setting), $"{Place}the stock \"{wanted}\" is neither a stock of this job "
+                + $"({string.Join(", ", boards.Own.Select(s => s.Name))}) nor in the catalog; see 'buckgen catalog'");
+        return boards.Own.FirstOrDefault() ?? new(wanted, StockSettings.Thickness.Example);
     }
 
     /// <summary>All keys with their values as text.</summary>

@@ -59,8 +59,8 @@ internal static class VentTables
     }
 
     /// <summary>The table [plenum]; null when the job has none.</summary>
-    public static PlenumSpec? Plenum(JobTable? table, ImmutableArray<Stock> stock) =>
-        table is null ? null : new(table.Board(PlenumSettings.Stock, stock), table.Choice(PlenumSettings.Kind))
+    public static PlenumSpec? Plenum(JobTable? table, JobBoards boards) =>
+        table is null ? null : new(table.Board(PlenumSettings.Stock, boards), table.Choice(PlenumSettings.Kind))
         {
             Width = table.Number(PlenumSettings.Width),
             PortDiameter = table.Number(PlenumSettings.PortDiameter),

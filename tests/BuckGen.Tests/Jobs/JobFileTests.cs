@@ -44,6 +44,41 @@ public partial class JobFileTests
         .Replace("[[side]]\n", "[[side]]\ndraft = 5\n[[side]]\n", StringComparison.Ordinal)
         .Replace("\ndraft = \"12deg\"", "\n# draft = \"12deg\"", StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("depth = 36mm", "depth = \"36mm\"")]
+    [InlineData("depth = 1 1/2in # as drawn", "depth = \"1 1/2in\"")]
+    [InlineData("draft = 5deg", "draft = \"5deg\"")]
+    [InlineData("shrinkage=0.5%", "shrinkage = \"0.5%\"")]
+    public void A_quantity_without_quotes_is_shown_with_them(string line, string quoted) => Assert.Equal(
+        $"sign.toml, line 4: a number with its unit stands in quotes; write {quoted}.",
+        Assert.Single(Assert.Throws<JobFileException>(() => JobFile.Read(
+            MinimalJob.Replace("depth = \"36mm\"", line, StringComparison.Ordinal), "sign.toml")).Faults).Message);
+
+    [Fact]
+    public void Boards_are_named_by_their_id_in_the_catalog_or_by_their_thickness()
+    {
+        string Job(string stock) => $"[outline]\nfile = \"sign.svg\"\n[buck]\ndepth = \"36mm\"\nstock = {stock}\n";
+
+        var one = JobFile.Read(Job("\"mdf-12\""), "sign.toml").Buck.Stock;
+        var several = JobFile.Read(Job("[\"mdf-3\", \"1/2in\"]\n[[stock]]\nthickness = \"9mm\"\n"), "sign.toml").Buck.Stock;
+
+        Assert.Equal([Stock.FromCatalog(Catalog.BuiltIn.FindStock("mdf-12")!)], one);
+        Assert.Equal([9, Catalog.BuiltIn.FindStock("mdf-3")!.Thickness, 12.7], several.Select(s => s.Thickness));
+        Assert.Contains("line 5: the stock \"teak\" is neither a thickness, such as \"12mm\", nor in the catalog",
+            Assert.Throws<JobFileException>(() => JobFile.Read(Job("\"teak\""), "sign.toml")).Message);
+    }
+
+    [Fact]
+    public void A_base_is_cut_from_a_board_of_the_job_or_of_the_catalog()
+    {
+        string Job(string stock) => MinimalJob + $"\ncatalog = \"birch-ply-4\"\n[base]\nstock = \"{stock}\"\n";
+
+        // By its id it is the job's own board, with the thickness that was measured.
+        Assert.Equal(12, JobFile.Read(Job("birch-ply-4"), "sign.toml").Buck.Base!.Stock.Thickness);
+        Assert.Equal(Catalog.BuiltIn.FindStock("mdf-9")!.Thickness,
+            JobFile.Read(Job("mdf-9"), "sign.toml").Buck.Base!.Stock.Thickness);
+    }
+
     [Fact]
     public void The_stretches_of_the_side_are_read_in_their_order()
     {
@@ -321,7 +356,8 @@ public partial class JobFileTests
     [InlineData("[output]\ndxf = \"R14\"", "line 2", "it must be r12 or r2000")]
     [InlineData("title = 5", "line 1", "\"title\" must be text in quotes")]
     [InlineData("[outline]\nlayers = \"A\"", "line 2", "\"layers\" must be a list of texts")]
-    [InlineData("[base]\nstock = \"teak\"", "line 2", "the stock \"teak\" is not a stock of this job: 12 mm")]
+    [InlineData("[base]\nstock = \"teak\"", "line 2",
+        "the stock \"teak\" is neither a stock of this job (12 mm) nor in the catalog")]
     [InlineData("[base]\nmargin = 3", "line 1", "\"stock\" is missing")]
     [InlineData("[sheet]\nplastic = \"cheese\"", "line 2", "the plastic \"cheese\" is not in the catalog")]
     [InlineData("[checks]\nsilence = [\"web-between\"]", "line 2", "\"silence\" must be a list such as")]

@@ -6,6 +6,10 @@ namespace BuckGen.Design.Bucks;
 /// <summary>The settings of the stack of wood.</summary>
 internal static class StackSettings
 {
+    public static readonly TextSetting Stock = new("stock", "[\"mdf-12\"]",
+        "boards by their id in the catalog or by their thickness, in place of [[stock]] or beside it")
+    { Option = "--stock" };
+
     public static readonly NumberSetting
         Depth = new("depth", "depth", null, 0, 1000, "depth of the part")
         {
@@ -15,13 +19,16 @@ internal static class StackSettings
             IsNeeded = true,
             Option = "--depth"
         },
-        Draft = new("draft", "draft", 5, -45, 45, "slope of the walls; 5 is a safe start for a male buck; below 0 the part locks")
+        Draft = new("draft", "draft", 5, 0, 45, "slope of the walls; 5 is a safe start for a male buck")
         {
             Kind = QuantityKind.Angle,
             IsSet = true,
             Option = "--draft",
             Source = Setting.Practice,
+            Because = "below 0 the wall leans out over its foot, an undercut, and the part locks on the buck",
         },
+        // In code a wall may lean the wrong way, so that a design program can show what a finding says of it.
+        AnyDraft = Draft with { Min = -45, Because = "" },
         MitreLimit =
             new("mitre-limit", "mitre limit", CornerJoin.Mitre.MitreLimit, 1, 20, "how far a mitre may reach, times the offset")
             {

@@ -106,7 +106,7 @@ public record StackSpec
     {
         StackSettings.Depth.Require(Depth);
         // Walls that lean the wrong way are accepted, so that a finding can explain what is wrong with them.
-        StackSettings.Draft.Require(Draft);
+        StackSettings.AnyDraft.Require(Draft);
         SideStretch.Require(Side);
         SideSettings.EdgeRadius.Require(EdgeRadius);
         StackSettings.DepthTolerance.Require(DepthTolerance);

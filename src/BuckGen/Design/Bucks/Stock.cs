@@ -1,4 +1,5 @@
 using BuckGen.Intake.Catalogs;
+using BuckGen.Quantities;
 
 namespace BuckGen.Design.Bucks;
 
@@ -46,6 +47,21 @@ public sealed record Stock(string Name, double Thickness, double BoardWidth = St
             Price = material.Price,
             CutFeed = material.CutFeed,
         };
+    }
+
+    /// <summary>
+    /// A stock as a command line or a job names it: by its thickness, "12mm", or by its id in the catalog, "mdf-12"; null for
+    /// anything else.
+    /// </summary>
+    /// <param name="text">The text.</param>
+    /// <param name="catalog">The catalog.</param>
+    public static Stock? FromText(string text, Catalog catalog)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(catalog);
+        return QuantityText.TryLength(text, out var thickness)
+            ? new Stock(FormattableString.Invariant($"{thickness:0.###} mm"), thickness) { SizeIsAssumed = true }
+            : catalog.FindStock(text) is { } known ? FromCatalog(known) : null;
     }
 
     /// <summary>The words of its name that say what it is made of; none for a bare thickness.</summary>

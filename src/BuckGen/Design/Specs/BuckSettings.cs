@@ -19,7 +19,7 @@ internal static class BuckSettings
         [
             StackSettings.Depth, StackSettings.Draft, SideSettings.EdgeRadius, StackSettings.Kind, StackSettings.OutlineAt,
             StackSettings.Corners, StackSettings.MitreLimit, StackSettings.Steps, Shrinkage, StackSettings.DepthTolerance,
-            StackSettings.BlockMargin, StackSettings.LetterHeight, OutlineSettings.Chord,
+            StackSettings.BlockMargin, StackSettings.LetterHeight, OutlineSettings.Chord, StackSettings.Stock,
         ])
     { IsSet = true };
 }
