@@ -14,8 +14,8 @@ internal static class FindingsPrinter
             return;
         }
 
-        // Findings that differ only in their place and numbers are printed once; failures of plug-ins differ by plug-in.
-        foreach (var group in findings.GroupBy(f => (f.Severity, f.Id, Whose: f.Id == "plugin-failed" ? f.Message : "")))
+        // Findings of one kind are printed once; the page and the summary list them all.
+        foreach (var group in findings.GroupBy(f => f.Number))
         {
             var finding = group.First();
             var colour = finding.Severity switch { "error" => Color.Red, "warning" => Color.Yellow, _ => Color.Grey };

@@ -22,7 +22,9 @@ public enum Severity
 /// <param name="Remedy">What can be done about it.</param>
 public sealed record Finding(string Id, Severity Severity, string Message, string Remedy)
 {
-    /// <summary>Its number in the list that people read, from 1; 0 before it is listed.</summary>
+    /// <summary>
+    /// Its number in the list that people read, from 1, shared by all findings of its kind; 0 before it is listed.
+    /// </summary>
     public int Number { get; init; }
 
     /// <summary>Where in the plan, mm in the design's coordinates; null when it is about the whole.</summary>

@@ -4,7 +4,7 @@ namespace BuckGen.Findings;
 
 /// <summary>
 /// The one place where findings become the list that console, report, pictures and summary show: gathered, silenced, the gravest
-/// first, then from the bottom up, numbered from 1.
+/// first, then from the bottom up. Findings of one kind stand together and share a number, from 1.
 /// </summary>
 internal static class FindingList
 {
@@ -19,6 +19,10 @@ internal static class FindingList
         Numbered(Gathering.Apply(further).Concat(list));
 
     private static ImmutableArray<Finding> Numbered(IEnumerable<Finding> findings) =>
-        [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Height ?? double.NegativeInfinity)
-            .Select((f, i) => f with { Number = i + 1 })];
+        [.. findings.OrderBy(f => f.Height ?? double.NegativeInfinity).GroupBy(KindOf).OrderByDescending(g => g.Key.Severity)
+            .SelectMany((kind, i) => kind.Select(f => f with { Number = i + 1 }))];
+
+    /// <summary>What findings of one kind share; failures of plug-ins differ by plug-in.</summary>
+    private static (Severity Severity, string Id, string? Silenced, string Whose) KindOf(Finding finding) =>
+        (finding.Severity, finding.Id, finding.Silenced, finding.Id == "plugin-failed" ? finding.Message : "");
 }

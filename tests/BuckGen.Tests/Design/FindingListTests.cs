@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using BuckGen.Cutting.Boards;
 using BuckGen.Design;
 using BuckGen.Design.Bucks;
+using BuckGen.Findings;
 using BuckGen.Geometry.Tests;
 using BuckGen.Output.Reports;
 using BuckGen.Tests.Design.Forming;
@@ -41,15 +43,41 @@ public class FindingListTests
             StringComparison.Ordinal);
 
     [Fact]
-    public void Findings_are_numbered_in_the_order_in_which_they_are_listed()
+    public void Kinds_of_findings_are_numbered_in_the_order_in_which_they_are_listed()
     {
         var plan = CutPlan.Create(Deep.Value, new());
 
         Assert.InRange(plan.Findings.Length, 1, 100);
-        Assert.Equal(Enumerable.Range(1, Deep.Value.Findings.Length), Deep.Value.Findings.Select(f => f.Number));
-        Assert.Equal(Enumerable.Range(1, plan.AllFindings.Length), plan.AllFindings.Select(f => f.Number));
+        AssertNumbered(Deep.Value.Findings);
+        AssertNumbered(plan.AllFindings);
         Assert.Equal(plan.AllFindings.Select(f => (f.Number, f.Id)),
             Summary.Create(plan, "", []).Findings.Select(f => (f.Number, f.Id)));
         Assert.Equal(plan.AllFindings.Select(f => f.Severity).OrderDescending(), plan.AllFindings.Select(f => f.Severity));
+    }
+
+    [Fact]
+    public void Findings_of_a_kind_stand_together_from_the_bottom_up_and_share_a_number()
+    {
+        static Finding Found(string id, Severity severity, double height) =>
+            new(id, severity, "so it is", "do so") { Height = height };
+
+        var list = FindingList.Create(
+            [
+                Found("web", Severity.Warning, 9), Found("neck", Severity.Warning, 4), Found("note", Severity.Note, 0),
+                Found("web", Severity.Warning, 2), Found("draft", Severity.Error, 5), Found("web", Severity.Note, 3),
+            ], []);
+
+        Assert.Equal(
+            [("draft", 5, 1), ("web", 2, 2), ("web", 9, 2), ("neck", 4, 3), ("note", 0, 4), ("web", 3, 5)],
+            list.Select(f => (f.Id, (int)f.Height!.Value, f.Number)));
+    }
+
+    /// <summary>From 1 without a gap, one number for each kind, and all of a kind together.</summary>
+    private static void AssertNumbered(ImmutableArray<Finding> findings)
+    {
+        var kinds = findings.Select(f => (f.Severity, f.Id, f.Silenced)).Distinct().ToArray();
+        Assert.InRange(kinds.Length, 2, findings.Length);
+        Assert.Equal(
+            findings.Select(f => Array.IndexOf(kinds, (f.Severity, f.Id, f.Silenced)) + 1), findings.Select(f => f.Number));
     }
 }

@@ -19,13 +19,12 @@ internal sealed class CounterCheck : IDesignCheck
             .Where(c => depth / (2 * c.Radius) > limit).OrderBy(c => c.Radius).ToArray();
         if (counters.Length == 0) yield break;
         var ratio = depth / (2 * counters[0].Radius);
+        var which = counters.Length == 1 ? "A counter"
+            : FormattableString.Invariant($"{counters.Length} counters are too deep for their width. The narrowest");
         yield return new("counter-deep", Severity.Warning,
-            FormattableString.Invariant(
-                $"{(counters.Length == 1 ? "A counter" : $"{counters.Length} counters, the narrowest")} ")
-                + FormattableString.Invariant(
-                    $"{2 * counters[0].Radius:0.##} mm wide at the face is {depth:0.#} mm deep, {ratio:0.##} times its ")
-                    + "width: the sheet bridges it or tears in it.",
-            "Fill it, make it wider or the part lower, and vent it well.")
+            FormattableString.Invariant($"{which} is {2 * counters[0].Radius:0.##} mm wide at the face and {depth:0.#} mm deep, ")
+                + FormattableString.Invariant($"{ratio:0.##} times its width: the sheet bridges it or tears in it."),
+            "Fill it in the drawing, make it wider or the part lower (depth), and vent it well (vents).")
         {
             Place = counters[0].Centre,
             Height = design.Shape.Face,

@@ -19,16 +19,17 @@ internal sealed class DepthCheck : IDesignCheck
         var plugged = design.Former.PlugGap is not null;
         var ratio = design.Plan.Depth / (2 * narrow.Radius);
         var parts = circles.Length == 1 ? "A part"
-            : FormattableString.Invariant($"{circles.Length} parts, the narrowest of them");
+            : FormattableString.Invariant($"{circles.Length} parts are too deep for their width. The narrowest");
         var way = design.IsMale ? "draping over a buck"
             : plugged ? "a cavity with a plug"
             : "a plain cavity; published limits run from 0.5 to 0.75";
         yield return new("too-deep", Severity.Warning,
-            FormattableString.Invariant($"{parts} {2 * narrow.Radius:0.#} mm wide is {design.Plan.Depth:0.#} mm deep, ")
+            FormattableString.Invariant($"{parts} is {2 * narrow.Radius:0.#} mm wide and {design.Plan.Depth:0.#} mm deep, ")
                 + FormattableString.Invariant($"{ratio:0.##} times its width; the limit is {limit:0.##} for {way}."),
-            design.IsMale ? "Make it lower or wider, or stretch the sheet to a bubble first." : plugged
-                ? "Make it shallower or wider, or drape it over a male buck."
-                : "Make it shallower or wider, push the sheet in with a plug, or drape it over a male buck.")
+            design.IsMale ? "Make it lower (depth) or wider." : plugged
+                ? "Make it shallower (depth) or wider, or drape the sheet over a male buck (kind)."
+                : "Make it shallower (depth) or wider, push the sheet in with a plug (plug-gap), or drape it over a male buck "
+                    + "(kind).")
         {
             Place = narrow.Centre,
             Value = ratio,

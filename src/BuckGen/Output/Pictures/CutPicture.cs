@@ -9,7 +9,7 @@ namespace BuckGen.Output.Pictures;
 /// <summary>What is cut: one layer with its marks, or a board with its parts.</summary>
 internal static class CutPicture
 {
-    private const double MaxLayerHeight = 70, MaxSheetHeight = 110, Below = 12, Above = 9, Aside = 5, MinWidth = 120;
+    private const double MaxLayerHeight = 56, MaxSheetHeight = 100, Below = 12, Above = 9, Aside = 5, MinWidth = 120;
 
     private static readonly Ink Wood = new(null, 0, PictureColours.Wood);
     private static readonly Ink BoardInk = new(PictureColours.Grey, 0.25, PictureColours.White);

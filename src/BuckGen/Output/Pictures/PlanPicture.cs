@@ -9,21 +9,22 @@ namespace BuckGen.Output.Pictures;
 
 /// <summary>
 /// The buck from above: every layer's edge, vents and dowels, its size, where the section runs, and a numbered ring at each
-/// finding's place.
+/// kind of finding.
 /// </summary>
 internal static class PlanPicture
 {
-    private const double MaxHeight = 150, Below = 22, Above = 10;
+    private const double MaxHeight = 130, Below = 22, Above = 10, Beside = 6, FurtherRadius = 1.1;
 
     private static readonly Ink Plate = new(PictureColours.Grey, 0.25, PictureColours.Board);
     private static readonly Ink Wall = new(PictureColours.Black, 0.25, PictureColours.Wood);
     private static readonly Ink DowelInk = new(PictureColours.Grey, 0.2) { Dashes = [1, 0.8] };
     private static readonly Ink VentInk = new(null, 0, PictureColours.Measure);
+    private static readonly Ink FurtherInk = new(PictureColours.White, 0.3, PictureColours.Repaired);
     private static readonly Ink SectionInk = new(PictureColours.Black, 0.35) { Dashes = [6, 1, 1, 1] };
 
     /// <summary>The picture.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="findings">All findings in the order in which they are listed: the first is number 1.</param>
+    /// <param name="findings">All findings, numbered as they are listed.</param>
     public static Picture Draw(BuckDesign design, ImmutableArray<Finding> findings)
     {
         BuckDesign[] bucks = design.Groups.IsEmpty ? [design] : [.. design.Groups.Select(g => g.Design)];
@@ -32,7 +33,7 @@ internal static class PlanPicture
             .OrderBy(l => !design.Groups.IsEmpty && l.Role != LayerRole.Base).ToArray();
         var wood = shown.Aggregate(Bounds.Nothing, (b, l) => b.With(l.Region.Bounds)).With(design.Footprint.Bounds);
         // Where no wood is left at all, the page still has the size of what was drawn.
-        var view = PaperView.Centred(wood == Bounds.Nothing ? design.Outline.Region.Bounds : wood, MaxHeight, Below);
+        var view = View(wood == Bounds.Nothing ? design.Outline.Region.Bounds : wood, design.Footprint.Bounds.Height);
         var page = new Bounds(0, 0, PaperView.PageWidth, Below + view.Height + Above);
         return new("Plan, seen from above", page,
         [
@@ -52,6 +53,21 @@ internal static class PlanPicture
             .. Rings(findings, view),
             view.ScaleAt(page.MaxY - 4),
         ]);
+    }
+
+    /// <summary>As large as the page allows with the height of the footprint beside it.</summary>
+    private static PaperView View(Bounds real, double height)
+    {
+        var view = PaperView.Centred(real, MaxHeight, Below);
+        // Text that stands level needs more room; at a smaller scale it may have to, though it stood upright before.
+        for (var i = 0; i < 2; i++)
+        {
+            var room = Beside + Dimension.RoomBeside(height, height * view.Scale.Factor);
+            if (room <= view.Corner.X) break;
+            view = PaperView.Centred(real, MaxHeight, Below, room - PaperView.Margin);
+        }
+
+        return view;
     }
 
     /// <summary>A thin chain line with its letter at both ends (ISO 128 line types, from memory).</summary>
@@ -77,7 +93,7 @@ internal static class PlanPicture
                 yield return item;
             var (low, high) = (view.Map.Apply(footprint.LowerLeft), view.Map.Apply(new(footprint.MinX, footprint.MaxY)));
             foreach (var item in
-                Dimension.Upright(new(view.Corner.X - 6, low.Y), new(view.Corner.X - 6, high.Y), footprint.Height))
+                Dimension.Upright(new(view.Corner.X - Beside, low.Y), new(view.Corner.X - Beside, high.Y), footprint.Height))
                 yield return item;
         }
 
@@ -87,15 +103,21 @@ internal static class PlanPicture
             yield return item;
     }
 
+    /// <summary>A numbered ring at the first place of each kind of finding, dots at the others.</summary>
     private static ImmutableArray<PictureItem> Rings(ImmutableArray<Finding> findings, PaperView view)
     {
+        var kinds = findings.Where(f => f.Place is not null).GroupBy(f => f.Number)
+            .Select(k => (Number: NumberedPlaces.Label(k.Key), Places: k.Select(f => view.Map.Apply(f.Place!.Value)).ToArray()))
+            .ToArray();
         var rings = new NumberedPlaces();
-        var placed = findings.Where(f => f.Place is not null).Select(f => (f.Place, f.Number)).ToArray();
-        foreach (var (place, _) in placed) rings.Keep(view.Map.Apply(place!.Value));
-        foreach (var (place, number) in placed)
-            rings.AddLink(view.Map.Apply(place!.Value), NumberedPlaces.Label(number), PictureColours.Repaired,
-                $"place-{NumberedPlaces.Label(number)}", $"finding-{NumberedPlaces.Label(number)}",
-                $"Finding {NumberedPlaces.Label(number)}");
-        return rings.Items;
+        foreach (var (_, places) in kinds) rings.Keep(places[0]);
+        foreach (var (number, places) in kinds)
+            rings.AddLink(
+                places[0], number, PictureColours.Repaired, $"place-{number}", $"finding-{number}", $"Finding {number}");
+        return
+        [
+            .. kinds.SelectMany(k => k.Places.Skip(1)).Select(p => PictureShape.Circle(p, FurtherRadius, FurtherInk)),
+            .. rings.Items,
+        ];
     }
 }

@@ -4,7 +4,7 @@ using BuckGen.Quantities;
 namespace BuckGen.Output.Reports;
 
 /// <summary>Something to know before cutting.</summary>
-/// <param name="Number">Its number on the page and on the plan, from 1.</param>
+/// <param name="Number">Its number on the page and on the plan, from 1, shared by all findings of its kind.</param>
 /// <param name="Id">A short stable word.</param>
 /// <param name="Severity">"note", "warning" or "error".</param>
 /// <param name="Message">What is so.</param>

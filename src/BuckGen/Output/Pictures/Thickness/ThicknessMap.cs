@@ -12,7 +12,7 @@ namespace BuckGen.Output.Pictures.Thickness;
 /// </summary>
 public static class ThicknessMap
 {
-    private const double MaxHeight = 150, Below = 26, Above = 10;
+    private const double MaxHeight = 110, Below = 26, Above = 10;
 
     private static readonly Ink Edge = new(PictureColours.Black, 0.3),
         Frame = new(PictureColours.Grey, 0.25) { Dashes = [3, 1.5] };
