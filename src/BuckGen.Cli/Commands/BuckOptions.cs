@@ -14,7 +14,6 @@ using BuckGen.Intake.Outlines;
 using BuckGen.Jobs;
 using BuckGen.Output.Files;
 using BuckGen.Plugins;
-using BuckGen.Quantities;
 
 namespace BuckGen.Cli.Commands;
 

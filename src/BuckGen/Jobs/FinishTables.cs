@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Forming;
 using BuckGen.Design.Grouping;
 using BuckGen.Design.Parts;

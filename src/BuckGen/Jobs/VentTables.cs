@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BuckGen.Cutting.Drilling;
-using BuckGen.Design.Bucks;
 using BuckGen.Design.Venting;
 using BuckGen.Geometry;
 using BuckGen.Physics.Air;

@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using BuckGen.Design;
-using BuckGen.Design.Bucks;
 using BuckGen.Findings;
 using BuckGen.Geometry;
 using BuckGen.Geometry.Tests;
@@ -58,7 +58,7 @@ public class FindingWordsTests
         Assert.StartsWith(words, Assert.Single(Design(plate, 18), f => f.Id == "counter-deep").Message);
     }
 
-    private static IReadOnlyList<Finding> Design(Region region, double depth) =>
+    private static ImmutableArray<Finding> Design(Region region, double depth) =>
         BuckDesign.Create(Outline.FromRegion("drawing", region),
             new() { Depth = depth, Stock = [new("MDF 6", 6)], Sheet = new() { Gauge = 1 } }).Findings;
 }
