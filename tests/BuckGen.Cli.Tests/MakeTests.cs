@@ -53,14 +53,46 @@ public sealed class MakeTests : Workshop
     }
 
     [Fact]
-    public void A_new_job_file_can_be_made_at_once()
+    public void A_new_job_file_with_every_setting_can_be_made_at_once()
     {
         Write("sign.svg", Plate);
 
-        Cli.Run("new", At("job.toml"), "--outline", "sign.svg").AssertDone();
+        Cli.Run("new", At("job.toml"), "--all", "--outline", "sign.svg").AssertDone();
         Cli.Run("make", At("job.toml")).AssertDone();
 
         Assert.Equal(["layer-01.dxf", "layer-02.dxf", "layer-03.dxf"], Present("out/layers"));
+    }
+
+    /// <summary>Each has what its work needs, on one screen, and nothing in it stands against a plain outline.</summary>
+    [Theory]
+    [InlineData("sign", "drill/")]
+    [InlineData("box", "jig/")]
+    [InlineData("tray", "jig/")]
+    [InlineData("panel", "panel/")]
+    public void A_short_job_file_can_be_made_at_once(string work, string folder)
+    {
+        // 140 x 100 mm with round corners.
+        Write("plain.svg", "<svg xmlns='http://www.w3.org/2000/svg' width='160mm' height='120mm' viewBox='0 0 160 120'>"
+            + "<rect x='10' y='10' width='140' height='100' rx='14'/></svg>");
+
+        Cli.Run("new", At("job.toml"), "--for", work, "--outline", "plain.svg").AssertDone();
+        var run = Cli.Run("make", At("job.toml"), "--json");
+
+        run.AssertDone();
+        Assert.InRange(File.ReadAllLines(At("job.toml")).Length, 20, 45);
+        Assert.DoesNotContain(run.Json.GetProperty("findings").EnumerateArray(),
+            f => f.GetProperty("severity").GetString() == "error");
+        Assert.Contains(Present("out"), f => f.StartsWith(folder, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_new_job_is_for_a_sign_unless_it_says_otherwise()
+    {
+        Cli.Run("new", At("a.toml")).AssertDone();
+        Cli.Run("new", At("b.toml"), "--for", "sign").AssertDone();
+
+        Assert.Equal(File.ReadAllText(At("a.toml")), File.ReadAllText(At("b.toml")));
+        Cli.Run("new", At("c.toml"), "--for", "box", "--all").AssertRefused("leave one of them out");
     }
 
     [Fact]

@@ -7,15 +7,15 @@ using BuckGen.Jobs;
 
 namespace BuckGen.Cli.Commands;
 
-/// <summary>buckgen new JOB: a commented job file to start from.</summary>
+/// <summary>buckgen new JOB: a commented job file to start from, short or with every setting.</summary>
 internal static class NewCommand
 {
     public static HelpedCommand Create(Terminal terminal)
     {
         var job = new Argument<string>("JOB") { Description = "The job file to write.", DefaultValueFactory = _ => "job.toml" };
-        var command = new HelpedCommand("new", CommandGroup.Make, "Write a job file with every setting explained.")
+        var command = new HelpedCommand("new", CommandGroup.Make, "Write a job file to start from.")
         {
-            Examples = ["buckgen new job.toml --outline sign.svg"],
+            Examples = ["buckgen new job.toml --outline sign.svg", "buckgen new box.toml --for box --outline sign.svg"],
         };
         command.Add(job);
         return command.WhenNamed(() => Complete(command, job, terminal));
@@ -30,7 +30,10 @@ internal static class NewCommand
                 DefaultValueFactory = _ => "outline.svg",
                 HelpName = "FILE"
             };
+        var work = QuantityOption.Choice("--for", "A short job for this work:", JobWork.Sign);
+        var all = new Option<bool>("--all") { Description = "Every setting there is, explained, instead of a short job." };
         command.Add(OptionGroup.Drawing, outline);
+        command.Add(OptionGroup.Output, work, all);
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
@@ -40,7 +43,11 @@ internal static class NewCommand
             if (File.Exists(path)) throw new UsageException($"{path} exists already; choose another name or remove it first.");
             var drawing = parsed.GetValue(outline)!;
             if (parsed.GetResult(outline) is { Implicit: false }) RequireDrawing(drawing, Path.GetDirectoryName(path) ?? "");
-            AtomicFile.Write(path, Encoding.UTF8.GetBytes(JobTemplate.Text(drawing)), replace: false);
+            if (parsed.GetValue(all) && parsed.GetValue(work) is not null)
+                throw new UsageException("--for writes a short job and --all one with every setting; leave one of them out.");
+            var text = parsed.GetValue(all) ? JobTemplate.Text(drawing)
+                : JobTemplate.ForWork(parsed.GetValue(work) ?? JobWork.Sign, drawing);
+            AtomicFile.Write(path, Encoding.UTF8.GetBytes(text), replace: false);
             terminal.WriteResult($"Wrote {path}. Set the depth and your stock in it, then run: buckgen make {path}");
             return ExitStatus.Done;
         });

@@ -5,7 +5,9 @@ using BuckGen.Settings;
 
 namespace BuckGen.Jobs;
 
-/// <summary>A job file with every setting and a comment beside it, to start from.</summary>
+/// <summary>
+/// A job file to start from: a short one for a kind of work, or one with every setting and a comment beside it.
+/// </summary>
 public static class JobTemplate
 {
     /// <summary>Where the comments begin.</summary>
@@ -23,11 +25,7 @@ public static class JobTemplate
     /// <exception cref="JobFileException">The name holds half a pair of surrogates, which TOML can't hold.</exception>
     public static string Text(string outlineFile)
     {
-        ArgumentNullException.ThrowIfNull(outlineFile);
-        if (string.Concat(outlineFile.EnumerateRunes()) != outlineFile)
-            throw new JobFileException(
-                $"The drawing's name \"{VisibleText.Escape(outlineFile)}\" holds half a character, which a job file can't "
-                + "hold; rename the drawing.");
+        RequireWhole(outlineFile);
         var text = new StringBuilder(Head);
         foreach (var table in JobSettings.Tables)
         {
@@ -40,6 +38,35 @@ public static class JobTemplate
         }
 
         return text.ToString();
+    }
+
+    /// <summary>The text of a short job, with what a kind of work needs.</summary>
+    /// <param name="work">The kind of work.</param>
+    /// <param name="outlineFile">The outline's file name to put in.</param>
+    /// <exception cref="JobFileException">The name holds half a pair of surrogates, which TOML can't hold.</exception>
+    public static string ForWork(JobWork work, string outlineFile)
+    {
+        RequireWhole(outlineFile);
+        var text = new StringBuilder(Head);
+        text.Append("# 'buckgen new --all' writes every setting there is.\n");
+        foreach (var (table, set) in ShortJob.Tables(work))
+        {
+            if (table.Name.Length > 0) text.Append('\n').Append(table.Heading).Append('\n');
+            foreach (var (setting, value) in set)
+                text.Append(Line(setting with { IsSet = true },
+                    value ?? (setting == OutlineSettings.File ? $"\"{Escaped(outlineFile)}\"" : setting.Shown))).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static void RequireWhole(string outlineFile)
+    {
+        ArgumentNullException.ThrowIfNull(outlineFile);
+        if (string.Concat(outlineFile.EnumerateRunes()) != outlineFile)
+            throw new JobFileException(
+                $"The drawing's name \"{VisibleText.Escape(outlineFile)}\" holds half a character, which a job file can't "
+                + "hold; rename the drawing.");
     }
 
     private static string Line(Setting setting, string value)

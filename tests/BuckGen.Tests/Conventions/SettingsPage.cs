@@ -11,7 +11,7 @@ internal static class SettingsPage
         """
         # Settings
 
-        All settings of a job file, table by table. `buckgen new job.toml` writes a file that has them all.
+        All settings of a job file, table by table. `buckgen new job.toml --all` writes a file that has them all.
         Lengths take mm, cm, in, ft and fractions ("1/2in"); a bare number is mm.
         A few settings are also options of the command line, for work without a job file.
 

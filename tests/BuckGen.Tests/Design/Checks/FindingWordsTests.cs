@@ -8,7 +8,7 @@ using Xunit;
 
 namespace BuckGen.Tests.Design.Checks;
 
-/// <summary>What is found in several places is said in a sentence that can be read, and counted as a person would.</summary>
+/// <summary>What is found in several places is one sentence that can be read, counted as a person would.</summary>
 public class FindingWordsTests
 {
     /// <summary>
