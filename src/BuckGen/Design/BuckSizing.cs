@@ -125,7 +125,7 @@ internal sealed class BuckSizing
     {
         if (spec.Jig is not { TrimHeight: null } open) return spec.Jig;
         return spec.Part is null
-            ? open with { TrimHeight = RingHeight.Usual }
+            ? open with { TrimHeight = RingHeight.ForDepth(spec.Depth, spec.Stock) }
             : RingHeight.Choose(open, spec, jig => Math.Max(0.1, (above + CutBy(jig).Height) / enlarging.Scale));
     }
 

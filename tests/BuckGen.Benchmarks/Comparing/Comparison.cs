@@ -15,7 +15,7 @@ internal static class Comparison
         Console.WriteLine("| work | here, ms | peer | peer, ms | ratio |\n| --- | ---: | --- | ---: | ---: |");
         foreach (var vertices in isShort ? [500, 5_000] : (int[])[500, 5_000, 20_000])
             OffsetComparison.Run(vertices, rounds, temporary);
-        ProgramComparison.Run(isShort ? 1 : rounds, temporary);
+        ProgramComparison.Run(isShort ? 1 : rounds, isShort, temporary);
         Directory.Delete(temporary, recursive: true);
     }
 

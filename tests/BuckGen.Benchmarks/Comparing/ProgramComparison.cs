@@ -15,7 +15,11 @@ internal static class ProgramComparison
     private static readonly string Program =
         Path.Combine(Peers.Root, $"src/BuckGen.Cli/bin/{Configuration}/net10.0/buckgen.dll");
 
-    public static void Run(int rounds, string temporary)
+    /// <summary>Measures and prints a row for each command.</summary>
+    /// <param name="rounds">How often each is run.</param>
+    /// <param name="isShort">True to leave out the sign without its prediction.</param>
+    /// <param name="temporary">A folder for what is written.</param>
+    public static void Run(int rounds, bool isShort, string temporary)
     {
         if (!File.Exists(Program))
         {
@@ -23,14 +27,14 @@ internal static class ProgramComparison
             return;
         }
 
-        AgainstScript(rounds, temporary);
+        AgainstScript(rounds, isShort, temporary);
         if (EmptyProgram(temporary) is { } empty)
             foreach (var option in (string[])["--help", "--version"])
                 Comparison.Alternate($"buckgen {option}, {Configuration}", "empty program", rounds,
                     () => Peers.Timed("dotnet", Program, option), () => Peers.Timed("dotnet", empty));
     }
 
-    private static void AgainstScript(int rounds, string temporary)
+    private static void AgainstScript(int rounds, bool isShort, string temporary)
     {
         if (Peers.Python() is not { } python)
         {
@@ -55,7 +59,8 @@ internal static class ProgramComparison
         File.Copy(Path.Combine(sign, "outline.svg"), Path.Combine(plain, "outline.svg"));
         File.WriteAllText(Path.Combine(plain, "job.toml"),
             File.ReadAllText(Path.Combine(sign, "job.toml")) + "\n[forming]\npredict = false\n");
-        foreach (var (folder, words) in ((string, string)[])[(plain, "without prediction"), (sign, "with its prediction")])
+        (string, string)[] signs = [(plain, "without prediction"), (sign, "with its prediction")];
+        foreach (var (folder, words) in signs.Skip(isShort ? 1 : 0))
             Comparison.Alternate($"make, boathouse sign {words}, {Configuration}", "script, plain layers", rounds,
                 () => Peers.Timed("dotnet", Program, "make", Path.Combine(folder, "job.toml"), "--out", result + "-sign"),
                 () => Script(python, rings, layers, 12, 6));

@@ -8,7 +8,7 @@ internal static class JigSettings
     public static readonly NumberSetting
         TrimHeight =
             new("trim-height", "trim height", null, 2, 500,
-                "height of the cut over the flange's underside; left out: 12 mm; with [part]: the fewest boards")
+                "height of the cut over the flange's underside; if omitted: 12 mm or less, or the fewest boards")
             {
                 Example = RingHeight.Usual,
                 Option = "--trim-height",

@@ -4,8 +4,8 @@ namespace BuckGen.Design.Trimming;
 public sealed record JigSpec
 {
     /// <summary>
-    /// From the underside of the flange to the cut; from its upper side where the ring is a single board. Null for 12, or for an
-    /// ordered part the height with which buck and ring take the fewest boards.
+    /// From the underside of the flange to the cut; from its upper side where the ring is a single board. Null for 12,
+    /// less on a part lower than 18, and for an ordered part the height with which buck and ring take the fewest boards.
     /// </summary>
     public double? TrimHeight { get; init; }
 

@@ -177,6 +177,32 @@ public class JigTests
         Assert.Contains(Formed.Design(Shape, Spec(BuckKind.Male, 5, 9)).Findings,
             f => f is { Id: "jig-height-missed", Value: -3 });
 
+    /// <summary>Left open, it is 12 mm where that is at most two thirds of the depth, and lower on a low part.</summary>
+    [Theory]
+    [InlineData(24, 6, 12)]
+    [InlineData(18, 6, 12)]
+    [InlineData(12, 6, 6)]
+    [InlineData(12, 3, 6)]
+    [InlineData(9, 3, 6)]
+    [InlineData(6, 3, 3)]
+    public void A_height_that_is_left_open_suits_the_depth(double depth, double board, double height)
+    {
+        var spec = Spec(BuckKind.Male, 5, 0) with { Depth = depth, Stock = [new("board", board)], Jig = new() };
+
+        var jig = Formed.Design(Shape, spec).Jig!;
+
+        Assert.Equal((height, height), (jig.TrimHeight, jig.Height));
+    }
+
+    [Fact]
+    public void A_part_lower_than_every_board_can_not_be_cut_by_a_ring()
+    {
+        var spec = Spec(BuckKind.Male, 5, 0) with { Depth = 6, Jig = new() };
+
+        Assert.Contains("but the part is only 6 mm deep",
+            Assert.Throws<SpecException>(() => Formed.Design(Shape, spec)).Message);
+    }
+
     private static readonly Region Shape = Region.FromLoops(
         [Loop.FromCorners([(new(0, 0), 0), (new(90, 0), 0.4), (new(90, 60), 0), (new(45, 45), 0), (new(0, 60), 0)])]);
 
