@@ -59,15 +59,17 @@
   gl.vertexAttrib4f(tint, 0, 0, 0, 0);
   gl.enable(gl.DEPTH_TEST);
 
-  // The box round all of them, so that nothing jumps when another is chosen.
-  const low = [Infinity, Infinity, Infinity], high = [-Infinity, -Infinity, -Infinity];
-  for (const { points } of models)
-    for (let i = 0; i < points.length; i++) {
-      low[i % 3] = Math.min(low[i % 3], points[i]);
-      high[i % 3] = Math.max(high[i % 3], points[i]);
+  // A box round each, so that a small buck under a large sheet fills the picture too.
+  for (const m of models) {
+    m.low = [Infinity, Infinity, Infinity];
+    m.high = [-Infinity, -Infinity, -Infinity];
+    for (let i = 0; i < m.points.length; i++) {
+      m.low[i % 3] = Math.min(m.low[i % 3], m.points[i]);
+      m.high[i % 3] = Math.max(m.high[i % 3], m.points[i]);
     }
-  const middle = low.map((l, i) => (l + high[i]) / 2), size = Math.hypot(...high.map((h, i) => h - low[i])) / 2;
-  gl.uniform2f(gl.getUniformLocation(program, "span"), low[2], Math.max(1e-6, high[2] - low[2]));
+  }
+  const [lowest, highest] = [Math.min(...models.map((m) => m.low[2])), Math.max(...models.map((m) => m.high[2]))];
+  gl.uniform2f(gl.getUniformLocation(program, "span"), lowest, Math.max(1e-6, highest - lowest));
   let around = 0.5, above = 0.85, away = 0, shown = models[0];
 
   const draw = () => {
@@ -76,8 +78,9 @@
     gl.viewport(0, 0, width, height);
     gl.clearColor(0.965, 0.953, 0.925, 1);
     gl.clear(gl.COLOR_BUFFER_BIT | gl.DEPTH_BUFFER_BIT);
-    const [s, c, t, d] = [Math.sin(around), Math.cos(around), Math.sin(above), Math.cos(above)], k = 1 / size;
-    const [x, y, z] = middle;
+    const [s, c, t, d] = [Math.sin(around), Math.cos(around), Math.sin(above), Math.cos(above)];
+    const { low, high } = shown, k = 2 / Math.hypot(...high.map((h, i) => h - low[i]));
+    const [x, y, z] = low.map((l, i) => (l + high[i]) / 2);
     // Turned about the upright axis, tipped toward the eye, moved away.
     const rows = [[c * k, -s * k, 0], [s * t * k, c * t * k, d * k], [-s * d * k, -c * d * k, t * k]];
     const shift = rows.map((r) => -(r[0] * x + r[1] * y + r[2] * z));
@@ -108,6 +111,7 @@
   const buttons = document.querySelectorAll("#view-choice button");
   const show = (number) => {
     shown = models[number];
+    away = 0;
     buttons.forEach((b, i) => b.setAttribute("aria-pressed", String(i === number)));
     draw();
   };
