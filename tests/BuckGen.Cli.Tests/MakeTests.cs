@@ -63,7 +63,7 @@ public sealed class MakeTests : Workshop
         Assert.Equal(["layer-01.dxf", "layer-02.dxf", "layer-03.dxf"], Present("out/layers"));
     }
 
-    /// <summary>Each has what its work needs, on one screen, and nothing in it stands against a plain outline.</summary>
+    /// <summary>Each has what its work needs, on one screen, and makes a plain outline without an error.</summary>
     [Theory]
     [InlineData("sign", "drill/")]
     [InlineData("box", "jig/")]

@@ -33,7 +33,7 @@ internal static class PlanPrinter
         FormedPrinter.Print(printer, summary.Formed);
         if (summary.Jig is { } jig)
             printer.Line(
-                Text($"Trim jig: a ring of {jig.RingLayers} layers, {jig.Height:0.##} mm high from the ")
+                Text($"Trim jig: a ring of {CountText.Format(jig.RingLayers, "layer")}, {jig.Height:0.##} mm high from the ")
                     + Text($"{FlangeFaceText.FormatWord(jig.HeightFrom)} (wanted {jig.TrimHeight:0.##})")
                     + (jig.CoreLayers > 0 ? Text($", a core of {jig.CoreLayers}") : ""));
         if (summary.Flange is { } flange)

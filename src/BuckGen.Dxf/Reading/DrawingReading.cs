@@ -56,7 +56,7 @@ internal static class DrawingReading
                 content.Blocks.AddRange(BlocksReading.Read(cursor, context));
                 break;
             case "ENTITIES":
-                content.Entities.AddRange(EntitiesReading.Read(cursor, context, true));
+                content.Entities.AddRange(EntitiesReading.Read(cursor, context, mayEndFile: true));
                 break;
         }
 
@@ -65,8 +65,8 @@ internal static class DrawingReading
 
     private static void Finish(string? name, TagGroup head, GroupCursor cursor, ReadContext context)
     {
-        // That it ends there was noted with the last entity.
-        if (name == "ENTITIES" && cursor.Current is null && context.CountOf(DxfNoteKind.MissingEndOfFile) > 0)
+        // Its last entity was whole, and that the file ends there was noted with it.
+        if (name == "ENTITIES" && cursor.Current is null)
             return;
         // Also skips the sections that are not read.
         while (!SectionEnd.IsAt(cursor))

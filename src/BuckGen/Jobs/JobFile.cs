@@ -113,17 +113,23 @@ public static partial class JobFile
         var errors = document.Diagnostics.Where(d => d.Kind == DiagnosticMessageKind.Error).ToList();
         if (errors.Count == 0) return document;
         var lines = text.Split('\n');
-        foreach (var wrong in errors)
-        {
-            var line = wrong.Span.Start.Line;
-            faults.Add(line + 1, BareQuantity().Match(lines[Math.Min(line, lines.Length - 1)]) is { Success: true } bare
-                ? $"a number with its unit stands in quotes; write {bare.Groups[1].Value} = \"{bare.Groups[2].Value}\""
-                : wrong.Message.ReplaceLineEndings(" ").TrimEnd('.'));
-        }
-
+        var bare = errors.Select(e => e.Span.Start.Line).Distinct().Where(l => l < lines.Length)
+            .Select(l => (Line: l + 1, Found: BareQuantity().Match(lines[l]))).Where(b => b.Found.Success).ToList();
+        foreach (var (line, found) in bare)
+            faults.Add(line, $"a number with its unit stands in quotes; write {found.Groups[1].Value} = "
+                + $"\"{InWords(found.Groups[2].Value)}\"");
+        // A sign for inches or feet opens a text, and all errors after it follow from that.
+        var opened = bare.Where(b => b.Found.Groups[2].Value.IndexOfAny(['"', '\'']) >= 0).Select(b => b.Line)
+            .DefaultIfEmpty(int.MaxValue).Min();
+        foreach (var wrong in errors.Where(e => e.Span.Start.Line < opened && !bare.Exists(b => b.Line == e.Span.Start.Line + 1)))
+            faults.Add(wrong.Span.Start.Line + 1, wrong.Message.ReplaceLineEndings(" ").TrimEnd('.'));
         faults.Throw();
         return document;
     }
+
+    /// <summary>Inches and feet as a job writes them: their signs are quotes there.</summary>
+    private static string InWords(string quantity) =>
+        quantity.Replace("\"", "in", StringComparison.Ordinal).Replace("'", "ft", StringComparison.Ordinal);
 
     /// <summary>A key and a number with a unit that stands without quotes.</summary>
     [GeneratedRegex(@"^\s*([\w-]+)\s*=\s*([-+]?[\d.,/ ]*\d\s*[a-zA-Z%°""']+)\s*(#.*)?$", RegexOptions.CultureInvariant)]

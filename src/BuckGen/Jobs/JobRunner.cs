@@ -36,8 +36,14 @@ public static class JobRunner
         onPlugins?.Invoke(plugins);
         var all = plugins.AddTo(extensions.Onto);
         var job = JobFile.Read(text, name, CatalogOf(text, name, files, all.Catalog), all);
-        if (job.PanelDrawing is { } panel) job = job.WithPanel(ReadFurther(job, panel, files, cancellation));
-        if (job.FlangeDrawing is { } rim) job = job.WithFlange(ReadFurther(job, rim, files, cancellation));
+        if (job.PanelDrawing is null && job.FlangeDrawing is null) return job;
+        // They are made larger or smaller together with the outline, whose own size tells how much.
+        var scale = job.Reading is { IsSized: true, Scale: null }
+            ? Read(job.OutlineFile, job.Reading, files, cancellation).Scale : job.Reading.Scale;
+        if (job.PanelDrawing is { } panel)
+            job = job.WithPanel(Read(panel.File, panel.Reading.ForFurther(scale), files, cancellation));
+        if (job.FlangeDrawing is { } rim)
+            job = job.WithFlange(Read(rim.File, rim.Reading.ForFurther(scale), files, cancellation));
         return job;
     }
 
@@ -155,13 +161,6 @@ public static class JobRunner
         {
             return null;
         }
-    }
-
-    /// <summary>Reads a drawing that belongs to the outline: it is made larger or smaller together with that.</summary>
-    private static Outline ReadFurther(Job job, FurtherDrawing drawing, IJobFiles files, CancellationToken cancellation)
-    {
-        double? scale = job.Reading.IsSized ? Read(job.OutlineFile, job.Reading, files, cancellation).Scale : null;
-        return Read(drawing.File, drawing.Reading.ForFurther(scale), files, cancellation);
     }
 
     private static Outline Read(string file, OutlineOptions reading, IJobFiles files, CancellationToken cancellation)

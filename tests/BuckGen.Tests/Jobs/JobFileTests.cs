@@ -47,6 +47,7 @@ public partial class JobFileTests
     [Theory]
     [InlineData("depth = 36mm", "depth = \"36mm\"")]
     [InlineData("depth = 1 1/2in # as drawn", "depth = \"1 1/2in\"")]
+    [InlineData("depth = 3/4\"", "depth = \"3/4in\"")]
     [InlineData("draft = 5deg", "draft = \"5deg\"")]
     [InlineData("shrinkage=0.5%", "shrinkage = \"0.5%\"")]
     public void A_quantity_without_quotes_is_shown_with_them(string line, string quoted) => Assert.Equal(

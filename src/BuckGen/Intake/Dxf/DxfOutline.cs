@@ -32,7 +32,7 @@ internal static class DxfOutline
         if (paths.IsEmpty) paths = [.. hatches.SelectMany(HatchPaths)];
         else hatches.ForEach(h => leftOut.Add("hatch-ignored", h.Entity, h.Layer));
 
-        var bounds = BoundsOf(paths, cancellation);
+        var bounds = Drawing.BoundsOf(paths, cancellation);
         if (!options.IsSized) scale.RefuseUnlikelySize(bounds, name);
         // A size that is asked for makes the unit idle.
         ReadNote?[] unit = [paths.IsEmpty || options.IsSized ? null : scale.Note(bounds)];
@@ -86,17 +86,5 @@ internal static class DxfOutline
                 PathOf(EntityCurves.FromEntity(e.edge)!, e.edge, layer, toDrawing,
                     e.number) with
                 { Source = $"HATCH at line {hatch.Line}" });
-    }
-
-    private static Bounds BoundsOf(ImmutableArray<DrawnPath> paths, CancellationToken cancellation)
-    {
-        var bounds = Bounds.Nothing;
-        foreach (var curve in paths.SelectMany(p => p.Curves))
-        {
-            cancellation.ThrowIfCancellationRequested();
-            for (var i = 0; i <= 8; i++) bounds = bounds.With(curve.PointAt(i / 8.0));
-        }
-
-        return bounds;
     }
 }

@@ -17,7 +17,11 @@ internal static class Backgrounds
     public static (ImmutableArray<SourcedLoop> Loops, ImmutableArray<ReadNote> Notes) Judge(
         ImmutableArray<SourcedLoop> loops, Bounds? page, OutlineOptions options)
     {
-        if (options.Background == Background.Keep || Behind(loops, page) is not { } background) return (loops, []);
+        if (options.Background == Background.Keep) return (loops, []);
+        if (Behind(loops, page) is not { } background)
+            return (loops, options.Background == Background.Auto ? [] : [new("background-missing",
+                "No rectangle lies behind everything else, so none was left out as a background. Take out what is too much in "
+                + "the drawing program, or choose layers with --layers.")]);
         ImmutableArray<SourcedLoop> others = [.. loops.Where(l => l != background)];
         var isPage = IsPage(background.Loop, page);
         var shows = ShowsAsBackground(background.Path.Paint, others, isPage);

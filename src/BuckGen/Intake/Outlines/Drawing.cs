@@ -49,9 +49,20 @@ public sealed record Drawing(ImmutableArray<DrawnPath> Paths, string Units, Immu
     /// <summary>The page it is drawn on, mm; null when it has none.</summary>
     public Bounds? Page { get; init; }
 
-    /// <summary>The approximate bounds of the paths: of a curve nine points count.</summary>
-    internal Bounds DrawnBounds => Paths.SelectMany(p => p.Curves)
-        .Aggregate(Bounds.Nothing, (b, c) => Enumerable.Range(0, 9).Aggregate(b, (all, i) => all.With(c.PointAt(i / 8.0))));
+    /// <summary>The approximate bounds of paths: of a line its ends count, of another curve nine points.</summary>
+    internal static Bounds BoundsOf(ImmutableArray<DrawnPath> paths, CancellationToken cancellation = default)
+    {
+        var bounds = Bounds.Nothing;
+        foreach (var path in paths)
+            foreach (var curve in path.Curves)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                var steps = curve is LineCurve ? 1 : 8;
+                for (var i = 0; i <= steps; i++) bounds = bounds.With(curve.PointAt((double)i / steps));
+            }
+
+        return bounds;
+    }
 
     /// <summary>The drawing moved or scaled evenly.</summary>
     internal Drawing Transformed(Affine map) => this with

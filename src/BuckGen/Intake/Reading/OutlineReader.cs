@@ -21,7 +21,6 @@ public static class OutlineReader
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The file can't be used as an outline; the message says where and why.</exception>
     /// <exception cref="SpecException">A number of the options is out of range.</exception>
-    /// <exception cref="SpecException">A number of the options is out of range.</exception>
     public static Outline Read(byte[] content, string name, OutlineOptions? options = null,
         CancellationToken cancellation = default)
     {
@@ -36,7 +35,6 @@ public static class OutlineReader
     /// <param name="options">How to read; <see cref="OutlineOptions.Default"/> when left out.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <exception cref="OutlineException">The file can't be used as an outline; the message says where and why.</exception>
-    /// <exception cref="SpecException">A number of the options is out of range.</exception>
     /// <exception cref="SpecException">A number of the options is out of range.</exception>
     public static Outline Read(Stream content, string name, OutlineOptions? options = null,
         CancellationToken cancellation = default)

@@ -19,18 +19,24 @@ internal static class Placing
     /// <summary>The drawing near its origin, with a note when it was moved.</summary>
     public static Drawing NearOrigin(Drawing drawing)
     {
-        var bounds = drawing.DrawnBounds;
+        // Nearly every drawing is near, and its first point shows that.
+        var first = drawing.Paths.FirstOrDefault(p => !p.Curves.IsEmpty);
+        if (first is null || IsNear(first.Curves[0].Start)) return drawing;
+        var bounds = Drawing.BoundsOf(drawing.Paths);
         // What is too large as well is refused as it lies.
         if (!(bounds.Diagonal < CurveReach.MaxReach)) return drawing;
-        var shift = new Vec2(Shift(bounds.MinX, bounds.MaxX), Shift(bounds.MinY, bounds.MaxY));
-        return shift == default ? drawing : drawing.Transformed(Affine.Translation(-shift)) with
+        var by = new Vec2(Shift(bounds.MinX, bounds.MaxX), Shift(bounds.MinY, bounds.MaxY));
+        return by == default ? drawing : drawing.Transformed(Affine.Translation(by)) with
         {
             Notes = drawing.Notes.Add(new("moved", string.Create(CultureInfo.InvariantCulture,
-                $"The drawing lies far from its origin; {shift.X:0} mm were taken off its x and {shift.Y:0} mm off its y."))),
+                $"The drawing lies far from its origin. It was moved by {by.X:0} mm in x and {by.Y:0} mm in y."))),
         };
     }
 
-    /// <summary>How far the stretch from one coordinate to another lies off, in whole steps; 0 where it reaches near the origin.
+    private static bool IsNear(Vec2 p) => Math.Abs(p.X) < Far && Math.Abs(p.Y) < Far;
+
+    /// <summary>
+    /// What brings a stretch of coordinates near the origin, in whole steps; 0 where it reaches near it.
     /// </summary>
-    private static double Shift(double from, double to) => from < Far && to > -Far ? 0 : Math.Round(from / Step) * Step;
+    private static double Shift(double from, double to) => from < Far && to > -Far ? 0 : Math.Round(-from / Step) * Step;
 }

@@ -23,8 +23,7 @@ internal static class Scaling
     {
         if (options.Scale is { } asked) return Noted(heal(Scaled(drawing, asked)), asked, "the scale asked for");
         if ((options.Width ?? options.Height) is null) return heal(drawing);
-        var drawn = drawing.DrawnBounds;
-        var factor = FactorFor(drawn, options);
+        var factor = FactorFor(Drawing.BoundsOf(drawing.Paths), options);
         // What has no extent is refused by the healing, with its own reason.
         if (!double.IsFinite(factor) || factor == 0) return heal(drawing);
         var outline = heal(Scaled(drawing, factor));

@@ -13,7 +13,7 @@ public class FindingWordsTests
 {
     /// <summary>
     /// Four concentric circles make two rings. At 6 mm the gap between them narrows from 3.5 mm by 2·6·tan 5° to 2.45 mm, which
-    /// divides nothing. A row of its own: drawn with 256 corners each, they once gave a finding for each corner.
+    /// divides nothing. A row of its own: drawn with 256 corners each, their gap once counted as 767 close places.
     /// </summary>
     [Theory]
     [InlineData(0)]

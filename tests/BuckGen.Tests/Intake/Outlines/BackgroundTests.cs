@@ -80,6 +80,8 @@ public class BackgroundTests
         var asked = Read(Part, "fill='none' stroke='black'", Background.Drop);
         Assert.Equal(30 * 40 - 14 * 24, asked.Region.Area, 1e-6);
         Assert.Contains("that was asked for", Assert.Single(asked.Notes).Message);
+        var none = Read("<circle cx='50' cy='50' r='45' fill='{0}'/>", "white", Background.Drop);
+        Assert.Equal("background-missing", Assert.Single(none.Notes).Kind);
     }
 
     /// <summary>The program drew the same parts with and without it.</summary>

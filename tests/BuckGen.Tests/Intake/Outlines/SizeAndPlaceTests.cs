@@ -84,9 +84,9 @@ public class SizeAndPlaceTests
 
     /// <summary>Coordinates of a survey: the drawing is moved by whole kilometres, and its shape is what it was.</summary>
     [Theory]
-    [InlineData(5e9, 5e9, "5000000000 mm were taken off its x and 5000000000 mm off its y")]
-    [InlineData(-3.2e10, 0, "-32000000000 mm were taken off its x and 0 mm off its y")]
-    [InlineData(2e7, 9e6, "20000000 mm were taken off its x and 0 mm off its y")]
+    [InlineData(5e9, 5e9, "moved by -5000000000 mm in x and -5000000000 mm in y")]
+    [InlineData(-3.2e10, 0, "moved by 32000000000 mm in x and 0 mm in y")]
+    [InlineData(2e7, 9e6, "moved by -20000000 mm in x and 0 mm in y")]
     public void A_drawing_far_from_its_origin_is_moved(double x, double y, string words)
     {
         var outline = OutlineReader.Read(DxfText.File(DxfText.Rectangle(x + 40, y, 250, 100)), "survey.dxf");
